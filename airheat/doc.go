@@ -1,0 +1,2 @@
+// Package airheat is being built.
+package airheat

@@ -1,0 +1,2 @@
+// Package envelope is being built.
+package envelope

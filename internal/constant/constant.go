@@ -1,0 +1,23 @@
+// Package constant holds the physical constants that Cloche's packages share,
+// each with its year.
+//
+// Sources:
+//
+//	CODATA18  CODATA recommended values 2018. The molar gas constant, the
+//	          Avogadro and Planck constants and the speed of light are exact in
+//	          the SI of 2019; the Stefan-Boltzmann constant follows from them.
+//	CGPM1901  standard gravity, 3rd General Conference on Weights and Measures.
+//	CGPM2019  the Celsius scale: 0 °C is 273.15 K exactly.
+package constant
+
+const (
+	ZeroCelsius      = 273.15           // K, exact [CGPM2019]
+	Gravity          = 9.80665          // m/s², standard gravity, exact [CGPM1901]
+	MolarGas         = 8.31446261815324 // J/(mol K), exact [CODATA18]
+	Avogadro         = 6.02214076e23    // 1/mol, exact [CODATA18]
+	Planck           = 6.62607015e-34   // J s, exact [CODATA18]
+	LightSpeed       = 299792458.0      // m/s, exact [CODATA18]
+	Boltzmann        = 1.380649e-23     // J/K, exact [CODATA18]
+	StefanBoltzmann  = 5.670374419e-8   // W/(m² K⁴) [CODATA18]
+	StandardPressure = 101325.0         // Pa, the standard atmosphere, exact [CGPM 1954]
+)

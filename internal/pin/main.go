@@ -1,0 +1,137 @@
+// Command pin finds coefficients that no test holds in place. It changes each
+// floating-point literal of a package's library code by one per cent, alone,
+// and runs the package's tests; a literal whose change no test notices is
+// printed. It writes nothing into the source tree.
+//
+//	go run ./internal/pin [-file NAME] [-every N] ./psychro
+//
+// It takes about a second or more a literal: it is a long run, for use when a
+// formula or a table is added.
+package main
+
+import (
+	"encoding/json"
+	"flag"
+	"fmt"
+	"go/ast"
+	"go/parser"
+	"go/token"
+	"os"
+	"os/exec"
+	"path/filepath"
+	"strconv"
+	"strings"
+)
+
+type literal struct {
+	file       string
+	line       int
+	start, end int
+	text       string
+}
+
+func main() {
+	only := flag.String("file", "", "look at this file only")
+	every := flag.Int("every", 1, "try every N-th literal")
+	run := flag.String("run", "", "run only the tests that match, as go test -run does")
+	flag.Parse()
+	if flag.NArg() != 1 || *every < 1 {
+		flag.Usage()
+		os.Exit(2)
+	}
+	if err := pin(flag.Arg(0), *only, *every, *run); err != nil {
+		fmt.Fprintln(os.Stderr, err)
+		os.Exit(1)
+	}
+}
+
+func pin(dir, only string, every int, run string) error {
+	literals, err := find(dir, only)
+	if err != nil {
+		return err
+	}
+	tmp, err := os.MkdirTemp("", "pin")
+	if err != nil {
+		return err
+	}
+	defer os.RemoveAll(tmp)
+	tried, free := 0, 0
+	for i := 0; i < len(literals); i += every {
+		l := literals[i]
+		held, err := noticed(dir, tmp, run, l)
+		if err != nil {
+			return err
+		}
+		tried++
+		if !held {
+			free++
+			fmt.Printf("%s:%d: %s can change by 1 %%\n", l.file, l.line, l.text)
+		}
+	}
+	fmt.Printf("%d literals tried, %d free\n", tried, free)
+	return nil
+}
+
+// find returns the floating-point literals of the package's library files.
+func find(dir, only string) ([]literal, error) {
+	files, err := filepath.Glob(filepath.Join(dir, "*.go"))
+	if err != nil {
+		return nil, err
+	}
+	var out []literal
+	for _, path := range files {
+		if strings.HasSuffix(path, "_test.go") || only != "" && filepath.Base(path) != only {
+			continue
+		}
+		fset := token.NewFileSet()
+		f, err := parser.ParseFile(fset, path, nil, 0)
+		if err != nil {
+			return nil, err
+		}
+		ast.Inspect(f, func(n ast.Node) bool {
+			b, ok := n.(*ast.BasicLit)
+			if !ok || b.Kind != token.FLOAT {
+				return true
+			}
+			if v, err := strconv.ParseFloat(b.Value, 64); err != nil || v == 0 {
+				return true
+			}
+			p := fset.Position(b.Pos())
+			out = append(out, literal{path, p.Line, p.Offset, p.Offset + len(b.Value), b.Value})
+			return true
+		})
+	}
+	return out, nil
+}
+
+// noticed reports whether a test of the package fails when l is one per cent
+// larger.
+func noticed(dir, tmp, run string, l literal) (bool, error) {
+	src, err := os.ReadFile(l.file)
+	if err != nil {
+		return false, err
+	}
+	v, err := strconv.ParseFloat(l.text, 64)
+	if err != nil {
+		return false, err
+	}
+	changed := string(src[:l.start]) + strconv.FormatFloat(v*1.01, 'g', -1, 64) + string(src[l.end:])
+	file := filepath.Join(tmp, "changed.go")
+	if err := os.WriteFile(file, []byte(changed), 0o600); err != nil {
+		return false, err
+	}
+	abs, err := filepath.Abs(l.file)
+	if err != nil {
+		return false, err
+	}
+	overlay, err := json.Marshal(map[string]map[string]string{"Replace": {abs: file}})
+	if err != nil {
+		return false, err
+	}
+	list := filepath.Join(tmp, "overlay.json")
+	if err := os.WriteFile(list, overlay, 0o600); err != nil {
+		return false, err
+	}
+	cmd := exec.Command("go", "test", "-vet=off", "-failfast", "-overlay", list, "-run", run, "./"+filepath.ToSlash(filepath.Clean(dir)))
+	return cmd.Run() != nil, nil
+}

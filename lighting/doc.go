@@ -1,0 +1,2 @@
+// Package lighting is being built.
+package lighting

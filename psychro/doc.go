@@ -1,0 +1,2 @@
+// Package psychro is being built.
+package psychro

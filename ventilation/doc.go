@@ -1,0 +1,2 @@
+// Package ventilation is being built.
+package ventilation
