@@ -1,0 +1,45 @@
+package airheat
+
+import "testing"
+
+var sinkFlow float64
+
+func benchSystem(b testing.TB) (System, Fan) {
+	s, err := NewSystem(
+		Segment{Section: Round(0.315), Length: 4, Roughness: 0.15e-3, Fittings: 1.3},
+		Segment{Section: Rectangular(0.35, 0.2), Length: 6, Roughness: 0.15e-3, Fittings: 0.6},
+		Segment{Section: Round(0.28), Length: 3, Roughness: 0.9e-3, Fittings: 0.4},
+		Segment{Section: Round(0.25), Length: 8, Roughness: 0.15e-3, Fittings: 0.9},
+		Segment{Section: Round(0.25), Length: 2, Roughness: 3e-3, Fittings: 1.1},
+	)
+	if err != nil {
+		b.Fatal(err)
+	}
+	f, err := NewFanTable([]float64{0, 0.12, 0.24, 0.36, 0.48, 0.6, 0.7}, []float64{240, 225, 236, 220, 175, 90, 0})
+	if err != nil {
+		b.Fatal(err)
+	}
+	return s, f
+}
+
+// Fan and five segments: some ten evaluations of the system, each with five
+// logarithms; the limit set by those alone is about 50 logarithms.
+func BenchmarkOperatingPoint(b *testing.B) {
+	s, f := benchSystem(b)
+	var airs [16]Air
+	for i := range airs {
+		airs[i] = DryAir(-10+5*float64(i), 101325)
+	}
+	d := DefaultFanDrive()
+	b.ReportAllocs()
+	i := 0
+	for b.Loop() {
+		d.Speed = 0.8 + 0.02*float64(i&15)
+		p, err := s.OperatingPoint(f, d, airs[i&15])
+		if err != nil {
+			b.Fatal(err)
+		}
+		sinkFlow += p.Flow
+		i++
+	}
+}

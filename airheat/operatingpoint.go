@@ -1,0 +1,190 @@
+package airheat
+
+import (
+	"errors"
+	"fmt"
+	"math"
+)
+
+// FanDrive is how a fan is driven and where its losses go.
+type FanDrive struct {
+	Speed           float64 // ratio to the speed at which the curve was tested
+	FanEfficiency   float64 // fraction: air power over shaft power
+	MotorEfficiency float64 // fraction: shaft power over electric power, with belt and control
+	MotorInStream   bool    // the motor stands in the air it moves and heats it too
+}
+
+// DefaultFanDrive is a fan at its tested speed with the efficiencies 0.5 and
+// 0.75 of a small axial fan (common practice, no source), its motor in the
+// stream.
+func DefaultFanDrive() FanDrive {
+	return FanDrive{Speed: 1, FanEfficiency: 0.5, MotorEfficiency: 0.75, MotorInStream: true}
+}
+
+// The ranges of FanDrive's fields.
+var (
+	FanSpeedRange      = Range{Min: 0.05, Max: 2, Unit: "ratio", Source: "fan laws hold for one fan"}
+	FanEfficiencyRange = Range{Min: 0.01, Max: 1, Unit: "fraction", Source: "definition"}
+)
+
+func (d FanDrive) check() error {
+	return errors.Join(
+		FanSpeedRange.Check("FanDrive.Speed", d.Speed),
+		FanEfficiencyRange.Check("FanDrive.FanEfficiency", d.FanEfficiency),
+		FanEfficiencyRange.Check("FanDrive.MotorEfficiency", d.MotorEfficiency),
+	)
+}
+
+// OperatingPoint is what a fan does on a duct system. Where the curves cross
+// more than once it is the rightmost crossing, and Count tells so.
+type OperatingPoint struct {
+	Intersection             // the rightmost one
+	Count            int     // number of intersections; see System.Intersections for all of them
+	AirPower         float64 // W, flow times pressure
+	ShaftPower       float64 // W
+	ElectricPower    float64 // W
+	HeatToAir        float64 // W: all shaft power, and the motor's loss if it stands in the stream
+	Rise             float64 // K, warming of the air by HeatToAir
+	SpecificFanPower float64 // W/(m³/s), electric power over flow
+	PeakFlow         float64 // m³/s, flow at the fan's last peak at this speed
+}
+
+// Multiple reports whether the curves cross more than once, so that the fan
+// may settle elsewhere or hunt.
+func (p OperatingPoint) Multiple() bool { return p.Count > 1 }
+
+// Warnings names stall and multiple crossings in words; nil when there is
+// nothing to say.
+func (p OperatingPoint) Warnings() []string {
+	var w []string
+	if p.Count > 1 {
+		w = append(w, fmt.Sprintf("The fan and duct curves cross %d times: the fan may settle at another flow after a start, or hunt between them.", p.Count))
+	}
+	if p.Stall {
+		w = append(w, fmt.Sprintf("The fan works in stall, at %.4g m³/s, left of its peak at %.4g m³/s: noise, hunting and a hot heater must be expected.", p.Flow, p.PeakFlow))
+	}
+	if !p.Stable {
+		w = append(w, "The fan's curve is the steeper one at this point: the flow cannot rest there.")
+	}
+	return w
+}
+
+// Intersections appends to dst every point at which fan, driven by drive on
+// air of the given density and viscosity, gives what the system takes, from
+// the smallest flow up, and returns the longer slice. The pressure of the fan
+// is n²(ρ/1.2) p(Q/n) of the tested curve p. Crossings on falling pieces of
+// the fan's curve and on straight or downward-curved rising ones cannot be
+// missed; a rising piece of a polynomial that curves upward is searched in 32
+// parts. The error lists every fault of drive and air.
+func (s System) Intersections(dst []Intersection, fan Fan, drive FanDrive, air Air) ([]Intersection, error) {
+	if err := s.checkDriven(fan, drive, air); err != nil {
+		return dst, err
+	}
+	return s.intersections(dst, &fan, drive, air), nil
+}
+
+func (s System) checkDriven(fan Fan, drive FanDrive, air Air) error {
+	var err error
+	if len(s.runs) == 0 {
+		err = fmt.Errorf("%w: the duct system is empty, make it with NewSystem", ErrRange)
+	}
+	return errors.Join(err, checkFan(fan), drive.check(), air.check("Air."))
+}
+
+func checkFan(fan Fan) error {
+	if len(fan.flow) < 2 {
+		return fmt.Errorf("%w: the fan is empty, make it with NewFanTable or NewFanPolynomial", ErrRange)
+	}
+	return nil
+}
+
+func (s System) intersections(dst []Intersection, fan *Fan, drive FanDrive, air Air) []Intersection {
+	// The slope of the loss drops only where friction turns fully turbulent;
+	// between such corners the loss is convex (a test scans it).
+	var buf [16]float64
+	corners := buf[:0]
+	for i := range s.runs {
+		r := &s.runs[i]
+		if r.slender > 0 {
+			q := TurbulentLimit * (air.Viscosity / air.Density) / r.diameter * r.area / drive.Speed
+			corners = append(corners, q)
+			for j := len(corners) - 1; j > 0 && corners[j] < corners[j-1]; j-- {
+				corners[j], corners[j-1] = corners[j-1], corners[j]
+			}
+		}
+	}
+	return intersect(dst, fan, drive, air.Density, corners, true, func(q float64) (float64, float64) { return s.loss(q, air) })
+}
+
+// intersect lists the crossings of a fan with any loss that rises with flow.
+func intersect(dst []Intersection, fan *Fan, drive FanDrive, density float64, corners []float64, smooth bool, loss func(float64) (float64, float64)) []Intersection {
+	n := drive.Speed
+	scale := n * n * density / StandardDensity // fan laws
+	f := finder{fan: fan, corners: corners, smooth: smooth, dst: dst, last: -1}
+	f.system = func(q float64) (float64, float64) {
+		l, d := loss(n * q)
+		return l / scale, d * n / scale
+	}
+	first, last := fan.FlowRange()
+	a, _ := f.system(first)
+	b, _ := f.system(last)
+	found := len(dst)
+	f.search(0, len(fan.flow)-1, a, b)
+	for i := found; i < len(f.dst); i++ {
+		f.dst[i].Flow *= n
+		f.dst[i].Pressure *= scale
+	}
+	return f.dst
+}
+
+// OperatingPoint returns the rightmost point at which fan, driven by drive on
+// air, gives what the system takes, with its powers and the warming of the
+// air. All crossings are
+// looked for, and Count says how many there are. The error lists every fault
+// of drive and air; it is ErrNoSolution, with the gap at the end of the curve,
+// when the curves do not cross within the fan's flows.
+func (s System) OperatingPoint(fan Fan, drive FanDrive, air Air) (OperatingPoint, error) {
+	if err := s.checkDriven(fan, drive, air); err != nil {
+		return OperatingPoint{}, err
+	}
+	var buf [16]Intersection
+	all := s.intersections(buf[:0], &fan, drive, air)
+	if len(all) == 0 || all[len(all)-1].Flow == 0 {
+		_, last := fan.FlowRange()
+		last *= drive.Speed
+		return OperatingPoint{}, noCrossing(last, fan.Pressure(last, drive.Speed, air.Density), s.Loss(last, air))
+	}
+	return operatingPoint(all, &fan, drive, air), nil
+}
+
+func noCrossing(flow, fan, system float64) error {
+	if fan > system {
+		return fmt.Errorf("%w: at the fan curve's last flow, %.6g m³/s, the fan still gives %.6g Pa and the ducts take %.6g Pa; the curve must reach further", ErrNoSolution, flow, fan, system)
+	}
+	return fmt.Errorf("%w: the fan stays below the pressure the ducts take at each of its flows; at the last, %.6g m³/s, it gives %.6g Pa of %.6g Pa", ErrNoSolution, flow, fan, system)
+}
+
+func operatingPoint(all []Intersection, fan *Fan, drive FanDrive, air Air) OperatingPoint {
+	p := OperatingPoint{Intersection: all[len(all)-1], Count: len(all), PeakFlow: drive.Speed * fan.flow[fan.peak]}
+	p.AirPower = p.Flow * p.Pressure
+	p.ShaftPower = p.AirPower / drive.FanEfficiency
+	p.ElectricPower = p.ShaftPower / drive.MotorEfficiency
+	p.HeatToAir = p.ShaftPower
+	if drive.MotorInStream {
+		p.HeatToAir = p.ElectricPower
+	}
+	p.Rise = p.HeatToAir / (air.Density * p.Flow * air.HeatCapacity)
+	p.SpecificFanPower = p.ElectricPower / p.Flow
+	return p
+}
+
+// FanRise returns the warming, K, of air that a fan lifts by pressure (Pa)
+// with the efficiency (fraction, shaft power over air power inverted: air over
+// shaft; electric if the motor stands in the stream): Δp/(ρ cp η). NaN for an
+// efficiency outside 0.01 to 1.
+func FanRise(pressure, efficiency float64, air Air) float64 {
+	if !FanEfficiencyRange.Contains(efficiency) {
+		return math.NaN()
+	}
+	return pressure / (air.Density * air.HeatCapacity * efficiency)
+}
