@@ -1,0 +1,107 @@
+package psychro
+
+import "math"
+
+var nan = math.NaN()
+
+// Enthalpy of the ideal gases, J/mol, T in K [HylWex83], and the offsets that
+// put dry air and liquid water to zero at 0 °C and 101325 Pa [HoF17] ch. 1.
+const (
+	ha0, ha1, ha2, ha3, ha4, ha5 = 0.63290874e1, 0.28709015e2, 0.26431805e-2, -0.10405863e-4, 0.18660410e-7, -0.97843331e-11
+	hw0, hw1, hw2, hw3, hw4, hw5 = -0.5008e-2, 0.32491829e2, 0.65576345e-2, -0.26442147e-4, 0.51751789e-7, -0.31541624e-10
+	airOffset, waterOffset       = -7914.1982, 35994.17
+)
+
+// Enthalpy of condensed water, J/kg, t in °C: fits for this library to the
+// IAPWS formulations, liquid -40 to 100 °C and ice -100 to 0 °C.
+const (
+	liq0, liq1, liq2, liq3, liq4 = 59.6377056, 4212.09952, -0.976578667, 0.0112590708, -3.64166426e-5
+	ice0, ice1, ice2             = -333380.420, 2095.29537, 3.63138451
+)
+
+// Handbook form [HoF17] ch. 1.
+const (
+	gasAir             = 287.042   // J/(kg K), eq. 24
+	gasFactor          = 1.607858  // eq. 24
+	heatAir            = 1006.0    // J/(kg K), eq. 28
+	heatVapour         = 1860.0    // J/(kg K), eq. 29
+	latentZero         = 2501000.0 // J/kg, eq. 29
+	heatLiquid         = 4186.0    // J/(kg K), eq. 33
+	heatIce            = 2100.0    // J/(kg K), eq. 35
+	fusionOfTheWetBulb = -329000.0 // J/kg, ice at 0 °C as eq. 35 has it: 2501 - 2830 kJ/kg
+)
+
+func airIdeal(T float64) float64 {
+	return ha0 + T*(ha1+T*(ha2+T*(ha3+T*(ha4+T*ha5)))) + airOffset
+}
+
+func vapourIdeal(T float64) float64 {
+	return hw0 + T*(hw1+T*(hw2+T*(hw3+T*(hw4+T*hw5)))) + waterOffset
+}
+
+// enthalpy of moist air, J/kg dry air, at t in °C, p in Pa, mole fraction x
+// and humidity ratio w of vapour.
+func (m Model) enthalpy(t, p, x, w float64) float64 {
+	if m == IdealGas {
+		return heatAir*t + w*(latentZero+heatVapour*t) // [HoF17] ch. 1 eq. 30
+	}
+	T := t + kelvin
+	caa, caw, cww := caloric(100 / T)
+	xa := 1 - x
+	return (xa*airIdeal(T) + x*vapourIdeal(T) + p*1e-6*mix(x, caa, caw, cww)) / (molarAir * xa)
+}
+
+// volume of moist air, m³/kg dry air.
+func (m Model) volume(t, p, x, w float64) float64 {
+	T := t + kelvin
+	if m == IdealGas {
+		return gasAir * T * (1 + gasFactor*w) / p // [HoF17] ch. 1 eq. 26
+	}
+	baa, baw, bww := virials(100 / T)
+	return (gasConstant*T/p + 1e-6*mix(x, baa, baw, bww)) / (molarAir * (1 - x))
+}
+
+// condensed is the enthalpy of liquid water or ice, J/kg, at t in °C.
+func (m Model) condensed(s Surface, t float64) float64 {
+	switch {
+	case m == IdealGas && s == Ice:
+		return fusionOfTheWetBulb + heatIce*t
+	case m == IdealGas:
+		return heatLiquid * t
+	case s == Ice:
+		return ice0 + t*(ice1+t*ice2)
+	default:
+		return liq0 + t*(liq1+t*(liq2+t*(liq3+t*liq4)))
+	}
+}
+
+// LatentHeat returns the heat of evaporation of water, J/kg, at temperature t,
+// °C, from -100 to 110, and of sublimation of ice below 0.01 °C; NaN outside.
+// The difference of the enthalpies that State uses, at the saturation pressure
+// of pure water.
+func LatentHeat(t float64) float64 { return LatentHeatOver(SurfaceAt(t), t) }
+
+// LatentHeatOver returns the heat, J/kg, that takes water from surface s into
+// saturated vapour at temperature t, °C; NaN outside Temperatures,
+// LiquidTemperatures or IceTemperatures.
+func LatentHeatOver(s Surface, t float64) float64 {
+	if !Temperatures.Contains(t) || !s.contains(t) {
+		return nan
+	}
+	T := t + kelvin
+	_, _, cww := caloric(100 / T)
+	return (vapourIdeal(T)+1e-6*cww*pureSaturation(s, t))/molarWater - RealGas.condensed(s, t)
+}
+
+// heatCapacity is dh/dt at constant p and w, J/(kg K), per kg of dry air.
+func (m Model) heatCapacity(t, p, x, w float64) float64 {
+	if m == IdealGas {
+		return heatAir + w*heatVapour
+	}
+	T := t + kelvin
+	air := ha1 + T*(2*ha2+T*(3*ha3+T*(4*ha4+T*5*ha5)))
+	vapour := hw1 + T*(2*hw2+T*(3*hw3+T*(4*hw4+T*5*hw5)))
+	caa, caw, cww := caloricSlope(100 / T)
+	xa := 1 - x
+	return (xa*air + x*vapour - p*1e-6/T*mix(x, caa, caw, cww)) / (molarAir * xa)
+}

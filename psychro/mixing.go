@@ -1,0 +1,139 @@
+package psychro
+
+import (
+	"errors"
+	"fmt"
+	"math"
+)
+
+// Stream is moist air that flows.
+type Stream struct {
+	State  State   // the air
+	DryAir float64 // kg/s of dry air
+}
+
+// EnthalpyFlow returns the enthalpy that the stream carries, W.
+func (s Stream) EnthalpyFlow() float64 { return s.DryAir * s.State.Enthalpy() }
+
+// VapourFlow returns the vapour that the stream carries, kg/s.
+func (s Stream) VapourFlow() float64 { return s.DryAir * s.State.HumidityRatio() }
+
+// VolumeFlow returns the stream's volume flow, m³/s.
+func (s Stream) VolumeFlow() float64 { return s.DryAir * s.State.SpecificVolume() }
+
+// Mixture is what comes out when streams mix: air, saturated if there is fog,
+// and the fog that it carries. Water and enthalpy of the streams that went in
+// are all there.
+type Mixture struct {
+	Air         Stream  // the air with its vapour
+	FogLiquid   float64 // kg/s of droplets
+	FogIce      float64 // kg/s of ice crystals
+	FogEnthalpy float64 // W, enthalpy that the fog carries, against liquid water at 0 °C
+}
+
+// DryAirs are the flows of dry air that a Stream may have.
+var DryAirs = Range{Min: 0, Max: 1e6, Unit: "kg/s"}
+
+// Mix mixes streams of one pressure and one model, adiabatically. Where the
+// mixture holds more water than saturated air can, the rest is fog at the
+// mixture's temperature: liquid above 0.01 °C, ice below, and both where the
+// mixture comes to rest at the triple point. The error names each stream whose
+// flow, state or pressure is at fault; no flow at all is refused.
+func Mix(streams ...Stream) (Mixture, error) {
+	if len(streams) == 0 {
+		return Mixture{}, &RangeError{Field: "number of streams", Min: 1, Max: math.Inf(1)}
+	}
+	first := streams[0].State
+	var errs []error
+	var flow, water, heat float64
+	hottest := math.Inf(-1)
+	for i, s := range streams {
+		if err := s.check(); err != nil {
+			errs = append(errs, fmt.Errorf("stream %d: %w", i+1, err))
+			continue
+		}
+		if s.State.p != first.p {
+			errs = append(errs, fmt.Errorf("stream %d: %w", i+1, &RangeError{Field: "pressure", Value: s.State.p,
+				Min: first.p, Max: first.p, Unit: "Pa", Source: "the pressure of stream 1"}))
+		}
+		if s.State.model != first.model {
+			errs = append(errs, fmt.Errorf("stream %d: its model is %v, that of stream 1 %v: %w", i+1, s.State.model, first.model, ErrRange))
+		}
+		flow += s.DryAir
+		water += s.VapourFlow()
+		heat += s.EnthalpyFlow()
+		hottest = max(hottest, s.State.t)
+	}
+	if len(errs) == 0 && !(flow > 0) {
+		errs = append(errs, &RangeError{Field: "dry air of all streams", Value: flow, Min: math.SmallestNonzeroFloat64, Max: DryAirs.Max, Unit: "kg/s"})
+	}
+	if len(errs) > 0 {
+		return Mixture{}, errors.Join(errs...)
+	}
+	return first.model.settle(flow, heat/flow, water/flow, first.p, hottest)
+}
+
+func (s Stream) check() error {
+	if !(s.State.p > 0) {
+		return &RangeError{Field: "pressure", Value: s.State.p, Min: Pressures.Min, Max: Pressures.Max, Unit: "Pa", Source: "the zero State is no air"}
+	}
+	return DryAirs.Check("dry air", s.DryAir)
+}
+
+// settle finds the air, and the fog in it, of enthalpy h, J/kg dry air, and
+// water w, kg/kg dry air, at pressure p; hottest, °C, bounds its temperature
+// from above when there is fog.
+func (m Model) settle(flow, h, w, p, hottest float64) (Mixture, error) {
+	t := m.temperature(h, w, p)
+	xs := math.Inf(1)
+	if Temperatures.Contains(t) {
+		xs = m.saturated(SurfaceAt(t), t, p)
+	} else if !(t < Temperatures.Min) {
+		return Mixture{}, Temperatures.Check("temperature of the mixture", t)
+	}
+	if x := fractionOf(w); x <= xs && t >= Temperatures.Min {
+		if !(xs < 1) {
+			return Mixture{}, m.boils("temperature of the mixture", t, p)
+		}
+		return Mixture{Air: Stream{State{t: t, p: p, x: x, w: w, model: m}, flow}}, nil
+	}
+	wet := State{t: hottest, p: p, x: fractionOf(w), w: w, model: m}
+	atLiquid := wet.bulbBalance(Liquid, TriplePoint, h)
+	atIce := wet.bulbBalance(Ice, TriplePoint, h)
+	ice := 0.0
+	switch {
+	case atLiquid <= 0:
+		t = wet.wetBulb(Liquid, hottest, h)
+	case atIce >= 0:
+		t, ice = wet.wetBulb(Ice, TriplePoint, h), 1
+	default: // liquid and ice together, at the triple point
+		t, ice = TriplePoint, atLiquid/(atLiquid-atIce)
+	}
+	if !Temperatures.Contains(t) {
+		return Mixture{}, Temperatures.Check("temperature of the mixture", t)
+	}
+	x := m.saturated(SurfaceAt(t), t, p)
+	ws := ratioOf(x)
+	fog := max(0, flow*(w-ws))
+	r := Mixture{Air: Stream{State{t: t, p: p, x: x, w: ws, model: m}, flow}, FogLiquid: fog * (1 - ice), FogIce: fog * ice}
+	r.FogEnthalpy = r.FogLiquid*m.condensed(Liquid, t) + r.FogIce*m.condensed(Ice, t)
+	return r, nil
+}
+
+// temperature of unsaturated air of enthalpy h and humidity ratio w, °C.
+func (m Model) temperature(h, w, p float64) float64 {
+	t := (h - w*latentZero) / (heatAir + w*heatVapour)
+	if m == IdealGas {
+		return t
+	}
+	x := fractionOf(w)
+	t = math.Max(-150, math.Min(t, 300))
+	for range 20 {
+		d := (m.enthalpy(t, p, x, w) - h) / m.heatCapacity(t, p, x, w)
+		t -= d
+		if math.Abs(d) < 1e-9 {
+			break
+		}
+	}
+	return t
+}

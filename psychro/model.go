@@ -1,0 +1,141 @@
+package psychro
+
+import (
+	"math"
+
+	"cloche.example/internal/constant"
+)
+
+// Model chooses how moist air is described. It is a value that each State
+// carries, never a global setting.
+type Model uint8
+
+const (
+	// RealGas is the default: saturation by IAPWS, enhancement factor, volume
+	// and enthalpy with second virial coefficients.
+	RealGas Model = iota
+	// IdealGas is the form of the ASHRAE handbook: ideal mixture, constant
+	// heat capacities, no enhancement factor, saturation by Hyland and Wexler
+	// [HoF17] ch. 1 eq. 5, 6, 20 to 35.
+	IdealGas
+)
+
+// String names the model.
+func (m Model) String() string {
+	if m == IdealGas {
+		return "ideal gas"
+	}
+	return "real gas"
+}
+
+// Surface is what water vapour is in equilibrium with.
+type Surface uint8
+
+const (
+	Liquid Surface = iota // liquid water, supercooled below the triple point
+	Ice                   // ice, to the triple point
+)
+
+// String names the surface.
+func (s Surface) String() string {
+	if s == Ice {
+		return "ice"
+	}
+	return "liquid"
+}
+
+// TriplePoint is the temperature of the triple point of water, °C. Functions
+// that do not ask for a surface switch here: ice below, liquid from it on.
+const TriplePoint = 0.01
+
+// SurfaceAt returns the surface taken by default at temperature t, °C.
+func SurfaceAt(t float64) Surface {
+	if t < TriplePoint {
+		return Ice
+	}
+	return Liquid
+}
+
+// Accepted inputs. The ends are chosen so that common slips fall outside: a
+// relative humidity in per cent, a pressure in kPa or hPa, a temperature in
+// kelvin, a humidity ratio in g/kg.
+var (
+	// Temperatures of air, dew points and wet bulbs: the range of the
+	// polynomials for the vapour's and the air's enthalpy at its lower end,
+	// what a house, a dryer or a heater's outlet may reach at its upper.
+	Temperatures = Range{Min: -100, Max: 110, Unit: "°C", Source: "[HylWex83] lower end"}
+	// LiquidTemperatures of saturation over liquid water, supercooled to the
+	// temperature at which droplets freeze of themselves.
+	LiquidTemperatures = Range{Min: -40, Max: 110, Unit: "°C", Source: "[IapwsIF07] eq. 30, extrapolated below 0 °C"}
+	// IceTemperatures of saturation over ice.
+	IceTemperatures = Range{Min: -223.15, Max: TriplePoint, Unit: "°C", Source: "[IapwsIce11] eq. 6"}
+	// Pressures of the air. Accuracy is measured for 70 to 105 kPa.
+	Pressures = Range{Min: 30e3, Max: 200e3, Unit: "Pa"}
+	// Fractions are relative humidities, degrees of saturation and
+	// efficiencies.
+	Fractions = Range{Min: 0, Max: 1, Unit: "fraction"}
+	// RelativeHumidities as a fraction.
+	RelativeHumidities = Range{Min: 0, Max: 1, Unit: "fraction", Source: "saturation; to accept a sensor's 1.01, clip it before: min(rh, 1)"}
+	// Altitudes of the standard atmosphere.
+	Altitudes = Range{Min: -500, Max: 11000, Unit: "m", Source: "[HoF17] ch. 1 eq. 3"}
+)
+
+// Constants of both models.
+const (
+	molarRatio  = 0.621945             // kg/kg, mass of a mole of water over that of dry air [HoF17] ch. 1 eq. 20
+	molarAir    = 0.028966             // kg/mol, dry air [HoF17] ch. 1
+	molarWater  = 0.018015268          // kg/mol [HoF17] ch. 1
+	gasConstant = constant.MolarGas    // J/(mol K)
+	kelvin      = constant.ZeroCelsius // K at 0 °C
+)
+
+// saturated returns the mole fraction of vapour in air saturated over the
+// surface at t in °C and p in Pa. It is 1 or more, or NaN, where water boils.
+func (m Model) saturated(s Surface, t, p float64) float64 {
+	if m == IdealGas {
+		return handbookSaturation(s, t) / p
+	}
+	ps := pureSaturation(s, t)
+	if !(ps < p) {
+		return ps / p
+	}
+	return enhancement(s, t+kelvin, p, ps) * ps / p
+}
+
+func ratioOf(x float64) float64    { return molarRatio * x / (1 - x) }
+func fractionOf(w float64) float64 { return w / (molarRatio + w) }
+
+// SaturationHumidityRatio returns the humidity ratio, kg/kg dry air, of air
+// saturated at temperature t, °C, and pressure p, Pa; over ice below 0.01 °C,
+// over liquid from there on. It is NaN for t outside Temperatures, p outside
+// Pressures and where water boils.
+func SaturationHumidityRatio(t, p float64) float64 {
+	return RealGas.SaturationHumidityRatio(t, p)
+}
+
+// SaturationHumidityRatio is the function of the same name for model m: kg/kg
+// dry air, from t in °C and p in Pa.
+func (m Model) SaturationHumidityRatio(t, p float64) float64 {
+	return m.SaturationHumidityRatioOver(SurfaceAt(t), t, p)
+}
+
+// SaturationHumidityRatioOver returns the humidity ratio, kg/kg dry air, of
+// air saturated over surface s at temperature t, °C, and pressure p, Pa. It is
+// NaN outside LiquidTemperatures or IceTemperatures and where water boils.
+func (m Model) SaturationHumidityRatioOver(s Surface, t, p float64) float64 {
+	if !Temperatures.Contains(t) || !s.contains(t) || !Pressures.Contains(p) {
+		return math.NaN()
+	}
+	x := m.saturated(s, t, p)
+	if !(x < 1) {
+		return math.NaN()
+	}
+	return ratioOf(x)
+}
+
+func (s Surface) contains(t float64) bool {
+	if s == Ice {
+		return IceTemperatures.Contains(t)
+	}
+	return LiquidTemperatures.Contains(t)
+}

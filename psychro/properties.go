@@ -1,0 +1,91 @@
+package psychro
+
+// Model returns the model that the state was made with.
+func (s State) Model() Model { return s.model }
+
+// Temperature returns the dry bulb, °C.
+func (s State) Temperature() float64 { return s.t }
+
+// Pressure returns the total pressure, Pa.
+func (s State) Pressure() float64 { return s.p }
+
+// HumidityRatio returns the mass of vapour per mass of dry air, kg/kg.
+func (s State) HumidityRatio() float64 { return s.w }
+
+// MoleFraction returns the moles of vapour per mole of moist air, fraction.
+func (s State) MoleFraction() float64 { return s.x }
+
+// SpecificHumidity returns the mass of vapour per mass of moist air, kg/kg.
+func (s State) SpecificHumidity() float64 { return s.w / (1 + s.w) }
+
+// VapourPressure returns the partial pressure of vapour, Pa: mole fraction
+// times total pressure, for both models.
+func (s State) VapourPressure() float64 { return s.x * s.p }
+
+// SaturationVapourPressure returns the vapour pressure, Pa, of saturated air
+// of the same temperature and pressure: the saturation pressure of pure water
+// times the enhancement factor.
+func (s State) SaturationVapourPressure() float64 {
+	return s.model.saturated(SurfaceAt(s.t), s.t, s.p) * s.p
+}
+
+// RelativeHumidity returns vapour pressure over SaturationVapourPressure, a
+// fraction; over ice below 0.01 °C.
+func (s State) RelativeHumidity() float64 {
+	return s.x / s.model.saturated(SurfaceAt(s.t), s.t, s.p)
+}
+
+// RelativeHumidityOver returns the relative humidity, fraction, against the
+// given surface. Weather services state it over liquid water below 0 °C too.
+// NaN where s does not exist at the state's temperature.
+func (s State) RelativeHumidityOver(surface Surface) float64 {
+	if !surface.contains(s.t) {
+		return nan
+	}
+	return s.x / s.model.saturated(surface, s.t, s.p)
+}
+
+// DegreeOfSaturation returns the humidity ratio over that of saturated air of
+// the same temperature and pressure, fraction.
+func (s State) DegreeOfSaturation() float64 {
+	return s.w / ratioOf(s.model.saturated(SurfaceAt(s.t), s.t, s.p))
+}
+
+// AbsoluteHumidity returns the mass of vapour per volume of moist air, kg/m³.
+func (s State) AbsoluteHumidity() float64 { return s.w / s.SpecificVolume() }
+
+// VapourPressureDeficit returns how much the vapour pressure falls short of
+// saturation at the air's own temperature, Pa.
+func (s State) VapourPressureDeficit() float64 {
+	return s.SaturationVapourPressure() - s.VapourPressure()
+}
+
+// VapourPressureDeficitAt returns the vapour pressure of air saturated at the
+// temperature t, °C, of a leaf or a cover, less that of the air, Pa. Negative
+// where that surface draws condensation; NaN for t outside Temperatures or
+// where water boils.
+func (s State) VapourPressureDeficitAt(t float64) float64 {
+	if !Temperatures.Contains(t) {
+		return nan
+	}
+	xs := s.model.saturated(SurfaceAt(t), t, s.p)
+	if !(xs < 1) {
+		return nan
+	}
+	return (xs - s.x) * s.p
+}
+
+// Enthalpy returns the enthalpy of moist air, J/kg dry air; zero for dry air
+// and for liquid water at 0 °C.
+func (s State) Enthalpy() float64 { return s.model.enthalpy(s.t, s.p, s.x, s.w) }
+
+// SpecificVolume returns the volume of moist air, m³/kg dry air.
+func (s State) SpecificVolume() float64 { return s.model.volume(s.t, s.p, s.x, s.w) }
+
+// Density returns the density of moist air, kg/m³: dry air and vapour
+// together.
+func (s State) Density() float64 { return (1 + s.w) / s.SpecificVolume() }
+
+// HeatCapacity returns the heat capacity of moist air at constant pressure and
+// humidity ratio, J/(kg K), per kg of dry air.
+func (s State) HeatCapacity() float64 { return s.model.heatCapacity(s.t, s.p, s.x, s.w) }
