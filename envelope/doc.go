@@ -27,6 +27,10 @@
 // # Sources
 //
 //	AshHoF17    ASHRAE Handbook - Fundamentals (SI), 2017
+//	Bot83       G. P. A. Bot, Greenhouse climate: from physical processes to a
+//	            dynamic model, Wageningen 1983
+//	Baille90    A. Baille, T. Boulard and others, convection in greenhouses (from
+//	            memory; the exact paper was not seen)
 //	BerMar84    P. Berdahl, M. Martin, "Emissivity of clear skies", Solar Energy
 //	            32 (1984) 663-664; M. Martin, P. Berdahl, "Characteristics of
 //	            infrared sky radiation in the United States", Solar Energy 33
@@ -45,8 +49,14 @@
 //	IsoWall17   ISO 6946:2017, Thermal resistance and thermal transmittance
 //	IsoWin03    ISO 15099:2003, Thermal performance of windows, doors and shading
 //	            devices - Detailed calculations
+//	Papadakis92 G. Papadakis, A. Frangoudakis, S. Kyritsis, "Mixed, forced and free
+//	            convection heat transfer at the greenhouse cover", J. Agric. Eng.
+//	            Research 51 (1992) 191-205 (from memory)
 //	Swinbank63  W. C. Swinbank, "Long-wave radiation from clear skies", Quarterly
 //	            Journal of the Royal Meteorological Society 89 (1963) 339-348
+//	Watmuff77   J. H. Watmuff, W. W. S. Charters, D. Proctor, "Solar and wind
+//	            induced external coefficients for solar collectors", COMPLES 2
+//	            (1977)
 //	Wright96    J. L. Wright, "A correlation to quantify convective heat transfer
 //	            between vertical window glazings", ASHRAE Transactions 102 (1996)
 package envelope

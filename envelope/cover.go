@@ -1,0 +1,155 @@
+package envelope
+
+import (
+	"errors"
+	"fmt"
+	"math"
+)
+
+// Layer is one film, pane, sheet or screen of a cover. Its long-wave
+// properties are grey and diffuse; the reflectance of a face is what emittance
+// and transmittance leave.
+type Layer struct {
+	Name          string  // for reports, may be empty
+	EmittanceOut  float64 // fraction, long-wave emittance of the face to the outside
+	EmittanceIn   float64 // fraction, long-wave emittance of the face to the inside
+	Transmittance float64 // fraction, long-wave transmittance, the same both ways
+	Thickness     float64 // m
+	Conductivity  float64 // W/(m K)
+	Openness      float64 // fraction of the layer that is open to radiation, as in a screen; 0 when closed
+	Leakage       float64 // m³/(s m²), air exchanged through the layer, as by a screen; 0 in the first layer, whose leakage is the house's
+}
+
+// Gap is the closed air space between two layers.
+type Gap struct {
+	Width          float64 // m
+	Bridge         float64 // W/(m² K), conductance of ribs or webs beside the air
+	Collapsed      float64 // fraction of the area where the two layers lie on each other; in one gap of a cover at most
+	CollapsedWidth float64 // m, still air left between the layers there; unused while Collapsed is 0
+}
+
+// Ranges of the properties of a cover. The long-wave limits follow from the
+// definitions, the others keep slips of unit out.
+var (
+	FractionRange       = Range{Min: 0, Max: 1, Unit: "fraction", Source: "definition"}
+	ThicknessRange      = Range{Min: 1e-6, Max: 1, Unit: "m", Source: "chosen"}
+	ConductivityRange   = Range{Min: 1e-3, Max: 500, Unit: "W/(m K)", Source: "chosen: aerogel to copper"}
+	GapWidthRange       = Range{Min: 1e-5, Max: 5, Unit: "m", Source: "chosen"}
+	BridgeRange         = Range{Min: 0, Max: 1000, Unit: "W/(m² K)", Source: "chosen"}
+	LayerLeakageRange   = Range{Min: 0, Max: 0.5, Unit: "m³/(s m²)", Source: "chosen"}
+	firstLeakageRange   = Range{Min: 0, Max: 0, Unit: "m³/(s m²)", Source: "leakage of the outermost layer belongs to the house"}
+	layerCountRange     = Range{Min: 1, Max: MaxLayers, Unit: "layers", Source: "MaxLayers"}
+	collapsedCountRange = Range{Min: 0, Max: 1, Unit: "gaps", Source: "one gap of a cover may be collapsed in part"}
+	mirrorRange         = Range{Min: 0, Max: 1 - 1e-9, Unit: "fraction", Source: "radiation between two perfect mirrors has no solution"}
+)
+
+// wetEmittance is the long-wave emittance of a face under a film of water,
+// which is also opaque (from memory; tables give 0.95 to 0.96).
+const wetEmittance = 0.95
+
+// Cover is a checked stack of layers, numbered from the outside. It is made by
+// NewCover and may be used by several goroutines at once.
+type Cover struct {
+	n        int
+	layers   [MaxLayers]Layer
+	gaps     [MaxLayers - 1]Gap
+	dry      longwave
+	wet      longwave // with a film of water on the inner face
+	patchGap int      // the gap that is collapsed in part, or -1
+}
+
+// NewCover returns the cover made of layers, from the outside to the inside,
+// and of the gaps between them, one fewer. The error joins a *RangeError for
+// each fault, with Field as in "layers[0].Thickness".
+func NewCover(layers []Layer, gaps []Gap) (Cover, error) {
+	c := Cover{n: len(layers), patchGap: -1}
+	if err := layerCountRange.Check("number of layers", float64(len(layers))); err != nil {
+		return Cover{}, err
+	}
+	want := float64(len(layers) - 1)
+	count := Range{Min: want, Max: want, Unit: "gaps", Source: "one fewer than layers"}
+	if err := count.Check("number of gaps", float64(len(gaps))); err != nil {
+		return Cover{}, err
+	}
+	var faults []error
+	check := func(r Range, v float64, format string, i int) {
+		if !r.Contains(v) {
+			faults = append(faults, r.Check(fmt.Sprintf(format, i), v))
+		}
+	}
+	for i, l := range layers {
+		check(FractionRange, l.EmittanceOut, "layers[%d].EmittanceOut", i)
+		check(FractionRange, l.EmittanceIn, "layers[%d].EmittanceIn", i)
+		check(FractionRange, l.Transmittance, "layers[%d].Transmittance", i)
+		if FractionRange.Contains(l.EmittanceOut) && FractionRange.Contains(l.EmittanceIn) && FractionRange.Contains(l.Transmittance) {
+			check(FractionRange, sumToOne(l.EmittanceOut+l.Transmittance), "layers[%d].EmittanceOut + Transmittance", i)
+			check(FractionRange, sumToOne(l.EmittanceIn+l.Transmittance), "layers[%d].EmittanceIn + Transmittance", i)
+		}
+		check(ThicknessRange, l.Thickness, "layers[%d].Thickness", i)
+		check(ConductivityRange, l.Conductivity, "layers[%d].Conductivity", i)
+		check(FractionRange, l.Openness, "layers[%d].Openness", i)
+		if i == 0 {
+			check(firstLeakageRange, l.Leakage, "layers[%d].Leakage", i)
+		} else {
+			check(LayerLeakageRange, l.Leakage, "layers[%d].Leakage", i)
+		}
+	}
+	collapsed := 0
+	for i, g := range gaps {
+		check(GapWidthRange, g.Width, "gaps[%d].Width", i)
+		check(BridgeRange, g.Bridge, "gaps[%d].Bridge", i)
+		check(FractionRange, g.Collapsed, "gaps[%d].Collapsed", i)
+		if g.Collapsed > 0 {
+			check(GapWidthRange, g.CollapsedWidth, "gaps[%d].CollapsedWidth", i)
+			c.patchGap = i
+			collapsed++
+		}
+	}
+	if err := collapsedCountRange.Check("number of collapsed gaps", float64(collapsed)); err != nil {
+		faults = append(faults, err)
+	}
+	if len(faults) > 0 {
+		return Cover{}, errors.Join(faults...)
+	}
+	copy(c.layers[:], layers)
+	copy(c.gaps[:], gaps)
+	for i, l := range layers {
+		closed := 1 - l.Openness
+		c.dry.emittance[outerFace(i)] = closed * l.EmittanceOut
+		c.dry.emittance[innerFace(i)] = closed * l.EmittanceIn
+		c.dry.transmit[i] = closed*l.Transmittance + l.Openness
+	}
+	c.wet = c.dry
+	last := c.n - 1
+	// Seen from outside, the water lies behind the layer: rays that pass it
+	// are reflected by the water with 1 - 0.95, once and again.
+	rho, tau := c.dry.reflect(outerFace(last)), c.dry.transmit[last]
+	back := c.dry.reflect(innerFace(last))
+	c.wet.emittance[outerFace(last)] = 1 - rho - tau*tau*(1-wetEmittance)/(1-back*(1-wetEmittance))
+	c.wet.emittance[innerFace(last)] = wetEmittance
+	c.wet.transmit[last] = 0
+	if !c.dry.trace(c.n) || !c.wet.trace(c.n) {
+		return Cover{}, mirrorRange.Check("reflectance of facing layers", 1)
+	}
+	return c, nil
+}
+
+// sumToOne takes off the rounding of a sum that should end at 1.
+func sumToOne(v float64) float64 {
+	if v > 1 && v < 1+1e-12 {
+		return 1
+	}
+	return v
+}
+
+// Len returns the number of layers.
+func (c *Cover) Len() int { return c.n }
+
+// Layer returns layer i, counted from 0 at the outside.
+func (c *Cover) Layer(i int) Layer { return c.layers[i] }
+
+// Gap returns the gap between layers i and i+1, counted from 0 at the outside.
+func (c *Cover) Gap(i int) Gap { return c.gaps[i] }
+
+// inf is an open end of a range.
+var inf = math.Inf(1)

@@ -1,0 +1,369 @@
+package envelope
+
+import (
+	"math"
+
+	"cloche.example/internal/constant"
+)
+
+// Unknowns of a stack: for each layer its outer temperature and the flux
+// conducted through it (not its inner temperature, so that a layer that
+// conducts well loses no digits), then the air of each gap where a layer
+// leaks, then the Nusselt number of each gap held at a jump.
+const maxVars = maxFaces + 2*(MaxLayers-1)
+
+type system struct {
+	matrix [maxVars][maxVars + 1]float64 // Jacobian and, in the last used column, the right-hand side
+}
+
+const (
+	closure      = 1e-10 // W/m², aim of the solver for each face
+	closureLimit = 1e-9  // W/m², accepted when rounding stops it short
+	stepLimit    = 60.0  // K, longest step of a temperature
+)
+
+// gapCalc is one gap during the solution.
+type gapCalc struct {
+	width    float64
+	bridge   float64
+	lnAspect float64
+	flow     [2]gapTilt // house side warmer, outer side warmer
+	tilt     [2]float64 // degree
+	locked   bool       // keep branch whatever the Rayleigh number
+	branch   int
+	pinned   bool // hold ra at wrightHigh, the Nusselt number being an unknown
+	upright  bool // the correlation has jumps
+
+	ra, nu, h float64 // last evaluation, h without bridge
+	air       float64 // °C
+}
+
+// solver holds the problem and the iterate of one stack. It lives on the
+// caller's stack.
+type solver struct {
+	n     int
+	vars  int
+	rad   *longwave
+	c     *constants
+	k     *Conditions
+	in    float64 // °C
+	out   float64 // °C
+	eIn   float64 // W/m²
+	eOut  float64 // W/m²
+	hOut  float64 // W/(m² K)
+	film  innerFilmCalc
+	wet   bool
+	water wetFace
+	leaks bool
+	plain bool // freeze the coefficients in the Jacobian
+
+	resist [MaxLayers]float64 // m² K/W
+	half   [MaxLayers]float64 // W/m², sun at each face
+	leak   [MaxLayers]float64 // W/(m² K)
+	gaps   [MaxLayers - 1]gapCalc
+
+	x [maxVars]float64
+
+	// Last evaluation.
+	t       [maxFaces]float64 // °C
+	black   [maxFaces]float64 // W/m²
+	g       [maxFaces]float64 // W/m², irradiance
+	f       [maxVars]float64  // balances
+	hIn     float64
+	latent  float64 // W/m²
+	vapour  float64 // kg/(s m²)
+	steps   int
+	biggest float64 // W/m², largest open balance
+}
+
+// prepare fills the problem for cover c in conditions k. With touching true
+// the partly collapsed gap has its collapsed width.
+func (s *solver) prepare(c *Cover, k *Conditions, pc *constants, wet, touching bool) {
+	s.n, s.c, s.k, s.wet = c.n, pc, k, wet
+	s.rad = &c.dry
+	if wet {
+		s.rad = &c.wet
+	}
+	s.in, s.out = k.Inside, k.Outside
+	s.eIn = pc.emission(k.InsideRadiant)
+	view := (1 + cosDegree(k.Tilt)) / 2
+	s.eOut = view*pc.emission(k.Sky) + (1-view)*pc.emission(k.Ground)
+	s.hOut = k.OutsideCoefficient
+	if k.OutsideConvection != OutsideGiven {
+		s.hOut = k.OutsideConvection.Coefficient(k.Wind)
+	}
+	s.film = newInnerFace(k.InsideConvection, k.Tilt, k.Height, k.Pressure, pc, k.InsideCoefficient)
+	room := pc.air(k.Inside+constant.ZeroCelsius, k.Pressure)
+	if wet {
+		s.water = newWetFace(k, room)
+	}
+	s.vars = 2 * s.n
+	for i := range s.n {
+		s.resist[i] = c.layers[i].Thickness / c.layers[i].Conductivity
+		s.half[i] = k.AbsorbedSun[i] / 2
+		s.leak[i] = c.layers[i].Leakage * room.Density * room.HeatCapacity
+		s.leaks = s.leaks || s.leak[i] > 0
+	}
+	if s.n > 1 {
+		direct, reverse := newGapTilt(k.Tilt), newGapTilt(180-k.Tilt)
+		for i := range s.n - 1 {
+			g := &s.gaps[i]
+			g.width = c.gaps[i].Width
+			g.bridge = c.gaps[i].Bridge
+			if touching && i == c.patchGap {
+				g.width = c.gaps[i].CollapsedWidth
+			}
+			g.lnAspect = math.Log(k.Height / g.width)
+			g.flow = [2]gapTilt{direct, reverse}
+			g.tilt = [2]float64{k.Tilt, 180 - k.Tilt}
+			g.upright = direct.jumps() || reverse.jumps()
+		}
+		if s.leaks {
+			s.vars += s.n - 1
+		}
+	}
+	s.start()
+}
+
+// emission returns the black-body emission in W/m² at t in °C.
+func (c *constants) emission(t float64) float64 {
+	k := t + constant.ZeroCelsius
+	k2 := k * k
+	return c.sigma * k2 * k2
+}
+
+// start sets a first iterate: resistances in a row, of the usual size.
+func (s *solver) start() {
+	const inside, gap = 0.13, 0.16 // m² K/W
+	outside := 1 / (s.hOut + 4)
+	total := inside + outside + gap*float64(s.n-1)
+	q := (s.in - s.out) / total
+	t := s.out + q*outside
+	for i := range s.n {
+		s.x[2*i] = t
+		s.x[2*i+1] = 0
+		t += q * gap
+		if s.leaks && i < s.n-1 {
+			s.x[2*s.n+i] = t - q*gap/2
+		}
+	}
+}
+
+// evaluate computes balances and, unless j is nil, the Jacobian at s.x. The
+// return value is the sum of squares of the balances.
+func (s *solver) evaluate(j *system) float64 {
+	n, faces := s.n, 2*s.n
+	var emit [maxFaces]float64 // slope of the black emission
+	for i := range n {
+		o, f := outerFace(i), innerFace(i)
+		s.t[o] = s.x[2*i]
+		s.t[f] = s.x[2*i] + s.x[2*i+1]*s.resist[i]
+		for _, a := range [2]int{o, f} {
+			k := s.t[a] + constant.ZeroCelsius
+			emit[a] = 4 * s.c.sigma * k * k * k
+			s.black[a] = emit[a] * k / 4
+		}
+	}
+	if j != nil {
+		for r := range s.vars {
+			row := &j.matrix[r]
+			for q := range s.vars {
+				row[q] = 0
+			}
+		}
+	}
+	// Long-wave, sun and conduction; columns are face temperatures at first.
+	for a := range faces {
+		s.g[a] = s.rad.irradiance(a, faces, &s.black, s.eOut, s.eIn)
+		e := s.rad.emittance[a]
+		s.f[a] = e*(s.g[a]-s.black[a]) + s.half[a/2]
+		if j != nil {
+			row := &j.matrix[a]
+			for b := range faces {
+				row[b] = e * s.rad.face[a][b] * emit[b]
+			}
+			row[a] -= e * emit[a]
+		}
+	}
+	// Convection outside.
+	s.f[0] += s.hOut * (s.out - s.t[0])
+	// Convection and vapour inside.
+	last := faces - 1
+	h, slope := s.film.coefficient(s.in, s.t[last])
+	s.hIn = h
+	s.f[last] += h * (s.in - s.t[last])
+	if s.plain {
+		slope = -h
+	}
+	if j != nil {
+		j.matrix[0][0] -= s.hOut
+		j.matrix[last][last] += slope
+	}
+	if s.wet {
+		g, dg := s.water.condensate(s.t[last], h)
+		l, dl := latentHeat(s.t[last])
+		s.vapour, s.latent = g, l*g
+		s.f[last] += s.latent
+		if j != nil {
+			j.matrix[last][last] += l*dg + dl*g
+			if d := s.in - s.t[last]; !s.plain && h > 0 && math.Abs(d) > 1e-6 {
+				j.matrix[last][last] += s.latent * (slope + h) / (d * h)
+			}
+		}
+	}
+	pin := 2 * n
+	if s.leaks {
+		pin += n - 1
+	}
+	for i := range n - 1 {
+		pin = s.gap(i, pin, j)
+	}
+	// The flux conducted, and the change of columns to the unknowns.
+	sum := 0.0
+	for i := range n {
+		o, f := outerFace(i), innerFace(i)
+		s.f[o] += s.x[2*i+1]
+		s.f[f] -= s.x[2*i+1]
+		if j == nil {
+			continue
+		}
+		for r := range s.vars {
+			row := &j.matrix[r]
+			inner := row[f]
+			row[o] += inner
+			row[f] = inner * s.resist[i]
+		}
+		j.matrix[o][f]++
+		j.matrix[f][f]--
+	}
+	s.biggest = 0
+	for r := range s.vars {
+		sum += s.f[r] * s.f[r]
+		s.biggest = math.Max(s.biggest, math.Abs(s.f[r]))
+	}
+	return sum
+}
+
+// gap adds the balances of gap i; pin is the next unknown for a Nusselt
+// number, and the return value the one after it.
+func (s *solver) gap(i, pin int, j *system) int {
+	g := &s.gaps[i]
+	o, f := innerFace(i), outerFace(i+1) // outer and inner side of the gap
+	d := s.t[f] - s.t[o]
+	mean := (s.t[f]+s.t[o])/2 + constant.ZeroCelsius
+	air := s.c.air(mean, s.k.Pressure)
+	b, rel := s.c.buoyancy(mean, air)
+	per := b * g.width * g.width * g.width
+	g.ra = per * math.Abs(d)
+	side := 0
+	if d < 0 {
+		side = 1
+	}
+	var slope float64 // dNu/d ln(ra)
+	switch {
+	case g.pinned:
+		g.nu = s.x[pin]
+	default:
+		branch := g.branch
+		if !g.locked {
+			branch = branchOf(g.ra)
+			g.branch = branch
+		}
+		g.nu, slope = g.flow[side].nusselt(g.ra, g.lnAspect, branch)
+	}
+	if s.plain {
+		slope = 0
+	}
+	over := air.Conductivity / g.width
+	g.h = g.nu * over
+	// d h/d t at the outer (-) and inner (+) side, times d.
+	bend := over * slope
+	drift := (over*slope*rel + g.nu*airConductivity1/g.width) * d / 2
+	if s.plain {
+		drift = 0
+	}
+	dIn, dOut := bend+drift, -bend+drift
+	if !s.leaks {
+		q := (g.h + g.bridge) * d
+		s.f[o] += q
+		s.f[f] -= q
+		if j != nil {
+			j.matrix[o][f] += g.h + g.bridge + dIn
+			j.matrix[o][o] += -g.h - g.bridge + dOut
+			j.matrix[f][f] -= g.h + g.bridge + dIn
+			j.matrix[f][o] -= -g.h - g.bridge + dOut
+		}
+		g.air = (s.t[f] + s.t[o]) / 2
+		if g.pinned && j != nil {
+			j.matrix[o][pin] += over * d
+			j.matrix[f][pin] -= over * d
+		}
+	} else {
+		s.leakyGap(i, pin, d, over, dIn, dOut, j)
+	}
+	if !g.pinned {
+		return pin
+	}
+	s.f[pin] = g.ra/wrightHigh - 1
+	if j != nil {
+		sign := 1.0
+		if d < 0 {
+			sign = -1
+		}
+		j.matrix[pin][f] += (sign*per + g.ra*rel/2) / wrightHigh
+		j.matrix[pin][o] += (-sign*per + g.ra*rel/2) / wrightHigh
+	}
+	return pin + 1
+}
+
+// leakyGap is gap with its air as a node between two equal films, each of
+// twice the gap's conductance, and with air exchanged through leaking layers.
+// Without leakage it is the same gap.
+func (s *solver) leakyGap(i, pin int, d, over, dIn, dOut float64, j *system) {
+	g := &s.gaps[i]
+	o, f := innerFace(i), outerFace(i+1)
+	node := 2*s.n + i
+	ta := s.x[node]
+	g.air = ta
+	up, down := ta-s.t[o], ta-s.t[f]
+	s.f[o] += 2*g.h*up + g.bridge*d
+	s.f[f] += 2*g.h*down - g.bridge*d
+	s.f[node] = -2 * g.h * (up + down)
+	outer, inner := s.leak[i], s.leak[i+1]
+	before, after := s.out, s.in
+	if i > 0 {
+		before = s.x[node-1]
+	}
+	if i+1 < s.n-1 {
+		after = s.x[node+1]
+	}
+	s.f[node] += outer*(before-ta) + inner*(after-ta)
+	if j == nil {
+		return
+	}
+	// d h/d t comes as d times it; scale to the films' own differences.
+	var hf, ho float64
+	if math.Abs(d) > 1e-9 {
+		hf, ho = dIn/d, dOut/d
+	}
+	j.matrix[o][o] += -2*g.h - g.bridge + 2*ho*up
+	j.matrix[o][f] += g.bridge + 2*hf*up
+	j.matrix[o][node] += 2 * g.h
+	j.matrix[f][f] += -2*g.h - g.bridge + 2*hf*down
+	j.matrix[f][o] += g.bridge + 2*ho*down
+	j.matrix[f][node] += 2 * g.h
+	j.matrix[node][o] += 2*g.h - 2*ho*(up+down)
+	j.matrix[node][f] += 2*g.h - 2*hf*(up+down)
+	j.matrix[node][node] -= 4*g.h + outer + inner
+	if i > 0 {
+		j.matrix[node][node-1] += outer
+	}
+	if i+1 < s.n-1 {
+		j.matrix[node][node+1] += inner
+	}
+	if g.pinned {
+		j.matrix[o][pin] += 2 * over * up
+		j.matrix[f][pin] += 2 * over * down
+		j.matrix[node][pin] -= 2 * over * (up + down)
+	}
+}

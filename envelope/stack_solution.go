@@ -1,0 +1,81 @@
+package envelope
+
+// Face is the state of one face of a layer.
+type Face struct {
+	Temperature float64 // °C
+	Irradiance  float64 // W/m², long-wave
+	Radiosity   float64 // W/m², long-wave: emitted, reflected and transmitted
+	Residual    float64 // W/m², what the face's energy balance leaves open
+}
+
+// GapState is what a gap does at the solution.
+type GapState struct {
+	Rayleigh   float64 // dimensionless
+	Nusselt    float64 // dimensionless
+	Convection float64 // W/(m² K), of the air
+	Bridge     float64 // W/(m² K), of ribs
+	Flux       float64 // W/m², outward, of air and ribs
+	FlowTilt   float64 // degree, the tilt entered in the correlation: below 90 heat flows upward
+	Air        float64 // °C, temperature of the air in the gap
+	InRange    bool    // the Rayleigh number lies where the correlation was measured
+	AtJump     bool    // the balance closes only within the jump of the vertical correlation at Ra = 5e4; Nusselt lies between the two branches
+}
+
+// Patch is the part of a double film whose layers lie on each other.
+type Patch struct {
+	Share            float64 // fraction of the area
+	FluxIn           float64 // W/m², from the house into this part
+	FluxOut          float64 // W/m², from this part to the outside
+	InnerTemperature float64 // °C, inner face of this part
+	OuterTemperature float64 // °C, outer face of this part
+	Residual         float64 // W/m², largest that a face balance leaves open
+}
+
+// Solution is the steady state of a cover. Fluxes are per area of cover and
+// positive when heat leaves the house. With a gap collapsed in part, fluxes,
+// driven parts and U-values are means over the area; faces, gaps and
+// coefficients are those of the part that stands apart.
+type Solution struct {
+	Layers int                     // number of layers
+	Outer  [MaxLayers]Face         // outer face of each layer, from the outside
+	Inner  [MaxLayers]Face         // inner face of each layer
+	Gaps   [MaxLayers - 1]GapState // between the layers
+	Patch  Patch                   // collapsed part, zero without one
+
+	FluxIn       float64 // W/m², from the house into the cover, the sum of the four below
+	InConvective float64 // W/m², from the inside air by convection
+	InRadiative  float64 // W/m², net long-wave from the inside
+	InLatent     float64 // W/m², by condensation on the inner face, negative while a film dries
+	InLeakage    float64 // W/m², by air through the layers into the gaps
+
+	FluxOut       float64 // W/m², from the cover to the outside, the sum of the two below: FluxIn and the absorbed sun
+	OutConvective float64 // W/m², to the outside air by convection
+	OutRadiative  float64 // W/m², net long-wave to sky and ground
+
+	AirDriven float64 // W/m², part of FluxIn that the inside drives: air, radiant temperature and vapour against the outside air
+	SkyDriven float64 // W/m², part of FluxIn because sky and ground are not at the outside air temperature
+	SunDriven float64 // W/m², part of FluxIn because of absorbed sun, negative as a gain
+
+	U          float64 // W/(m² K), FluxIn over inside air less outside air, sky included; NaN at equal temperatures
+	UAir       float64 // W/(m² K), sensible flux per kelvin of inside over outside with the sky at air temperature: what a table means
+	UAmbient   float64 // W/(m² K), FluxIn over AmbientIn less AmbientOut, the reference of ISO 15099; NaN at equal temperatures
+	AmbientIn  float64 // °C, inside air and radiant temperature mixed by their coefficients
+	AmbientOut float64 // °C, outside air and sky-and-ground temperature mixed by their coefficients
+	Condensate float64 // kg/(s m²), condensate on the inner face, negative while a film dries
+
+	OutsideCoefficient float64 // W/(m² K), convection outside
+	InsideCoefficient  float64 // W/(m² K), convection inside
+	SkyView            float64 // fraction of the half-space outside that is sky
+	IrradianceOut      float64 // W/m², long-wave from sky and ground
+	IrradianceIn       float64 // W/m², long-wave from the inside
+	OutsideInRange     bool    // the wind lies where the correlation was published
+
+	InnerTemperature float64 // °C, coldest inner face of the innermost layer
+	DewPoint         float64 // °C, of the inside air by ISO 13788
+	DripHumidity     float64 // fraction, relative humidity inside above which the innermost face drips; above 1 it never does
+	Condenses        bool    // the inner face lies below the dew point
+	Wet              bool    // the inner face was taken as wet
+
+	Iterations int     // steps of the solver
+	Residual   float64 // W/m², largest that a face balance leaves open
+}

@@ -1,0 +1,177 @@
+package envelope
+
+import (
+	"fmt"
+	"math"
+)
+
+// eliminate solves the first n rows for each of the given number of
+// right-hand sides that stand behind the matrix, by Gaussian elimination with
+// row pivoting, in place. It returns false for a singular matrix.
+func (j *system) eliminate(n int) bool {
+	for p := range n {
+		best := p
+		for r := p + 1; r < n; r++ {
+			if math.Abs(j.matrix[r][p]) > math.Abs(j.matrix[best][p]) {
+				best = r
+			}
+		}
+		if best != p {
+			for q := p; q <= n; q++ {
+				j.matrix[p][q], j.matrix[best][q] = j.matrix[best][q], j.matrix[p][q]
+			}
+		}
+		pivot := j.matrix[p][p]
+		if !(math.Abs(pivot) > 1e-280) {
+			return false
+		}
+		top := j.matrix[p][p : n+1]
+		for r := p + 1; r < n; r++ {
+			low := j.matrix[r][p : n+1]
+			if low[0] == 0 {
+				continue
+			}
+			m := low[0] / pivot
+			for q := 1; q < len(top); q++ {
+				low[q] -= m * top[q]
+			}
+		}
+	}
+	for p := n - 1; p >= 0; p-- {
+		row := &j.matrix[p]
+		v := row[n]
+		for q := p + 1; q < n; q++ {
+			v -= row[q] * j.matrix[q][n]
+		}
+		row[n] = v / row[p]
+	}
+	return true
+}
+
+// solve finds the state. The balances are smooth but for kinks, and two jumps
+// of the correlation for upright gaps. Newton's method with the branch of each
+// gap following its Rayleigh number comes first. Should it not close, the
+// branches are held while Newton's method runs and changed between runs; a gap
+// that asks for branch 2 from branch 1 and for branch 1 from branch 2 has no
+// exact root on either side of the upward jump, and is held at the jump, its
+// Nusselt number being found between the two values.
+func (s *solver) solve() error {
+	if s.newton(16) {
+		return nil
+	}
+	for i := range s.n - 1 {
+		s.gaps[i].locked = s.gaps[i].upright
+	}
+	var tries [MaxLayers - 1]int
+	for range 24 {
+		s.newton(80)
+		if !s.rebranch(&tries) {
+			break
+		}
+	}
+	if s.biggest <= closureLimit {
+		return nil
+	}
+	return fmt.Errorf("%w: cover of %d layers, a face balance stays open by %g W/m² after %d steps", ErrNotConverged, s.n, s.biggest, s.steps)
+}
+
+// rebranch compares each held branch with its Rayleigh number and reports
+// whether something changed.
+func (s *solver) rebranch(tries *[MaxLayers - 1]int) bool {
+	changed := false
+	pin := 2 * s.n
+	if s.leaks {
+		pin += s.n - 1
+	}
+	vars := pin
+	for i := range s.n - 1 {
+		g := &s.gaps[i]
+		if !g.locked || g.pinned {
+			continue
+		}
+		want := branchOf(g.ra)
+		if want == g.branch {
+			continue
+		}
+		changed = true
+		tries[i]++
+		if tries[i] > 2 && max(want, g.branch) == 2 && min(want, g.branch) == 1 {
+			g.pinned = true
+			continue
+		}
+		g.branch = want
+	}
+	// Give each pinned gap its place among the unknowns.
+	for i := range s.n - 1 {
+		if s.gaps[i].pinned {
+			s.x[vars] = s.gaps[i].nu
+			vars++
+		}
+	}
+	s.vars = vars
+	return changed
+}
+
+// newton runs up to limit steps and reports whether all balances are closed.
+// A step that does not lessen the sum of squares is halved; where halving does
+// not help, a few damped steps with frozen coefficients follow, which contract
+// because every flux grows slower than its coefficient's share allows.
+func (s *solver) newton(limit int) bool {
+	var j system
+	sum := s.evaluate(&j)
+	frozen := 0
+	for range limit {
+		if s.biggest <= closure {
+			return true
+		}
+		n := s.vars
+		for r := range n {
+			j.matrix[r][n] = -s.f[r]
+		}
+		if !j.eliminate(n) {
+			return false
+		}
+		s.steps++
+		var step [maxVars]float64
+		scale := 1.0
+		for r := range n {
+			step[r] = j.matrix[r][n]
+			if (r < 2*s.n && r%2 == 0) && math.Abs(step[r])*scale > stepLimit {
+				scale = stepLimit / math.Abs(step[r])
+			}
+		}
+		if frozen > 0 {
+			frozen--
+			s.plain = frozen > 0
+			for r := range n {
+				s.x[r] += 0.5 * scale * step[r]
+			}
+			sum = s.evaluate(&j)
+			continue
+		}
+		old := s.x
+		for try := 0; ; try++ {
+			for r := range n {
+				s.x[r] = old[r] + scale*step[r]
+			}
+			next := s.evaluate(&j)
+			if next < sum {
+				sum = next
+				break
+			}
+			if s.biggest <= closureLimit && try > 2 {
+				return true
+			}
+			if try == 7 {
+				frozen = 6
+				s.plain = true
+				sum = s.evaluate(&j)
+				break
+			}
+			scale /= 2
+		}
+	}
+	s.plain = false
+	s.evaluate(nil)
+	return s.biggest <= closure
+}

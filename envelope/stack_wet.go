@@ -1,0 +1,112 @@
+package envelope
+
+import (
+	"math"
+
+	"cloche.example/internal/constant"
+)
+
+// Saturation pressure of [IsoMoist12] Annex E, used by the condensation check
+// of covers: p = 610.5 exp(a t/(b + t)) Pa.
+const (
+	moistScale               = 610.5         // Pa
+	moistWaterA, moistWaterB = 17.269, 237.3 // °C, at 0 °C and above, eq. E.7
+	moistIceA, moistIceB     = 21.875, 265.5 // °C, below 0 °C, eq. E.8
+)
+
+// MoistTemperature is the range in °C of DewPoint and CoverSaturation.
+var MoistTemperature = Range{Min: -100, Max: 150, Unit: "°C", Source: "chosen; the fit was made for building climates"}
+
+// CoverSaturation returns the saturation vapour pressure in Pa over water at
+// and above 0 °C and over ice below, at t in °C, by [IsoMoist12] eq. E.7 and
+// E.8; NaN outside MoistTemperature. Package psychro has the better equations;
+// this one is what the condensation standard prescribes.
+func CoverSaturation(t float64) float64 {
+	if !MoistTemperature.Contains(t) {
+		return nan
+	}
+	p, _ := moistSaturation(t)
+	return p
+}
+
+// moistSaturation returns the saturation pressure in Pa and its slope in Pa/K.
+func moistSaturation(t float64) (p, slope float64) {
+	a, b := moistWaterA, moistWaterB
+	if t < 0 {
+		a, b = moistIceA, moistIceB
+	}
+	p = moistScale * math.Exp(a*t/(b+t))
+	return p, p * a * b / ((b + t) * (b + t))
+}
+
+// CoverDewPoint returns the dew point, below 0 °C the frost point, in °C of
+// air at t in °C with the relative humidity rh as a fraction, by [IsoMoist12]
+// eq. E.9 and E.10. Dry air has none: -Inf. NaN outside MoistTemperature or
+// for rh outside 0 to 1.
+func CoverDewPoint(t, rh float64) float64 {
+	if !MoistTemperature.Contains(t) || !FractionRange.Contains(rh) {
+		return nan
+	}
+	if rh == 0 {
+		return math.Inf(-1)
+	}
+	p, _ := moistSaturation(t)
+	x := math.Log(rh * p / moistScale)
+	if x >= 0 {
+		return moistWaterB * x / (moistWaterA - x)
+	}
+	return moistIceB * x / (moistIceA - x)
+}
+
+// Constants of the latent exchange of a wet face.
+const (
+	vapourGas    = 461.5   // J/(kg K), gas constant of water vapour [AshHoF17] ch. 1
+	lewisNumber  = 0.87    // dimensionless, thermal over vapour diffusivity of air near 10 °C (from memory)
+	vapourHeat0  = 2.501e6 // J/kg, heat of vaporisation at 0 °C [AshHoF17] ch. 1
+	vapourHeat1  = -2361.0 // J/(kg K), slope of it (from memory)
+	freezingHeat = 3.335e5 // J/kg, heat of fusion at 0 °C [AshHoF17] ch. 1
+)
+
+// freezingSpan is the span in K below 0 °C over which the deposit turns from
+// water to frost. A jump at 0 °C would leave some balances without a root.
+const freezingSpan = 0.2
+
+// latentHeat returns the heat in J/kg that a kilogram of vapour gives up on a
+// face at t in °C, condensing above 0 °C and turning to frost below, and its
+// derivative over t.
+func latentHeat(t float64) (l, slope float64) {
+	l, slope = vapourHeat0+vapourHeat1*t, vapourHeat1
+	switch {
+	case t < -freezingSpan:
+		l += freezingHeat
+	case t < 0:
+		l -= freezingHeat * t / freezingSpan
+		slope -= freezingHeat / freezingSpan
+	}
+	return l, slope
+}
+
+// wetFace computes the vapour flux to a wet face by the Lewis relation.
+type wetFace struct {
+	vapour float64 // kg/m³, of the inside air
+	perH   float64 // m³ K/J, 1/(rho cp Le^(2/3)) of the inside air
+}
+
+func newWetFace(k *Conditions, air Air) wetFace {
+	p, _ := moistSaturation(k.Inside)
+	return wetFace{
+		vapour: k.InsideHumidity * p / (vapourGas * (k.Inside + constant.ZeroCelsius)),
+		perH:   1 / (air.Density * air.HeatCapacity * math.Pow(lewisNumber, 2.0/3)),
+	}
+}
+
+// condensate returns the vapour flux in kg/(s m²) to a face at t in °C with
+// the convection coefficient h in W/(m² K), and its derivative over t at
+// constant h.
+func (w *wetFace) condensate(t, h float64) (g, slope float64) {
+	p, dp := moistSaturation(t)
+	kelvin := t + constant.ZeroCelsius
+	rho := p / (vapourGas * kelvin)
+	beta := h * w.perH // m/s
+	return beta * (w.vapour - rho), -beta * (dp/(vapourGas*kelvin) - rho/kelvin)
+}
