@@ -68,6 +68,9 @@ var (
 )
 
 func (a Air) check(prefix string) error {
+	if densityRange.Contains(a.Density) && viscosityRange.Contains(a.Viscosity) && heatCapacityRange.Contains(a.HeatCapacity) {
+		return nil // without building any name
+	}
 	return errors.Join(
 		densityRange.Check(prefix+"Density", a.Density),
 		viscosityRange.Check(prefix+"Viscosity", a.Viscosity),

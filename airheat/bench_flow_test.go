@@ -43,3 +43,27 @@ func BenchmarkOperatingPoint(b *testing.B) {
 		i++
 	}
 }
+
+func tube150() (PerforatedTube, TubeSupply) {
+	t := DefaultPerforatedTube()
+	t.Diameter, t.LeadIn, t.Pitch, t.Positions, t.HolesPerRow, t.HoleDiameter = 0.5, 2, 0.2, 150, 2, 0.03
+	return t, TubeSupply{Flow: 1.1, Temperature: 45, House: 15, Air: DryAir(45, 101325)}
+}
+
+// 150 rows with the end pressure solved: some four marches of 150 square
+// roots and logarithms, one behind the other, and 150 exponentials of heat.
+func BenchmarkTube150(b *testing.B) {
+	t, s := tube150()
+	dst := make([]TubePosition, t.Positions)
+	b.ReportAllocs()
+	i := 0
+	for b.Loop() {
+		s.Flow = 0.6 + 0.05*float64(i&15)
+		f, err := t.SolveTo(dst, s)
+		if err != nil {
+			b.Fatal(err)
+		}
+		sinkFlow += f.FanPressure
+		i++
+	}
+}

@@ -15,22 +15,47 @@ type Intersection struct {
 	Stall    bool    // it lies left of the fan's last peak
 }
 
-// finder looks for the roots of fan minus system. Flows are those of the
-// tested fan curve; the system rises with flow everywhere.
+// maxCrossings bounds what is recorded; a curve with more is no fan's.
+const maxCrossings = 16
+
+// resistance is what a fan works against: the loss at a flow and its slope.
+type resistance struct {
+	ducts System // a row of segments, or
+	tree  *Tree  // branches
+	air   Air
+}
+
+func (r *resistance) loss(q float64) (loss, slope float64) {
+	if r.tree != nil {
+		return r.tree.loss(q, r.air)
+	}
+	return r.ducts.loss(q, r.air)
+}
+
+// finder looks for the roots of fan minus resistance, which rises with flow
+// everywhere. Flows and pressures are those of the tested fan curve until the
+// end.
 type finder struct {
-	fan     *Fan
-	system  func(q float64) (loss, slope float64) // in the fan's own scale: Pa at the tested speed and density
-	corners []float64                             // flows at which the system's slope jumps, rising
-	smooth  bool                                  // the system is convex between corners
-	dst     []Intersection
-	last    float64 // flow of the root found last
+	fan     Fan
+	against resistance
+	speed   float64
+	scale   float64 // of pressure, by the fan laws
+	found   [maxCrossings]Intersection
+	count   int // of crossings, may exceed maxCrossings
+	last    float64
+}
+
+// system is the loss in the fan's own scale: at the tested speed and density.
+func (s *finder) system(q float64) (loss, slope float64) {
+	l, d := s.against.loss(s.speed * q)
+	return l / s.scale, d * s.speed / s.scale
 }
 
 // search visits the knots lo to hi of the fan, whose system losses are slo and
 // shi. The system only rises, so that its ends bound it: a range in which the
 // fan stays above or below is left out without another evaluation.
 func (s *finder) search(lo, hi int, slo, shi float64) {
-	f := s.fan
+	f := &s.fan
 	low, high := math.Inf(1), math.Inf(-1)
 	for _, p := range f.pressure[lo : hi+1] {
 		low, high = math.Min(low, p), math.Max(high, p)
@@ -63,7 +88,7 @@ const cells = 32
 // the system a straight or downward fan curve makes the difference concave, so
 // that its ends and slopes tell all; elsewhere the piece is cut fine first.
 func (s *finder) rising(piece int, a, b, ga, gb float64) {
-	if !s.smooth || s.fan.convex[piece] {
+	if s.against.tree != nil || s.fan.convex[piece] {
 		x, gx := a, ga
 		for i := 1; i < cells; i++ {
 			y := a + (b-a)*float64(i)/cells
@@ -75,15 +100,32 @@ func (s *finder) rising(piece int, a, b, ga, gb float64) {
 		return
 	}
 	x, gx := a, ga
-	for _, y := range s.corners {
-		if y <= a || y >= b {
-			continue
+	for {
+		y := s.corner(x)
+		if y >= b {
+			s.concave(piece, x, b, gx, gb)
+			return
 		}
 		gy, _ := s.gap(piece, y)
 		s.concave(piece, x, y, gx, gy)
 		x, gx = y, gy
 	}
-	s.concave(piece, x, b, gx, gb)
+}
+
+// corner returns the next flow above q at which the slope of the loss drops:
+// where a segment turns fully turbulent. Between such corners the loss is
+// convex (a test scans it).
+func (s *finder) corner(q float64) float64 {
+	next := math.Inf(1)
+	nu := s.against.air.Viscosity / s.against.air.Density
+	for i := range s.against.ducts.runs {
+		r := &s.against.ducts.runs[i]
+		y := TurbulentLimit * nu / r.diameter * r.area / s.speed
+		if y > q && r.slender > 0 {
+			next = math.Min(next, y)
+		}
+	}
+	return next
 }
 
 // concave finds the roots between a and b of a difference that turns at most
@@ -126,30 +168,51 @@ func (s *finder) cross(piece int, a, b, ga, gb float64) {
 
 // newton is a bracketed Newton search whose end values are known.
 func (s *finder) newton(piece int, a, b, ga, gb float64) float64 {
-	// Where the system is quadratic in flow, this is the crossing itself for a
-	// straight fan, and a close start for others.
-	x := a + (b-a)*ga/(ga-gb)
+	// A falling fan against a rising system has no flat place: Newton doubles
+	// the digits, and a last step of 1e-7 leaves an error near 1e-14.
+	enough := 1e-7
+	if s.fan.pressure[piece+1] > s.fan.pressure[piece] {
+		enough = 1e-10
+	}
+	x := s.start(piece, a, b, ga, gb)
 	for range solve.MaxIterations {
 		g, d := s.gap(piece, x)
 		if g == 0 {
 			return x
 		}
 		if g < 0 == (ga < 0) {
-			a, ga = x, g
+			a = x
 		} else {
 			b = x
 		}
 		next := x - g/d
-		if !(next > math.Min(a, b) && next < math.Max(a, b)) {
+		if !(next > a && next < b) {
 			next = 0.5 * (a + b)
-		}
-		if math.Abs(next-x) <= 1e-9*math.Abs(x) && next != 0.5*(a+b) || math.Abs(b-a) <= 4e-16*math.Abs(x) {
-			// Newton doubles the digits: the step just taken leaves rounding.
+			if b-a <= 4e-16*b {
+				return next
+			}
+		} else if math.Abs(next-x) <= enough*x {
 			return next
 		}
 		x = next
 	}
 	return math.NaN()
+}
+
+// start is the crossing of the fan's chord with the loss taken as a quadratic
+// of the flow between its ends, which is near the true one.
+func (s *finder) start(piece int, a, b, ga, gb float64) float64 {
+	pa, _ := s.fan.piece(piece, a)
+	pb, _ := s.fan.piece(piece, b)
+	m := (pb - pa) / (b - a)
+	c := ((pb - gb) - (pa - ga)) / (b*b - a*a)
+	// pa + m(x − a) = pa − ga + c(x² − a²)
+	w := m*m + 4*c*(ga-m*a+c*a*a)
+	x := (m + math.Sqrt(w)) / (2 * c)
+	if !(x > a && x < b) {
+		x = a + (b-a)*ga/(ga-gb)
+	}
+	return x
 }
 
 // gap is fan minus system and its slope, on one piece of the fan.
@@ -166,10 +229,17 @@ func (s *finder) add(piece int, q float64) {
 	}
 	s.last = q
 	p, dp := s.fan.piece(piece, q)
-	_, dl := s.system(q)
-	s.dst = append(s.dst, Intersection{
-		Flow: q, Pressure: p,
-		Stable: dp < dl,
-		Stall:  q < s.fan.flow[s.fan.peak],
-	})
+	stable := dp < 0
+	if !stable {
+		_, dl := s.system(q)
+		stable = dp < dl
+	}
+	if s.count < maxCrossings {
+		s.found[s.count] = Intersection{
+			Flow: q * s.speed, Pressure: p * s.scale,
+			Stable: stable,
+			Stall:  q < s.fan.flow[s.fan.peak],
+		}
+	}
+	s.count++
 }

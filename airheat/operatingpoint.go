@@ -77,13 +77,17 @@ func (p OperatingPoint) Warnings() []string {
 // missed; a rising piece of a polynomial that curves upward is searched in 32
 // parts. The error lists every fault of drive and air.
 func (s System) Intersections(dst []Intersection, fan Fan, drive FanDrive, air Air) ([]Intersection, error) {
-	if err := s.checkDriven(fan, drive, air); err != nil {
+	if err := s.checkDriven(&fan, drive, air); err != nil {
 		return dst, err
 	}
-	return s.intersections(dst, &fan, drive, air), nil
+	var f finder
+	if err := s.find(&f, &fan, drive, air); err != nil {
+		return dst, err
+	}
+	return append(dst, f.found[:f.count]...), nil
 }
 
-func (s System) checkDriven(fan Fan, drive FanDrive, air Air) error {
+func (s System) checkDriven(fan *Fan, drive FanDrive, air Air) error {
 	var err error
 	if len(s.runs) == 0 {
 		err = fmt.Errorf("%w: the duct system is empty, make it with NewSystem", ErrRange)
@@ -91,50 +95,31 @@ func (s System) checkDriven(fan Fan, drive FanDrive, air Air) error {
 	return errors.Join(err, checkFan(fan), drive.check(), air.check("Air."))
 }
 
-func checkFan(fan Fan) error {
+func checkFan(fan *Fan) error {
 	if len(fan.flow) < 2 {
 		return fmt.Errorf("%w: the fan is empty, make it with NewFanTable or NewFanPolynomial", ErrRange)
 	}
 	return nil
 }
 
-func (s System) intersections(dst []Intersection, fan *Fan, drive FanDrive, air Air) []Intersection {
-	// The slope of the loss drops only where friction turns fully turbulent;
-	// between such corners the loss is convex (a test scans it).
-	var buf [16]float64
-	corners := buf[:0]
-	for i := range s.runs {
-		r := &s.runs[i]
-		if r.slender > 0 {
-			q := TurbulentLimit * (air.Viscosity / air.Density) / r.diameter * r.area / drive.Speed
-			corners = append(corners, q)
-			for j := len(corners) - 1; j > 0 && corners[j] < corners[j-1]; j-- {
-				corners[j], corners[j-1] = corners[j-1], corners[j]
-			}
-		}
-	}
-	return intersect(dst, fan, drive, air.Density, corners, true, func(q float64) (float64, float64) { return s.loss(q, air) })
+// find fills f with the crossings of fan and system.
+func (s System) find(f *finder, fan *Fan, drive FanDrive, air Air) error {
+	f.against = resistance{ducts: s, air: air}
+	return f.run(fan, drive)
 }
 
-// intersect lists the crossings of a fan with any loss that rises with flow.
-func intersect(dst []Intersection, fan *Fan, drive FanDrive, density float64, corners []float64, smooth bool, loss func(float64) (float64, float64)) []Intersection {
-	n := drive.Speed
-	scale := n * n * density / StandardDensity // fan laws
-	f := finder{fan: fan, corners: corners, smooth: smooth, dst: dst, last: -1}
-	f.system = func(q float64) (float64, float64) {
-		l, d := loss(n * q)
-		return l / scale, d * n / scale
+// run lists the crossings of the fan with what f.against says.
+func (f *finder) run(fan *Fan, drive FanDrive) error {
+	f.fan, f.speed, f.last = *fan, drive.Speed, -1
+	f.scale = drive.Speed * drive.Speed * f.against.air.Density / StandardDensity // fan laws
+	n := len(fan.flow) - 1
+	a, _ := f.system(fan.flow[0])
+	b, _ := f.system(fan.flow[n])
+	f.search(0, n, a, b)
+	if f.count > maxCrossings {
+		return fmt.Errorf("%w: the fan and duct curves cross %d times, at most %d are told apart", ErrNoSolution, f.count, maxCrossings)
 	}
-	first, last := fan.FlowRange()
-	a, _ := f.system(first)
-	b, _ := f.system(last)
-	found := len(dst)
-	f.search(0, len(fan.flow)-1, a, b)
-	for i := found; i < len(f.dst); i++ {
-		f.dst[i].Flow *= n
-		f.dst[i].Pressure *= scale
-	}
-	return f.dst
+	return nil
 }
 
 // OperatingPoint returns the rightmost point at which fan, driven by drive on
@@ -144,17 +129,14 @@ func intersect(dst []Intersection, fan *Fan, drive FanDrive, density float64, co
 // of drive and air; it is ErrNoSolution, with the gap at the end of the curve,
 // when the curves do not cross within the fan's flows.
 func (s System) OperatingPoint(fan Fan, drive FanDrive, air Air) (OperatingPoint, error) {
-	if err := s.checkDriven(fan, drive, air); err != nil {
+	if err := s.checkDriven(&fan, drive, air); err != nil {
 		return OperatingPoint{}, err
 	}
-	var buf [16]Intersection
-	all := s.intersections(buf[:0], &fan, drive, air)
-	if len(all) == 0 || all[len(all)-1].Flow == 0 {
-		_, last := fan.FlowRange()
-		last *= drive.Speed
-		return OperatingPoint{}, noCrossing(last, fan.Pressure(last, drive.Speed, air.Density), s.Loss(last, air))
+	var f finder
+	if err := s.find(&f, &fan, drive, air); err != nil {
+		return OperatingPoint{}, err
 	}
-	return operatingPoint(all, &fan, drive, air), nil
+	return f.point(drive)
 }
 
 func noCrossing(flow, fan, system float64) error {
@@ -164,8 +146,15 @@ func noCrossing(flow, fan, system float64) error {
 	return fmt.Errorf("%w: the fan stays below the pressure the ducts take at each of its flows; at the last, %.6g m³/s, it gives %.6g Pa of %.6g Pa", ErrNoSolution, flow, fan, system)
 }
 
-func operatingPoint(all []Intersection, fan *Fan, drive FanDrive, air Air) OperatingPoint {
-	p := OperatingPoint{Intersection: all[len(all)-1], Count: len(all), PeakFlow: drive.Speed * fan.flow[fan.peak]}
+// point is the rightmost crossing with its powers.
+func (f *finder) point(drive FanDrive) (OperatingPoint, error) {
+	if f.count == 0 || f.found[f.count-1].Flow == 0 {
+		n := len(f.fan.flow) - 1
+		l, _ := f.system(f.fan.flow[n])
+		return OperatingPoint{}, noCrossing(f.speed*f.fan.flow[n], f.scale*f.fan.pressure[n], f.scale*l)
+	}
+	air := &f.against.air
+	p := OperatingPoint{Intersection: f.found[f.count-1], Count: f.count, PeakFlow: drive.Speed * f.fan.flow[f.fan.peak]}
 	p.AirPower = p.Flow * p.Pressure
 	p.ShaftPower = p.AirPower / drive.FanEfficiency
 	p.ElectricPower = p.ShaftPower / drive.MotorEfficiency
@@ -175,7 +164,7 @@ func operatingPoint(all []Intersection, fan *Fan, drive FanDrive, air Air) Opera
 	}
 	p.Rise = p.HeatToAir / (air.Density * p.Flow * air.HeatCapacity)
 	p.SpecificFanPower = p.ElectricPower / p.Flow
-	return p
+	return p, nil
 }
 
 // FanRise returns the warming, K, of air that a fan lifts by pressure (Pa)

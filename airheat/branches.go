@@ -1,0 +1,271 @@
+package airheat
+
+import (
+	"errors"
+	"fmt"
+	"math"
+)
+
+// Branch is one branch of a Tree: segments in series, that start at the fan or
+// at the end of another branch.
+type Branch struct {
+	Name     string    // for messages
+	Parent   int       // index of the branch it starts from, below its own; -1 for the one at the fan
+	Segments []Segment // ducts in series; junction losses stand in their Fittings
+	Static   float64   // Pa, pressure at the far end of a branch without children, above the house
+}
+
+// Tree is a tree of duct branches from one fan to many outlets, checked by
+// NewTree. Turned round, an exhaust: flow and loss are the same.
+type Tree struct {
+	branches []Branch
+	systems  []System
+	children []int // count of each branch's
+}
+
+// BranchPressureRange is the range of Branch.Static.
+var BranchPressureRange = Range{Min: -1000, Max: 1000, Unit: "Pa", Source: "pressure differences of rooms"}
+
+// NewTree checks the branches; the first one is at the fan (Parent −1), and
+// every other one names an earlier one as its Parent. The error lists every
+// fault, each named as Branch[i].Field.
+func NewTree(branches ...Branch) (Tree, error) {
+	var faults []error
+	if len(branches) == 0 {
+		faults = append(faults, fmt.Errorf("%w: a tree needs at least one branch", ErrRange))
+	}
+	t := Tree{branches: append([]Branch(nil), branches...), children: make([]int, len(branches))}
+	for i, b := range branches {
+		parents := Range{Min: 0, Max: float64(i - 1), Unit: "count", Source: "an earlier branch"}
+		if i == 0 {
+			parents = Range{Min: -1, Max: -1, Unit: "count", Source: "the first branch is at the fan"}
+		}
+		if err := parents.Check(fmt.Sprintf("Branch[%d].Parent", i), float64(b.Parent)); err != nil {
+			faults = append(faults, err)
+		} else if i > 0 {
+			t.children[b.Parent]++
+		}
+		s, err := NewSystem(b.Segments...)
+		if err != nil {
+			faults = append(faults, fmt.Errorf("Branch[%d]: %w", i, err))
+		}
+		faults = append(faults, BranchPressureRange.Check(fmt.Sprintf("Branch[%d].Static", i), b.Static))
+		t.systems = append(t.systems, s)
+	}
+	for i, b := range branches {
+		if t.children[i] > 0 && b.Static != 0 {
+			faults = append(faults, Range{Unit: "Pa", Source: "only an outlet has a pressure of its own"}.Check(fmt.Sprintf("Branch[%d].Static", i), b.Static))
+		}
+	}
+	if err := errors.Join(faults...); err != nil {
+		return Tree{}, err
+	}
+	return t, nil
+}
+
+// BranchFlow is what one branch carries.
+type BranchFlow struct {
+	Flow float64 // m³/s, away from the fan; negative where a high Static drives it back
+	Loss float64 // Pa, in the branch's own segments
+	End  float64 // Pa, pressure at its far end above the house
+}
+
+// TreeFlow is the balanced state of a Tree.
+type TreeFlow struct {
+	Branches []BranchFlow // in the tree's order
+	Pressure float64      // Pa, that the fan must give
+	Residual float64      // Pa, largest mismatch of pressure at a junction or outlet
+}
+
+// Solve returns the flows in all branches when the fan moves flow (m³/s) of
+// the air: at each junction flows sum to zero, and every way from it to an
+// outlet takes the same pressure. Newton's method on all branches at once. The
+// error lists every fault, or is ErrNotConverged.
+func (t Tree) Solve(flow float64, air Air) (TreeFlow, error) {
+	if len(t.systems) == 0 {
+		return TreeFlow{}, fmt.Errorf("%w: the tree is empty, make it with NewTree", ErrRange)
+	}
+	if err := errors.Join(positive(DuctFlowRange).Check("flow", flow), air.check("Air.")); err != nil {
+		return TreeFlow{}, err
+	}
+	return t.solve(flow, air)
+}
+
+// treeIterations is far more than Newton's method takes on rising losses.
+const treeIterations = 200
+
+func (t Tree) solve(flow float64, air Air) (TreeFlow, error) {
+	n := len(t.systems)
+	q := t.share(flow)
+	// A branch seen from its near end is the line p = alpha + beta q; sums
+	// gather its children's 1/beta and alpha/beta.
+	alpha, beta := make([]float64, n), make([]float64, n)
+	conductance, source := make([]float64, n), make([]float64, n)
+	for range treeIterations {
+		clear(conductance)
+		clear(source)
+		for i := n - 1; i >= 0; i-- {
+			l, s := t.systems[i].loss(q[i], air)
+			// At rest a loss has no slope; a small one keeps the line solvable.
+			s = math.Max(s, 1e-9)
+			alpha[i], beta[i] = l-s*q[i]+t.branches[i].Static, s
+			if t.children[i] > 0 {
+				alpha[i] += source[i] / conductance[i]
+				beta[i] += 1 / conductance[i]
+			}
+			if i > 0 {
+				conductance[t.branches[i].Parent] += 1 / beta[i]
+				source[t.branches[i].Parent] += alpha[i] / beta[i]
+			}
+		}
+		change := 0.0
+		end := make([]float64, n)
+		for i := range n {
+			next := flow
+			if i > 0 {
+				next = (end[t.branches[i].Parent] - alpha[i]) / beta[i]
+			}
+			if t.children[i] > 0 {
+				end[i] = (next + source[i]) / conductance[i]
+			}
+			change = math.Max(change, math.Abs(next-q[i]))
+			q[i] = next
+		}
+		if change <= 1e-14*flow {
+			return t.state(q, air), nil
+		}
+	}
+	f := t.state(q, air)
+	if f.Residual <= 1e-9*math.Abs(f.Pressure) {
+		return f, nil
+	}
+	return TreeFlow{}, fmt.Errorf("%w: the branches still differ by %g Pa", ErrNotConverged, f.Residual)
+}
+
+// share gives each outlet the same flow.
+func (t Tree) share(flow float64) []float64 {
+	outlets := 0.0
+	for _, c := range t.children {
+		if c == 0 {
+			outlets++
+		}
+	}
+	q := make([]float64, len(t.systems))
+	for i := len(q) - 1; i >= 0; i-- {
+		if t.children[i] == 0 {
+			q[i] = flow / outlets
+		}
+		if i > 0 {
+			q[t.branches[i].Parent] += q[i]
+		}
+	}
+	return q
+}
+
+// state evaluates pressures from the outlets up. Where ways to a junction
+// disagree, the first is taken and the difference is the residual.
+func (t Tree) state(q []float64, air Air) TreeFlow {
+	f := TreeFlow{Branches: make([]BranchFlow, len(q))}
+	seen := make([]bool, len(q))
+	for i := len(q) - 1; i >= 0; i-- {
+		b := &f.Branches[i]
+		b.Flow = q[i]
+		b.Loss, _ = t.systems[i].loss(q[i], air)
+		if t.children[i] == 0 {
+			b.End = t.branches[i].Static
+		}
+		near := b.End + b.Loss
+		if i == 0 {
+			f.Pressure = near
+			break
+		}
+		p := t.branches[i].Parent
+		if seen[p] {
+			f.Residual = math.Max(f.Residual, math.Abs(near-f.Branches[p].End))
+		}
+		f.Branches[p].End, seen[p] = near, true
+	}
+	return f
+}
+
+// loss is the tree as one resistance, its slope by a small difference.
+func (t *Tree) loss(q float64, air Air) (loss, slope float64) {
+	step := 1e-5*q + 1e-9
+	a, errA := t.solve(q, air)
+	b, errB := t.solve(q+step, air)
+	if errA != nil || errB != nil {
+		return math.NaN(), math.NaN()
+	}
+	return a.Pressure, (b.Pressure - a.Pressure) / step
+}
+
+// OperatingPoint returns the rightmost crossing of fan, driven by drive on
+// air, with the tree, and the flows in all branches there. The errors are
+// those of System.OperatingPoint.
+func (t Tree) OperatingPoint(fan Fan, drive FanDrive, air Air) (OperatingPoint, TreeFlow, error) {
+	var empty error
+	if len(t.systems) == 0 {
+		empty = fmt.Errorf("%w: the tree is empty, make it with NewTree", ErrRange)
+	}
+	if err := errors.Join(empty, checkFan(&fan), drive.check(), air.check("Air.")); err != nil {
+		return OperatingPoint{}, TreeFlow{}, err
+	}
+	f := finder{against: resistance{tree: &t, air: air}}
+	if err := f.run(&fan, drive); err != nil {
+		return OperatingPoint{}, TreeFlow{}, err
+	}
+	p, err := f.point(drive)
+	if err != nil {
+		return OperatingPoint{}, TreeFlow{}, err
+	}
+	flows, err := t.solve(p.Flow, air)
+	return p, flows, err
+}
+
+// Dampers returns for each branch the loss factor K, dimensionless, that a
+// damper at its far end must add, on its last segment's velocity pressure, so
+// that the outlets get the wanted flows (m³/s, one for each branch; those of
+// branches with children are not read), and the pressure (Pa) the fan must
+// then give. The branches on the worst way need none. The error lists every
+// fault.
+func (t Tree) Dampers(wanted []float64, air Air) (factors []float64, pressure float64, err error) {
+	if len(wanted) != len(t.systems) {
+		return nil, math.NaN(), fmt.Errorf("%w: %d wanted flows for %d branches", ErrRange, len(wanted), len(t.systems))
+	}
+	faults := []error{air.check("Air.")}
+	q := make([]float64, len(wanted))
+	for i := len(q) - 1; i >= 0; i-- {
+		if t.children[i] == 0 {
+			q[i] = wanted[i]
+			faults = append(faults, positive(DuctFlowRange).Check(fmt.Sprintf("wanted[%d]", i), q[i]))
+		}
+		if i > 0 {
+			q[t.branches[i].Parent] += q[i]
+		}
+	}
+	if err := errors.Join(faults...); err != nil {
+		return nil, math.NaN(), err
+	}
+	// need is the pressure at a branch's near end for its worst way out.
+	need, end := make([]float64, len(q)), make([]float64, len(q))
+	for i := range end {
+		end[i] = math.Inf(-1)
+	}
+	for i := len(q) - 1; i >= 0; i-- {
+		if t.children[i] == 0 {
+			end[i] = t.branches[i].Static
+		}
+		l, _ := t.systems[i].loss(q[i], air)
+		need[i] = end[i] + l
+		if i > 0 {
+			end[t.branches[i].Parent] = math.Max(end[t.branches[i].Parent], need[i])
+		}
+	}
+	factors = make([]float64, len(q))
+	for i := 1; i < len(q); i++ {
+		last := t.systems[i].runs[len(t.systems[i].runs)-1]
+		v := q[i] / last.area
+		factors[i] = (end[t.branches[i].Parent] - need[i]) / (air.Density / 2 * v * v)
+	}
+	return factors, need[0], nil
+}
