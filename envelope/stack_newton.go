@@ -34,6 +34,9 @@ type gapCalc struct {
 	pinned   bool // hold ra at wrightHigh, the Nusselt number being an unknown
 	upright  bool // the correlation has jumps
 
+	held      float64 // Nusselt number while the solver relaxes, else 0
+	unsettled bool    // held apart from the correlation at the end
+
 	ra, nu, h float64 // last evaluation, h without bridge
 	air       float64 // °C
 }
@@ -201,7 +204,7 @@ func (s *solver) evaluate(j *system) float64 {
 	}
 	if s.wet {
 		g, dg := s.water.condensate(s.t[last], h)
-		l, dl := latentHeat(s.t[last])
+		l, dl := latentHeat(s.t[last], g < 0)
 		s.vapour, s.latent = g, l*g
 		s.f[last] += s.latent
 		if j != nil {
@@ -263,6 +266,8 @@ func (s *solver) gap(i, pin int, j *system) int {
 	switch {
 	case g.pinned:
 		g.nu = s.x[pin]
+	case g.held > 0:
+		g.nu = g.held
 	default:
 		branch := g.branch
 		if !g.locked {

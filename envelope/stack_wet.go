@@ -73,10 +73,13 @@ const freezingSpan = 0.2
 
 // latentHeat returns the heat in J/kg that a kilogram of vapour gives up on a
 // face at t in °C, condensing above 0 °C and turning to frost below, and its
-// derivative over t.
-func latentHeat(t float64) (l, slope float64) {
+// derivative over t. A film that dries is taken as water at any temperature:
+// frost that took more heat away than water would leave balances with three
+// roots around 0 °C.
+func latentHeat(t float64, dries bool) (l, slope float64) {
 	l, slope = vapourHeat0+vapourHeat1*t, vapourHeat1
 	switch {
+	case dries:
 	case t < -freezingSpan:
 		l += freezingHeat
 	case t < 0:
