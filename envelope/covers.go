@@ -1,0 +1,109 @@
+package envelope
+
+// Layers of the ready-made covers, typical values of Materials.
+var (
+	// ClearFilm is polyethylene film of 0.15 mm that lets long-wave through.
+	ClearFilm = Layer{Name: "clear film", EmittanceOut: 0.28, EmittanceIn: 0.28, Transmittance: 0.65, Thickness: 0.15e-3, Conductivity: 0.33}
+	// InfraredFilm is polyethylene film of 0.18 mm with additives that absorb long-wave.
+	InfraredFilm = Layer{Name: "infrared film", EmittanceOut: 0.68, EmittanceIn: 0.68, Transmittance: 0.25, Thickness: 0.18e-3, Conductivity: 0.33}
+	// FluoropolymerFilm is ETFE film of 0.1 mm.
+	FluoropolymerFilm = Layer{Name: "ETFE film", EmittanceOut: 0.65, EmittanceIn: 0.65, Transmittance: 0.25, Thickness: 0.1e-3, Conductivity: 0.24}
+	// Glass4 is a pane of soda-lime glass of 4 mm.
+	Glass4 = Layer{Name: "glass", EmittanceOut: 0.84, EmittanceIn: 0.84, Thickness: 0.004, Conductivity: 1}
+	// PolycarbonateSkin is one wall of a hollow sheet, 0.5 mm.
+	PolycarbonateSkin = Layer{Name: "polycarbonate wall", EmittanceOut: 0.89, EmittanceIn: 0.89, Transmittance: 0.05, Thickness: 0.5e-3, Conductivity: 0.20}
+	// AluminisedScreen is a closed screen, bright face outward.
+	AluminisedScreen = Layer{Name: "aluminised screen", EmittanceOut: 0.30, EmittanceIn: 0.60, Transmittance: 0.05, Thickness: 0.2e-3, Conductivity: 0.2, Leakage: 0.0005}
+)
+
+// ribFraction is the share of a hollow sheet's section that its ribs take
+// (from memory: 0.01 to 0.04).
+const ribFraction = 0.02
+
+// SheetGap returns the gap of a hollow sheet, width in m, with its ribs as a
+// parallel conductance.
+func SheetGap(width float64) Gap {
+	return Gap{Width: width, Bridge: ribFraction * PolycarbonateSkin.Conductivity / width}
+}
+
+// NamedCover is a ready-made cover with its light for normal incidence.
+type NamedCover struct {
+	Name  string  // what it is, no brand
+	Cover Cover   // for heat
+	Light float64 // fraction of light at normal incidence, clean and dry; typical values from memory, see Materials
+}
+
+// must builds a cover from the table's own values, which the tests build too.
+func must(layers []Layer, gaps ...Gap) Cover {
+	c, _ := NewCover(layers, gaps)
+	return c
+}
+
+// SingleFilm returns one clear polyethylene film.
+func SingleFilm() Cover { return must([]Layer{ClearFilm}) }
+
+// SingleInfraredFilm returns one infrared-absorbing polyethylene film.
+func SingleInfraredFilm() Cover { return must([]Layer{InfraredFilm}) }
+
+// inflated is the usual space in m of an inflated double film.
+const inflated = 0.1
+
+// DoubleFilm returns two clear films held 100 mm apart by a blower.
+func DoubleFilm() Cover { return must([]Layer{ClearFilm, ClearFilm}, Gap{Width: inflated}) }
+
+// DoubleInfraredFilm returns a clear film outside and an infrared-absorbing
+// one inside, 100 mm apart.
+func DoubleInfraredFilm() Cover { return must([]Layer{ClearFilm, InfraredFilm}, Gap{Width: inflated}) }
+
+// SingleGlass returns one pane of 4 mm.
+func SingleGlass() Cover { return must([]Layer{Glass4}) }
+
+// DoubleGlass returns two panes of 4 mm, 12 mm apart.
+func DoubleGlass() Cover { return must([]Layer{Glass4, Glass4}, Gap{Width: 0.012}) }
+
+// TwinWall6 returns a hollow polycarbonate sheet of 6 mm.
+func TwinWall6() Cover {
+	return must([]Layer{PolycarbonateSkin, PolycarbonateSkin}, SheetGap(0.005))
+}
+
+// TwinWall10 returns a hollow polycarbonate sheet of 10 mm.
+func TwinWall10() Cover {
+	return must([]Layer{PolycarbonateSkin, PolycarbonateSkin}, SheetGap(0.009))
+}
+
+// TripleWall16 returns a hollow polycarbonate sheet of 16 mm with three walls.
+func TripleWall16() Cover {
+	return must([]Layer{PolycarbonateSkin, PolycarbonateSkin, PolycarbonateSkin}, SheetGap(0.00725), SheetGap(0.00725))
+}
+
+// screenGap is the usual space in m between a cover and the screen under it.
+const screenGap = 0.2
+
+// WithScreen returns the cover c with the screen drawn 200 mm below it; the
+// error is that of NewCover.
+func WithScreen(c Cover, screen Layer) (Cover, error) {
+	layers := make([]Layer, 0, MaxLayers+1)
+	gaps := make([]Gap, 0, MaxLayers)
+	for i := range c.n {
+		layers = append(layers, c.layers[i])
+		if i < c.n-1 {
+			gaps = append(gaps, c.gaps[i])
+		}
+	}
+	return NewCover(append(layers, screen), append(gaps, Gap{Width: screenGap}))
+}
+
+// Covers returns the ready-made covers, from the simplest on.
+func Covers() []NamedCover {
+	return []NamedCover{
+		{"single film", SingleFilm(), 0.88},
+		{"single infrared film", SingleInfraredFilm(), 0.87},
+		{"double film", DoubleFilm(), 0.78},
+		{"double film, infrared inside", DoubleInfraredFilm(), 0.77},
+		{"single glass", SingleGlass(), 0.90},
+		{"double glass", DoubleGlass(), 0.81},
+		{"twin-wall sheet 6 mm", TwinWall6(), 0.80},
+		{"twin-wall sheet 10 mm", TwinWall10(), 0.80},
+		{"triple-wall sheet 16 mm", TripleWall16(), 0.72},
+	}
+}
