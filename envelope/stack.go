@@ -39,14 +39,14 @@ func (c *Cover) solve(k *Conditions, pc *constants) (Solution, error) {
 // run solves the part that stands apart and, where there is one, the
 // collapsed part, and joins them.
 func (c *Cover) run(k *Conditions, pc *constants, wet bool, out *Solution) error {
-	var s solver
+	s := solver{rad: c.longwave(wet), c: pc, k: k}
 	s.prepare(c, k, pc, wet, false)
 	if err := s.solve(); err != nil {
 		return err
 	}
 	s.report(out)
 	if c.patchGap >= 0 {
-		var touching solver
+		touching := solver{rad: c.longwave(wet), c: pc, k: k}
 		var patch Solution
 		touching.prepare(c, k, pc, wet, true)
 		if err := touching.solve(); err != nil {
@@ -109,7 +109,6 @@ func quotient(a, b float64) float64 {
 
 // report writes the state of one part.
 func (s *solver) report(o *Solution) {
-	s.evaluate(nil)
 	n := s.n
 	last := innerFace(n - 1)
 	o.Layers, o.Iterations, o.Wet = n, s.steps, s.wet

@@ -79,14 +79,19 @@ type solver struct {
 	biggest float64 // W/m², largest open balance
 }
 
-// prepare fills the problem for cover c in conditions k. With touching true
+// longwave returns the optical tables for a dry or wet inner face.
+func (c *Cover) longwave(wet bool) *longwave {
+	if wet {
+		return &c.wet
+	}
+	return &c.dry
+}
+
+// prepare fills the problem for cover c in conditions k; the pointers of s
+// are set by the caller, which keeps them off the heap. With touching true
 // the partly collapsed gap has its collapsed width.
 func (s *solver) prepare(c *Cover, k *Conditions, pc *constants, wet, touching bool) {
-	s.n, s.c, s.k, s.wet = c.n, pc, k, wet
-	s.rad = &c.dry
-	if wet {
-		s.rad = &c.wet
-	}
+	s.n, s.wet = c.n, wet
 	s.in, s.out = k.Inside, k.Outside
 	s.eIn = pc.emission(k.InsideRadiant)
 	view := (1 + cosDegree(k.Tilt)) / 2

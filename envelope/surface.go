@@ -117,7 +117,7 @@ func (m InsideConvection) Coefficient(inside, surface, tilt, height, p float64) 
 // innerFilmCalc evaluates an inside correlation at changing face temperature.
 type innerFilmCalc struct {
 	model    InsideConvection
-	c        *constants
+	c        constants
 	p        float64 // Pa
 	height   float64 // m
 	fixed    float64 // W/(m² K), for models without temperatures
@@ -127,7 +127,7 @@ type innerFilmCalc struct {
 }
 
 func newInnerFace(m InsideConvection, tilt, height, p float64, c *constants, given float64) innerFilmCalc {
-	s := innerFilmCalc{model: m, c: c, p: p, height: height, tilt: tilt, fixed: given}
+	s := innerFilmCalc{model: m, c: *c, p: p, height: height, tilt: tilt, fixed: given}
 	switch m {
 	case InsideISO6946:
 		s.fixed = iso6946Up
