@@ -1,0 +1,118 @@
+package ventilation
+
+import (
+	"errors"
+	"fmt"
+	"math"
+	"slices"
+)
+
+// Network is one air space joined to the outside by openings, leakage paths
+// and fans. It never changes after NewNetwork and may be used by several
+// goroutines at once.
+type Network struct {
+	openings []Opening
+	paths    []path
+}
+
+// Balance is the state of a network in which as much air leaves as enters.
+type Balance struct {
+	Pressure float64    // Pa, inside at the datum over outside static pressure there
+	Neutral  float64    // m above the datum, where inside equals outside static pressure; NaN for equal densities
+	Flow     float64    // kg/s, all air that enters, equal to all that leaves
+	Residual float64    // kg/s, what the computed flows fail to balance
+	Volume   float64    // m³/s, Flow at the density of the outside air
+	Paths    []PathFlow // openings, then leaks, then fans, in the order given
+}
+
+// NewNetwork returns the network of openings, leaks and fans, each of which
+// may be nil, though one opening or leak is needed. The error joins every
+// fault, each with its field: areas, coefficients and flows outside their
+// ranges, and no way for air to pass.
+func NewNetwork(openings []Opening, leaks []Leak, fans []Fan) (*Network, error) {
+	var faults []error
+	if len(openings)+len(leaks) == 0 {
+		faults = append(faults, fmt.Errorf("openings: %w", &RangeError{Field: "number of openings and leaks", Value: 0, Min: 1, Max: math.Inf(1), Unit: "count", Source: "air must be able to enter and leave"}))
+	}
+	n := &Network{openings: slices.Clone(openings)}
+	for i := range openings {
+		faults = append(faults, openings[i].check(place("openings", i, openings[i].Name)))
+		n.paths = append(n.paths, openings[i].path())
+	}
+	for i := range leaks {
+		faults = append(faults, leaks[i].check(place("leaks", i, leaks[i].Name)))
+		n.paths = append(n.paths, leaks[i].path())
+	}
+	for i := range fans {
+		faults = append(faults, fans[i].check(place("fans", i, fans[i].Name)))
+		n.paths = append(n.paths, fans[i].path())
+	}
+	if err := errors.Join(faults...); err != nil {
+		return nil, err
+	}
+	return n, nil
+}
+
+// Openings returns a copy of the network's openings.
+func (n *Network) Openings() []Opening { return slices.Clone(n.openings) }
+
+// Len returns the number of elements: openings, leaks and fans.
+func (n *Network) Len() int { return len(n.paths) }
+
+// Solve returns the balance under c. The error joins the conditions outside
+// their ranges. Flows hold to 1e-8 and the pressure to 1e-9 Pa against
+// independent solutions in extended precision; the flow of an opening at whose
+// height the drive vanishes goes as the square root of the drive and holds
+// absolutely.
+func (n *Network) Solve(c Conditions) (Balance, error) {
+	return n.SolveTo(make([]PathFlow, len(n.paths)), c)
+}
+
+// SolveTo is Solve with the flow of each element written to dst, which must
+// have length Len; it allocates nothing. A nil dst leaves the elements' flows
+// out.
+func (n *Network) SolveTo(dst []PathFlow, c Conditions) (Balance, error) {
+	if err := c.check(); err != nil {
+		return Balance{}, err
+	}
+	if dst != nil && len(dst) != len(n.paths) {
+		panic("ventilation: dst does not have the network's length")
+	}
+	s := n.solver(c)
+	p, err := s.pressure()
+	if err != nil {
+		return Balance{}, err
+	}
+	in, out := s.collect(dst, p)
+	b := Balance{
+		Pressure: p,
+		Neutral:  NeutralLevel(p, c),
+		Flow:     0.5 * (in + out),
+		Residual: in - out,
+		Paths:    dst,
+	}
+	b.Volume = b.Flow / c.Outside
+	return b, nil
+}
+
+// NeutralLevel returns the height above the datum, m, at which the inside
+// pressure equals the outside static pressure, for the inside pressure at the
+// datum, Pa, over the outside one, and the conditions c: z = P0/((rho_i -
+// rho_o) g). It is a level without wind; with wind each face has its own. It
+// returns NaN for equal densities.
+func NeutralLevel(pressure float64, c Conditions) float64 {
+	b := buoyancy(c)
+	if b == 0 {
+		return math.NaN()
+	}
+	return pressure / b
+}
+
+// AirChanges returns the air changes per hour, 1/h, of a volume flow, m³/s, in
+// a house of volume, m³. It returns NaN unless volume is positive.
+func AirChanges(flow, volume float64) float64 {
+	if !(volume > 0) {
+		return math.NaN()
+	}
+	return 3600 * flow / volume
+}

@@ -1,0 +1,66 @@
+package ventilation
+
+import (
+	"errors"
+	"math"
+
+	"cloche.example/internal/constant"
+)
+
+// GasConstantDryAir is the specific gas constant of dry air, J/(kg K)
+// [AshHoF17] ch. 1 eq. 1.
+const GasConstantDryAir = 287.042
+
+// Ranges of the conditions that drive the flow.
+var (
+	TemperatureRange = Range{Min: -60, Max: 80, Unit: "°C", Source: "weather and houses; a kelvin value falls outside"}
+	PressureRange    = Range{Min: 60000, Max: 110000, Unit: "Pa", Source: "sites up to 4,000 m; a value in kPa or hPa falls outside"}
+	WindRange        = Range{Min: 0, Max: 45, Unit: "m/s", Source: "a speed, not a component; hurricanes excluded"}
+	DensityRange     = Range{Min: 0.5, Max: 2, Unit: "kg/m³", Source: "air at 60 to 110 kPa and -60 to 80 °C"}
+)
+
+// DryAirDensity returns the density, kg/m³, of dry air at t, °C, and pressure
+// p, Pa: rho = p/(R_da T) [AshHoF17] ch. 1 eq. 10. It returns NaN outside
+// TemperatureRange and PressureRange. Vapour makes moist air lighter, by 0.4 %
+// at 15 °C and 2.6 % at 40 °C when saturated; take psychro.State.Density then.
+func DryAirDensity(t, p float64) float64 {
+	if !TemperatureRange.Contains(t) || !PressureRange.Contains(p) {
+		return math.NaN()
+	}
+	return p / (GasConstantDryAir * (t + constant.ZeroCelsius))
+}
+
+// Conditions drive the flow through a house of one air space.
+type Conditions struct {
+	Inside  float64 // kg/m³, density of the inside air, uniform
+	Outside float64 // kg/m³, density of the outside air, uniform
+	Wind    float64 // m/s, at the height to which the pressure coefficients refer
+}
+
+// DryConditions returns the conditions of dry air inside at inside, °C, and
+// outside at outside, °C, at the pressure p, Pa, with the wind, m/s, at the
+// reference height of the pressure coefficients. The error joins every input
+// outside TemperatureRange, PressureRange and WindRange.
+func DryConditions(inside, outside, wind, p float64) (Conditions, error) {
+	err := errors.Join(
+		TemperatureRange.Check("inside", inside),
+		TemperatureRange.Check("outside", outside),
+		WindRange.Check("wind", wind),
+		PressureRange.Check("p", p),
+	)
+	if err != nil {
+		return Conditions{}, err
+	}
+	return Conditions{Inside: DryAirDensity(inside, p), Outside: DryAirDensity(outside, p), Wind: wind}, nil
+}
+
+func (c Conditions) check() error {
+	if DensityRange.Contains(c.Inside) && DensityRange.Contains(c.Outside) && WindRange.Contains(c.Wind) {
+		return nil
+	}
+	return errors.Join(
+		DensityRange.Check("Inside", c.Inside),
+		DensityRange.Check("Outside", c.Outside),
+		WindRange.Check("Wind", c.Wind),
+	)
+}

@@ -1,0 +1,233 @@
+package ventilation
+
+import (
+	"errors"
+	"fmt"
+	"math"
+
+	"cloche.example/internal/constant"
+)
+
+// Ranges of the elements of a network.
+var (
+	HeightRange       = Range{Min: -10, Max: 50, Unit: "m", Source: "protected-cropping houses"}
+	AreaRange         = Range{Min: 0, Max: 1e5, Unit: "m²", Source: "protected-cropping houses"}
+	DischargeRange    = Range{Min: 0, Max: 1, Unit: "dimensionless", Source: "a jet carries at most the area times the ideal speed"}
+	PressureCoefRange = Range{Min: -3, Max: 1, Unit: "dimensionless", Source: "stagnation is 1, suction peaks reach about -3"}
+	VerticalRange     = Range{Min: 0, Max: 20, Unit: "m", Source: "protected-cropping houses"}
+	ExponentRange     = Range{Min: 0.5, Max: 1, Unit: "dimensionless", Source: "turbulent to laminar flow"}
+	LeakageRange      = Range{Min: 0, Max: 100, Unit: "m³/(s Pa^n)", Source: "protected-cropping houses"}
+	FanFlowRange      = Range{Min: -500, Max: 500, Unit: "m³/s", Source: "protected-cropping houses"}
+	FanSlopeRange     = Range{Min: 0, Max: 10, Unit: "m³/(s Pa)", Source: "a rising curve would be unstable"}
+)
+
+// Opening is a vent, door or gap with flow as of an orifice. With Vertical
+// zero it is a point at Height; else it reaches from Height - Vertical/2 to
+// Height + Vertical/2 with uniform width, and air can pass both ways inside
+// it.
+type Opening struct {
+	Name        string  // names the opening in errors and reports
+	Height      float64 // m above the datum (outside grade), of the middle; negative: fed by a well
+	Vertical    float64 // m, vertical extent; 0 is a point
+	Area        float64 // m², the area to which Discharge refers
+	Discharge   float64 // dimensionless discharge coefficient on Area
+	Coefficient float64 // dimensionless wind pressure coefficient
+}
+
+// Leak is a leakage path at a height with a flow exponent:
+// Q = Coefficient |dp|^Exponent, in volume of the air that passes.
+type Leak struct {
+	Name     string  // names the path in errors and reports
+	Height   float64 // m above the datum
+	Flow     float64 // m³/(s Pa^n), flow coefficient: the flow at 1 Pa, m³/s
+	Exponent float64 // dimensionless flow exponent n, 0.5 to 1
+	Wind     float64 // dimensionless wind pressure coefficient
+}
+
+// Fan moves air with a straight fan curve: Q = Flow + Slope dp, in volume of
+// the air that passes, dp the pressure outside over that inside. A Slope of
+// zero is a fan of constant flow.
+type Fan struct {
+	Name   string  // names the fan in errors and reports
+	Height float64 // m above the datum
+	Flow   float64 // m³/s at no pressure difference; positive blows in, negative draws out
+	Slope  float64 // m³/(s Pa), zero or more
+	Wind   float64 // dimensionless wind pressure coefficient
+}
+
+// PathFlow is the flow through one element.
+type PathFlow struct {
+	Drive float64 // Pa, pressure outside over that inside at the element's height (a tall opening's middle)
+	In    float64 // kg/s, inward
+	Out   float64 // kg/s, outward
+}
+
+// Net returns the flow inward less the flow outward, kg/s.
+func (f PathFlow) Net() float64 { return f.In - f.Out }
+
+func (o *Opening) check(where string) error {
+	if AreaRange.Contains(o.Area) && o.Area > 0 && DischargeRange.Contains(o.Discharge) && o.Discharge > 0 &&
+		HeightRange.Contains(o.Height) && VerticalRange.Contains(o.Vertical) && PressureCoefRange.Contains(o.Coefficient) {
+		return nil
+	}
+	return errors.Join(
+		HeightRange.Check(where+".Height", o.Height),
+		VerticalRange.Check(where+".Vertical", o.Vertical),
+		positive(AreaRange, where+".Area", o.Area),
+		positive(DischargeRange, where+".Discharge", o.Discharge),
+		PressureCoefRange.Check(where+".Coefficient", o.Coefficient),
+	)
+}
+
+func (l *Leak) check(where string) error {
+	return errors.Join(
+		HeightRange.Check(where+".Height", l.Height),
+		positive(LeakageRange, where+".Flow", l.Flow),
+		ExponentRange.Check(where+".Exponent", l.Exponent),
+		PressureCoefRange.Check(where+".Wind", l.Wind),
+	)
+}
+
+func (f *Fan) check(where string) error {
+	return errors.Join(
+		HeightRange.Check(where+".Height", f.Height),
+		FanFlowRange.Check(where+".Flow", f.Flow),
+		FanSlopeRange.Check(where+".Slope", f.Slope),
+		PressureCoefRange.Check(where+".Wind", f.Wind),
+	)
+}
+
+// positive checks v against r and refuses zero as well.
+func positive(r Range, field string, v float64) error {
+	if v == 0 {
+		r.Source = "more than zero; " + r.Source
+		return &RangeError{Field: field, Value: v, Min: r.Min, Max: r.Max, Unit: r.Unit, Source: r.Source}
+	}
+	return r.Check(field, v)
+}
+
+// place names element i of a list in errors.
+func place(list string, i int, name string) string {
+	if name == "" {
+		return fmt.Sprintf("%s[%d]", list, i)
+	}
+	return fmt.Sprintf("%s[%d] %q", list, i, name)
+}
+
+// path is an element prepared for solving. Drives are outside over inside.
+type path struct {
+	bottom, top float64 // m, heights of the ends; equal for all but a tall opening
+	wind        float64 // dimensionless pressure coefficient
+	flow        float64 // orifice: Cd A sqrt 2; leak: C; fan: volume flow
+	exponent    float64 // leak
+	slope       float64 // fan
+	kind        pathKind
+}
+
+type pathKind uint8
+
+const (
+	pointPath pathKind = iota
+	tallPath
+	leakPath
+	fanPath
+)
+
+func (o *Opening) path() path {
+	p := path{wind: o.Coefficient, flow: o.Discharge * o.Area * math.Sqrt2, bottom: o.Height, top: o.Height}
+	if o.Vertical > 0 {
+		p.kind = tallPath
+		p.bottom, p.top = o.Height-0.5*o.Vertical, o.Height+0.5*o.Vertical
+	}
+	return p
+}
+
+func (l *Leak) path() path {
+	return path{kind: leakPath, bottom: l.Height, top: l.Height, wind: l.Wind, flow: l.Flow, exponent: l.Exponent}
+}
+
+func (f *Fan) path() path {
+	return path{kind: fanPath, bottom: f.Height, top: f.Height, wind: f.Wind, flow: f.Flow, slope: f.Slope}
+}
+
+// air is what the two sides of a path hold: density and its square root.
+type air struct{ rho, root float64 }
+
+func newAir(rho float64) air { return air{rho, math.Sqrt(rho)} }
+
+// flows returns the mass flow inward and outward, kg/s, for the drives at the
+// bottom and at the top, Pa, and the rate at which the net flow grows with
+// the drive, kg/(s Pa), which may be infinite at a drive of zero.
+func (p *path) flows(bottom, top float64, outside, inside air) (in, out, rate float64) {
+	switch p.kind {
+	case pointPath:
+		if bottom >= 0 {
+			s := math.Sqrt(bottom)
+			k := p.flow * outside.root
+			return k * s, 0, 0.5 * k / s
+		}
+		s := math.Sqrt(-bottom)
+		k := p.flow * inside.root
+		return 0, k * s, 0.5 * k / s
+	case tallPath:
+		return tallFlows(p.flow*outside.root, p.flow*inside.root, bottom, top)
+	case leakPath:
+		rho := outside.rho
+		if bottom < 0 {
+			rho = inside.rho
+		}
+		size := math.Abs(bottom)
+		m := rho * p.flow * math.Pow(size, p.exponent)
+		rate = p.exponent * m / size
+		if bottom < 0 {
+			return 0, m, rate
+		}
+		return m, 0, rate
+	default:
+		q := p.flow + p.slope*bottom
+		if q < 0 {
+			return 0, -q * inside.rho, p.slope * inside.rho
+		}
+		return q * outside.rho, 0, p.slope * outside.rho
+	}
+}
+
+// tallFlows integrates dm/dz = k sqrt|dp| over an opening with the drive going
+// straight from bottom to top, Pa. Where both ends have one sign,
+//
+//	mean sqrt = (2/3) (s1² + s1 s2 + s2²)/(s1 + s2), s = sqrt|dp|,
+//
+// which holds for equal ends too; else each direction takes its share of the
+// height with one end at zero. kIn and kOut are Cd A sqrt(2 rho) for air coming
+// in and going out.
+func tallFlows(kIn, kOut, bottom, top float64) (in, out, rate float64) {
+	a, b := math.Abs(bottom), math.Abs(top)
+	s, t := math.Sqrt(a), math.Sqrt(b)
+	if (bottom >= 0) == (top >= 0) || a == 0 || b == 0 {
+		if s+t == 0 {
+			return 0, 0, math.Inf(1)
+		}
+		mean := (2.0 / 3) * (a + s*t + b) / (s + t)
+		if bottom+top > 0 {
+			return kIn * mean, 0, kIn / (s + t)
+		}
+		return 0, kOut * mean, kOut / (s + t)
+	}
+	share := 1 / (a + b)
+	if bottom > 0 {
+		in, out = kIn*(2.0/3)*a*s*share, kOut*(2.0/3)*b*t*share
+		return in, out, (kIn*s + kOut*t) * share
+	}
+	in, out = kIn*(2.0/3)*b*t*share, kOut*(2.0/3)*a*s*share
+	return in, out, (kIn*t + kOut*s) * share
+}
+
+// drive returns the pressure outside over that inside, Pa, at height z, m,
+// for the conditions and the inside pressure at the datum [definition in
+// doc.go]: (rho_o Cp U²/2 - rho_o g z) - (P0 - rho_i g z).
+func (p *path) drive(z, dynamic, buoyancy, pressure float64) float64 {
+	return p.wind*dynamic + buoyancy*z - pressure
+}
+
+// buoyancy returns (rho_i - rho_o) g, Pa/m.
+func buoyancy(c Conditions) float64 { return (c.Inside - c.Outside) * constant.Gravity }

@@ -1,0 +1,141 @@
+package ventilation
+
+import (
+	"fmt"
+	"math"
+)
+
+// solver holds what one solution needs; it lives on the stack.
+type solver struct {
+	paths           []path
+	outside, inside air
+	dynamic         float64 // Pa, rho_o U²/2
+	buoyancy        float64 // Pa/m
+}
+
+func (n *Network) solver(c Conditions) solver {
+	return solver{
+		paths:    n.paths,
+		outside:  newAir(c.Outside),
+		inside:   newAir(c.Inside),
+		dynamic:  0.5 * c.Outside * c.Wind * c.Wind,
+		buoyancy: buoyancy(c),
+	}
+}
+
+// net returns the net inflow, kg/s, at the inside pressure p, Pa, and the rate
+// at which it falls with p, kg/(s Pa).
+func (s *solver) net(p float64) (net, rate float64) {
+	kIn, kOut := s.outside.root, s.inside.root
+	for i := range s.paths {
+		e := &s.paths[i]
+		d := e.wind*s.dynamic + s.buoyancy*e.bottom - p
+		if e.kind == pointPath {
+			k := kIn * e.flow
+			if d < 0 {
+				k = -kOut * e.flow
+				d = -d
+			}
+			m := k * math.Sqrt(d)
+			net += m
+			rate += 0.5 * math.Abs(m) / d
+			continue
+		}
+		top := e.wind*s.dynamic + s.buoyancy*e.top - p
+		in, out, r := e.flows(d, top, s.outside, s.inside)
+		net += in - out
+		rate += r
+	}
+	return net, rate
+}
+
+// collect writes the elements' flows to dst, unless it is nil, and returns
+// their sums, kg/s.
+func (s *solver) collect(dst []PathFlow, p float64) (in, out float64) {
+	for i := range s.paths {
+		e := &s.paths[i]
+		bottom := e.drive(e.bottom, s.dynamic, s.buoyancy, p)
+		top := e.drive(e.top, s.dynamic, s.buoyancy, p)
+		a, b, _ := e.flows(bottom, top, s.outside, s.inside)
+		in += a
+		out += b
+		if dst != nil {
+			dst[i] = PathFlow{Drive: 0.5 * (bottom + top), In: a, Out: b}
+		}
+	}
+	return in, out
+}
+
+// bracket returns inside pressures, Pa, between which the balance lies: at
+// low nothing leaves through an opening or leak, at high nothing enters. Fans
+// widen it.
+func (s *solver) bracket() (low, high float64) {
+	low, high = math.Inf(1), math.Inf(-1)
+	fans := false
+	for i := range s.paths {
+		e := &s.paths[i]
+		if e.kind == fanPath {
+			fans = true
+			continue
+		}
+		w := e.wind * s.dynamic
+		a, b := w+s.buoyancy*e.bottom, w+s.buoyancy*e.top
+		low = min(low, a, b)
+		high = max(high, a, b)
+	}
+	if fans {
+		for step := 1.0; ; step *= 4 {
+			if f, _ := s.net(low); f >= 0 || math.IsInf(low, 0) {
+				break
+			}
+			low -= step
+		}
+		for step := 1.0; ; step *= 4 {
+			if f, _ := s.net(high); f <= 0 || math.IsInf(high, 0) {
+				break
+			}
+			high += step
+		}
+	}
+	return low, high
+}
+
+// maxSteps is far beyond what halving a bracket of float64 needs.
+const maxSteps = 200
+
+// pressure solves the mass balance for the inside pressure at the datum. The
+// net inflow falls strictly with that pressure, so the root is single. Newton
+// steps are taken in the bracket; where one would leave it, or shrinks less
+// than to half, and where a drive of zero makes the slope infinite, the
+// bracket is halved.
+func (s *solver) pressure() (float64, error) {
+	low, high := s.bracket()
+	if !(low < high) {
+		return low, nil
+	}
+	p := 0.5 * (low + high)
+	last := high - low
+	tolerance := 4e-15 * (high - low + math.Abs(low) + math.Abs(high)) // rounding of the flows
+	for range maxSteps {
+		f, rate := s.net(p)
+		switch {
+		case f == 0:
+			return p, nil
+		case f > 0:
+			low = p
+		default:
+			high = p
+		}
+		next := p + f/rate
+		if !(next > low && next < high && math.Abs(next-p) <= 0.5*last) {
+			next = 0.5 * (low + high)
+		}
+		step := math.Abs(next - p)
+		if step <= tolerance || next == low || next == high {
+			return next, nil
+		}
+		last, p = step, next
+	}
+	f, _ := s.net(p)
+	return math.NaN(), fmt.Errorf("mass balance: %w: inside pressure between %g and %g Pa, residual %g kg/s", ErrNotConverged, low, high, f)
+}

@@ -1,0 +1,84 @@
+package ventilation_test
+
+import (
+	"math"
+	"testing"
+
+	"github.com/google/go-cmp/cmp"
+	"github.com/google/go-cmp/cmp/cmpopts"
+	"github.com/stretchr/testify/require"
+
+	"cloche.example/ventilation"
+)
+
+func point(z, area, cp float64) ventilation.Opening {
+	return ventilation.Opening{Height: z, Area: area, Discharge: 0.6, Coefficient: cp}
+}
+
+func build(t testing.TB, openings ...ventilation.Opening) *ventilation.Network {
+	t.Helper()
+	n, err := ventilation.NewNetwork(openings, nil, nil)
+	require.NoError(t, err)
+	return n
+}
+
+func dry(t testing.TB, inside, outside, wind float64) ventilation.Conditions {
+	t.Helper()
+	c, err := ventilation.DryConditions(inside, outside, wind, 101325)
+	require.NoError(t, err)
+	return c
+}
+
+func solveNet(t testing.TB, n *ventilation.Network, c ventilation.Conditions) ventilation.Balance {
+	t.Helper()
+	b, err := n.Solve(c)
+	require.NoError(t, err)
+	return b
+}
+
+func TestMassCloses(t *testing.T) {
+	n := build(t, point(0.4, 1.2, 0.6), point(0.5, 0.8, -0.3), point(3, 2, -0.6), point(2.8, 0.1, -0.4))
+	for _, ti := range []float64{-10, 15, 20, 20.0001, 28, 45} {
+		for _, u := range []float64{0, 0.1, 1, 3, 12} {
+			b := solveNet(t, n, dry(t, ti, 20, u))
+			require.InDelta(t, 0, b.Residual, 1e-9*b.Flow+1e-12, "%v %v", ti, u)
+		}
+	}
+}
+
+func TestNoDriveNoFlow(t *testing.T) {
+	b := solveNet(t, build(t, point(0.5, 1, 0), point(3, 1, 0)), dry(t, 20, 20, 0))
+	require.Zero(t, b.Flow)
+	require.Zero(t, b.Pressure)
+	require.True(t, math.IsNaN(b.Neutral))
+	tall := ventilation.Opening{Height: 1, Vertical: 2, Area: 2, Discharge: 0.6}
+	require.Zero(t, solveNet(t, build(t, tall), dry(t, 20, 20, 0)).Flow)
+}
+
+// A two-level stack solved by hand: h1 = H/(1 + (rho_o/rho_i)(C1A1/C2A2)²).
+func TestTwoLevelsAgreeWithTheClosedForm(t *testing.T) {
+	for _, ti := range []float64{5, 28, 40} {
+		c := dry(t, ti, 20, 0)
+		b := solveNet(t, build(t, point(0.5, 1.2, 0), point(3.5, 0.7, 0)), c)
+		ratio := 1.2 / 0.7
+		up, down := c.Outside, c.Inside
+		if ti < 20 {
+			up, down = down, up
+		}
+		z := 0.5 + 3/(1+up/down*ratio*ratio)
+		require.InDelta(t, z, b.Neutral, 1e-10)
+		require.InEpsilon(t, 0.6*1.2*math.Sqrt(2*up*math.Abs(c.Outside-c.Inside)*9.80665*(z-0.5)), b.Flow, 1e-12)
+	}
+}
+
+// Exchanging the two airs sends the same masses the other way.
+func TestExchangingTheAirsReversesTheFlow(t *testing.T) {
+	n := build(t, point(1, 1, 0), point(4, 0.5, 0), point(2, 0.2, 0))
+	a := solveNet(t, n, ventilation.Conditions{Inside: 1.1, Outside: 1.2})
+	b := solveNet(t, n, ventilation.Conditions{Inside: 1.2, Outside: 1.1})
+	for i := range b.Paths {
+		p := &b.Paths[i]
+		p.Drive, p.In, p.Out = -p.Drive, p.Out, p.In
+	}
+	require.Empty(t, cmp.Diff(a.Paths, b.Paths, cmpopts.EquateApprox(1e-12, 1e-12)))
+}
