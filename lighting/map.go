@@ -1,0 +1,221 @@
+package lighting
+
+import (
+	"errors"
+	"fmt"
+	"math"
+)
+
+// Lights are fixtures made ready for maps. They never change and may be used
+// by several goroutines at once.
+type Lights struct {
+	down   []downSource  // Lambertian points, straight down
+	power  []powerSource // other cosine-power points
+	tables []tableSource
+	bars   []barSource
+	lowest float64 // m, of the lowest fixture
+	low    int     // its index
+	ppf    float64 // µmol/s
+}
+
+// downSource gives c/(d² + h²)² with c = I0 h².
+type downSource struct{ x, y, z, intensity float64 }
+
+// powerSource is a cosine-power point at any aim.
+type powerSource struct {
+	x, y, z    float64
+	ax, ay, az float64
+	intensity  float64
+	power      *powerTable // of (m+3)/2; nil takes math.Pow
+	exponent   float64     // (m+3)/2
+}
+
+// NewLights checks the fixtures and makes them ready. Bars with a cosine-power
+// light are integrated along their length for each point; a bar with a table
+// must be split first (Fixture.Split). Every fault of every fixture is
+// reported, numbered from 1.
+func NewLights(fixtures ...Fixture) (*Lights, error) {
+	var errs []error
+	if len(fixtures) == 0 {
+		errs = append(errs, fmt.Errorf("no fixtures: %w", ErrRange))
+	}
+	l := &Lights{lowest: math.Inf(1)}
+	powers := map[float64]*powerTable{}
+	shared := map[*Table]*fastTable{}
+	for i, f := range fixtures {
+		name := fmt.Sprintf("fixture %d", i+1)
+		if err := f.check(name); err != nil {
+			errs = append(errs, err)
+			continue
+		}
+		a, b := f.ends()
+		if z := math.Min(a.Z, b.Z); z < l.lowest {
+			l.lowest, l.low = z, i+1
+		}
+		l.ppf += f.PPF()
+		switch d := f.Light.(type) {
+		case CosinePower:
+			l.addCosine(f, d, powers)
+		case *Table:
+			if f.Length > 0 {
+				errs = append(errs, fmt.Errorf("%s is a bar with a table, split it first: %w", name, ErrRange))
+				continue
+			}
+			if shared[d] == nil {
+				shared[d] = newFastTable(d)
+			}
+			l.tables = append(l.tables, newTableSource(f, d, shared[d]))
+		}
+	}
+	if err := errors.Join(errs...); err != nil {
+		return nil, err
+	}
+	return l, nil
+}
+
+func (l *Lights) addCosine(f Fixture, d CosinePower, powers map[float64]*powerTable) {
+	if d.ppf == 0 {
+		return
+	}
+	axis := f.Aim.Axis()
+	if f.Length > 0 {
+		l.bars = append(l.bars, barSource{at: f.At, along: f.Aim.Along(), axis: axis, half: f.Length / 2, m: d.m, scale: d.Axial() / f.Length})
+		return
+	}
+	if d.m == 1 && axis == (Vector{0, 0, -1}) {
+		l.down = append(l.down, downSource{f.At.X, f.At.Y, f.At.Z, d.Axial()})
+		return
+	}
+	p := (d.m + 3) / 2
+	t, ok := powers[p]
+	if !ok {
+		t = newPowerTable(p)
+		powers[p] = t
+	}
+	l.power = append(l.power, powerSource{f.At.X, f.At.Y, f.At.Z, axis.X, axis.Y, axis.Z, d.Axial(), t, p})
+}
+
+// PPF returns the photon flux of all fixtures in µmol/s.
+func (l *Lights) PPF() float64 { return l.ppf }
+
+// Lowest returns the height in m of the lowest fixture, the lower end of a bar.
+func (l *Lights) Lowest() float64 { return l.lowest }
+
+// block is how many points are mapped at a time, so that they stay in the
+// nearest cache while all fixtures pass over them.
+const block = 512
+
+// Map returns the PPFD in µmol/(m² s) at each point; see MapTo.
+func (l *Lights) Map(p *Points) ([]float64, error) { return l.MapTo(nil, p) }
+
+// MapTo writes the PPFD in µmol/(m² s) at each point to dst and returns it: the
+// direct light of all fixtures, Σ I cos φ/r², exact to 1e-9. A nil dst is
+// allocated; otherwise its length must be that of the points, or MapTo panics,
+// and nothing is allocated. Level points must lie below every fixture; a
+// fixture at or below them, or a point of any tilt on a fixture, is refused
+// with an error that matches ErrRange, and dst is then of no use.
+func (l *Lights) MapTo(dst []float64, p *Points) ([]float64, error) {
+	if dst == nil {
+		dst = make([]float64, p.Len())
+	}
+	if len(dst) != p.Len() {
+		panic("lighting: dst and points differ in length")
+	}
+	if err := l.checkClearance(p); err != nil {
+		return dst, err
+	}
+	for lo := 0; lo < len(dst); lo += block {
+		l.mapBlock(dst, p, lo, min(lo+block, len(dst)))
+	}
+	return dst, checkFinite(dst, p)
+}
+
+func (l *Lights) checkClearance(p *Points) error {
+	if p.level && !(l.lowest > p.top) {
+		return &RangeError{Field: fmt.Sprintf("height of fixture %d above the plane", l.low), Value: l.lowest - p.top,
+			Min: 0, Max: math.Inf(1), Unit: "m", Source: "must be more than 0"}
+	}
+	return nil
+}
+
+func checkFinite(dst []float64, p *Points) error {
+	for i, v := range dst {
+		if math.IsNaN(v) || math.IsInf(v, 0) {
+			a := p.At(i)
+			return fmt.Errorf("point %d at (%g, %g, %g) m touches a fixture: %w", i, a.X, a.Y, a.Z, ErrRange)
+		}
+	}
+	return nil
+}
+
+// mapBlock fills dst[lo:hi].
+func (l *Lights) mapBlock(dst []float64, p *Points, lo, hi int) {
+	out := dst[lo:hi]
+	clear(out)
+	if len(l.down) > 0 {
+		if p.columns > 0 {
+			l.mapRows(out, p, lo, hi)
+		} else {
+			for i := range l.down {
+				s := &l.down[i]
+				q := powerSource{s.x, s.y, s.z, 0, 0, -1, s.intensity, nil, 2}
+				q.lambert(out, p, lo)
+			}
+		}
+	}
+	for i := range l.power {
+		if s := &l.power[i]; s.exponent == 2 {
+			s.lambert(out, p, lo)
+		} else if s.power != nil {
+			s.quick(out, p, lo)
+		} else {
+			s.steep(out, p, lo)
+		}
+	}
+	for i := range l.tables {
+		l.tables[i].add(out, p, lo)
+	}
+	for i := range l.bars {
+		for j := range out {
+			k := lo + j
+			out[j] += l.bars[i].ppfd(p.x[k], p.y[k], p.z[k], p.nx[k], p.ny[k], p.nz[k])
+		}
+	}
+}
+
+// mapRows adds the Lambertian downlights to the stretch lo..hi of a level
+// grid, row by row, two fixtures at a time so that the two share a division.
+func (l *Lights) mapRows(out []float64, p *Points, lo, hi int) {
+	for lo < hi {
+		end := min(hi, (lo/p.columns+1)*p.columns)
+		x, y, z := p.x[lo:end], p.y[lo], p.z[lo]
+		row := out[:len(x)]
+		out = out[len(x):]
+		lo = end
+		i := 0
+		for ; i+1 < len(l.down); i += 2 {
+			a, b := &l.down[i], &l.down[i+1]
+			ha, hb := a.z-z, b.z-z
+			ka, kb := ha*ha+(y-a.y)*(y-a.y), hb*hb+(y-b.y)*(y-b.y)
+			ca, cb := a.intensity*ha*ha, b.intensity*hb*hb
+			xa, xb := a.x, b.x
+			for j, v := range x {
+				da, db := v-xa, v-xb
+				qa, qb := da*da+ka, db*db+kb
+				qa *= qa
+				qb *= qb
+				row[j] += (ca*qb + cb*qa) / (qa * qb)
+			}
+		}
+		if i < len(l.down) {
+			a := &l.down[i]
+			h := a.z - z
+			k, c := h*h+(y-a.y)*(y-a.y), a.intensity*h*h
+			for j, v := range x {
+				d := v - a.x
+				q := d*d + k
+				row[j] += c / (q * q)
+			}
+		}
+	}
+}
