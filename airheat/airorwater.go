@@ -1,0 +1,134 @@
+package airheat
+
+import (
+	"errors"
+	"math"
+)
+
+// AirOrWater asks the same heat of air in ducts and of water in pipes.
+type AirOrWater struct {
+	Load    float64 // W, heat wanted in the house
+	House   float64 // °C
+	Outside float64 // °C, around the carriers when everything has stopped
+	Air     Carrier // the ducts and the air in them
+	Water   Carrier // the pipes and the water in them
+}
+
+// Carrier is one way to bring heat: a fluid, its circuit and what drives it.
+type Carrier struct {
+	Supply       float64 // °C, leaving the heater
+	Return       float64 // °C, coming back to it
+	HeatCapacity float64 // J/(kg K)
+	Density      float64 // kg/m³
+	Pressure     float64 // Pa, that the circuit takes at this load
+	Efficiency   float64 // fraction, from electricity to fluid power
+	WallLoss     float64 // W/K, of the circuit where its heat is lost to the outside
+	Volume       float64 // m³, of the fluid in circuit and heat exchangers
+	Metal        float64 // J/K, heat capacity of what holds the fluid
+	Frost        float64 // W/K, from the stopped circuit to the outside
+}
+
+// DefaultAirCarrier is air at 45 °C supply and 15 °C return against 300 Pa at
+// an efficiency of 0.4 (common practice, no source); sizes are to be set.
+func DefaultAirCarrier() Carrier {
+	return Carrier{Supply: 45, Return: 15, HeatCapacity: heatCapacityDryAir, Density: StandardDensity, Pressure: 300, Efficiency: 0.4}
+}
+
+// DefaultWaterCarrier is water at 60 °C supply and 40 °C return against 30 kPa
+// at an efficiency of 0.4 (common practice, no source); 4187 J/(kg K) and 988
+// kg/m³ are those of water near 50 °C, from memory. Sizes are to be set.
+func DefaultWaterCarrier() Carrier {
+	return Carrier{Supply: 60, Return: 40, HeatCapacity: 4187, Density: 988, Pressure: 30000, Efficiency: 0.4}
+}
+
+// The ranges of AirOrWater's fields.
+var (
+	CarrierLoadRange        = Range{Min: 1, Max: 1e8, Unit: "W", Source: "houses"}
+	CarrierTemperatureRange = Range{Min: -60, Max: 130, Unit: "°C", Source: "air and pressureless water"}
+	CarrierCapacityRange    = Range{Min: 900, Max: 4500, Unit: "J/(kg K)", Source: "air to water"}
+	CarrierDensityRange     = Range{Min: 0.5, Max: 1200, Unit: "kg/m³", Source: "air to brine"}
+	CarrierLossRange        = Range{Min: 0, Max: 1e6, Unit: "W/K", Source: "houses"}
+	CarrierVolumeRange      = Range{Min: 0, Max: 1e5, Unit: "m³", Source: "houses"}
+	CarrierMetalRange       = Range{Min: 0, Max: 1e10, Unit: "J/K", Source: "houses"}
+)
+
+func (c Carrier) check(prefix string) error {
+	supply := CarrierTemperatureRange
+	if supply.Contains(c.Return) {
+		supply.Min, supply.Source = c.Return+0.1, "above Return"
+	}
+	return errors.Join(
+		CarrierTemperatureRange.Check(prefix+"Return", c.Return),
+		supply.Check(prefix+"Supply", c.Supply),
+		CarrierCapacityRange.Check(prefix+"HeatCapacity", c.HeatCapacity),
+		CarrierDensityRange.Check(prefix+"Density", c.Density),
+		DuctPressureRange.Check(prefix+"Pressure", c.Pressure),
+		FanEfficiencyRange.Check(prefix+"Efficiency", c.Efficiency),
+		CarrierLossRange.Check(prefix+"WallLoss", c.WallLoss),
+		CarrierVolumeRange.Check(prefix+"Volume", c.Volume),
+		CarrierMetalRange.Check(prefix+"Metal", c.Metal),
+		CarrierLossRange.Check(prefix+"Frost", c.Frost),
+	)
+}
+
+// CarrierResult is what one way of bringing the heat takes.
+type CarrierResult struct {
+	Loss           float64 // W, lost to the outside on the way
+	Heat           float64 // W, from the heater: the load and the loss
+	MassFlow       float64 // kg/s
+	VolumeFlow     float64 // m³/s
+	Transport      float64 // W, electric power of fan or pump
+	TransportShare float64 // fraction of the load
+	Content        float64 // kg of fluid in the circuit
+	Inertia        float64 // J/K, of fluid and metal
+	Stored         float64 // J, above house temperature at the mean of supply and return
+	Transit        float64 // s, for the fluid to pass once: content over mass flow
+	Response       float64 // s, to bring the circuit from house to mean temperature with the heat it is given
+	CoolToFreezing float64 // s, from the stop at house temperature to 0 °C; +Inf if it never gets there or nothing in it freezes
+	FreezeThrough  float64 // s, from 0 °C until all content is ice; +Inf as above
+}
+
+// latentIce is the heat of melting of ice, J/kg [HoF21] ch. 1.
+const latentIce = 333600
+
+// Compare returns what air and water take for the same load. Loss: WallLoss
+// times the mean of supply and return above outside. Flow: heat over cp times
+// the fall from supply to return. Transport: volume flow times pressure over
+// efficiency; nearly all of it ends as heat in the house, but at the price of
+// electricity. Freezing is reckoned for a Density above 500 kg/m³ only, without
+// glycol, as if nothing drains and the content cooled as one body: a thin pipe
+// in the draught freezes sooner. The error lists every fault.
+func (a AirOrWater) Compare() (air, water CarrierResult, err error) {
+	if err := errors.Join(
+		CarrierLoadRange.Check("Load", a.Load),
+		AirTemperatureRange.Check("House", a.House),
+		AirTemperatureRange.Check("Outside", a.Outside),
+		a.Air.check("Air."),
+		a.Water.check("Water."),
+	); err != nil {
+		return CarrierResult{}, CarrierResult{}, err
+	}
+	return a.take(a.Air), a.take(a.Water), nil
+}
+
+func (a AirOrWater) take(c Carrier) CarrierResult {
+	mean := 0.5 * (c.Supply + c.Return)
+	r := CarrierResult{Loss: c.WallLoss * (mean - a.Outside), Content: c.Volume * c.Density}
+	r.Heat = a.Load + r.Loss
+	r.MassFlow = r.Heat / (c.HeatCapacity * (c.Supply - c.Return))
+	r.VolumeFlow = r.MassFlow / c.Density
+	r.Transport = r.VolumeFlow * c.Pressure / c.Efficiency
+	r.TransportShare = r.Transport / a.Load
+	r.Inertia = r.Content*c.HeatCapacity + c.Metal
+	r.Stored = r.Inertia * (mean - a.House)
+	r.Transit = r.Content / r.MassFlow
+	r.Response = r.Stored / r.Heat
+	r.CoolToFreezing, r.FreezeThrough = math.Inf(1), math.Inf(1)
+	const liquid = 500 // kg/m³
+	if c.Density > liquid && a.Outside < 0 && c.Frost > 0 {
+		// A body of one temperature: T − To falls as exp(−t UA/C).
+		r.CoolToFreezing = r.Inertia / c.Frost * math.Log(math.Max(a.House, 0)/-a.Outside+1)
+		r.FreezeThrough = r.Content * latentIce / (c.Frost * -a.Outside)
+	}
+	return r
+}
