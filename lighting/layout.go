@@ -1,0 +1,182 @@
+package lighting
+
+import (
+	"errors"
+	"fmt"
+	"math"
+	"slices"
+)
+
+// Layout is a set of fixtures.
+type Layout []Fixture
+
+// PPF returns the photon flux of all fixtures in µmol/s.
+func (l Layout) PPF() float64 {
+	sum := 0.0
+	for _, f := range l {
+		sum += f.PPF()
+	}
+	return sum
+}
+
+// Power returns the electrical power of all fixtures at full output in W.
+func (l Layout) Power() float64 {
+	sum := 0.0
+	for _, f := range l {
+		sum += f.Power
+	}
+	return sum
+}
+
+// Groups returns the names of the groups in the order of their first fixture.
+func (l Layout) Groups() []string {
+	var names []string
+	for _, f := range l {
+		if !slices.Contains(names, f.Group) {
+			names = append(names, f.Group)
+		}
+	}
+	return names
+}
+
+// Group returns the fixtures of one group.
+func (l Layout) Group(name string) Layout {
+	var out Layout
+	for _, f := range l {
+		if f.Group == name {
+			out = append(out, f)
+		}
+	}
+	return out
+}
+
+// InGroup returns the fixtures with their group set to name.
+func (l Layout) InGroup(name string) Layout {
+	out := slices.Clone(l)
+	for i := range out {
+		out[i].Group = name
+	}
+	return out
+}
+
+// Moved returns the fixtures shifted by dx, dy and dz, m.
+func (l Layout) Moved(dx, dy, dz float64) Layout {
+	out := slices.Clone(l)
+	for i := range out {
+		out[i].At.X += dx
+		out[i].At.Y += dy
+		out[i].At.Z += dz
+	}
+	return out
+}
+
+// checkPlan reports the faults that all regular layouts share.
+func checkPlan(f Fixture, area Bed, height float64, counts ...int) error {
+	errs := []error{f.check("fixture"), area.Check(), RangeHeight.Check("height", height)}
+	total := 1
+	for _, n := range counts {
+		if n < 1 || n > maxFixtures/total {
+			errs = append(errs, fmt.Errorf("%d fixtures in a row or column, want 1 to %d in all: %w", n, maxFixtures, ErrRange))
+			break
+		}
+		total *= n
+	}
+	return errors.Join(errs...)
+}
+
+// RangeHeight is the accepted height of fixtures above the plane they light.
+var RangeHeight = Range{Min: 0.01, Max: 100, Unit: "m"}
+
+const maxFixtures = 1_000_000
+
+// Rows returns nx fixtures along x in each of ny rows over the area, each over
+// the centre of its equal share, at height, m, 0.01 to 100, above the plane of
+// the area.
+func Rows(f Fixture, area Bed, height float64, nx, ny int) (Layout, error) {
+	if err := checkPlan(f, area, height, nx, ny); err != nil {
+		return nil, err
+	}
+	out := make(Layout, 0, nx*ny)
+	for j := range ny {
+		for i := range nx {
+			out = append(out, at(f, area, height, (float64(i)+0.5)/float64(nx), (float64(j)+0.5)/float64(ny)))
+		}
+	}
+	return out, nil
+}
+
+// at places a fixture at the fractions u and v of the area's sides.
+func at(f Fixture, area Bed, height, u, v float64) Fixture {
+	f.At = Point{area.X + u*area.Length, area.Y + v*area.Width, area.Z + height}
+	return f
+}
+
+// Staggered is Rows with every second row shifted by half a step and one
+// fixture shorter; nx is at least 2. height in m, 0.01 to 100.
+func Staggered(f Fixture, area Bed, height float64, nx, ny int) (Layout, error) {
+	err := checkPlan(f, area, height, nx, ny)
+	if nx < 2 {
+		err = errors.Join(err, fmt.Errorf("%d fixtures in a staggered row, at least 2: %w", nx, ErrRange))
+	}
+	if err != nil {
+		return nil, err
+	}
+	var out Layout
+	for j := range ny {
+		for i := range nx - j%2 {
+			out = append(out, at(f, area, height, (float64(i)+0.5+0.5*float64(j%2))/float64(nx), (float64(j)+0.5)/float64(ny)))
+		}
+	}
+	return out, nil
+}
+
+// Spaced returns nx by ny fixtures dx and dy, m, above 0, apart, centred over
+// the area at height, m, 0.01 to 100, above its plane; they may reach beyond
+// it.
+func Spaced(f Fixture, area Bed, height, dx, dy float64, nx, ny int) (Layout, error) {
+	err := errors.Join(checkPlan(f, area, height, nx, ny), RangeSide.Check("spacing along x", dx), RangeSide.Check("spacing along y", dy))
+	if err != nil {
+		return nil, err
+	}
+	out := make(Layout, 0, nx*ny)
+	for j := range ny {
+		for i := range nx {
+			g := at(f, area, height, 0.5, 0.5)
+			g.At.X += dx * (float64(i) - float64(nx-1)/2)
+			g.At.Y += dy * (float64(j) - float64(ny-1)/2)
+			out = append(out, g)
+		}
+	}
+	return out, nil
+}
+
+// Perimeter returns n fixtures at equal steps around the area's edge, moved
+// inwards by inset, m, at least 0 and less than half the shorter side, at
+// height, m, 0.01 to 100: the row that makes up for the light that the edge of
+// a bed lacks [Ciolkosz01]. The first stands half a step from the corner with
+// the smallest x and y, along x.
+func Perimeter(f Fixture, area Bed, height, inset float64, n int) (Layout, error) {
+	r := Range{Min: 0, Max: 0.4999 * math.Min(area.Length, area.Width), Unit: "m", Source: "less than half the shorter side"}
+	if err := errors.Join(checkPlan(f, area, height, n), r.Check("inset", inset)); err != nil {
+		return nil, err
+	}
+	a, b := area.Length-2*inset, area.Width-2*inset
+	out := make(Layout, 0, n)
+	for i := range n {
+		s := 2 * (a + b) * (float64(i) + 0.5) / float64(n)
+		x, y := 0.0, 0.0
+		switch {
+		case s <= a:
+			x = s
+		case s <= a+b:
+			x, y = a, s-a
+		case s <= 2*a+b:
+			x, y = 2*a+b-s, b
+		default:
+			y = 2*(a+b) - s
+		}
+		f.At = Point{area.X + inset + x, area.Y + inset + y, area.Z + height}
+		out = append(out, f)
+	}
+	return out, nil
+}
