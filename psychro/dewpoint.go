@@ -6,10 +6,15 @@ import "math"
 // pressure and humidity ratio, becomes saturated: over ice below 0.01 °C (a
 // frost point), over liquid from there on. NaN for dry air.
 func (s State) DewPoint() float64 {
-	if s.x >= s.model.saturated(Liquid, TriplePoint, s.p) {
+	// The enhancement factor at the triple point lies between 1 and 1.01.
+	switch e := s.x * s.p; {
+	case e < triplePressure*0.99:
+		return s.dewPoint(Ice)
+	case e > triplePressure*1.01 || s.x >= s.model.saturated(Liquid, TriplePoint, s.p):
 		return s.dewPoint(Liquid)
+	default:
+		return s.dewPoint(Ice)
 	}
-	return s.dewPoint(Ice)
 }
 
 // FrostPoint returns the temperature, °C, at which the air becomes saturated
@@ -30,24 +35,77 @@ func (s State) DewPointOver(surface Surface) float64 {
 	return t
 }
 
-// dewPoint solves x p = f(td) ps(td). The enhancement factor f hardly changes
-// with td: each pass leaves about a thousandth of the error before.
+// dewPoint solves x p = f(td) ps(td).
 func (s State) dewPoint(surface Surface) float64 {
 	e := s.x * s.p
-	if !(e > 0) {
+	switch {
+	case !(e > 0):
 		return nan
-	}
-	if s.model == IdealGas {
+	case s.model == IdealGas:
 		return handbookTemperature(surface, e)
+	case surface == Ice:
+		return frostPoint(e, s.p)
+	default:
+		return liquidDewPoint(e, s.p)
 	}
-	f := 1 + 4.2e-8*s.p
-	for range 12 {
+}
+
+// First guesses of the logarithm of the enhancement factor at the dew point, from a measure of
+// temperature that the inverse has at hand: the logarithm of e/611.657 Pa over
+// ice, the fourth root of e in MPa over liquid. Fits for this library, within
+// 1e-4 between 60 and 110 kPa; they save an iteration and leave no trace in
+// the result.
+const (
+	gi0, gi1, gi2, gi3, gi4 = 3.66673e-8, -4.06356e-9, 1.81962e-10, 7.36565e-7, -2.55599e-7
+	gl0, gl1, gl2, gl3, gl4 = 6.74153e-8, -2.50377e-7, 3.98092e-7, 8.13626e-7, -1.87333e-6
+)
+
+func frostPoint(e, p float64) float64 {
+	l := math.Log(e / triplePressure)
+	g := p*(gi0+l*(gi1+l*gi2)) + e*(gi3+l*gi4)
+	if !(l > -13) { // below the fit of the line over ice
+		return refineDewPoint(Ice, e, p)
+	}
+	u := iceInverse(l - g)
+	T := tripleKelvin / (1 + u)
+	return correctDewPoint(Ice, e, p, g, T, -(u+1)/T*iceLogDerivative(u))
+}
+
+func liquidDewPoint(e, p float64) float64 {
+	b := math.Sqrt(math.Sqrt(e * 1e-6))
+	g := p*(gl0+b*(gl1+b*gl2)) + e*(gl3+b*gl4)
+	q := g / 4
+	b *= 1 - q*(1-q/2*(1-q/3*(1-q/4))) // exp(-g/4)
+	T := liquidTemperatureOf(b)
+	return correctDewPoint(Liquid, e, p, g, T, liquidLogSlope(T, b))
+}
+
+// correctDewPoint returns the dew point, °C, of vapour of pressure e in air of
+// pressure p, given T in K at which the saturation pressure is e exp(-g), and
+// the slope d ln ps/dT there: one step of Newton on ln(f ps), which is nearly
+// linear in 1/T; its slope in that measure falls by 0.1 % per K.
+func correctDewPoint(surface Surface, e, p, g, T, slope float64) float64 {
+	logF, extra := enhancementSlope(surface, T, p, e*(1-g*(1-g/2*(1-g/3))), slope)
+	d := (g - logF) / (slope + extra)
+	if !(math.Abs(d) < 0.002 && math.Abs(g) < 0.015) {
+		return refineDewPoint(surface, e, p)
+	}
+	return T + d/(1-d*(1/T+0.0005)) - kelvin
+}
+
+// refineDewPoint solves the same equation by the inverse of the saturation
+// line alone. Each pass leaves about a hundredth of the error at most, near
+// boiling, and mostly less than a thousandth.
+func refineDewPoint(surface Surface, e, p float64) float64 {
+	f := 1 + 4.2e-8*p
+	for range 20 {
 		t := pureTemperature(surface, e/f)
-		next := enhancement(surface, t+kelvin, s.p, e/f)
-		if math.Abs(next-f) < 1e-11 {
+		next := enhancement(surface, t+kelvin, p, e/f)
+		done := math.Abs(next-f) < 1e-13
+		f = next
+		if done {
 			break
 		}
-		f = next
 	}
 	return pureTemperature(surface, e/f)
 }

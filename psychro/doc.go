@@ -1,2 +1,99 @@
-// Package psychro is being built.
+// Package psychro computes moist air at reference accuracy: its states from
+// any usual pair of inputs, all its properties, and what mixing, heating,
+// cooling, humidifying and cold surfaces do to it.
+//
+// # What is modelled
+//
+// Air of one temperature, pressure and humidity, never above saturation: a
+// State. RealGas, the default, is a mixture of real gases with second virial
+// coefficients over the IAPWS saturation lines; IdealGas is the ASHRAE
+// handbook's form and is chosen by name: psychro.IdealGas.FromWetBulb(...).
+// Ice is the surface below 0.01 °C and liquid water from there on, unless a
+// function with the word Over asks for the other one. Fog is not a State; it
+// comes out of a Mixture with its water and its enthalpy.
+//
+// Relative humidity is the vapour pressure over that of saturated air of the
+// same temperature and pressure. It is the same as the ratio of mole
+// fractions, and differs from the degree of saturation, which is the ratio of
+// humidity ratios.
+//
+// # What is not modelled
+//
+// Air at or above the boiling point of water at its pressure; third virial
+// coefficients and the air dissolved in water, which together move the
+// enhancement factor by 0.006 % at most below 60 °C; salt and sorption; air of
+// another composition than the atmosphere's; fog that has not settled at the
+// temperature of its air. Transport properties are those of air to a per cent
+// or so, diffusivity to several.
+//
+// # Accuracy
+//
+// Against [HerRP09], -40 to 60 °C and 70 to 105 kPa: humidity ratio 0.01 %,
+// volume 0.004 %, enthalpy the larger of 20 J/kg and 0.03 %, dew point 0.001 K,
+// wet bulb 0.002 K; to 80 °C humidity ratio 0.03 %, volume 0.02 %. Above, the
+// error grows as the saturation pressure nears the total pressure, 1 % at 95
+// °C and one atmosphere. Two reference formulations differ by 0.0023 % in
+// volume, 0.0135 % in the enhancement factor and 9 J/kg in enthalpy to 40 °C:
+// less than that no model can show.
+//
+// # Pairs and their inverses
+//
+// Any pair turned into any other and back returns to 1e-9, except where the
+// pair itself does not fix the state: dew point, wet bulb or humidity ratio of
+// air below -40 °C against enthalpy or volume, in which a part in 1e12 of the
+// given number is 1e-8 of the humidity; specific volume with anything, by a
+// factor of some hundred; relative humidity against humidity ratio for air
+// that is nearly dry. Within 1 K of freezing a wet bulb has two branches and
+// within 0.001 K of 0.01 °C a dew point has: see State.WetBulb.
+//
+// # Sources
+//
+//	ChiCol34    T. H. Chilton, A. P. Colburn, Ind. Eng. Chem. 26 (1934) 1183-1187
+//	Fao56       R. G. Allen et al., Crop evapotranspiration, FAO Irrigation and
+//	            Drainage Paper 56, 1998, ch. 3
+//	HarHua07    A. H. Harvey, P. H. Huang, First-principles calculation of the
+//	            air-water second virial coefficient, Int. J. Thermophys. 28 (2007)
+//	HerRP09     S. Herrmann, H.-J. Kretzschmar, D. P. Gatley, Thermodynamic
+//	            properties of real moist air (ASHRAE RP-1485), HVAC&R Res. 15
+//	            (2009), as CoolProp 8.0 computes it
+//	HoF17       ASHRAE Handbook - Fundamentals (SI), 2017
+//	HylWex83    R. W. Hyland, A. Wexler, ASHRAE Trans. 89(2A) (1983) 500-535
+//	IapwsAir15  IAPWS G11-15, Virial equation for the fugacity of H2O in humid air
+//	IapwsCon11  IAPWS R15-11, Thermal conductivity of ordinary water substance
+//	IapwsIce11  IAPWS R14-08(2011), Pressure along the melting and sublimation
+//	            curves of ordinary water substance
+//	IapwsIF07   IAPWS R7-97(2012), Industrial formulation 1997 (IF97), region 4
+//	IapwsVis08  IAPWS R12-08, Viscosity of ordinary water substance
+//	Massman98   W. J. Massman, Atmos. Environ. 32 (1998) 1111-1127
+//	MasSax58    E. A. Mason, S. C. Saxena, Phys. Fluids 1 (1958) 361-369
+//	UsStd76     U.S. Standard Atmosphere, 1976
+//	Wilke50     C. R. Wilke, J. Chem. Phys. 18 (1950) 517-519
+//	Wmo08       WMO-No. 8, Guide to meteorological instruments, 2008 ed., annex 4.B
+//
+// # Functions
+//
+//	function                    equation                range             accuracy                 check
+//	SaturationPressure, liquid  IapwsIF07 eq. 30        -40..110 °C       0.007 % (0..60 °C)       tables 35, 36; IAPWS-95
+//	SaturationPressure, ice     IapwsIce11 eq. 6        -223..0.01 °C     1e-8 of eq. 6            its check value
+//	EnhancementFactor           HylWex83 eq. 18         -100 °C..boiling  0.005 % (below 60 °C)    HylWex83 table 2
+//	State.Enthalpy              HylWex83, virials       -100 °C..boiling  20 J/kg or 0.03 %        HoF17 ch. 1 table 2; HerRP09
+//	State.SpecificVolume        virials                 -100 °C..boiling  0.004 % (below 60 °C)    HerRP09
+//	State.DewPoint              f ps = x p              the line's range  0.001 K                  HerRP09
+//	State.WetBulb               HoF17 ch. 1 eq. 31      -100 °C..boiling  0.002 K                  HerRP09
+//	State.Entropy               integral, virials       -100 °C..boiling  consistent with h, v     Maxwell's relations
+//	IdealGas                    HoF17 ch. 1 eq. 20-35   -100 °C..boiling  exact                    handbook grid
+//	LatentHeat                  enthalpy differences    -100..110 °C      0.02 % (0..50 °C)        steam tables
+//	StandardPressure            HoF17 ch. 1 eq. 3       -500..11000 m     exact                    HoF17 ch. 1 table 1
+//	Viscosity, Conductivity     UsStd76 eq. 51, 53      -100..110 °C      1 %                      its values at 15 °C
+//	State.Viscosity, ...        Wilke50, IAPWS vapour   -100 °C..boiling  about 2 %                limits
+//	VapourDiffusivity           Massman98               -100..110 °C      7 %                      its value at 0 °C
+//	State.VapourTo              ChiCol34                -100 °C..boiling  about 10 %               worked figure
+//
+// # Known departures
+//
+// The polynomial over ice, the virial polynomials of air with water and of
+// water with water, and the enthalpies of liquid water and ice are fits made
+// for this library; tests compare them with the formulas they stand for. The
+// handbook's own wet bulbs near freezing take the liquid or the iced bulb by a
+// rule that its text does not give; ours is stated at State.WetBulb.
 package psychro

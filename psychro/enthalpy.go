@@ -75,6 +75,21 @@ func (m Model) condensed(s Surface, t float64) float64 {
 	}
 }
 
+// condensedSlope is condensed with its derivative, J/(kg K).
+func (m Model) condensedSlope(s Surface, t float64) (h, c float64) {
+	switch {
+	case m == IdealGas && s == Ice:
+		c = heatIce
+	case m == IdealGas:
+		c = heatLiquid
+	case s == Ice:
+		c = ice1 + t*2*ice2
+	default:
+		c = liq1 + t*(2*liq2+t*(3*liq3+t*4*liq4))
+	}
+	return m.condensed(s, t), c
+}
+
 // LatentHeat returns the heat of evaporation of water, J/kg, at temperature t,
 // °C, from -100 to 110, and of sublimation of ice below 0.01 °C; NaN outside.
 // The difference of the enthalpies that State uses, at the saturation pressure

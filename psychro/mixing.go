@@ -46,7 +46,6 @@ func Mix(streams ...Stream) (Mixture, error) {
 	first := streams[0].State
 	var errs []error
 	var flow, water, heat float64
-	hottest := math.Inf(-1)
 	for i, s := range streams {
 		if err := s.check(); err != nil {
 			errs = append(errs, fmt.Errorf("stream %d: %w", i+1, err))
@@ -62,7 +61,6 @@ func Mix(streams ...Stream) (Mixture, error) {
 		flow += s.DryAir
 		water += s.VapourFlow()
 		heat += s.EnthalpyFlow()
-		hottest = max(hottest, s.State.t)
 	}
 	if len(errs) == 0 && !(flow > 0) {
 		errs = append(errs, &RangeError{Field: "dry air of all streams", Value: flow, Min: math.SmallestNonzeroFloat64, Max: DryAirs.Max, Unit: "kg/s"})
@@ -70,7 +68,7 @@ func Mix(streams ...Stream) (Mixture, error) {
 	if len(errs) > 0 {
 		return Mixture{}, errors.Join(errs...)
 	}
-	return first.model.settle(flow, heat/flow, water/flow, first.p, hottest)
+	return first.model.settle(flow, heat/flow, water/flow, first.p)
 }
 
 func (s Stream) check() error {
@@ -81,9 +79,8 @@ func (s Stream) check() error {
 }
 
 // settle finds the air, and the fog in it, of enthalpy h, J/kg dry air, and
-// water w, kg/kg dry air, at pressure p; hottest, °C, bounds its temperature
-// from above when there is fog.
-func (m Model) settle(flow, h, w, p, hottest float64) (Mixture, error) {
+// water w, kg/kg dry air, at pressure p.
+func (m Model) settle(flow, h, w, p float64) (Mixture, error) {
 	t := m.temperature(h, w, p)
 	xs := math.Inf(1)
 	if Temperatures.Contains(t) {
@@ -95,17 +92,17 @@ func (m Model) settle(flow, h, w, p, hottest float64) (Mixture, error) {
 		if !(xs < 1) {
 			return Mixture{}, m.boils("temperature of the mixture", t, p)
 		}
-		return Mixture{Air: Stream{State{t: t, p: p, x: x, w: w, model: m}, flow}}, nil
+		return Mixture{Air: Stream{State{t: t, p: p, x: x, w: w, xs: xs, model: m}, flow}}, nil
 	}
-	wet := State{t: hottest, p: p, x: fractionOf(w), w: w, model: m}
+	wet := State{p: p, x: fractionOf(w), w: w, model: m}
 	atLiquid := wet.bulbBalance(Liquid, TriplePoint, h)
 	atIce := wet.bulbBalance(Ice, TriplePoint, h)
 	ice := 0.0
 	switch {
 	case atLiquid <= 0:
-		t = wet.wetBulb(Liquid, hottest, h)
+		t = wet.solveBulb(Liquid, TriplePoint, m.hottest(p), t, h)
 	case atIce >= 0:
-		t, ice = wet.wetBulb(Ice, TriplePoint, h), 1
+		t, ice = wet.solveBulb(Ice, lowest, TriplePoint, t, h), 1
 	default: // liquid and ice together, at the triple point
 		t, ice = TriplePoint, atLiquid/(atLiquid-atIce)
 	}
@@ -115,7 +112,7 @@ func (m Model) settle(flow, h, w, p, hottest float64) (Mixture, error) {
 	x := m.saturated(SurfaceAt(t), t, p)
 	ws := ratioOf(x)
 	fog := max(0, flow*(w-ws))
-	r := Mixture{Air: Stream{State{t: t, p: p, x: x, w: ws, model: m}, flow}, FogLiquid: fog * (1 - ice), FogIce: fog * ice}
+	r := Mixture{Air: Stream{State{t: t, p: p, x: x, w: ws, xs: x, model: m}, flow}, FogLiquid: fog * (1 - ice), FogIce: fog * ice}
 	r.FogEnthalpy = r.FogLiquid*m.condensed(Liquid, t) + r.FogIce*m.condensed(Ice, t)
 	return r, nil
 }

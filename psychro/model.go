@@ -60,15 +60,15 @@ func SurfaceAt(t float64) Surface {
 // relative humidity in per cent, a pressure in kPa or hPa, a temperature in
 // kelvin, a humidity ratio in g/kg.
 var (
-	// Temperatures of air, dew points and wet bulbs: the range of the
-	// polynomials for the vapour's and the air's enthalpy at its lower end,
-	// what a house, a dryer or a heater's outlet may reach at its upper.
-	Temperatures = Range{Min: -100, Max: 110, Unit: "°C", Source: "[HylWex83] lower end"}
+	// Temperatures of air, dew points and wet bulbs: at the lower end that of
+	// the enthalpy polynomials [HylWex83], at the upper what a heater's outlet
+	// or a dryer may reach.
+	Temperatures = Range{Min: -100, Max: 110, Unit: "°C", Source: "Hyland and Wexler 1983"}
 	// LiquidTemperatures of saturation over liquid water, supercooled to the
 	// temperature at which droplets freeze of themselves.
-	LiquidTemperatures = Range{Min: -40, Max: 110, Unit: "°C", Source: "[IapwsIF07] eq. 30, extrapolated below 0 °C"}
+	LiquidTemperatures = Range{Min: -40, Max: 110, Unit: "°C", Source: "IAPWS R7-97 eq. 30, extrapolated below 0 °C"}
 	// IceTemperatures of saturation over ice.
-	IceTemperatures = Range{Min: -223.15, Max: TriplePoint, Unit: "°C", Source: "[IapwsIce11] eq. 6"}
+	IceTemperatures = Range{Min: -223.15, Max: TriplePoint, Unit: "°C", Source: "IAPWS R14-08 eq. 6"}
 	// Pressures of the air. Accuracy is measured for 70 to 105 kPa.
 	Pressures = Range{Min: 30e3, Max: 200e3, Unit: "Pa"}
 	// Fractions are relative humidities, degrees of saturation and
@@ -76,8 +76,13 @@ var (
 	Fractions = Range{Min: 0, Max: 1, Unit: "fraction"}
 	// RelativeHumidities as a fraction.
 	RelativeHumidities = Range{Min: 0, Max: 1, Unit: "fraction", Source: "saturation; to accept a sensor's 1.01, clip it before: min(rh, 1)"}
+	// HumidityRatios that any air in range may have; saturation is the closer
+	// limit.
+	HumidityRatios = Range{Min: 0, Max: 1e3, Unit: "kg/kg"}
+	// Coefficients of convective heat transfer.
+	Coefficients = Range{Min: 0, Max: 1000, Unit: "W/(m² K)"}
 	// Altitudes of the standard atmosphere.
-	Altitudes = Range{Min: -500, Max: 11000, Unit: "m", Source: "[HoF17] ch. 1 eq. 3"}
+	Altitudes = Range{Min: -500, Max: 11000, Unit: "m", Source: "ASHRAE Fundamentals 2017 ch. 1 eq. 3"}
 )
 
 // Constants of both models.

@@ -26,13 +26,13 @@ func (s State) VapourPressure() float64 { return s.x * s.p }
 // of the same temperature and pressure: the saturation pressure of pure water
 // times the enhancement factor.
 func (s State) SaturationVapourPressure() float64 {
-	return s.model.saturated(SurfaceAt(s.t), s.t, s.p) * s.p
+	return s.xs * s.p
 }
 
 // RelativeHumidity returns vapour pressure over SaturationVapourPressure, a
 // fraction; over ice below 0.01 °C.
 func (s State) RelativeHumidity() float64 {
-	return s.x / s.model.saturated(SurfaceAt(s.t), s.t, s.p)
+	return s.x / s.xs
 }
 
 // RelativeHumidityOver returns the relative humidity, fraction, against the
@@ -48,7 +48,7 @@ func (s State) RelativeHumidityOver(surface Surface) float64 {
 // DegreeOfSaturation returns the humidity ratio over that of saturated air of
 // the same temperature and pressure, fraction.
 func (s State) DegreeOfSaturation() float64 {
-	return s.w / ratioOf(s.model.saturated(SurfaceAt(s.t), s.t, s.p))
+	return s.w / ratioOf(s.xs)
 }
 
 // AbsoluteHumidity returns the mass of vapour per volume of moist air, kg/m³.

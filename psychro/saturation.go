@@ -101,21 +101,11 @@ func SaturationSlopeOver(s Surface, t float64) float64 {
 	if !s.contains(t) {
 		return math.NaN()
 	}
-	T := t + kelvin
 	if s == Ice {
 		return iceSaturation(t) * iceLogSlope(t)
 	}
-	d := T - n10
-	x := T + n9/d
-	dx := 1 - n9/(d*d)
-	a, b, c := quadraticABC(x)
-	da, db, dc := (2*x+n1)*dx, (2*n3*x+n4)*dx, (2*n6*x+n7)*dx
-	root := math.Sqrt(b*b - 4*a*c)
-	q := -b + root
-	beta := 2 * c / q // p to the power 1/4
-	dq := -db + (b*db-2*(da*c+a*dc))/root
-	dbeta := (2*dc - beta*dq) / q
-	return 4 * beta * beta * beta * dbeta * 1e6
+	e := liquidSaturation(t)
+	return e * liquidLogSlope(t+kelvin, math.Sqrt(math.Sqrt(e*1e-6)))
 }
 
 func pureSaturation(s Surface, t float64) float64 {
@@ -147,14 +137,28 @@ func liquidSaturation(t float64) float64 {
 
 // liquidTemperature is [IapwsIF07] eq. 31: °C, from Pa.
 func liquidTemperature(e float64) float64 {
-	s := math.Sqrt(e * 1e-6)
-	beta := math.Sqrt(s)
+	return liquidTemperatureOf(math.Sqrt(math.Sqrt(e*1e-6))) - kelvin
+}
+
+// liquidTemperatureOf is eq. 31 in K, from the fourth root of p in MPa.
+func liquidTemperatureOf(beta float64) float64 {
+	s := beta * beta
 	ee := s + n3*beta + n6
 	f := n1*s + n4*beta + n7
 	g := n2*s + n5*beta + n8
 	d := 2 * g / (-f - math.Sqrt(f*f-4*ee*g))
 	h := n10 + d
-	return (h-math.Sqrt(h*h-4*(n9+n10*d)))/2 - kelvin // eq. 31
+	return (h - math.Sqrt(h*h-4*(n9+n10*d))) / 2 // eq. 31
+}
+
+// liquidLogSlope is d ln p/dT on the line of [IapwsIF07], 1/K, at T in K with
+// beta the fourth root of p in MPa: the quadratic of eq. 29 differentiated.
+func liquidLogSlope(T, beta float64) float64 {
+	d := 1 / (T - n10)
+	x := T + n9*d
+	by := (2*beta*x+n1*beta+2*n3*x+n4)*beta + 2*n6*x + n7
+	ba := 2*beta*((x+n1)*x+n2) + (n3*x+n4)*x + n5
+	return -4 * by * (1 - n9*d*d) / (ba * beta)
 }
 
 // iceSaturation is [IapwsIce11] eq. 6: Pa, from °C.
@@ -165,8 +169,10 @@ func iceSaturation(t float64) float64 {
 	return triplePressure * math.Exp(iceLogExact(t))
 }
 
+// iceLog sums in pairs: the processor then adds several terms at once.
 func iceLog(u float64) float64 {
-	return u * (u1 + u*(u2+u*(u3+u*(u4+u*(u5+u*(u6+u*(u7+u*u8)))))))
+	s := u * u
+	return u * ((u1 + u*u2) + s*(u3+u*u4) + s*s*((u5+u*u6)+s*(u7+u*u8)))
 }
 
 func iceLogExact(t float64) float64 {
@@ -187,21 +193,25 @@ func iceLogSlope(t float64) float64 {
 }
 
 func iceLogDerivative(u float64) float64 {
-	return u1 + u*(2*u2+u*(3*u3+u*(4*u4+u*(5*u5+u*(6*u6+u*(7*u7+u*8*u8))))))
+	s := u * u
+	return (u1 + u*(2*u2)) + s*(3*u3+u*(4*u4)) + s*s*((5*u5+u*(6*u6))+s*(7*u7+u*(8*u8)))
+}
+
+// Inverse of iceLog to 1e-6, the first guess of Newton's method.
+const v1, v2, v3, v4, v5 = -0.044453528, -1.8599071e-5, -2.8163202e-6, -1.2504765e-7, -2.5283356e-9
+
+// iceInverse returns u = 273.16/T - 1 with iceLog(u) = l: one step of Newton
+// squares the guess's error of 1e-6.
+func iceInverse(l float64) float64 {
+	s := l * l
+	u := l * (v1 + l*v2 + s*(v3+l*v4+s*v5))
+	return u - (iceLog(u)-l)/iceLogDerivative(u)
 }
 
 // iceTemperature solves [IapwsIce11] eq. 6 for the temperature: °C, from Pa.
-// One logarithm, then Newton on the polynomial.
 func iceTemperature(e float64) float64 {
 	l := math.Log(e / triplePressure)
-	u := l / u1
-	for range 8 {
-		d := (iceLog(u) - l) / iceLogDerivative(u)
-		u -= d
-		if math.Abs(d) < 1e-15 {
-			break
-		}
-	}
+	u := iceInverse(l)
 	if t := tripleKelvin/(u+1) - kelvin; t >= iceFitFrom {
 		return t
 	}

@@ -11,6 +11,7 @@ import (
 type State struct {
 	t, p  float64 // °C, Pa
 	x, w  float64 // mole fraction of vapour; humidity ratio, kg/kg dry air
+	xs    float64 // mole fraction of vapour at saturation over SurfaceAt(t)
 	model Model
 }
 
@@ -20,12 +21,12 @@ const roundingSlack = 1e-9
 
 // air is what every constructor from a dry bulb checks: temperature and
 // pressure in range and the air below the boiling point of water. It returns
-// the mole fraction of vapour at saturation over surface s.
-func (m Model) air(s Surface, t, p float64) (xs float64, err error) {
+// the mole fraction of vapour at saturation.
+func (m Model) air(t, p float64) (xs float64, err error) {
 	if !(t >= Temperatures.Min && t <= Temperatures.Max && p >= Pressures.Min && p <= Pressures.Max) {
 		return 0, errors.Join(Temperatures.Check("temperature", t), Pressures.Check("pressure", p))
 	}
-	xs = m.saturated(s, t, p)
+	xs = m.saturated(SurfaceAt(t), t, p)
 	if !(xs < 1) {
 		return 0, m.boils("temperature", t, p)
 	}
@@ -39,17 +40,26 @@ func (m Model) boils(field string, t, p float64) error {
 		Source: "saturation pressure at or above the total pressure"}
 }
 
-// state makes a State from a mole fraction of vapour and checks it against
-// saturation. field, value, unit and scale tell how to name a fault: the limit
-// is given by limit, called only then.
-func (m Model) state(t, p, x, xs float64) (s State, ok bool) {
-	if !(x >= 0 && x <= xs*(1+roundingSlack)) {
-		return State{}, false
-	}
-	if x > xs {
+// build makes a State from a mole fraction of vapour x, which must lie between
+// none and xs, saturation. A fault is told in terms of the caller's input:
+// field, value, unit, and the property of a State that it stands for.
+func (m Model) build(t, p, x, xs float64, field string, value float64, unit string, property func(State) float64) (State, error) {
+	if x > xs && x <= xs*(1+roundingSlack) {
 		x = xs
 	}
-	return State{t: t, p: p, x: x, w: ratioOf(x), model: m}, true
+	if x >= 0 && x <= xs {
+		return State{t: t, p: p, x: x, w: ratioOf(x), xs: xs, model: m}, nil
+	}
+	a := property(State{t: t, p: p, xs: xs, model: m})
+	b := property(State{t: t, p: p, x: xs, w: ratioOf(xs), xs: xs, model: m})
+	return State{}, &RangeError{Field: field, Value: value, Min: min(a, b), Max: max(a, b), Unit: unit,
+		Source: "dry to saturated air"}
+}
+
+// finite joins to err a fault of an input whose limits depend on inputs that
+// are themselves at fault: it can only be a number or not.
+func finite(err error, field string, v float64, unit string) error {
+	return errors.Join(err, Range{Min: math.Inf(-1), Max: math.Inf(1), Unit: unit}.Check(field, v))
 }
 
 // FromRelativeHumidity returns air of temperature t, °C, relative humidity rh,
@@ -65,12 +75,29 @@ func FromRelativeHumidity(t, rh, p float64) (State, error) {
 // FromRelativeHumidity is the function of the same name for model m: t in °C,
 // rh as a fraction, p in Pa.
 func (m Model) FromRelativeHumidity(t, rh, p float64) (State, error) {
-	xs, err := m.air(SurfaceAt(t), t, p)
+	xs, err := m.air(t, p)
 	if err != nil || !(rh >= 0 && rh <= 1) {
 		return State{}, errors.Join(err, RelativeHumidities.Check("relative humidity", rh))
 	}
 	x := rh * xs
-	return State{t: t, p: p, x: x, w: ratioOf(x), model: m}, nil
+	return State{t: t, p: p, x: x, w: ratioOf(x), xs: xs, model: m}, nil
+}
+
+// FromRelativeHumidityOver is FromRelativeHumidity with rh, fraction, stated
+// over the given surface: weather services state it over liquid water below
+// freezing too. Air saturated over liquid water at temperature t, °C, below
+// 0.01 is supersaturated over ice and refused; the error names the largest rh
+// that is not. Pressure p in Pa.
+func (m Model) FromRelativeHumidityOver(surface Surface, t, rh, p float64) (State, error) {
+	xs, err := m.air(t, p)
+	if bad := surface.check("temperature", t); err == nil {
+		err = bad
+	}
+	if err != nil || !(rh >= 0 && rh <= 1) {
+		return State{}, errors.Join(err, RelativeHumidities.Check("relative humidity", rh))
+	}
+	return m.build(t, p, rh*m.saturated(surface, t, p), xs, "relative humidity over "+surface.String(), rh, "fraction",
+		func(s State) float64 { return s.RelativeHumidityOver(surface) })
 }
 
 // FromHumidityRatio returns air of temperature t, °C, humidity ratio w, kg/kg
@@ -81,26 +108,15 @@ func FromHumidityRatio(t, w, p float64) (State, error) { return RealGas.FromHumi
 // FromHumidityRatio is the function of the same name for model m: t in °C, w
 // in kg/kg dry air, p in Pa.
 func (m Model) FromHumidityRatio(t, w, p float64) (State, error) {
-	xs, err := m.air(SurfaceAt(t), t, p)
+	xs, err := m.air(t, p)
 	if err != nil {
-		return State{}, errors.Join(err, nonNegative("humidity ratio", w, math.Inf(1), "kg/kg"))
+		return State{}, errors.Join(err, HumidityRatios.Check("humidity ratio", w))
 	}
-	s, ok := m.state(t, p, fractionOf(w), xs)
-	if !ok {
-		return State{}, nonNegative("humidity ratio", w, ratioOf(xs), "kg/kg")
-	}
+	s, err := m.build(t, p, fractionOf(w), xs, "humidity ratio", w, "kg/kg", State.HumidityRatio)
 	if s.x < xs {
 		s.w = w
 	}
-	return s, nil
-}
-
-func nonNegative(field string, v, limit float64, unit string) error {
-	r := Range{Min: 0, Max: limit, Unit: unit}
-	if !math.IsInf(limit, 1) {
-		r.Source = "saturation"
-	}
-	return r.Check(field, v)
+	return s, err
 }
 
 // FromDewPoint returns air of temperature t, °C, dew point td, °C, and
@@ -111,23 +127,31 @@ func FromDewPoint(t, td, p float64) (State, error) { return RealGas.FromDewPoint
 // FromDewPoint is the function of the same name for model m: t and td in °C, p
 // in Pa.
 func (m Model) FromDewPoint(t, td, p float64) (State, error) {
-	xs, err := m.air(SurfaceAt(t), t, p)
-	if err != nil || !(td <= t) || !(td >= Temperatures.Min) {
-		return State{}, errors.Join(err, belowDryBulb("dew point", td, Temperatures.Min, t))
-	}
-	s, ok := m.state(t, p, m.saturated(SurfaceAt(td), td, p), xs)
-	if !ok {
-		return State{}, belowDryBulb("dew point", td, Temperatures.Min, t)
-	}
-	return s, nil
+	return m.FromDewPointOver(SurfaceAt(td), t, td, p)
 }
 
-// belowDryBulb checks a dew point or wet bulb, °C, against the dry bulb.
-func belowDryBulb(field string, v, lowest, t float64) error {
-	if !Temperatures.Contains(t) {
-		return Temperatures.Check(field, v)
+// FromDewPointOver is FromDewPoint with the dew point td, °C, stated over the
+// given surface: instruments and weather services may state it over liquid
+// water below freezing too. Temperature t in °C, pressure p in Pa.
+func (m Model) FromDewPointOver(surface Surface, t, td, p float64) (State, error) {
+	xs, err := m.air(t, p)
+	if err != nil || !(td <= t) || !(td >= Temperatures.Min) || !surface.contains(td) {
+		return State{}, errors.Join(err, belowDryBulb("dew point", td, Temperatures.Min, t, surface))
 	}
-	return Range{Min: lowest, Max: t, Unit: "°C", Source: "at most the dry bulb"}.Check(field, v)
+	return m.build(t, p, m.saturated(surface, td, p), xs, "dew point", td, "°C", State.DewPoint)
+}
+
+// belowDryBulb checks a dew point or wet bulb, °C, against the dry bulb t and
+// the range of its surface.
+func belowDryBulb(field string, v, lowest, t float64, s Surface) error {
+	if t = min(t, Temperatures.Max); !(t >= Temperatures.Min) {
+		t = Temperatures.Max
+	}
+	r := Range{Min: lowest, Max: t, Unit: "°C", Source: "at most the dry bulb"}
+	if err := r.Check(field, v); err != nil {
+		return err
+	}
+	return s.check(field, v)
 }
 
 // FromWetBulb returns air of temperature t, °C, thermodynamic wet bulb tw, °C,
@@ -143,18 +167,15 @@ func (m Model) FromWetBulb(t, tw, p float64) (State, error) {
 }
 
 // FromWetBulbOver returns air of temperature t, °C, pressure p, Pa, and the
-// thermodynamic wet bulb tw, °C, of a bulb covered with water of surface s.
-func (m Model) FromWetBulbOver(s Surface, t, tw, p float64) (State, error) {
-	xs, err := m.air(SurfaceAt(t), t, p)
-	if err != nil || !(tw <= t) || !(tw >= Temperatures.Min) || !s.contains(tw) {
-		return State{}, errors.Join(err, belowDryBulb("wet bulb", tw, Temperatures.Min, t), s.check("wet bulb", tw))
+// thermodynamic wet bulb tw, °C, of a bulb covered with water of the given
+// surface.
+func (m Model) FromWetBulbOver(surface Surface, t, tw, p float64) (State, error) {
+	xs, err := m.air(t, p)
+	if err != nil || !(tw <= t) || !(tw >= Temperatures.Min) || !surface.contains(tw) {
+		return State{}, errors.Join(err, belowDryBulb("wet bulb", tw, Temperatures.Min, t, surface))
 	}
-	state, ok := m.state(t, p, m.fractionFromWetBulb(s, t, tw, p), xs)
-	if !ok {
-		dry := State{t: t, p: p, model: m}
-		return State{}, belowDryBulb("wet bulb", tw, dry.WetBulbOver(s), t)
-	}
-	return state, nil
+	return m.build(t, p, m.fractionFromWetBulb(surface, t, tw, p), xs, "wet bulb", tw, "°C",
+		func(s State) float64 { return s.WetBulbOver(surface) })
 }
 
 // check names a temperature outside the range of surface s.

@@ -2,11 +2,23 @@ package psychro
 
 import "math"
 
-// Transport properties of dry air [UsStd76] eq. 51 and 53, T in K.
+// Transport properties of dry air [UsStd76] eq. 51 and 53; T in K.
 const (
-	viscosityA, viscosityS            = 1.458e-6, 110.4          // kg/(s m K^1/2), K; eq. 51
-	conductA, conductB, conductC      = 2.64638e-3, 245.4, -12.0 // W/(m K^3/2), K, K; eq. 53
-	diffusivity0, diffusivityExponent = 0.2178e-4, 1.81          // m²/s at 0 °C and 101325 Pa [Massman98]
+	viscosityA, viscosityS       = 1.458e-6, 110.4          // kg/(s m K^1/2), K; eq. 51
+	conductA, conductB, conductC = 2.64638e-3, 245.4, -12.0 // W/(m K^3/2), K, K; eq. 53
+	diffusivityZero              = 0.2178e-4                // m²/s at 0 °C and 101325 Pa [Massman98]
+	diffusivityExponent          = 1.81                     // [Massman98]
+)
+
+// Dilute water vapour: viscosity, µPa s [IapwsVis08] eq. 11 and table 1;
+// conductivity, mW/(m K) [IapwsCon11] eq. 16 and table 1; both over T/647.096.
+const (
+	criticalKelvin = 647.096
+	vis0, vis1     = 1.67752, 2.20462
+	vis2, vis3     = 0.6366564, -0.241605
+	con0, con1     = 2.443221e-3, 1.323095e-2
+	con2, con3     = 6.770357e-3, -3.454586e-3
+	con4           = 4.096266e-4
 )
 
 // Viscosity returns the dynamic viscosity of dry air, Pa s, at temperature t,
@@ -31,10 +43,85 @@ func Conductivity(t float64) float64 {
 
 // VapourDiffusivity returns the diffusivity of water vapour in air, m²/s, at
 // temperature t, °C, within Temperatures and pressure p, Pa, within Pressures:
-// [Massman98], measured values within about 7 %. NaN outside.
+// [Massman98], measured values scatter about it by 7 %. NaN outside.
 func VapourDiffusivity(t, p float64) float64 {
 	if !Temperatures.Contains(t) || !Pressures.Contains(p) {
 		return nan
 	}
-	return diffusivity0 * standardPressure / p * math.Exp(diffusivityExponent*math.Log1p(t/kelvin))
+	return diffusivityZero * standardPressure / p * math.Exp(diffusivityExponent*math.Log(1+t/kelvin))
+}
+
+// vapourViscosity is that of dilute water vapour, Pa s, T in K.
+func vapourViscosity(T float64) float64 {
+	r := criticalKelvin / T
+	return 1e-4 / math.Sqrt(r) / (vis0 + r*(vis1+r*(vis2+r*vis3))) // [IapwsVis08] eq. 11
+}
+
+// vapourConductivity is that of dilute water vapour, W/(m K), T in K.
+func vapourConductivity(T float64) float64 {
+	r := criticalKelvin / T
+	return 1e-3 / math.Sqrt(r) / (con0 + r*(con1+r*(con2+r*(con3+r*con4)))) // [IapwsCon11] eq. 16
+}
+
+// wilke returns what multiplies the mole ratios in the mixture rule of
+// [Wilke50] eq. 14, of air and of vapour, for their viscosities in Pa s.
+func wilke(air, vapour float64) (airByVapour, vapourByAir float64) {
+	const m = molarAir / molarWater
+	// m to the power 1/4, and sqrt(8 (1 + m)) and sqrt(8 (1 + 1/m)).
+	const root4, down, up = 1.1260610840398837, 4.567588773956176, 3.6021608128423446
+	r := math.Sqrt(air / vapour)
+	a, v := 1+r/root4, 1+root4/r
+	return a * a / down, v * v / up
+}
+
+// transport returns viscosity and conductivity of the moist air.
+func (s State) transport() (viscosity, conductivity float64) {
+	T := s.t + kelvin
+	air, vapour := Viscosity(s.t), vapourViscosity(T)
+	av, va := wilke(air, vapour)
+	x, xa := s.x, 1-s.x
+	// Weights of [Wilke50] eq. 14.
+	a, v := xa/(xa+x*av), x/(x+xa*va)
+	return a*air + v*vapour, a*Conductivity(s.t) + v*vapourConductivity(T)
+}
+
+// Viscosity returns the dynamic viscosity of the moist air, Pa s: dry air and
+// dilute vapour by the rule of [Wilke50].
+func (s State) Viscosity() float64 {
+	mu, _ := s.transport()
+	return mu
+}
+
+// Conductivity returns the thermal conductivity of the moist air, W/(m K):
+// dry air and dilute vapour by the rule of [Wilke50] with conductivities in
+// the place of the viscosities that are mixed, as [MasSax58] justify.
+func (s State) Conductivity() float64 {
+	_, k := s.transport()
+	return k
+}
+
+// VapourDiffusivity returns the diffusivity of water vapour in the air, m²/s.
+func (s State) VapourDiffusivity() float64 { return VapourDiffusivity(s.t, s.p) }
+
+// PrandtlNumber returns momentum over heat diffusivity, dimensionless.
+func (s State) PrandtlNumber() float64 {
+	return s.Viscosity() * s.HeatCapacity() / (1 + s.w) / s.Conductivity()
+}
+
+// SchmidtNumber returns momentum over vapour diffusivity, dimensionless.
+func (s State) SchmidtNumber() float64 {
+	return s.Viscosity() / (s.Density() * s.VapourDiffusivity())
+}
+
+// LewisNumber returns heat over vapour diffusivity, dimensionless.
+func (s State) LewisNumber() float64 { return s.SchmidtNumber() / s.PrandtlNumber() }
+
+// LatentHeat returns the heat of evaporation or sublimation at the dry bulb,
+// J/kg: see the function of this name.
+func (s State) LatentHeat() float64 { return LatentHeat(s.t) }
+
+// PsychrometricConstant returns cp p/(0.622 L), Pa/K, with the heat capacity
+// of the moist air per kg of it and the latent heat at the dry bulb.
+func (s State) PsychrometricConstant() float64 {
+	return s.HeatCapacity() / (1 + s.w) * s.p / (molarRatio * s.LatentHeat())
 }

@@ -66,6 +66,37 @@ func enhancement(s Surface, T, p, ps float64) float64 {
 	return 1 + y*(1+y/2)
 }
 
+// enhancementSlope returns the logarithm of the factor and its derivative
+// d ln f/dT, 1/K, given the slope d ln ps/dT, 1/K.
+func enhancementSlope(s Surface, T, p, ps, slope float64) (logF, logSlope float64) {
+	vc := volumeLiquid
+	if s == Ice {
+		vc = volumeIce
+	}
+	perT := 1 / T
+	z := 100 * perT
+	baa, baw, bww := virials(z)
+	caa, caw, cww := caloric(z)
+	k := 1e-6 / gasConstant * perT
+	b, c := baa-2*baw+bww, caa-2*caw+cww
+	pure, mixed := k*(p-ps)*(vc-bww), k*p*b
+	// dB/dT = (B - C)/T, and k goes as 1/T.
+	dPure := -pure*perT - k*ps*slope*(vc-bww) - k*(p-ps)*(bww-cww)*perT
+	dMixed := k * p * ((b - c) - b) * perT
+	r := ps / p
+	xa := 1 - r
+	y := pure + mixed*xa*xa
+	dy := dPure + dMixed*xa*xa - 2*mixed*xa*r*slope
+	g := 1 + y*(1+y/2)
+	dxa := -r * (slope*g + (1+y)*dy)
+	xa = 1 - r*g
+	y = pure + mixed*xa*xa
+	dy = dPure + dMixed*xa*xa + 2*mixed*xa*dxa
+	// ln(1 + y + y²/2), to 1e-11 for the largest y in range, 0.025.
+	y2 := y * y
+	return y - y2*y*(1.0/6-y*(1.0/8-y*(1.0/20))), dy * (1 - y2/2*(1-y))
+}
+
 // EnhancementFactor returns the ratio of the vapour pressure of air saturated
 // over ice or liquid at temperature t, °C, and pressure p, Pa, to that of pure
 // water; dimensionless, 1.001 to 1.006. Within 0.005 % of [HerRP09] below

@@ -10,10 +10,19 @@ import "math"
 // above 0.01 °C exists. See WetBulbOver to choose.
 func (s State) WetBulb() float64 {
 	h := s.Enthalpy()
-	if s.bulbBalance(Liquid, TriplePoint, h) <= 0 {
-		return s.wetBulb(Liquid, s.t, h)
+	t := s.guessBulb(h)
+	if t > 2 {
+		if tw := s.wetBulb(Liquid, t, h); tw >= TriplePoint {
+			return tw
+		}
+	} else if t > -2 && s.bulbBalance(Liquid, TriplePoint, h) <= 0 {
+		return s.wetBulb(Liquid, t, h)
 	}
-	return s.wetBulb(Ice, s.t, h)
+	tw := s.wetBulb(Ice, t, h)
+	if tw > -2 && s.bulbBalance(Liquid, TriplePoint, h) <= 0 {
+		return s.wetBulb(Liquid, t, h)
+	}
+	return tw
 }
 
 // WetBulbOver returns the wet bulb, °C, of a bulb covered with the given
@@ -26,78 +35,145 @@ func (s State) WetBulbOver(surface Surface) float64 {
 		if s.bulbBalance(Ice, TriplePoint, h) < 0 {
 			return nan
 		}
-		return s.wetBulb(Ice, s.t, h)
+		return s.wetBulb(Ice, s.guessBulb(h), h)
 	}
 	if s.t < LiquidTemperatures.Min || s.bulbBalance(Liquid, LiquidTemperatures.Min, h) > 0 {
 		return nan
 	}
-	return s.wetBulb(Liquid, s.t, h)
+	return s.wetBulb(Liquid, s.guessBulb(h), h)
 }
 
 // bulbBalance is hs(tw) - (Ws(tw) - W) hc(tw) - h, J/kg dry air, rising with
 // the bulb's temperature tw and zero at the wet bulb [HoF17] ch. 1 eq. 31.
 func (s State) bulbBalance(surface Surface, tw, h float64) float64 {
-	y, _ := s.bulb(surface, tw, h)
-	return y
-}
-
-// bulb returns the balance and its slope, J/(kg K), the latter to about 1 %.
-func (s State) bulb(surface Surface, tw, h float64) (y, slope float64) {
 	xs := s.model.saturated(surface, tw, s.p)
 	if !(xs < 1) {
-		return math.Inf(1), 1
+		return math.Inf(1)
 	}
 	ws := ratioOf(xs)
-	hc := s.model.condensed(surface, tw)
-	y = s.model.enthalpy(tw, s.p, xs, ws) - (ws-s.w)*hc - h // eq. 31
-	T := tw + kelvin
-	latent := latentZero + heatVapour*tw - hc
-	// Clausius and Clapeyron: dWs/dT = Ws (1 + Ws/0.622) L/(Rv T²).
-	slope = heatAir + heatVapour*ws + latent*latent*ws*(1+ws*(1/molarRatio))/(gasVapour*T*T)
-	return y, slope
+	return s.model.enthalpy(tw, s.p, xs, ws) - (ws-s.w)*s.model.condensed(surface, tw) - h // eq. 31
 }
 
-const gasVapour = gasConstant / molarWater // J/(kg K)
+// bulb returns the balance, its slope, J/(kg K), and the relative change of
+// the slope, 1/K, good to a few per cent.
+func (s State) bulb(surface Surface, tw, h float64) (y, slope, bend float64) {
+	T := tw + kelvin
+	perT := 1 / T
+	m, p := s.model, s.p
+	var ps, rise float64 // saturation pressure and d ln ps/dT
+	var xs, grow float64 // mole fraction and d ln xs/dT
+	switch {
+	case m == IdealGas:
+		ps, rise = handbookSaturation(surface, tw), handbookLogSlope(surface, tw)
+		xs, grow = ps/p, rise
+	case surface == Liquid:
+		ps = liquidSaturation(tw)
+		rise = liquidLogSlope(T, math.Sqrt(math.Sqrt(ps*1e-6)))
+	default:
+		ps, rise = iceSaturation(tw), iceLogSlope(tw)
+	}
+	if !(ps < p) {
+		return math.Inf(1), 1, 0
+	}
+	if m == RealGas {
+		f, extra := enhancementSlope(surface, T, p, ps, rise)
+		xs, grow = ps/p*(1+f*(1+f/2*(1+f/3*(1+f/4)))), rise+extra
+	}
+	perXa := 1 / (1 - xs)
+	ws := molarRatio * xs * perXa
+	dws := ws * perXa * grow
+	hc, cc := m.condensedSlope(surface, tw)
+	var hs, cs, hw float64 // enthalpy, its change with temperature and with humidity ratio
+	if m == IdealGas {
+		hw = latentZero + heatVapour*tw
+		hs, cs = heatAir*tw+ws*hw, heatAir+ws*heatVapour
+	} else {
+		hs, cs, hw = realEnthalpy(T, p, xs, perXa)
+	}
+	latent := (hw - hc) * dws
+	slope = cs + latent - (ws-s.w)*cc
+	bend = latent * (grow*(1+2*xs*perXa) - 2*perT) / slope
+	return hs - (ws-s.w)*hc - h, slope, bend // eq. 31
+}
 
-// wetBulb solves the balance by Newton's method with the approximate slope,
-// then by secants, inside a bracket that ends at hi, °C.
-func (s State) wetBulb(surface Surface, hi, h float64) float64 {
-	lo := -130.0
+// realEnthalpy returns the enthalpy of moist air, J/kg dry air, its change
+// with temperature at constant humidity, J/(kg K), and with the humidity ratio
+// at constant temperature, J/kg; perXa is the inverse of 1 - x.
+func realEnthalpy(T, p, x, perXa float64) (h, c, byW float64) {
+	caa, caw, cww := caloric(100 / T)
+	k := p * 1e-6
+	xa := 1 - x
+	air, vapour := airIdeal(T), vapourIdeal(T)
+	n := xa*air + x*vapour + k*mix(x, caa, caw, cww)
+	dn := vapour - air + 2*k*(x*cww-xa*caa+(xa-x)*caw)
+	h = n * perXa / molarAir
+	// dW = 0.622 dx/(1 - x)².
+	byW = (dn*xa + n) / (molarAir * molarRatio)
+	daa, daw, dww := caloricSlope(100 / T)
+	c = xa*(ha1+T*(2*ha2+T*(3*ha3+T*(4*ha4+T*(5*ha5))))) + x*(hw1+T*(2*hw2+T*(3*hw3+T*(4*hw4+T*(5*hw5)))))
+	c = (c - k/T*mix(x, daa, daw, dww)) * perXa / molarAir
+	return h, c, byW
+}
+
+// guessBulb returns a first wet bulb, °C, mostly good to 1 K: the
+// balance with saturation taken as an exponential from the dry bulb, that as
+// its Padé form of first order, leaves a quadratic for the depression.
+func (s State) guessBulb(h float64) float64 {
+	T := s.t + kelvin
+	latent, gas := 2.50e6, 461.5
+	if s.t < -5 {
+		latent = 2.83e6
+	}
+	k := latent / (gas * T * T)
+	ws := ratioOf(s.xs)
+	y := (ws - s.w) * latent
+	c := heatAir + heatVapour*s.w
+	a, b := c*k/2, c+ws*latent*k*(1+ws*(1/molarRatio))-y*k/2
+	return s.t - 2*y/(b+math.Sqrt(b*b+4*a*y))
+}
+
+// lowest is where every search for a bulb begins, °C: below the wet bulb of the
+// coldest air.
+const lowest = -130.0
+
+// wetBulb solves the balance for air that is not fog, from the bulb t.
+func (s State) wetBulb(surface Surface, t, h float64) float64 {
+	hi := s.t
 	if surface == Ice && hi > TriplePoint {
 		hi = TriplePoint
 	}
-	x := hi
-	y, slope := s.bulb(surface, x, h)
-	if y <= 0 {
-		return x
-	}
-	next := x - y/slope
+	return s.solveBulb(surface, lowest, hi, t, h)
+}
+
+// solveBulb finds the bulb at which the balance is zero, between lo and hi,
+// °C, by Halley's method from the bulb x, kept inside the bracket.
+func (s State) solveBulb(surface Surface, lo, hi, x, h float64) float64 {
+	x = max(lo, min(x, hi))
 	for range 100 {
+		y, slope, bend := s.bulb(surface, x, h)
+		switch {
+		case y < 0:
+			lo = x
+		case y > 0:
+			hi = x
+		default:
+			return x
+		}
+		step := y / slope
+		step /= max(0.5, 1-0.5*bend*step)
+		next := x - step
+		if math.Abs(step) < 2e-5 {
+			return next
+		}
 		if !(next > lo && next < hi) {
+			if hi-lo < 1e-9 {
+				return x
+			}
 			next = 0.5 * (lo + hi)
 		}
-		yn, sn := s.bulb(surface, next, h)
-		if yn == 0 {
-			return next
-		}
-		if yn < 0 {
-			lo = next
-		} else {
-			hi = next
-		}
-		if d := next - x; math.Abs(d) < 2 {
-			if secant := (yn - y) / d; secant > 0.5*sn && secant < 2*sn {
-				sn = secant
-			}
-		}
-		step := yn / sn
-		x, y = next, yn
-		next = x - step
-		if math.Abs(step) < 1e-6 {
-			return next
-		}
+		x = next
 	}
-	return next
+	return x
 }
 
 // fractionFromWetBulb solves the same balance for the mole fraction of vapour

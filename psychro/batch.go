@@ -1,0 +1,113 @@
+package psychro
+
+import "fmt"
+
+// Batches for a year of hours. A nil dst allocates; otherwise all slices have
+// one length, or the call panics; dst may be one of the inputs. An hour whose
+// inputs the constructor would refuse gives NaN, so that a gap in a record
+// stays a gap.
+
+// HumidityRatioTo stores in dst the humidity ratios, kg/kg dry air, of air of
+// the temperatures t, °C, and relative humidities rh, fraction, at pressure p,
+// Pa.
+func HumidityRatioTo(dst, t, rh []float64, p float64) []float64 {
+	dst = sized(dst, len(t), len(rh))
+	for i := range dst {
+		dst[i] = orNaN(FromRelativeHumidity(t[i], rh[i], p)).w
+	}
+	return dst
+}
+
+// RelativeHumidityTo stores in dst the relative humidities, fraction, of air of
+// the temperatures t, °C, and humidity ratios w, kg/kg dry air, at pressure p,
+// Pa.
+func RelativeHumidityTo(dst, t, w []float64, p float64) []float64 {
+	dst = sized(dst, len(t), len(w))
+	for i := range dst {
+		dst[i] = orNaN(FromHumidityRatio(t[i], w[i], p)).RelativeHumidity()
+	}
+	return dst
+}
+
+// WetBulbTo stores in dst the wet bulbs, °C, of air of the temperatures t, °C,
+// and humidity ratios w, kg/kg dry air, at pressure p, Pa.
+func WetBulbTo(dst, t, w []float64, p float64) []float64 {
+	dst = sized(dst, len(t), len(w))
+	for i := range dst {
+		if s, err := FromHumidityRatio(t[i], w[i], p); err == nil {
+			dst[i] = s.WetBulb()
+		} else {
+			dst[i] = nan
+		}
+	}
+	return dst
+}
+
+// DewPointTo stores in dst the dew or frost points, °C, of air of the
+// temperatures t, °C, and humidity ratios w, kg/kg dry air, at pressure p, Pa.
+func DewPointTo(dst, t, w []float64, p float64) []float64 {
+	dst = sized(dst, len(t), len(w))
+	for i := range dst {
+		dst[i] = orNaN(FromHumidityRatio(t[i], w[i], p)).DewPoint()
+	}
+	return dst
+}
+
+// VapourPressureDeficitTo stores in dst the vapour pressure deficits, Pa, of
+// air of the temperatures t, °C, and relative humidities rh, fraction, at
+// pressure p, Pa.
+func VapourPressureDeficitTo(dst, t, rh []float64, p float64) []float64 {
+	dst = sized(dst, len(t), len(rh))
+	for i := range dst {
+		dst[i] = orNaN(FromRelativeHumidity(t[i], rh[i], p)).VapourPressureDeficit()
+	}
+	return dst
+}
+
+// StatesTo stores in dst the states of air of the temperatures t, °C, and
+// relative humidities rh, fraction, at pressure p, Pa. The error tells how many
+// hours were refused, the first of them and why; those hold the zero State.
+func StatesTo(dst []State, t, rh []float64, p float64) ([]State, error) {
+	if dst == nil {
+		dst = make([]State, len(t))
+	}
+	if len(dst) != len(t) || len(rh) != len(t) {
+		panic(fmt.Sprintf("psychro: slices of unequal length: %d, %d and %d", len(dst), len(t), len(rh)))
+	}
+	var first error
+	at, bad := 0, 0
+	for i := range dst {
+		s, err := FromRelativeHumidity(t[i], rh[i], p)
+		dst[i] = s
+		if err != nil {
+			if bad == 0 {
+				first, at = err, i
+			}
+			bad++
+		}
+	}
+	if bad > 0 {
+		return dst, fmt.Errorf("%d of %d refused, the first at index %d: %w", bad, len(t), at, first)
+	}
+	return dst, nil
+}
+
+// orNaN is the state, or one of NaNs if there is an error.
+func orNaN(s State, err error) State {
+	if err != nil {
+		return State{t: nan, p: nan, x: nan, w: nan, xs: nan}
+	}
+	return s
+}
+
+// sized returns dst, or a new slice if dst is nil, and panics unless dst and
+// the other slice have n values.
+func sized(dst []float64, n, other int) []float64 {
+	if dst == nil {
+		dst = make([]float64, n)
+	}
+	if len(dst) != n || other != n {
+		panic(fmt.Sprintf("psychro: slices of unequal length: %d, %d and %d", len(dst), n, other))
+	}
+	return dst
+}

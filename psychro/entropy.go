@@ -1,0 +1,41 @@
+package psychro
+
+import "math"
+
+// Constants of integration of the entropy, J/(mol K), computed from the
+// formulas of this package: dry air is zero at 0 °C and 101325 Pa, liquid
+// water at the triple point. A test puts both back to zero.
+const (
+	airEntropy   = -161.75161524544
+	waterEntropy = -61.62932108404
+)
+
+// Entropy returns the entropy of moist air, J/(kg K), per kg of dry air; zero
+// for dry air at 0 °C and 101325 Pa and for liquid water at the triple point.
+// Real gas: the integral of the heat capacities that Enthalpy uses, the ideal
+// entropy of mixing, and the second virial term.
+func (s State) Entropy() float64 {
+	T := s.t + kelvin
+	if s.model == IdealGas {
+		r := s.p * (1 - s.x) / standardPressure
+		air := heatAir*math.Log(T/kelvin) - gasAir*math.Log(r)
+		if s.w == 0 {
+			return air
+		}
+		vapour := latentZero/kelvin + heatVapour*math.Log(T/kelvin) - gasAir*gasFactor*math.Log(s.x*s.p/triplePressure)
+		return air + s.w*vapour
+	}
+	x, xa := s.x, 1-s.x
+	logT := math.Log(T)
+	air := ha1*logT + T*(2*ha2+T*(3.0/2*ha3+T*(4.0/3*ha4+T*(5.0/4*ha5)))) + airEntropy
+	vapour := hw1*logT + T*(2*hw2+T*(3.0/2*hw3+T*(4.0/3*hw4+T*(5.0/4*hw5)))) + waterEntropy
+	z := 100 / T
+	baa, baw, bww := virials(z)
+	caa, caw, cww := caloric(z)
+	slope := 1e-6 * (mix(x, baa, baw, bww) - mix(x, caa, caw, cww)) / T // dB/dT
+	mixing := xa * math.Log(xa)
+	if x > 0 {
+		mixing += x * math.Log(x)
+	}
+	return (xa*air + x*vapour - gasConstant*(math.Log(s.p/standardPressure)+mixing) - s.p*slope) / (molarAir * xa)
+}

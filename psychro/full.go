@@ -1,0 +1,65 @@
+package psychro
+
+// Properties are all properties of a State in one place, for a program that
+// prints or stores them. The methods of the same names explain each.
+type Properties struct {
+	Temperature              float64 // °C
+	Pressure                 float64 // Pa
+	HumidityRatio            float64 // kg/kg dry air
+	SpecificHumidity         float64 // kg/kg moist air
+	MoleFraction             float64 // fraction
+	AbsoluteHumidity         float64 // kg/m³
+	VapourPressure           float64 // Pa
+	SaturationVapourPressure float64 // Pa
+	VapourPressureDeficit    float64 // Pa
+	RelativeHumidity         float64 // fraction
+	DegreeOfSaturation       float64 // fraction
+	DewPoint                 float64 // °C, a frost point below 0.01; NaN for dry air
+	WetBulb                  float64 // °C
+	Enthalpy                 float64 // J/kg dry air
+	Entropy                  float64 // J/(kg K), per kg of dry air
+	SpecificVolume           float64 // m³/kg dry air
+	Density                  float64 // kg/m³
+	HeatCapacity             float64 // J/(kg K), per kg of dry air
+	LatentHeat               float64 // J/kg
+	Viscosity                float64 // Pa s
+	Conductivity             float64 // W/(m K)
+	VapourDiffusivity        float64 // m²/s
+	PrandtlNumber            float64 // dimensionless
+	SchmidtNumber            float64 // dimensionless
+	PsychrometricConstant    float64 // Pa/K
+}
+
+// Properties returns all properties; what several share is computed once.
+func (s State) Properties() Properties {
+	v, cp, latent := s.SpecificVolume(), s.HeatCapacity(), s.LatentHeat()
+	mu, k := s.transport()
+	q := Properties{
+		Temperature:              s.t,
+		Pressure:                 s.p,
+		HumidityRatio:            s.w,
+		SpecificHumidity:         s.SpecificHumidity(),
+		MoleFraction:             s.x,
+		AbsoluteHumidity:         s.w / v,
+		VapourPressure:           s.VapourPressure(),
+		SaturationVapourPressure: s.SaturationVapourPressure(),
+		VapourPressureDeficit:    s.VapourPressureDeficit(),
+		RelativeHumidity:         s.RelativeHumidity(),
+		DegreeOfSaturation:       s.DegreeOfSaturation(),
+		DewPoint:                 s.DewPoint(),
+		WetBulb:                  s.WetBulb(),
+		Enthalpy:                 s.Enthalpy(),
+		Entropy:                  s.Entropy(),
+		SpecificVolume:           v,
+		Density:                  (1 + s.w) / v,
+		HeatCapacity:             cp,
+		LatentHeat:               latent,
+		Viscosity:                mu,
+		Conductivity:             k,
+		VapourDiffusivity:        s.VapourDiffusivity(),
+	}
+	q.PrandtlNumber = mu * cp / (1 + s.w) / k
+	q.SchmidtNumber = mu / (q.Density * q.VapourDiffusivity)
+	q.PsychrometricConstant = cp / (1 + s.w) * s.p / (molarRatio * latent)
+	return q
+}

@@ -1,0 +1,168 @@
+package psychro_test
+
+import (
+	"encoding/csv"
+	"fmt"
+	"math"
+	"os"
+	"strconv"
+	"testing"
+
+	"github.com/stretchr/testify/require"
+
+	"cloche.example/psychro"
+)
+
+// readGrid reads a CSV of testdata, its comment lines left out, as columns by
+// name; an empty field is NaN.
+func readGrid(t testing.TB, name string) (n int, column func(string) []float64) {
+	t.Helper()
+	f, err := os.Open("testdata/" + name)
+	require.NoError(t, err)
+	defer f.Close()
+	r := csv.NewReader(f)
+	r.Comment = '#'
+	rows, err := r.ReadAll()
+	require.NoError(t, err)
+	n = len(rows) - 1
+	require.Positive(t, n)
+	return n, func(name string) []float64 {
+		for c, head := range rows[0] {
+			if head != name {
+				continue
+			}
+			out := make([]float64, n)
+			for i := range out {
+				out[i] = math.NaN()
+				if s := rows[i+1][c]; s != "" {
+					out[i], err = strconv.ParseFloat(s, 64)
+					require.NoError(t, err)
+				}
+			}
+			return out
+		}
+		t.Fatalf("no column %s", name)
+		return nil
+	}
+}
+
+// TestRealGasAgainstTheReferenceGrid holds the bars that doc.go states.
+func TestRealGasAgainstTheReferenceGrid(t *testing.T) {
+	n, col := readGrid(t, "realgas.csv")
+	ts, rh, p := col("t_C"), col("rh"), col("p_Pa")
+	w, h, v := col("humidity_ratio_kg_per_kg"), col("enthalpy_J_per_kg_dry_air"), col("volume_m3_per_kg_dry_air")
+	td, tw, f := col("dew_point_C"), col("wet_bulb_C"), col("enhancement_factor")
+	x, cp := col("water_mole_fraction"), col("cp_J_per_kg_dry_air_K")
+	seen := 0
+	for i := range n {
+		if ts[i] > 80 {
+			continue
+		}
+		at := fmt.Sprintf("%g °C, %g, %g Pa", ts[i], rh[i], p[i])
+		s, err := psychro.FromRelativeHumidity(ts[i], rh[i], p[i])
+		require.NoError(t, err, at)
+		seen++
+		hot := ts[i] > 60
+		bar := func(cool, warm float64) float64 {
+			if hot {
+				return warm
+			}
+			return cool
+		}
+		require.InDelta(t, w[i], s.HumidityRatio(), bar(1e-4, 3e-4)*w[i], at)
+		require.InDelta(t, x[i], s.MoleFraction(), bar(1e-4, 2e-4)*x[i], at)
+		require.InDelta(t, h[i], s.Enthalpy(), max(20, 3e-4*math.Abs(h[i])), at)
+		require.InEpsilon(t, v[i], s.SpecificVolume(), bar(4e-5, 2e-4), at)
+		require.InEpsilon(t, f[i], psychro.EnhancementFactor(ts[i], p[i]), bar(7e-5, 1.5e-4), at)
+		require.InEpsilon(t, cp[i], s.HeatCapacity(), bar(2e-3, 6e-3), at)
+		if rh[i] > 0 {
+			require.InDelta(t, td[i], s.DewPoint(), bar(0.001, 0.002), at)
+		} else {
+			require.True(t, math.IsNaN(s.DewPoint()), at)
+		}
+		if math.Abs(tw[i]) >= 1 {
+			require.InDelta(t, tw[i], s.WetBulb(), bar(0.002, 0.003), at)
+		} else if rh[i] > 0 { // the branch may differ: put the reference's bulb back into the balance
+			back, err := psychro.FromWetBulb(ts[i], tw[i], p[i])
+			require.NoError(t, err, at)
+			require.InDelta(t, w[i], back.HumidityRatio(), 1.5e-6, at)
+		}
+	}
+	require.Equal(t, 512, seen)
+}
+
+// At given humidity ratio the volume and the enthalpy are free of the error of
+// the enhancement factor.
+func TestRealGasAtGivenHumidityRatio(t *testing.T) {
+	n, col := readGrid(t, "realgas.csv")
+	ts, p, w := col("t_C"), col("p_Pa"), col("humidity_ratio_kg_per_kg")
+	h, v := col("enthalpy_J_per_kg_dry_air"), col("volume_m3_per_kg_dry_air")
+	for i := range n {
+		if ts[i] > 60 {
+			continue
+		}
+		s, err := psychro.FromHumidityRatio(ts[i], w[i]*(1-1e-4), p[i])
+		require.NoError(t, err)
+		dw := w[i] - s.HumidityRatio()
+		require.InDelta(t, h[i], s.Enthalpy()+dw*2.6e6, 20)
+		require.InEpsilon(t, v[i], s.SpecificVolume()*(1+1.6*dw), 5e-5)
+	}
+}
+
+func TestIdealGasAgainstTheHandbookGrid(t *testing.T) {
+	n, col := readGrid(t, "handbook.csv")
+	ts, rh, p := col("t_C"), col("rh"), col("p_Pa")
+	w, h, v := col("humidity_ratio_kg_per_kg"), col("enthalpy_J_per_kg_dry_air"), col("volume_m3_per_kg_dry_air")
+	td, tw := col("dew_point_C"), col("wet_bulb_C")
+	e, ps, mu := col("vapour_pressure_Pa"), col("psat_Pa"), col("degree_of_saturation")
+	seen := 0
+	for i := range n {
+		if ps[i] >= p[i] || rh[i] == 0 { // refused by us; dry air clamped by the grid
+			continue
+		}
+		seen++
+		at := fmt.Sprintf("%g °C, %g, %g Pa", ts[i], rh[i], p[i])
+		s, err := psychro.IdealGas.FromRelativeHumidity(ts[i], rh[i], p[i])
+		require.NoError(t, err, at)
+		require.InEpsilon(t, ps[i], psychro.HylandWexler(psychro.SurfaceAt(ts[i]), ts[i]), 1e-9, at)
+		require.InEpsilon(t, e[i], s.VapourPressure(), 1e-9, at)
+		require.InEpsilon(t, w[i], s.HumidityRatio(), 1e-9, at)
+		require.InEpsilon(t, mu[i], s.DegreeOfSaturation(), 1e-9, at)
+		require.InDelta(t, h[i], s.Enthalpy(), 1e-6*max(1000, math.Abs(h[i])), at)
+		require.InEpsilon(t, v[i], s.SpecificVolume(), 1e-9, at)
+		require.InDelta(t, td[i], s.DewPoint(), 0.001, at)
+		if math.Abs(tw[i]) >= 1 {
+			require.InDelta(t, tw[i], s.WetBulb(), 0.001, at)
+		}
+	}
+	require.Equal(t, 448, seen)
+}
+
+func TestSaturationAgainstIapws(t *testing.T) {
+	n, col := readGrid(t, "saturation.csv")
+	ts, if97, full := col("t_C"), col("psat_liquid_IF97eq30_Pa"), col("psat_liquid_IAPWS95_maxwell_Pa")
+	cold, ice := col("psat_supercooled_G12IAPWS95_Pa"), col("psat_ice_R14_08_Pa")
+	liquid := 0
+	for i := range n {
+		at := fmt.Sprintf("%g °C", ts[i])
+		if ts[i] >= -40 && ts[i] <= 110 {
+			got := psychro.SaturationPressureOver(psychro.Liquid, ts[i])
+			require.InEpsilon(t, if97[i], got, 1e-9, at)
+			if ts[i] >= 0.01 && !math.IsNaN(full[i]) {
+				liquid++
+				require.InEpsilon(t, full[i], got, 1e-4, at)
+			}
+			switch {
+			case math.IsNaN(cold[i]):
+			case ts[i] >= -20 && ts[i] <= 0:
+				require.InEpsilon(t, cold[i], got, 1e-4, at)
+			case ts[i] >= -30 && ts[i] <= 0:
+				require.InEpsilon(t, cold[i], got, 6e-4, at)
+			}
+		}
+		if !math.IsNaN(ice[i]) && ts[i] <= 0.01 {
+			require.InEpsilon(t, ice[i], psychro.SaturationPressureOver(psychro.Ice, ts[i]), 2e-8, at)
+		}
+	}
+	require.Greater(t, liquid, 20)
+}

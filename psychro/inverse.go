@@ -1,0 +1,276 @@
+package psychro
+
+import (
+	"errors"
+	"fmt"
+	"math"
+
+	"cloche.example/internal/solve"
+)
+
+// FromEnthalpyAndRelativeHumidity returns the air of enthalpy h, J/kg dry air,
+// and relative humidity rh, fraction, at pressure p, Pa. The error names each
+// input outside its range.
+func FromEnthalpyAndRelativeHumidity(h, rh, p float64) (State, error) {
+	return RealGas.FromEnthalpyAndRelativeHumidity(h, rh, p)
+}
+
+// FromEnthalpyAndRelativeHumidity is the function of the same name for model m:
+// h in J/kg dry air, rh as a fraction, p in Pa.
+func (m Model) FromEnthalpyAndRelativeHumidity(h, rh, p float64) (State, error) {
+	if err := errors.Join(RelativeHumidities.Check("relative humidity", rh), Pressures.Check("pressure", p)); err != nil {
+		return State{}, finite(err, "enthalpy", h, "J/kg")
+	}
+	at := func(t float64) State {
+		return m.moist(t, rh, p)
+	}
+	lo, hi := Temperatures.Min, m.hottest(p)
+	t, err := solve.Root(func(t float64) float64 { return at(t).Enthalpy() - h }, lo, hi, 1e-12)
+	if err != nil {
+		return State{}, &RangeError{Field: "enthalpy", Value: h, Min: at(lo).Enthalpy(), Max: at(hi).Enthalpy(), Unit: "J/kg", Source: rangeOfTemperature}
+	}
+	return at(t), nil
+}
+
+// moist is FromRelativeHumidity without its checks.
+func (m Model) moist(t, rh, p float64) State {
+	xs := m.saturated(SurfaceAt(t), t, p)
+	x := rh * xs
+	return State{t: t, p: p, x: x, w: ratioOf(x), xs: xs, model: m}
+}
+
+// rangeOfTemperature tells that a limit comes from that of temperature.
+const rangeOfTemperature = "the air would leave its range of temperature"
+
+// SaturatedAtEnthalpy returns the saturated air of enthalpy h, J/kg dry air, at
+// pressure p, Pa.
+func SaturatedAtEnthalpy(h, p float64) (State, error) { return RealGas.SaturatedAtEnthalpy(h, p) }
+
+// SaturatedAtEnthalpy is the function of the same name for model m:
+// h in J/kg dry air, p in Pa.
+func (m Model) SaturatedAtEnthalpy(h, p float64) (State, error) {
+	return m.FromEnthalpyAndRelativeHumidity(h, 1, p)
+}
+
+// FromEnthalpyAndHumidityRatio returns the air of enthalpy h, J/kg dry air, and
+// humidity ratio w, kg/kg dry air, at pressure p, Pa. The error names each
+// input outside its range; for fog see Mix.
+func FromEnthalpyAndHumidityRatio(h, w, p float64) (State, error) {
+	return RealGas.FromEnthalpyAndHumidityRatio(h, w, p)
+}
+
+// FromEnthalpyAndHumidityRatio is the function of the same name for model m:
+// h in J/kg dry air, w in kg/kg dry air, p in Pa.
+func (m Model) FromEnthalpyAndHumidityRatio(h, w, p float64) (State, error) {
+	if err := errors.Join(HumidityRatios.Check("humidity ratio", w), Pressures.Check("pressure", p)); err != nil {
+		return State{}, finite(err, "enthalpy", h, "J/kg")
+	}
+	if err := finite(nil, "enthalpy", h, "J/kg"); err != nil {
+		return State{}, err
+	}
+	return m.heated("enthalpy", h, "J/kg", m.temperature(h, w, p), w, p, State.Enthalpy)
+}
+
+// heated makes the State of a temperature t found from another input, which
+// field, value, unit and property describe, and a humidity ratio w.
+func (m Model) heated(field string, value float64, unit string, t, w, p float64, property func(State) float64) (State, error) {
+	x := fractionOf(w)
+	lo, hi := m.dewPointOf(x, p), m.hottest(p)
+	if !(lo >= Temperatures.Min) {
+		lo = Temperatures.Min
+	}
+	if t < lo && t > lo-1e-9 {
+		t = lo
+	}
+	if !(lo <= hi) {
+		return State{}, &RangeError{Field: "humidity ratio", Value: w, Min: 0, Max: ratioOf(m.saturated(Liquid, hi, p)), Unit: "kg/kg", Source: rangeOfTemperature}
+	}
+	if !(t >= lo && t <= hi) {
+		a := State{t: lo, p: p, x: x, w: w, xs: m.saturated(SurfaceAt(lo), lo, p), model: m}
+		b := State{t: hi, p: p, x: x, w: w, xs: m.saturated(SurfaceAt(hi), hi, p), model: m}
+		return State{}, &RangeError{Field: field, Value: value, Min: property(a), Max: property(b), Unit: unit,
+			Source: "saturated to the hottest air of this humidity ratio"}
+	}
+	s, err := m.build(t, p, x, m.saturated(SurfaceAt(t), t, p), "humidity ratio", w, "kg/kg", State.HumidityRatio)
+	if err == nil && s.x == x {
+		s.w = w
+	}
+	return s, err
+}
+
+// hottest is the highest dry bulb at pressure p, °C: the end of Temperatures,
+// or just below the boiling point.
+func (m Model) hottest(p float64) float64 {
+	if m == IdealGas {
+		return min(Temperatures.Max, handbookTemperature(Liquid, p)-1e-6)
+	}
+	return min(Temperatures.Max, liquidTemperature(p)-1e-6)
+}
+
+// dewPointOf is the dew point of vapour of mole fraction x at p, °C; NaN for
+// none.
+func (m Model) dewPointOf(x, p float64) float64 {
+	return State{p: p, x: x, model: m}.DewPoint()
+}
+
+// FromSpecificVolumeAndHumidityRatio returns the air of specific volume v,
+// m³/kg dry air, and humidity ratio w, kg/kg dry air, at pressure p, Pa. The
+// error names each input outside its range.
+func FromSpecificVolumeAndHumidityRatio(v, w, p float64) (State, error) {
+	return RealGas.FromSpecificVolumeAndHumidityRatio(v, w, p)
+}
+
+// FromSpecificVolumeAndHumidityRatio is the function of the same name for model m:
+// v in m³/kg dry air, w in kg/kg dry air, p in Pa.
+func (m Model) FromSpecificVolumeAndHumidityRatio(v, w, p float64) (State, error) {
+	if err := errors.Join(HumidityRatios.Check("humidity ratio", w), Pressures.Check("pressure", p)); err != nil {
+		return State{}, finite(err, "specific volume", v, "m³/kg")
+	}
+	if err := (Range{Min: 0, Max: math.Inf(1), Unit: "m³/kg"}).Check("specific volume", v); err != nil {
+		return State{}, err
+	}
+	x := fractionOf(w)
+	t := v*p/(gasAir*(1+gasFactor*w)) - kelvin
+	if m == RealGas && t > -150 && t < 200 {
+		slope := gasAir * (1 + gasFactor*w) / p
+		for range 30 {
+			d := (m.volume(t, p, x, w) - v) / slope
+			t -= d
+			if math.Abs(d) < 1e-12 {
+				break
+			}
+		}
+	}
+	return m.heated("specific volume", v, "m³/kg", t, w, p, State.SpecificVolume)
+}
+
+// FromWetBulbAndHumidityRatio returns the air of thermodynamic wet bulb tw, °C,
+// and humidity ratio w, kg/kg dry air, at pressure p, Pa; the bulb is iced
+// below 0.01 °C. The error names each input outside its range.
+func FromWetBulbAndHumidityRatio(tw, w, p float64) (State, error) {
+	return RealGas.FromWetBulbAndHumidityRatio(tw, w, p)
+}
+
+// FromWetBulbAndHumidityRatio is the function of the same name for model m:
+// tw in °C, w in kg/kg dry air, p in Pa.
+func (m Model) FromWetBulbAndHumidityRatio(tw, w, p float64) (State, error) {
+	surface := SurfaceAt(tw)
+	xs, err := m.air(tw, p)
+	if err != nil {
+		return State{}, errors.Join(renamed(err, "wet bulb"), HumidityRatios.Check("humidity ratio", w))
+	}
+	ws := ratioOf(xs)
+	if w > ws && w <= ws*(1+roundingSlack) {
+		w = ws
+	}
+	if !(w >= 0 && w <= ws) {
+		return State{}, &RangeError{Field: "humidity ratio", Value: w, Min: 0, Max: ws, Unit: "kg/kg", Source: "saturation at the wet bulb"}
+	}
+	h := m.enthalpy(tw, p, xs, ws) - (ws-w)*m.condensed(surface, tw)
+	return m.heated("wet bulb", tw, "°C", max(tw, m.temperature(h, w, p)), w, p,
+		func(s State) float64 { return s.WetBulbOver(surface) })
+}
+
+// FromWetBulbAndRelativeHumidity returns the air of thermodynamic wet bulb tw,
+// °C, and relative humidity rh, fraction, at pressure p, Pa; the bulb is iced
+// below 0.01 °C. The error names each input outside its range.
+func FromWetBulbAndRelativeHumidity(tw, rh, p float64) (State, error) {
+	return RealGas.FromWetBulbAndRelativeHumidity(tw, rh, p)
+}
+
+// FromWetBulbAndRelativeHumidity is the function of the same name for model m:
+// tw in °C, rh as a fraction, p in Pa.
+func (m Model) FromWetBulbAndRelativeHumidity(tw, rh, p float64) (State, error) {
+	surface := SurfaceAt(tw)
+	xs, err := m.air(tw, p)
+	if err != nil || !(rh >= 0 && rh <= 1) {
+		return State{}, errors.Join(renamed(err, "wet bulb"), RelativeHumidities.Check("relative humidity", rh))
+	}
+	if rh == 1 {
+		return m.build(tw, p, xs, xs, "wet bulb", tw, "°C", State.WetBulb)
+	}
+	// x given by the wet bulb falls with t, rh times saturation rises.
+	hi := m.hottest(p)
+	excess := func(t float64) float64 {
+		return m.fractionFromWetBulb(surface, t, tw, p) - rh*m.saturated(SurfaceAt(t), t, p)
+	}
+	t, err := solve.Root(excess, tw, hi, 1e-12)
+	if err != nil {
+		return State{}, &RangeError{Field: "relative humidity", Value: rh, Min: rh + excess(hi)/m.saturated(Liquid, hi, p), Max: 1, Unit: "fraction", Source: rangeOfTemperature}
+	}
+	return m.FromRelativeHumidity(t, rh, p)
+}
+
+// FromHumidityRatioAndRelativeHumidity returns the air of humidity ratio w,
+// kg/kg dry air, and relative humidity rh, fraction, at pressure p, Pa; both
+// above zero. The error names each input outside its range.
+func FromHumidityRatioAndRelativeHumidity(w, rh, p float64) (State, error) {
+	return RealGas.FromHumidityRatioAndRelativeHumidity(w, rh, p)
+}
+
+// FromHumidityRatioAndRelativeHumidity is the function of the same name for model m:
+// w in kg/kg dry air, rh as a fraction, p in Pa.
+func (m Model) FromHumidityRatioAndRelativeHumidity(w, rh, p float64) (State, error) {
+	if err := errors.Join(HumidityRatios.Check("humidity ratio", w), RelativeHumidities.Check("relative humidity", rh), Pressures.Check("pressure", p)); err != nil {
+		return State{}, err
+	}
+	s, err := m.warmed(fractionOf(w), rh, p, "humidity ratio", w, "kg/kg", State.HumidityRatio)
+	if err == nil {
+		s.w = w
+	}
+	return s, err
+}
+
+// warmed finds the temperature at which vapour of mole fraction x makes the
+// relative humidity rh: the dew point of x/rh.
+func (m Model) warmed(x, rh, p float64, field string, value float64, unit string, property func(State) float64) (State, error) {
+	if rh == 0 {
+		return State{}, fmt.Errorf("%w: air of relative humidity 0 may have any temperature and no %s but that of dry air", ErrNoSolution, field)
+	}
+	if t := m.dewPointOf(x/rh, p); t >= Temperatures.Min && t <= m.hottest(p) {
+		return State{t: t, p: p, x: x, w: ratioOf(x), xs: x / rh, model: m}, nil
+	}
+	at := func(t float64) float64 {
+		return property(m.moist(t, rh, p))
+	}
+	return State{}, &RangeError{Field: field, Value: value, Min: at(Temperatures.Min), Max: at(m.hottest(p)), Unit: unit, Source: rangeOfTemperature}
+}
+
+// FromDewPointAndRelativeHumidity returns the air of dew point td, °C, and
+// relative humidity rh, fraction above zero, at pressure p, Pa; td is a frost
+// point below 0.01 °C. The error names each input outside its range.
+func FromDewPointAndRelativeHumidity(td, rh, p float64) (State, error) {
+	return RealGas.FromDewPointAndRelativeHumidity(td, rh, p)
+}
+
+// FromDewPointAndRelativeHumidity is the function of the same name for model m:
+// td in °C, rh as a fraction, p in Pa.
+func (m Model) FromDewPointAndRelativeHumidity(td, rh, p float64) (State, error) {
+	x, err := m.air(td, p)
+	if err = errors.Join(renamed(err, "dew point"), RelativeHumidities.Check("relative humidity", rh)); err != nil {
+		return State{}, err
+	}
+	return m.warmed(x, rh, p, "dew point", td, "°C", State.DewPoint)
+}
+
+// renamed gives the faults of a temperature the name of the input that stands
+// for it.
+func renamed(err error, field string) error {
+	if err == nil {
+		return nil
+	}
+	if joined, ok := err.(interface{ Unwrap() []error }); ok {
+		var all []error
+		for _, e := range joined.Unwrap() {
+			all = append(all, renamed(e, field))
+		}
+		return errors.Join(all...)
+	}
+	var r *RangeError
+	if errors.As(err, &r) && r.Field == "temperature" {
+		named := *r
+		named.Field = field
+		return &named
+	}
+	return err
+}

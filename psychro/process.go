@@ -1,0 +1,161 @@
+package psychro
+
+import (
+	"errors"
+	"fmt"
+	"math"
+)
+
+// Heated returns the stream after sensible heat, W, is added to it; negative
+// takes heat out. Taking it below the dew point is refused: see CooledTo and
+// Changed.
+func (s Stream) Heated(heat float64) (Stream, error) {
+	if err := s.flowing(finite(nil, "heat", heat, "W")); err != nil {
+		return Stream{}, err
+	}
+	h := s.State.Enthalpy() + heat/s.DryAir
+	next, err := s.State.model.FromEnthalpyAndHumidityRatio(h, s.State.w, s.State.p)
+	return Stream{State: next, DryAir: s.DryAir}, err
+}
+
+// flowing joins to err the faults of a stream that a process cannot use.
+func (s Stream) flowing(err error) error {
+	bad := s.check()
+	if bad == nil && s.DryAir == 0 {
+		bad = &RangeError{Field: "dry air", Value: 0, Min: math.SmallestNonzeroFloat64, Max: DryAirs.Max, Unit: "kg/s"}
+	}
+	return errors.Join(bad, err)
+}
+
+// Cooling is what a cooler does to a stream.
+type Cooling struct {
+	Out        Stream  // the air that leaves
+	Heat       float64 // W taken from the stream: Sensible + Latent
+	Sensible   float64 // W, at the entering humidity ratio down to the leaving temperature
+	Latent     float64 // W, the rest: the vapour that condensed, less what the condensate carries off
+	Condensate float64 // kg/s, leaves at the leaving temperature as liquid, below 0.01 °C as frost
+	Drain      float64 // W, enthalpy that the condensate carries, against liquid water at 0 °C
+}
+
+// CooledTo returns the stream cooled to temperature t, °C, with the condensate
+// taken off at t. A stream whose dew point lies below t keeps its vapour. An
+// error if t is above the stream's temperature.
+func (s Stream) CooledTo(t float64) (Cooling, error) {
+	if err := s.flowing(belowDryBulb("leaving temperature", t, Temperatures.Min, s.State.t, SurfaceAt(t))); err != nil {
+		return Cooling{}, err
+	}
+	in := s.State
+	xs, err := in.model.air(t, in.p)
+	if err != nil {
+		return Cooling{}, err
+	}
+	out := State{t: t, p: in.p, x: in.x, w: in.w, xs: xs, model: in.model}
+	if in.x > xs {
+		out.x, out.w = xs, ratioOf(xs)
+	}
+	c := Cooling{Out: Stream{State: out, DryAir: s.DryAir}}
+	c.Condensate = s.DryAir * (in.w - out.w)
+	c.Drain = c.Condensate * in.model.condensed(SurfaceAt(t), t)
+	c.Heat = s.EnthalpyFlow() - c.Out.EnthalpyFlow() - c.Drain
+	c.Sensible = s.DryAir * (in.Enthalpy() - in.model.enthalpy(t, in.p, in.x, in.w))
+	c.Latent = c.Heat - c.Sensible
+	return c, nil
+}
+
+// LiquidEnthalpy returns the enthalpy of liquid water at temperature t, °C,
+// J/kg, as the wet bulb uses it. NaN outside LiquidTemperatures.
+func LiquidEnthalpy(t float64) float64 {
+	if !LiquidTemperatures.Contains(t) {
+		return nan
+	}
+	return RealGas.condensed(Liquid, t)
+}
+
+// SteamEnthalpy returns the enthalpy of saturated steam at temperature t, °C,
+// from 0.01 to 110, J/kg. NaN outside.
+func SteamEnthalpy(t float64) float64 {
+	if !(t >= TriplePoint && t <= LiquidTemperatures.Max) {
+		return nan
+	}
+	return RealGas.condensed(Liquid, t) + LatentHeatOver(Liquid, t)
+}
+
+// Changed returns the stream after heat, W, and water, kg/s, of the given
+// enthalpy, J/kg, are added to it; fog, if any, is part of the result. It is
+// the one balance behind humidifying and the gains of a room: give
+// LiquidEnthalpy for sprayed water, SteamEnthalpy for steam, negative water
+// for a dryer. The error names each input that is no number, a water that
+// would take more vapour than there is, and a result outside Temperatures.
+func (s Stream) Changed(heat, water, enthalpy float64) (Mixture, error) {
+	err := errors.Join(finite(nil, "heat", heat, "W"), finite(nil, "enthalpy", enthalpy, "J/kg"))
+	if err := s.flowing(finite(err, "water", water, "kg/s")); err != nil {
+		return Mixture{}, err
+	}
+	w := s.State.w + water/s.DryAir
+	if w < 0 && w > -1e-15 {
+		w = 0
+	}
+	if !HumidityRatios.Contains(w) {
+		return Mixture{}, &RangeError{Field: "water", Value: water, Min: -s.VapourFlow(), Max: HumidityRatios.Max * s.DryAir, Unit: "kg/s", Source: "the vapour in the stream"}
+	}
+	h := s.State.Enthalpy() + (heat+water*enthalpy)/s.DryAir
+	return s.State.model.settle(s.DryAir, h, w, s.State.p)
+}
+
+// Pad is what an evaporative pad does to a stream.
+type Pad struct {
+	Out        Stream  // the air that leaves
+	WetBulb    float64 // °C, of the air that enters
+	Evaporated float64 // kg/s of water, at the wet bulb
+}
+
+// Pad returns the stream after an evaporative pad of the given efficiency,
+// fraction: the fall of the dry bulb over the wet bulb depression. The water
+// is at the wet bulb and over liquid: the pad does not freeze; where the wet
+// bulb lies below 0.01 °C the error says so.
+func (s Stream) Pad(efficiency float64) (Pad, error) {
+	if err := s.flowing(Fractions.Check("efficiency", efficiency)); err != nil {
+		return Pad{}, err
+	}
+	in := s.State
+	tw := in.WetBulbOver(Liquid)
+	if !(tw >= TriplePoint) {
+		return Pad{}, &RangeError{Field: "wet bulb", Value: tw, Min: TriplePoint, Max: Temperatures.Max, Unit: "°C", Source: "the pad would freeze"}
+	}
+	t := in.t - efficiency*(in.t-tw)
+	out, err := in.model.FromWetBulbOver(Liquid, t, tw, in.p)
+	if err != nil {
+		return Pad{}, err
+	}
+	return Pad{Out: Stream{State: out, DryAir: s.DryAir}, WetBulb: tw, Evaporated: s.DryAir * (out.w - in.w)}, nil
+}
+
+// SensibleHeatRatio returns the share of sensible in total heat, fraction, for
+// gains of sensible heat, W, and of water, kg/s, with the given enthalpy, J/kg.
+func SensibleHeatRatio(sensible, water, enthalpy float64) float64 {
+	return sensible / (sensible + water*enthalpy)
+}
+
+// Recirculation is the steady state of a ventilated room, part of whose air is
+// led back and mixed with the fresh air before it enters again.
+type Recirculation struct {
+	Room   Stream  // the room's air: fresh air and all gains; the exhaust has the same state
+	Supply Mixture // fresh and recirculated air together, as they enter
+}
+
+// Recirculate returns the steady state of a room that the fresh stream
+// ventilates, in which heat, W, and water, kg/s, of the given enthalpy, J/kg,
+// are gained, and of whose air recirculated, kg/s of dry air, is led back into
+// the supply. What is led back changes the supply, not the room: gains leave
+// with the exhaust alone. An error if the room's air would hold fog.
+func Recirculate(fresh Stream, recirculated, heat, water, enthalpy float64) (Recirculation, error) {
+	room, err := fresh.Changed(heat, water, enthalpy)
+	if err = errors.Join(err, DryAirs.Check("recirculated", recirculated)); err != nil {
+		return Recirculation{}, err
+	}
+	if fog := room.FogLiquid + room.FogIce; fog > 0 {
+		return Recirculation{}, fmt.Errorf("%w: the room's air would hold %.3g kg/s of fog", ErrNoSolution, fog)
+	}
+	supply, err := Mix(fresh, Stream{State: room.Air.State, DryAir: recirculated})
+	return Recirculation{Room: room.Air, Supply: supply}, err
+}

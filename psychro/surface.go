@@ -1,0 +1,45 @@
+package psychro
+
+import (
+	"errors"
+	"math"
+)
+
+// SurfaceVapour is the exchange of vapour between air and a wet, or wetting,
+// surface by the Lewis relation.
+type SurfaceVapour struct {
+	Film        float64 // °C, mean of air and surface, where the properties are taken
+	Lewis       float64 // dimensionless, heat over vapour diffusivity at the film
+	Coefficient float64 // kg/(m² s) per kg/kg of humidity ratio
+	Saturation  float64 // kg/kg dry air, humidity ratio at the surface
+	Flux        float64 // kg/(m² s) towards the surface: condensation positive, evaporation negative
+	Latent      float64 // W/m², Flux times the latent heat at the surface
+	DewPoint    float64 // °C, of the air
+}
+
+// VapourTo returns the vapour that the air gives to a surface of temperature
+// t, °C, within Temperatures and below boiling, where heat passes by the
+// convective coefficient h, W/(m² K), 0 to 1000: h/(cp Le^(2/3)) times the
+// difference of the humidity ratios the analogy of
+// [ChiCol34], with the properties
+// of the air at the mean temperature. The surface is ice below 0.01 °C. Where
+// the surface is dry and warmer than the dew point, nothing flows: a negative
+// flux holds for a wet one.
+func (s State) VapourTo(t, h float64) (SurfaceVapour, error) {
+	xs, err := s.model.air(t, s.p)
+	if err = errors.Join(renamed(err, "surface temperature"), Coefficients.Check("convective coefficient", h)); err != nil {
+		return SurfaceVapour{}, err
+	}
+	film := State{t: 0.5 * (s.t + t), p: s.p, model: s.model}
+	film.w = 0.5 * (s.w + ratioOf(xs))
+	film.x = fractionOf(film.w)
+	v := SurfaceVapour{Film: film.t, Lewis: film.LewisNumber(), Saturation: ratioOf(xs), DewPoint: s.DewPoint()}
+	v.Coefficient = h / (film.HeatCapacity() / (1 + film.w) * math.Cbrt(v.Lewis*v.Lewis)) // Le to 2/3
+	v.Flux = v.Coefficient * (s.w - v.Saturation)
+	v.Latent = v.Flux * LatentHeat(t)
+	return v, nil
+}
+
+// Condenses reports whether a surface of temperature t, °C, draws condensation
+// or frost from the air.
+func (s State) Condenses(t float64) bool { return s.VapourPressureDeficitAt(t) < 0 }
