@@ -91,7 +91,7 @@ type TubePosition struct {
 	Pressure    float64 // Pa, static, above the house, just downstream of the row
 	Velocity    float64 // m/s, in the tube just upstream of the row
 	Flow        float64 // m³/s, out of the row's holes together; negative where the tube draws air in
-	JetSpeed    float64 // m/s, flow over hole area and discharge coefficient
+	JetSpeed    float64 // m/s, flow over the product of hole area and discharge coefficient
 	Temperature float64 // °C, of the air in the tube at the row
 	Heat        float64 // W, carried out by the row's air above the house temperature
 }
@@ -186,9 +186,8 @@ func (t PerforatedTube) finish(f *TubeFlow, m *marcher, s TubeSupply) {
 		p.Distance = x
 		p.Temperature = s.House + theta
 		p.Pressure *= half
-		p.JetSpeed = p.Flow * section / m.hole * t.Discharge // Flow still as a velocity in the tube
-		p.JetSpeed /= t.Discharge
-		p.Flow *= section
+		p.Flow *= section // was a velocity in the tube
+		p.JetSpeed = p.Flow / (m.hole * t.Discharge)
 		if p.Flow < 0 {
 			f.Reversed++
 			// House air comes in and thins the temperature difference.
@@ -217,7 +216,7 @@ func (t PerforatedTube) finish(f *TubeFlow, m *marcher, s TubeSupply) {
 func (t PerforatedTube) Warnings(f TubeFlow) []string {
 	var w []string
 	if f.Reversed > 0 {
-		w = append(w, fmt.Sprintf("The %d rows nearest the fan draw house air in: the air passes them too fast for the pressure. Use smaller or fewer holes, or a wider tube.", f.Reversed))
+		w = append(w, fmt.Sprintf("%d rows near the fan draw house air in: the air passes them too fast for the pressure. Use smaller or fewer holes, or a wider tube.", f.Reversed))
 	} else if f.Evenness < t.LargestSpread {
 		w = append(w, fmt.Sprintf("The weakest row gives %.0f %% of the strongest.", 100*f.Evenness))
 	}

@@ -95,3 +95,113 @@ func TestTubeFollowsTheMarchingScheme(t *testing.T) {
 		}
 	}
 }
+
+// Without friction (a film so short that it has none to speak of) and with full
+// regain the row flows follow the cosine, nearer the more rows there are.
+func TestEvennessFollowsTheCosine(t *testing.T) {
+	for _, ratio := range []float64{0.5, 1, 1.5} {
+		tube := DefaultPerforatedTube()
+		tube.Diameter, tube.Pitch, tube.LeadIn, tube.Roughness = 0.4, 1e-9, 0, 0
+		last := math.Inf(1)
+		for _, n := range []int{50, 500, 5000} {
+			tube.Positions, tube.HolesPerRow = n, 1
+			tube.HoleDiameter = 0.4 * math.Sqrt(ratio/float64(n))
+			f, err := tube.Solve(TubeSupply{Flow: 0.5, Temperature: 20, House: 20, Air: DryAir(20, 101325)})
+			require.NoError(t, err)
+			require.InEpsilon(t, ratio, f.AreaRatio, 1e-12)
+			miss := math.Abs(f.FanToEnd - FrictionlessRatio(0.65, ratio))
+			require.Less(t, miss, last/8, "ten times the rows: a tenth of the difference")
+			last = miss
+		}
+		require.Less(t, last, 3e-4)
+	}
+	require.True(t, math.IsNaN(FrictionlessRatio(0.65, 3)))
+	require.InDelta(t, 0.80, FrictionlessRatio(0.65, 1), 0.005)
+	require.InDelta(t, 0.56, FrictionlessRatio(0.65, 1.5), 0.005)
+	require.InDelta(t, 0.27, FrictionlessRatio(0.65, 2), 0.005)
+}
+
+func TestTubeKeepsMassAndEnergy(t *testing.T) {
+	for _, tube := range tubes() {
+		_, s := tube150()
+		f, err := tube.Solve(s)
+		require.NoError(t, err)
+		sum := 0.0
+		for i, p := range f.Positions {
+			if i > 0 {
+				require.InDelta(t, f.Positions[i-1].Velocity-f.Positions[i-1].Flow/(math.Pi/4*tube.Diameter*tube.Diameter), p.Velocity, 1e-10*math.Abs(f.Positions[0].Velocity))
+				require.InDelta(t, f.Positions[i-1].Distance+tube.Pitch, p.Distance, 1e-12*tube.Length())
+			}
+			sum += p.Flow
+		}
+		require.InEpsilon(t, s.Flow, sum, 1e-11)
+		supplied := s.Flow * s.Air.Density * s.Air.HeatCapacity * (s.Temperature - s.House)
+		require.InEpsilon(t, supplied, f.HolesHeat+f.WallHeat, 1e-9)
+		require.InDelta(t, tube.Length(), f.Positions[len(f.Positions)-1].Distance, 1e-9)
+	}
+}
+
+func TestTemperatureAlongTheTube(t *testing.T) {
+	tube, s := tube150()
+	tube.Positions = 12
+	f, err := tube.Solve(s)
+	require.NoError(t, err)
+	temp, leg := s.Temperature, tube.LeadIn
+	for _, p := range f.Positions {
+		m := s.Air.Density * p.Velocity * math.Pi / 4 * 0.25
+		temp = s.House + (temp-s.House)*math.Exp(-6*math.Pi*0.5*leg/(m*1006))
+		require.InDelta(t, temp, p.Temperature, 1e-9)
+		require.InDelta(t, p.Flow*s.Air.Density*1006*(temp-s.House), p.Heat, 1e-8)
+		require.InEpsilon(t, p.Flow/(0.65*2*math.Pi/4*0.0009), p.JetSpeed, 1e-12)
+		leg = tube.Pitch
+	}
+	require.Less(t, f.HeatEven, f.Evenness)
+}
+
+func TestReversalNearTheFanIsReported(t *testing.T) {
+	tube := DefaultPerforatedTube()
+	tube.Diameter, tube.Pitch, tube.Positions, tube.HolesPerRow, tube.HoleDiameter, tube.LeadIn = 0.3, 0.1, 20, 10, 0.05, 0.5
+	_, s := tube150()
+	s.Flow = 0.5
+	f, err := tube.Solve(s)
+	require.NoError(t, err)
+	require.Positive(t, f.Reversed)
+	require.Negative(t, f.Evenness)
+	require.Contains(t, tube.Warnings(f)[0], "draw house air in")
+	supplied := s.Flow * s.Air.Density * s.Air.HeatCapacity * (s.Temperature - s.House)
+	require.InEpsilon(t, supplied, f.HolesHeat+f.WallHeat, 1e-9)
+	end, _, _ := bruteTube(tube, s)
+	require.InEpsilon(t, end, f.EndPressure, 1e-9)
+}
+
+func TestHolesForAnEvenness(t *testing.T) {
+	tube, s := tube150()
+	for _, e := range []float64{0.8, 0.9, 0.97} {
+		sized, f, err := tube.HolesFor(e, s)
+		require.NoError(t, err)
+		require.InDelta(t, e, f.Evenness, 1e-9)
+		sized.HoleDiameter *= 0.9
+		g, err := sized.Solve(s)
+		require.NoError(t, err)
+		require.Greater(t, g.Evenness, e)
+		require.Greater(t, g.FanPressure, f.FanPressure)
+	}
+	_, _, err := tube.HolesFor(1.2, s)
+	require.ErrorIs(t, err, ErrRange)
+	long := tube
+	long.Diameter, long.Pitch, long.Positions = 0.02, 1, 150
+	s.Flow = 0.02
+	_, _, err = long.HolesFor(0.95, s)
+	require.ErrorIs(t, err, ErrNoSolution)
+}
+
+func TestTubeFaultsAreListed(t *testing.T) {
+	_, err := PerforatedTube{Diameter: 0.1, HolesPerRow: 10, HoleDiameter: 0.4}.Solve(TubeSupply{Temperature: 300})
+	for _, s := range []string{"Positions", "do not fit", "Discharge", "TubeSupply.Flow", "TubeSupply.Temperature", "TubeSupply.Air.Density"} {
+		require.ErrorContains(t, err, s)
+	}
+	tube, s := tube150()
+	tube.Positions = 0
+	_, err = tube.Solve(s)
+	require.ErrorContains(t, err, "Positions is 0 count, allowed 1")
+}

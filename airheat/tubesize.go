@@ -1,0 +1,62 @@
+package airheat
+
+import (
+	"errors"
+	"fmt"
+	"math"
+
+	"cloche.example/internal/solve"
+)
+
+// HolesFor returns the tube with the largest HoleDiameter at which the smallest
+// row flow still is the given share evenness (0.01 to 0.999, a ratio) of the
+// largest, and all smaller holes do as well: the least fan pressure for that
+// evenness. The tube's own HoleDiameter is not read. The error lists every
+// fault; it is ErrNoSolution when even the smallest holes that are looked at,
+// 1 mm, are too uneven, as in tubes so long and thin that friction rules. When
+// the largest holes that fit (0.5 m, or side by side round the tube) are even
+// enough, those are returned.
+func (t PerforatedTube) HolesFor(evenness float64, supply TubeSupply) (PerforatedTube, TubeFlow, error) {
+	t.HoleDiameter = HoleDiameterRange.Min
+	if err := errors.Join(
+		Range{Min: 0.01, Max: 0.999, Unit: "ratio", Source: "below exact evenness"}.Check("evenness", evenness),
+		t.check(), supply.check(),
+	); err != nil {
+		return t, TubeFlow{}, err
+	}
+	rows := make([]TubePosition, t.Positions)
+	var failed error
+	excess := func(lnD float64) float64 {
+		t.HoleDiameter = math.Exp(lnD)
+		f, err := t.SolveTo(rows, supply)
+		if err != nil {
+			failed = err
+			return math.NaN()
+		}
+		return f.Evenness - evenness
+	}
+	lo := math.Log(HoleDiameterRange.Min)
+	hi := math.Log(math.Min(HoleDiameterRange.Max, 0.999*math.Pi*t.Diameter/float64(t.HolesPerRow)))
+	if e := excess(lo); e < 0 {
+		return t, TubeFlow{}, fmt.Errorf("%w: holes of %g m give an evenness of %.4g, %g is wanted", ErrNoSolution, t.HoleDiameter, e+evenness, evenness)
+	}
+	const step = 0.05 // of the logarithm of the diameter
+	for a := lo; a < hi && failed == nil; a += step {
+		b := math.Min(a+step, hi)
+		if excess(b) >= 0 {
+			continue
+		}
+		d, err := solve.Root(excess, a, b, 1e-12)
+		if err != nil {
+			return t, TubeFlow{}, errors.Join(failed, err)
+		}
+		hi = d
+		break
+	}
+	if failed != nil {
+		return t, TubeFlow{}, failed
+	}
+	t.HoleDiameter = math.Exp(hi)
+	f, err := t.SolveTo(rows, supply)
+	return t, f, err
+}
