@@ -135,11 +135,16 @@ func (f *Fan) at(q float64) (pressure, slope float64) {
 	if !(q >= f.flow[0] && q <= f.flow[n]) {
 		return math.NaN(), math.NaN()
 	}
-	i := 0
-	for i < n-1 && q >= f.flow[i+1] {
-		i++
+	return f.piece(f.pieceAt(q), q)
+}
+
+// pieceAt is the piece that the flow q lies on.
+func (f *Fan) pieceAt(q float64) int {
+	i := len(f.flow) - 2
+	for i > 0 && q < f.flow[i] {
+		i--
 	}
-	return f.piece(i, q)
+	return i
 }
 
 // piece returns the pressure and its slope on piece i.

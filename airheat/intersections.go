@@ -51,6 +51,74 @@ func (s *finder) system(q float64) (loss, slope float64) {
 	return l / s.scale, d * s.speed / s.scale
 }
 
+// pressure is the tested fan's at q.
+func (s *finder) pressure(q float64) float64 {
+	p, _ := s.fan.at(q)
+	return p
+}
+
+// falling returns the one crossing right of the fan's last peak, 0 if there is
+// none, for end, the system's loss at the last flow. There the fan only falls
+// and the system only rises, so Newton's method runs across the fan's knots.
+func (s *finder) falling(end float64) float64 {
+	f := &s.fan
+	n := len(f.flow) - 1
+	a, b := f.flow[f.peak], f.flow[n]
+	if g := f.pressure[n] - end; g > 0 || f.peak == n {
+		return 0
+	} else if g == 0 {
+		return b
+	}
+	// The loss as a quadratic of the flow through its end gives the piece, and
+	// on it a start near the crossing.
+	c := end / (b * b)
+	i := n - 1
+	for i > f.peak && f.pressure[i] < c*f.flow[i]*f.flow[i] {
+		i--
+	}
+	m := (f.pressure[i+1] - f.pressure[i]) / (f.flow[i+1] - f.flow[i])
+	x := (m + math.Sqrt(m*m+4*c*(f.pressure[i]-m*f.flow[i]))) / (2 * c)
+	if !(x > a && x < b) {
+		x = 0.5 * (a + b)
+	}
+	tried := false // whether the peak itself is known to lie above the system
+	for range solve.MaxIterations {
+		piece := f.pieceAt(x)
+		g, d := s.gap(piece, x)
+		switch {
+		case g == 0:
+			return x
+		case g > 0:
+			a, tried = x, true
+		default:
+			b = x
+		}
+		next := x - g/d
+		switch {
+		case next > a && next < b:
+			// Newton doubles the digits: after a step of 1e-7 the error is near 1e-14.
+			if math.Abs(next-x) <= 1e-7*x && f.pieceAt(next) == piece {
+				return next
+			}
+		case !tried:
+			if g, _ := s.gap(f.peak, a); g < 0 {
+				return 0
+			} else if g == 0 {
+				return a
+			}
+			tried = true
+			fallthrough
+		default:
+			next = 0.5 * (a + b)
+			if b-a <= 4e-16*b {
+				return next
+			}
+		}
+		x = next
+	}
+	return 0
+}
+
 // search visits the knots lo to hi of the fan, whose system losses are slo and
 // shi. The system only rises, so that its ends bound it: a range in which the
 // fan stays above or below is left out without another evaluation.

@@ -113,9 +113,22 @@ func (f *finder) run(fan *Fan, drive FanDrive) error {
 	f.fan, f.speed, f.last = *fan, drive.Speed, -1
 	f.scale = drive.Speed * drive.Speed * f.against.air.Density / StandardDensity // fan laws
 	n := len(fan.flow) - 1
-	a, _ := f.system(fan.flow[0])
-	b, _ := f.system(fan.flow[n])
-	f.search(0, n, a, b)
+	end, _ := f.system(fan.flow[n])
+	q := f.falling(end)
+	// Left of the peak the system takes no more than at the crossing found: a
+	// fan that stays above that has no other.
+	low := math.Inf(1)
+	for _, p := range fan.pressure[:fan.peak+1] {
+		low = math.Min(low, p)
+	}
+	if q == 0 || fan.peak > 0 && low <= f.pressure(q) {
+		a, _ := f.system(fan.flow[0])
+		b, _ := f.system(fan.flow[fan.peak])
+		f.search(0, fan.peak, a, b)
+	}
+	if q > 0 {
+		f.add(fan.pieceAt(q), q)
+	}
 	if f.count > maxCrossings {
 		return fmt.Errorf("%w: the fan and duct curves cross %d times, at most %d are told apart", ErrNoSolution, f.count, maxCrossings)
 	}

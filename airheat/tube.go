@@ -91,6 +91,7 @@ type TubePosition struct {
 	Pressure    float64 // Pa, static, above the house, just downstream of the row
 	Velocity    float64 // m/s, in the tube just upstream of the row
 	Flow        float64 // m³/s, out of the row's holes together; negative where the tube draws air in
+	Friction    float64 // Darcy friction factor of the leg from the fan's side, dimensionless; 0 without flow
 	JetSpeed    float64 // m/s, flow over the product of hole area and discharge coefficient
 	Temperature float64 // °C, of the air in the tube at the row
 	Heat        float64 // W, carried out by the row's air above the house temperature
@@ -135,7 +136,7 @@ func (t PerforatedTube) Solve(supply TubeSupply) (TubeFlow, error) {
 // that flow over the section, and the pressure lower by r ρ/2 times the
 // difference of the squares; to the next row it rises by Darcy and Weisbach's
 // loss. The end pressure is found so that the rows together give the supply's
-// flow, to 1e-12 of it. Density and viscosity are those of the supply
+// flow, to 1e-11 of it. Density and viscosity are those of the supply
 // throughout. Rows whose pressure is below the house's draw air in by the same
 // law and are counted in Reversed. Heat: between rows the temperature comes
 // nearer to the house's by exp(−U π D l/(m cp)).
@@ -179,11 +180,12 @@ func (t PerforatedTube) finish(f *TubeFlow, m *marcher, s TubeSupply) {
 		p := &f.Positions[i]
 		x += leg
 		if capacity := rhoCp * section * math.Abs(p.Velocity); leg > 0 && wall > 0 {
-			drop := -theta * math.Expm1(-wall*leg/capacity)
+			drop := theta * (1 - math.Exp(-wall*leg/capacity))
 			f.WallHeat += capacity * drop
 			theta -= drop
 		}
 		p.Distance = x
+		p.Friction = m.friction(p.Velocity, p.Friction)
 		p.Temperature = s.House + theta
 		p.Pressure *= half
 		p.Flow *= section // was a velocity in the tube

@@ -11,6 +11,8 @@ type marcher struct {
 	regain, gain float64 // gain: discharge times hole area over the section
 	hole         float64 // m², area of a row's holes
 	toRe         float64 // Reynolds number over velocity, s/m
+	slow, fast   float64 // m/s, at LaminarLimit and TurbulentLimit
+	smooth       float64 // m/s, Colebrook's second term times the velocity
 	linear       float64 // laminar f V: 64 ν/D
 	rough        float64 // Colebrook's first term
 	f4000        float64
@@ -26,6 +28,9 @@ func (t PerforatedTube) marcher(s TubeSupply) marcher {
 		hole:   hole,
 		gain:   t.Discharge * hole / (math.Pi / 4 * t.Diameter * t.Diameter),
 		toRe:   t.Diameter / nu,
+		slow:   LaminarLimit * nu / t.Diameter,
+		fast:   TurbulentLimit * nu / t.Diameter,
+		smooth: colebrookSmooth * nu / t.Diameter,
 		linear: laminar * nu / t.Diameter,
 		rough:  t.Roughness / t.Diameter / colebrookRough,
 		f4000:  Colebrook(TurbulentLimit, t.Roughness/t.Diameter),
@@ -36,59 +41,84 @@ func (t PerforatedTube) marcher(s TubeSupply) marcher {
 
 // march goes from the closed end, where still air behind the last row has the
 // head u², to the fan and returns the velocity there. It leaves head, row
-// velocity and row flow (as a velocity in the tube) in dst.
-func (m *marcher) march(u float64, dst []TubePosition) float64 {
+// velocity and row flow (as a velocity in the tube) in dst, and 1/√f of each
+// turbulent leg in Friction, 0 for others.
+//
+// The velocity of a leg decides its friction, and the friction the next leg's
+// velocity: a logarithm in every link of one chain. So the march takes, for
+// the friction of a turbulent leg, the tangent of Colebrook's root from the
+// march before (the first time: from the leg before), and finds
+// the exact root beside the chain, for the next march. stale is the largest relative
+// difference between the two; it vanishes with the change of the velocities.
+func (m *marcher) march(u float64, dst []TubePosition) (fan, stale float64) {
 	head, v := u*u, 0.0
-	// x is 1/√f of the leg before: the start for the next one's.
-	x, b := 0.0, 0.0
+	x, at := 0.0, 0.0 // 1/√f and the velocity it belongs to
 	for i := len(dst) - 1; i >= 0; i-- {
 		p := &dst[i]
-		p.Pressure = head
 		q := m.gain * math.Sqrt(math.Abs(head))
 		if head < 0 {
 			q = -q // the house's air comes in
 		}
 		up := v + q
+		p.Pressure, p.Flow = head, q
+		if p.Friction > 0 {
+			x, at = p.Friction, p.Velocity
+		}
+		p.Velocity, p.Friction = up, 0
 		head -= m.regain * (up*up - v*v)
 		v = up
-		p.Flow, p.Velocity = q, v
 		leg := m.pitch
 		if i == 0 {
 			leg = m.lead
 		}
-		speed := math.Abs(v)
-		re := speed * m.toRe
-		switch {
-		case re <= LaminarLimit:
+		switch speed := math.Abs(v); {
+		case speed <= m.slow:
 			head += m.linear * v * leg
-		case re < TurbulentLimit:
-			head += between(re, m.f4000) * leg * v * speed
-		default:
-			next := colebrookSmooth / re
-			if x == 0 {
-				x = colebrookRoot(next, m.rough)
-			} else {
-				x = colebrookNear(x, b, next, m.rough)
-			}
-			b = next
+		case speed < m.fast:
+			head += between(speed*m.toRe, m.f4000) * leg * v * speed
+		case x == 0:
+			x, at = colebrookRoot(m.smooth/speed, m.rough), v
+			p.Friction = x
 			head += leg * v * speed / (x * x)
+		default:
+			b := m.smooth / math.Abs(at)
+			k := colebrookC * b / (m.rough + b*x)
+			change := (v - at) / at * (k / (1 + k)) // of ln x along the tangent
+			used := (1 - 2*change) / (x * x)
+			head += leg * v * speed * used
+			near := x + x*change
+			if math.Abs(change) > 1e-6 {
+				var step float64
+				b = m.smooth / speed
+				near, step, _ = colebrookStep(near, b, m.rough)
+				if math.Abs(step) > 0.02 {
+					near, _, _ = colebrookStep(near, b, m.rough)
+				}
+			}
+			if d := math.Abs(used*near*near - 1); d > stale {
+				stale = d
+			}
+			x, at = near, v
+			p.Friction = x
 		}
 	}
 	m.head = head
-	return v
+	return v, stale
 }
 
-// colebrookNear returns the root for b from x, the root for the near value
-// old: a straight prediction in b, then one fourth-order step, and another
-// when that step was not small.
-func colebrookNear(x, old, b, a float64) float64 {
-	k := colebrookC * old / (a + old*x)
-	near := x - x*k/(1+k)*((b-old)/old)
-	near, step, _ := colebrookStep(near, b, a)
-	if math.Abs(step) > 0.02 {
-		near, _, _ = colebrookStep(near, b, a)
+// friction is the factor of a leg whose velocity is v and whose x = 1/√f the
+// march has left, 0 where the leg is not turbulent.
+func (m *marcher) friction(v, x float64) float64 {
+	re := math.Abs(v) * m.toRe
+	switch {
+	case x > 0:
+		return 1 / (x * x)
+	case re == 0:
+		return 0
+	case re <= LaminarLimit:
+		return laminar / re
 	}
-	return near
+	return between(re, m.f4000)
 }
 
 // endSpeed finds u, the square root of the end's head, at which the velocity
@@ -97,32 +127,35 @@ func colebrookNear(x, old, b, a float64) float64 {
 // steps a bracket is kept.
 func (m *marcher) endSpeed(wanted float64, dst []TubePosition) (u float64, marches int, err error) {
 	lo, hi := 0.0, math.Inf(1)
-	// Bernoulli's law without friction where it holds, else equal rows.
-	u = wanted / (m.gain * float64(len(dst)))
-	if b := m.gain * float64(len(dst)) * m.regain; b < 1.2 {
-		u = wanted / math.Sin(m.gain*float64(len(dst))) * 1
-		if m.gain*float64(len(dst)) > 1.2 {
-			u = wanted / (m.gain * float64(len(dst)))
-		}
+	// Equal rows, or Bernoulli's law without friction where it holds.
+	beta := m.gain * float64(len(dst))
+	u = wanted / beta
+	if b := beta * math.Sqrt(m.regain); b > 0 && b < 1.2 {
+		u = wanted * math.Sqrt(m.regain) / math.Sin(b)
 	}
-	var lastLnU, lastLnV float64
+	for i := range dst {
+		dst[i].Friction = 0
+	}
+	var lastLnU, lastLnV, lastStale float64
 	power := 1.0
 	for marches = 1; marches <= 200; marches++ {
-		v := m.march(u, dst)
-		if math.Abs(v-wanted) <= 1e-12*wanted || hi-lo <= 4e-16*u {
+		v, stale := m.march(u, dst)
+		if stale <= 1e-10 && (math.Abs(v-wanted) <= 1e-11*wanted || hi-lo <= 4e-16*u) {
 			return u, marches, nil
 		}
-		if v < wanted {
+		// A velocity nearer than the friction is known says nothing of the side.
+		if v < wanted*(1-stale) {
 			lo = u
-		} else {
+		} else if v > wanted*(1+stale) {
 			hi = u
 		}
 		next := math.NaN()
 		if v > 0 {
 			lnU, lnV := math.Log(u), math.Log(v)
-			if marches > 1 {
+			if blur := stale + lastStale; marches > 1 && math.Abs(lnU-lastLnU) > 30*blur+1e-9 {
 				power = (lnV - lastLnV) / (lnU - lastLnU)
 			}
+			lastStale = stale
 			next = u * math.Exp((math.Log(wanted)-lnV)/power)
 			lastLnU, lastLnV = lnU, lnV
 		}
