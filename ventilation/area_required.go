@@ -104,12 +104,14 @@ func (n *Network) factorFor(flow float64, c Conditions) (float64, error) {
 	return solve.Root(lack, least, high, 1e-14)
 }
 
-// scaled returns the network with the area of each opening times factor.
+// scaled returns the network with the area of each opening, and of its
+// screen, times factor.
 func (n *Network) scaled(factor float64) *Network {
 	s := &Network{openings: n.Openings(), paths: append([]path(nil), n.paths...)}
 	for i := range s.openings {
 		s.openings[i].Area *= factor
-		s.paths[i].flow *= factor
+		s.openings[i].Viscous /= factor
+		s.paths[i] = s.openings[i].path()
 	}
 	return s
 }

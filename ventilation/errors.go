@@ -1,6 +1,10 @@
 package ventilation
 
-import "cloche.example/internal/domain"
+import (
+	"fmt"
+
+	"cloche.example/internal/domain"
+)
 
 // RangeError says which input was refused: Field names it as the caller wrote
 // it, Value is what was given, Min and Max what would have been accepted, Unit
@@ -16,3 +20,6 @@ var (
 	ErrNoSolution   = domain.ErrNoSolution   // valid inputs, but nothing solves the equations
 	ErrNotConverged = domain.ErrNotConverged // a solver used up its iterations
 )
+
+// errLevel is the fault of openings that no stack can work on.
+var errLevel = fmt.Errorf("openings: %w: all at one height and no wind; air passes two ways only through a tall opening (Vertical above zero)", ErrNoSolution)

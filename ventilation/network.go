@@ -2,7 +2,6 @@ package ventilation
 
 import (
 	"errors"
-	"fmt"
 	"math"
 	"slices"
 )
@@ -32,7 +31,7 @@ type Balance struct {
 func NewNetwork(openings []Opening, leaks []Leak, fans []Fan) (*Network, error) {
 	var faults []error
 	if len(openings)+len(leaks) == 0 {
-		faults = append(faults, fmt.Errorf("openings: %w", &RangeError{Field: "number of openings and leaks", Value: 0, Min: 1, Max: math.Inf(1), Unit: "count", Source: "air must be able to enter and leave"}))
+		faults = append(faults, noOpening())
 	}
 	n := &Network{openings: slices.Clone(openings)}
 	for i := range openings {
@@ -115,4 +114,8 @@ func AirChanges(flow, volume float64) float64 {
 		return math.NaN()
 	}
 	return 3600 * flow / volume
+}
+
+func noOpening() error {
+	return &RangeError{Field: "number of openings", Value: 0, Min: 1, Max: math.Inf(1), Unit: "count", Source: "air must be able to enter and leave"}
 }

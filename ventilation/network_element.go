@@ -15,6 +15,7 @@ var (
 	DischargeRange    = Range{Min: 0, Max: 1, Unit: "dimensionless", Source: "a jet carries at most the area times the ideal speed"}
 	PressureCoefRange = Range{Min: -3, Max: 1, Unit: "dimensionless", Source: "stagnation is 1, suction peaks reach about -3"}
 	VerticalRange     = Range{Min: 0, Max: 20, Unit: "m", Source: "protected-cropping houses"}
+	ViscousRange      = Range{Min: 0, Max: 1e6, Unit: "Pa s/m³", Source: "screens on vents of protected-cropping houses"}
 	ExponentRange     = Range{Min: 0.5, Max: 1, Unit: "dimensionless", Source: "turbulent to laminar flow"}
 	LeakageRange      = Range{Min: 0, Max: 100, Unit: "m³/(s Pa^n)", Source: "protected-cropping houses"}
 	FanFlowRange      = Range{Min: -500, Max: 500, Unit: "m³/s", Source: "protected-cropping houses"}
@@ -31,6 +32,7 @@ type Opening struct {
 	Vertical    float64 // m, vertical extent; 0 is a point
 	Area        float64 // m², the area to which Discharge refers
 	Discharge   float64 // dimensionless discharge coefficient on Area
+	Viscous     float64 // Pa s/m³, resistance in series that grows with the flow itself, as of a screen; 0 is none; of points only
 	Coefficient float64 // dimensionless wind pressure coefficient
 }
 
@@ -66,11 +68,16 @@ type PathFlow struct {
 func (f PathFlow) Net() float64 { return f.In - f.Out }
 
 func (o *Opening) check(where string) error {
-	if AreaRange.Contains(o.Area) && o.Area > 0 && DischargeRange.Contains(o.Discharge) && o.Discharge > 0 &&
+	if o.Viscous == 0 && AreaRange.Contains(o.Area) && o.Area > 0 && DischargeRange.Contains(o.Discharge) && o.Discharge > 0 &&
 		HeightRange.Contains(o.Height) && VerticalRange.Contains(o.Vertical) && PressureCoefRange.Contains(o.Coefficient) {
 		return nil
 	}
+	viscous := ViscousRange
+	if o.Vertical > 0 {
+		viscous = Range{Min: 0, Max: 0, Unit: viscous.Unit, Source: "a tall opening takes no screen: give it as points, one above the other"}
+	}
 	return errors.Join(
+		viscous.Check(where+".Viscous", o.Viscous),
 		HeightRange.Check(where+".Height", o.Height),
 		VerticalRange.Check(where+".Vertical", o.Vertical),
 		positive(AreaRange, where+".Area", o.Area),
@@ -120,7 +127,7 @@ type path struct {
 	wind        float64 // dimensionless pressure coefficient
 	flow        float64 // orifice: Cd A sqrt 2; leak: C; fan: volume flow
 	exponent    float64 // leak
-	slope       float64 // fan
+	slope       float64 // fan: slope; screened point: viscous resistance
 	kind        pathKind
 }
 
@@ -129,12 +136,16 @@ type pathKind uint8
 const (
 	pointPath pathKind = iota
 	tallPath
+	screenPath
 	leakPath
 	fanPath
 )
 
 func (o *Opening) path() path {
 	p := path{wind: o.Coefficient, flow: o.Discharge * o.Area * math.Sqrt2, bottom: o.Height, top: o.Height}
+	if o.Viscous > 0 {
+		p.kind, p.slope = screenPath, o.Viscous
+	}
 	if o.Vertical > 0 {
 		p.kind = tallPath
 		p.bottom, p.top = o.Height-0.5*o.Vertical, o.Height+0.5*o.Vertical
@@ -171,6 +182,18 @@ func (p *path) flows(bottom, top float64, outside, inside air) (in, out, rate fl
 		return 0, k * s, 0.5 * k / s
 	case tallPath:
 		return tallFlows(p.flow*outside.root, p.flow*inside.root, bottom, top)
+	case screenPath:
+		// dp = a Q + b Q²: Q = 2 dp/(a + sqrt(a² + 4 b dp)), b = rho/(Cd A)²/2.
+		rho := outside.rho
+		if bottom < 0 {
+			rho = inside.rho
+		}
+		root := math.Sqrt(p.slope*p.slope + 4*rho/(p.flow*p.flow)*math.Abs(bottom))
+		m := rho * 2 * math.Abs(bottom) / (p.slope + root)
+		if bottom < 0 {
+			return 0, m, rho / root
+		}
+		return m, 0, rho / root
 	case leakPath:
 		rho := outside.rho
 		if bottom < 0 {

@@ -1,0 +1,105 @@
+package ventilation
+
+import (
+	"errors"
+	"math"
+)
+
+// FreeAreaRange limits a side of a vent.
+var FreeAreaRange = Range{Min: 0, Max: 200, Unit: "m", Source: "vents of protected-cropping houses, continuous ones included"}
+
+// Sliding returns the free area, m², of a sliding vent: travel, m, of a leaf
+// along a frame of that direction's length, m, and width, m, across it. At most
+// the leaf's share comes free: travel must not pass length. NaN outside.
+func Sliding(length, width, travel float64) float64 {
+	if !(FreeAreaRange.Contains(length) && FreeAreaRange.Contains(width) && travel >= 0 && travel <= length) {
+		return math.NaN()
+	}
+	return width * travel
+}
+
+// RollUp returns the free area, m², of a side wall of film rolled up: length,
+// m, along the wall and raised, m, the height rolled up of height, m. NaN
+// unless raised lies between 0 and height.
+func RollUp(length, height, raised float64) float64 {
+	if !(FreeAreaRange.Contains(length) && FreeAreaRange.Contains(height) && raised >= 0 && raised <= height) {
+		return math.NaN()
+	}
+	return length * raised
+}
+
+// Louvre is a vent of parallel turning slats that close edge to edge.
+type Louvre struct {
+	Width     float64 // m, length of a slat
+	Height    float64 // m, of the whole vent
+	Slats     int     // count of slats
+	Thickness float64 // m, of a slat
+	Angle     float64 // degree, opened from the closed plane, 0 to 90
+}
+
+// Check joins every fault of l, by field.
+func (l Louvre) Check() error {
+	err := errors.Join(
+		positive(FreeAreaRange, "Width", l.Width),
+		positive(FreeAreaRange, "Height", l.Height),
+		FlapAngleRange.Check("Angle", l.Angle),
+	)
+	if l.Slats < 1 {
+		return errors.Join(err, &RangeError{Field: "Slats", Value: float64(l.Slats), Min: 1, Max: math.Inf(1), Unit: "count"})
+	}
+	return errors.Join(err, Range{Min: 0, Max: 0.5 * l.Height / float64(l.Slats), Unit: "m", Source: "half the spacing of the slats"}.Check("Thickness", l.Thickness))
+}
+
+// FreeArea returns the free area, m², between the slats, square to them: slats
+// times width times (spacing sin(angle) - thickness), and zero while the slats
+// still touch. NaN where Check finds a fault.
+func (l Louvre) FreeArea() float64 {
+	if l.Check() != nil {
+		return math.NaN()
+	}
+	gap := l.Height/float64(l.Slats)*math.Sin(l.Angle*math.Pi/180) - l.Thickness
+	return float64(l.Slats) * l.Width * math.Max(gap, 0)
+}
+
+// OnArea returns the discharge coefficient (dimensionless) on the area to,
+// m², that passes as much as cd (dimensionless) on the area from, m². A
+// coefficient means nothing without its area: the same flap has 0.6 on its
+// free area and 0.2 on its frame. NaN unless both areas are positive; above 1
+// it says that the area to is too small to be the one meant.
+func OnArea(cd, from, to float64) float64 {
+	if !(from > 0 && to > 0) {
+		return math.NaN()
+	}
+	return cd * from / to
+}
+
+// CheckOpenings looks at openings as a whole in a house with its floor at
+// floor and its ridge at ridge, m above the datum, for the wind, m/s. It joins
+// every fault by field: a vent above the ridge or below the floor, a tall one
+// that sticks out, and no way for air to move: all points at one height
+// without wind (air then passes two ways only through a tall opening). The
+// last matches ErrNoSolution, the others ErrRange.
+func CheckOpenings(openings []Opening, floor, ridge, wind float64) error {
+	var faults []error
+	faults = append(faults, WindRange.Check("wind", wind), HeightRange.Check("floor", floor), HeightRange.Check("ridge", ridge))
+	house := Range{Min: floor, Max: ridge, Unit: "m", Source: "from the floor to the ridge"}
+	level, tall := true, false
+	for i := range openings {
+		o := &openings[i]
+		where := place("openings", i, o.Name)
+		faults = append(faults, o.check(where))
+		if o.Vertical > 0 {
+			tall = true
+			faults = append(faults, house.Check(where+".Height - Vertical/2", o.Height-o.Vertical/2), house.Check(where+".Height + Vertical/2", o.Height+o.Vertical/2))
+		} else {
+			faults = append(faults, house.Check(where+".Height", o.Height))
+		}
+		level = level && o.Height == openings[0].Height
+	}
+	if len(openings) == 0 {
+		faults = append(faults, noOpening())
+	} else if level && !tall && wind == 0 {
+		faults = append(faults, errLevel)
+	}
+	return errors.Join(faults...)
+}

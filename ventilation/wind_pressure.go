@@ -1,0 +1,110 @@
+package ventilation
+
+import "math"
+
+// Face is a face of a low-rise building for its pressure coefficient.
+type Face uint8
+
+// The faces. A roof's angle counts from the eave that the wind meets: 0 is
+// the windward slope, 180 the lee slope.
+const (
+	Wall      Face = iota
+	LowRoof        // pitch below 10 degrees
+	MidRoof        // pitch 11 to 30 degrees
+	SteepRoof      // pitch above 30 degrees
+	faceCount
+)
+
+// Shelter is the exposure that a table of pressure coefficients was made for.
+type Shelter uint8
+
+// The exposures.
+const (
+	Exposed       Shelter = iota // nothing around
+	SemiSheltered                // country with scattered obstacles as high as half the house
+	Sheltered                    // surrounded by obstacles as high as the house
+	shelterCount
+)
+
+// CoefficientTable holds surface-averaged wind pressure coefficients at 0, 45,
+// 90, 135 and 180 degrees between wind and the face's normal.
+type CoefficientTable struct {
+	Source    string                // where the values come from
+	Reference string                // the height of the wind speed to which they refer
+	Values    [faceCount][5]float64 // dimensionless, by Face and angle
+}
+
+// coefficientTables are those of [Liddament96] for buildings up to three
+// storeys with a length equal to the width. The semi-sheltered table was
+// read; the two others are from memory.
+var coefficientTables = [shelterCount]CoefficientTable{
+	{"[Liddament96] table 2.1, exposed, length to width 1:1 (from memory)", atRoof, [faceCount][5]float64{
+		{0.7, 0.35, -0.5, -0.4, -0.2},
+		{-0.8, -0.7, -0.6, -0.5, -0.4},
+		{-0.4, -0.5, -0.6, -0.5, -0.4},
+		{0.3, -0.4, -0.6, -0.4, -0.5},
+	}},
+	{"[Liddament96] table 2.2, semi-sheltered, length to width 1:1", atRoof, [faceCount][5]float64{
+		{0.4, 0.1, -0.3, -0.35, -0.2},
+		{-0.6, -0.5, -0.4, -0.5, -0.6},
+		{-0.4, -0.5, -0.6, -0.5, -0.4},
+		{0.3, -0.4, -0.6, -0.4, -0.5},
+	}},
+	{"[Liddament96] table 2.3, sheltered, length to width 1:1 (from memory)", atRoof, [faceCount][5]float64{
+		{0.2, 0.05, -0.25, -0.3, -0.25},
+		{-0.5, -0.5, -0.4, -0.5, -0.5},
+		{-0.3, -0.4, -0.5, -0.4, -0.3},
+		{0.25, -0.3, -0.5, -0.3, -0.4},
+	}},
+}
+
+const atRoof = "wind speed at the height of the building, undisturbed"
+
+// Coefficients returns the table for s; an unknown exposure gives the zero
+// table with an empty Source.
+func (s Shelter) Coefficients() CoefficientTable {
+	if s >= shelterCount {
+		return CoefficientTable{}
+	}
+	return coefficientTables[s]
+}
+
+// At returns the pressure coefficient (dimensionless) of face at angle, degree
+// between the wind and the face's normal, 0 to 180, straight between the
+// table's angles. NaN outside.
+func (t CoefficientTable) At(face Face, angle float64) float64 {
+	if face >= faceCount || !IncidenceRange.Contains(angle) {
+		return math.NaN()
+	}
+	i := min(int(angle/45), 3)
+	part := angle/45 - float64(i)
+	v := &t.Values[face]
+	return v[i] + part*(v[i+1]-v[i])
+}
+
+// swami holds the coefficients of [SwaChan88] in the source's order (from
+// memory).
+var swami = [7]float64{1.248, -0.703, -1.175, 0.131, 0.769, 0.07, 0.717}
+
+// WallCoefficient returns the surface-averaged pressure coefficient
+// (dimensionless) of a wall of a low-rise building at angle, degree between
+// the wind and its normal, 0 to 180, for its length over that of the adjacent
+// wall, side (ratio, 0.2 to 5), and normal, its coefficient at 0 degrees
+// (dimensionless, 0.6 in the source):
+//
+//	Cp = Cp0 ln(1.248 - 0.703 sin(a/2) - 1.175 sin²a + 0.131 sin³(2 a G)
+//	     + 0.769 cos(a/2) + 0.07 G² sin²(a/2) + 0.717 cos²(a/2)), G = ln side
+//
+// [SwaChan88] (from memory); it refers to the wind at the height of the
+// eaves. NaN outside.
+func WallCoefficient(angle, side, normal float64) float64 {
+	if !(IncidenceRange.Contains(angle) && side >= 0.2 && side <= 5 && DischargeRange.Contains(normal)) {
+		return math.NaN()
+	}
+	a, g := angle*math.Pi/180, math.Log(side)
+	half, sin := math.Sin(a/2), math.Sin(a)
+	turn := math.Sin(2 * a * g)
+	c := math.Cos(a / 2)
+	return normal * math.Log(swami[0]+swami[1]*half+swami[2]*sin*sin+swami[3]*turn*turn*turn+
+		swami[4]*c+swami[5]*g*g*half*half+swami[6]*c*c)
+}
