@@ -88,7 +88,7 @@ type CarrierResult struct {
 	FreezeThrough  float64 // s, from 0 °C until all content is ice; +Inf as above
 }
 
-// latentIce is the heat of melting of ice, J/kg [HoF21] ch. 1.
+// latentIce is the heat of melting of ice, J/kg [HoF17] ch. 1.
 const latentIce = 333600
 
 // Compare returns what air and water take for the same load. Loss: WallLoss

@@ -18,6 +18,39 @@
 // 900 °C); acid dew point of sulphurous flue gas; more than one temperature
 // of a node; transfer of moisture between the nodes of the exact solution.
 //
+// # Air movement
+//
+// One flow in a duct, a tree of branches, a perforated tube or a store: steady,
+// incompressible, friction by Darcy and Weisbach with Colebrook's factor. A
+// Fan is its curve at 1.2 kg/m³; every crossing with the ducts is found. Not
+// modelled: junction losses that depend on the split of flow (they stand in
+// Segment.Fittings), noise, leakage of ducts, jets that cling to a surface,
+// condensation in ducts and stores. A hot jet, a fan in stall over a heater
+// and a frozen pipe can do harm: the results name them, local codes and
+// licensed practice decide.
+//
+//	function              equation               range                 accuracy              check
+//	Friction, Colebrook   [Cole39] eq. 12        Re to 1e9, ε/D to 0.1 4e-16 of its root     bisection; Cengel Ex. 8-3, 14-1
+//	SwameeJain            [SwaJai76] eq. 3       Re 5e3 to 1e8         +2.9 % of Colebrook   scan
+//	Haaland               [Haal83] eq. 8         Re 4e3 to 1e8         1.5 % of Colebrook    scan
+//	AltshulTsal           [Tsal89]               Re 4e3 to 1e8         5 % of Colebrook      duct sheet; scan
+//	EquivalentDiameter    [Hueb48]               any                   as printed            duct sheet
+//	DryAir, AirViscosity  [USStd76] eq. 51       −60 to 200 °C         0.5 % (from memory)   tables
+//	DuctFilm              [Pet70]                Re 1e4 to 5e6         6 % of measurements   Lienhard Ex. 7.6
+//	Duct.Heat             exact                  any                   rounding              Lienhard Ex. 7.6
+//	System.Loss, RoundFor Darcy-Weisbach         any                   rounding              Cengel Ex. 8-4, 8-5; Douglas Ex. 14.5, 14.6
+//	OperatingPoint        fan laws [HoF17]       within the curve      1e-9                  scan; Cengel Ex. 14-1; Arasu Ex. 3.11, 4.12
+//	Tree.Solve            balance of branches    any tree              1e-9                  laws
+//	PerforatedTube        momentum with regain   steady                1e-9 of the scheme    plain march; cosine law
+//	Jet                   [HoF17] ch. 20         K from memory         band of the bend      momentum balance
+//	AirOrWater            heat balance           above                 rounding              Hundy Ex. 21.1
+//	SoilStore, RockBed    conduction, [Ergun52]  steps to a day        heat to 1e-9          line source; laws
+//
+// Between Reynolds numbers 2300 and 4000 the friction factor is a straight
+// line, a convention. In Cengel's Ex. 14-1 the fan table is joined by straight
+// lines here and by a curve in the source: 643 against 650 cfm. Lienhard's Ex.
+// 7.6 prints a film coefficient 2.8 % above what its own formula gives.
+//
 // # Sources
 //
 //	BimschV10   Germany, First Ordinance on the Federal Immission Control Act
@@ -25,9 +58,22 @@
 //	            Siegert form; its constants from memory
 //	BWSteam11   Babcock & Wilcox, Steam: its generation and use, 1911
 //	            (public domain)
+//	Clam09      D. Clamond, "Efficient resolution of the Colebrook equation",
+//	            Industrial & Engineering Chemistry Research 48 (2009) 3665-3671
+//	Cole39      C. F. Colebrook, "Turbulent flow in pipes", J. Institution of Civil
+//	            Engineers 11 (1939) 133-156; eq. number from memory
+//	DufBec13    J. A. Duffie, W. A. Beckman, Solar Engineering of Thermal
+//	            Processes, 4th ed., 2013
+//	ElM97       K. El Moueddeb, S. Barrington, N. Barthakur, perforated ventilation
+//	            ducts, J. Agricultural Engineering Research 68 (1997) 29-37
 //	EnBoiler12  EN 303-5:2012, Heating boilers for solid fuels: efficiency by
 //	            losses
+//	Ergun52     S. Ergun, "Fluid flow through packed columns", Chemical Engineering
+//	            Progress 48 (1952) 89-94; from memory
+//	Haal83      S. E. Haaland, J. Fluids Engineering 105 (1983) 89-90; from memory
 //	HoF17       ASHRAE Handbook - Fundamentals (SI), 2017
+//	Hueb48      R. G. Huebscher, "Friction equivalents for round, square and
+//	            rectangular ducts", ASHVE Transactions 54 (1948)
 //	Hundy08     G. F. Hundy, A. R. Trott, T. C. Welch, Refrigeration and
 //	            Air-Conditioning, 4th ed., 2008
 //	IsoFuel21   ISO 17225-1:2021, Solid biofuels - Fuel specifications and
@@ -38,4 +84,11 @@
 //	Joel96      R. Joel, Basic Engineering Thermodynamics, 5th ed., 1996
 //	MurMck03    W. R. Murphy, G. McKay, Energy Management, 2003
 //	Nag08       P. K. Nag, Basic and Applied Thermodynamics, 2008
+//	Pet70       B. S. Petukhov, Advances in Heat Transfer 6 (1970) 503-564
+//	SwaJai76    P. K. Swamee, A. K. Jain, "Explicit equations for pipe-flow
+//	            problems", J. Hydraulics Division ASCE 102 (1976) 657-664; from
+//	            memory
+//	Tsal89      R. J. Tsal, "Altshul-Tsal friction factor equation", Heating/Piping/
+//	            Air Conditioning, August 1989
+//	USStd76     U.S. Standard Atmosphere, 1976: eq. 51, viscosity of air
 package airheat

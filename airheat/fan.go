@@ -123,7 +123,7 @@ func (f Fan) Peak() (flow, pressure float64) { return f.flow[f.peak], f.pressure
 // Pressure returns the fan pressure, Pa, at the inlet flow (m³/s), the speed
 // as a ratio to the tested one, and the inlet density (kg/m³), by the fan
 // laws: n² (ρ/1.2) times the tested pressure at flow/n. NaN outside the curve.
-// [HoF21] ch. 21, fan laws.
+// [HoF17] ch. 21, fan laws.
 func (f Fan) Pressure(flow, speed, density float64) float64 {
 	p, _ := f.at(flow / speed)
 	return speed * speed * (density / StandardDensity) * p

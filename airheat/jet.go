@@ -30,7 +30,7 @@ type Jet struct {
 	Thermal  float64  // KT, the temperature decay factor, dimensionless
 }
 
-// The decay factors of jets from plain openings, from memory of [HoF21] ch. 20
+// The decay factors of jets from plain openings, from memory of [HoF17] ch. 20
 // (round: 5 to 7; plane: about 2.5); temperature decays a little faster than
 // velocity because heat spreads wider.
 const (
@@ -92,7 +92,7 @@ func (j Jet) decay(k, distance float64) float64 {
 
 // AxisSpeed returns the largest speed, m/s, at the distance (m, 0 and more)
 // along the jet: V0 K √A0/x of a round jet, V0 K √(h/x) of a plane one, and V0
-// in the core. NaN for a negative distance. [HoF21] ch. 20.
+// in the core. NaN for a negative distance. [HoF17] ch. 20.
 func (j Jet) AxisSpeed(distance float64) float64 {
 	return j.Speed * j.decay(j.Velocity, distance)
 }
