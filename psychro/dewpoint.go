@@ -6,15 +6,20 @@ import "math"
 // pressure and humidity ratio, becomes saturated: over ice below 0.01 °C (a
 // frost point), over liquid from there on. NaN for dry air.
 func (s State) DewPoint() float64 {
-	// The enhancement factor at the triple point lies between 1 and 1.01.
-	switch e := s.x * s.p; {
-	case e < triplePressure*0.99:
-		return s.dewPoint(Ice)
-	case e > triplePressure*1.01 || s.x >= s.model.saturated(Liquid, TriplePoint, s.p):
-		return s.dewPoint(Liquid)
-	default:
-		return s.dewPoint(Ice)
+	t := s.defaultDewPoint()
+	if t > s.t { // by rounding, or by the step at 0.01 °C
+		return s.t
 	}
+	return t
+}
+
+func (s State) defaultDewPoint() float64 {
+	// The enhancement factor at the triple point lies between 1 and 1.01.
+	e := s.x * s.p
+	if e > triplePressure*1.01 || e > triplePressure*0.99 && s.x >= s.model.saturated(Liquid, TriplePoint, s.p) {
+		return s.dewPoint(Liquid)
+	}
+	return s.dewPoint(Ice)
 }
 
 // FrostPoint returns the temperature, °C, at which the air becomes saturated
@@ -35,8 +40,11 @@ func (s State) DewPointOver(surface Surface) float64 {
 	return t
 }
 
-// dewPoint solves x p = f(td) ps(td).
+// dewPoint solves x p = f(td) ps(td). Saturated air is at its dew point.
 func (s State) dewPoint(surface Surface) float64 {
+	if s.x > 0 && s.x == s.xs && surface == SurfaceAt(s.t) {
+		return s.t
+	}
 	e := s.x * s.p
 	switch {
 	case !(e > 0):

@@ -110,7 +110,7 @@ func (m Model) hottest(p float64) float64 {
 // dewPointOf is the dew point of vapour of mole fraction x at p, °C; NaN for
 // none.
 func (m Model) dewPointOf(x, p float64) float64 {
-	return State{p: p, x: x, model: m}.DewPoint()
+	return State{p: p, x: x, model: m}.defaultDewPoint()
 }
 
 // FromSpecificVolumeAndHumidityRatio returns the air of specific volume v,
@@ -186,13 +186,13 @@ func (m Model) FromWetBulbAndRelativeHumidity(tw, rh, p float64) (State, error) 
 	if err != nil || !(rh >= 0 && rh <= 1) {
 		return State{}, errors.Join(renamed(err, "wet bulb"), RelativeHumidities.Check("relative humidity", rh))
 	}
-	if rh == 1 {
-		return m.build(tw, p, xs, xs, "wet bulb", tw, "°C", State.WetBulb)
-	}
 	// x given by the wet bulb falls with t, rh times saturation rises.
 	hi := m.hottest(p)
 	excess := func(t float64) float64 {
 		return m.fractionFromWetBulb(surface, t, tw, p) - rh*m.saturated(SurfaceAt(t), t, p)
+	}
+	if excess(tw) <= 0 { // saturated, to rounding
+		return m.build(tw, p, rh*xs, xs, "wet bulb", tw, "°C", State.WetBulb)
 	}
 	t, err := solve.Root(excess, tw, hi, 1e-12)
 	if err != nil {
@@ -215,7 +215,7 @@ func (m Model) FromHumidityRatioAndRelativeHumidity(w, rh, p float64) (State, er
 		return State{}, err
 	}
 	s, err := m.warmed(fractionOf(w), rh, p, "humidity ratio", w, "kg/kg", State.HumidityRatio)
-	if err == nil {
+	if s.x < s.xs {
 		s.w = w
 	}
 	return s, err

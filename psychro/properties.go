@@ -32,7 +32,7 @@ func (s State) SaturationVapourPressure() float64 {
 // RelativeHumidity returns vapour pressure over SaturationVapourPressure, a
 // fraction; over ice below 0.01 °C.
 func (s State) RelativeHumidity() float64 {
-	return s.x / s.xs
+	return min(1, s.x/s.xs)
 }
 
 // RelativeHumidityOver returns the relative humidity, fraction, against the
@@ -48,7 +48,7 @@ func (s State) RelativeHumidityOver(surface Surface) float64 {
 // DegreeOfSaturation returns the humidity ratio over that of saturated air of
 // the same temperature and pressure, fraction.
 func (s State) DegreeOfSaturation() float64 {
-	return s.w / ratioOf(s.xs)
+	return min(1, s.w/ratioOf(s.xs))
 }
 
 // AbsoluteHumidity returns the mass of vapour per volume of moist air, kg/m³.

@@ -163,7 +163,7 @@ func (s State) solveBulb(surface Surface, lo, hi, x, h float64) float64 {
 		step /= max(0.5, 1-0.5*bend*step)
 		next := x - step
 		if math.Abs(step) < 2e-5 {
-			return next
+			return max(lo, min(next, hi))
 		}
 		if !(next > lo && next < hi) {
 			if hi-lo < 1e-9 {
