@@ -74,5 +74,20 @@ func Swinbank(t float64) float64 {
 	return swinbankFactor*k*math.Sqrt(k) - constant.ZeroCelsius
 }
 
+// swinbankFlux is the coefficient of [Swinbank63] in its form for the flux,
+// W/(m² K⁶), converted from 5.31e-14 mW/(cm² K⁶).
+const swinbankFlux = 5.31e-13
+
+// SwinbankIrradiance returns the long-wave irradiance in W/m² of a clear sky
+// on level ground for air at t in °C, 5.31e-13 T⁶ in kelvin [Swinbank63]; it
+// lies 0.9 % above the temperature form. NaN outside SwinbankAir.
+func SwinbankIrradiance(t float64) float64 {
+	if !SwinbankAir.Contains(t) {
+		return nan
+	}
+	k := t + constant.ZeroCelsius
+	return swinbankFlux * k * k * k * k * k * k
+}
+
 // SwinbankAir is the range in °C of Swinbank.
 var SwinbankAir = Range{Min: -30, Max: 40, Unit: "°C", Source: "chosen; measured at 8 to 30 °C (from memory)"}
