@@ -1,0 +1,202 @@
+package lighting
+
+import "math"
+
+// Configuration factors between diffuse surfaces: closed forms for circles,
+// rectangles and convex polygons [Howell10], [Sparrow63].
+
+// PolygonFactor returns the fraction of a point's hemisphere, weighted by the
+// cosine to its normal n, that a plane convex polygon with the given corners
+// fills, by Lambert's exact formula F = |Σ Γk (a×b/|a×b|)·n|/2π; only what
+// lies above the point's horizon counts. The corners run either way round, at
+// most 12 of them; NaN for more, or when n has no length.
+func PolygonFactor(at Point, n Vector, corners ...Point) float64 {
+	length := math.Sqrt(n.X*n.X + n.Y*n.Y + n.Z*n.Z)
+	if len(corners) > maxCorners || !(length > 0) {
+		return math.NaN()
+	}
+	var poly polygon
+	for _, c := range corners {
+		poly.add(Vector{c.X - at.X, c.Y - at.Y, c.Z - at.Z})
+	}
+	unit := Vector{n.X / length, n.Y / length, n.Z / length}
+	seen := poly.clip(unit)
+	return math.Abs(seen.lambert(unit)) / (2 * math.Pi)
+}
+
+// maxCorners leaves room for the corners that clipping adds.
+const maxCorners = 12
+
+// polygon holds the corners of a plane convex polygon as seen from a point.
+type polygon struct {
+	n      int
+	corner [maxCorners + 4]Vector
+}
+
+func (p *polygon) add(v Vector) {
+	p.corner[p.n] = v
+	p.n++
+}
+
+// clip returns the part with n·v >= 0.
+func (p *polygon) clip(n Vector) (out polygon) {
+	for i := range p.n {
+		a, b := p.corner[i], p.corner[(i+1)%p.n]
+		da, db := dot(n, a), dot(n, b)
+		if da >= 0 {
+			out.add(a)
+		}
+		if da > 0 && db < 0 || da < 0 && db > 0 {
+			t := da / (da - db)
+			out.add(Vector{a.X + t*(b.X-a.X), a.Y + t*(b.Y-a.Y), a.Z + t*(b.Z-a.Z)})
+		}
+	}
+	return out
+}
+
+// lambert is Σ Γk (a×b/|a×b|)·n over the edges.
+func (p *polygon) lambert(n Vector) float64 {
+	sum := 0.0
+	for i := range p.n {
+		a, b := p.corner[i], p.corner[(i+1)%p.n]
+		c := cross(a, b)
+		s := math.Sqrt(dot(c, c))
+		if s > 0 {
+			sum += math.Atan2(s, dot(a, b)) * dot(c, n) / s
+		}
+	}
+	return sum
+}
+
+func dot(a, b Vector) float64 { return a.X*b.X + a.Y*b.Y + a.Z*b.Z }
+
+func cross(a, b Vector) Vector {
+	return Vector{a.Y*b.Z - a.Z*b.Y, a.Z*b.X - a.X*b.Z, a.X*b.Y - a.Y*b.X}
+}
+
+// DiscFactor returns the fraction of the hemisphere above a point that a disc
+// of the radius, m, at least 0, fills at the distance, m, above 0, facing it on
+// its axis: R²/(R²+h²) [Howell10]. NaN outside.
+func DiscFactor(radius, distance float64) float64 {
+	if !(radius >= 0) || !(distance > 0) {
+		return math.NaN()
+	}
+	return radius * radius / (radius*radius + distance*distance)
+}
+
+// CornerFactor returns the fraction of the hemisphere of a point that a
+// parallel rectangle with sides a and b, m, at least 0, fills when one of its
+// corners lies at the distance, m, above 0, straight in front of the point
+// [Howell10]. NaN outside.
+func CornerFactor(a, b, distance float64) float64 {
+	if !(a >= 0) || !(b >= 0) || !(distance > 0) {
+		return math.NaN()
+	}
+	x, y := a/distance, b/distance
+	rx, ry := math.Sqrt(1+x*x), math.Sqrt(1+y*y)
+	return (x/rx*math.Atan(y/rx) + y/ry*math.Atan(x/ry)) / (2 * math.Pi)
+}
+
+// StripFactor returns the fraction of the hemisphere of a point that an
+// endless parallel strip of the half width, m, at least 0, fills when its
+// middle lies at the distance, m, above 0, in front of the point: the sine of
+// the half angle. NaN outside.
+func StripFactor(halfWidth, distance float64) float64 {
+	if !(halfWidth >= 0) || !(distance > 0) {
+		return math.NaN()
+	}
+	return halfWidth / math.Hypot(halfWidth, distance)
+}
+
+// CoaxialDiscsFactor returns the fraction of the light leaving disc 1, radius
+// r1, m, above 0, that reaches disc 2, radius r2, m, at least 0, facing it at
+// the distance, m, above 0, on one axis [Howell10]. NaN outside.
+func CoaxialDiscsFactor(r1, r2, distance float64) float64 {
+	if !(r1 > 0) || !(r2 >= 0) || !(distance > 0) {
+		return math.NaN()
+	}
+	a, b := r1/distance, r2/distance
+	x := 1 + (1+b*b)/(a*a)
+	return 2 * (b / a) * (b / a) / (x + math.Sqrt(x*x-4*(b/a)*(b/a)))
+}
+
+// OpposedPlatesFactor returns the fraction of the light leaving a rectangle
+// with sides a and b, m, above 0, that reaches an equal one straight opposite
+// at the distance, m, above 0. NaN outside.
+func OpposedPlatesFactor(a, b, distance float64) float64 {
+	if !(a > 0) || !(b > 0) || !(distance > 0) {
+		return math.NaN()
+	}
+	return parallelExchange(span{0, a}, span{0, a}, span{0, b}, span{0, b}, distance) / (a * b)
+}
+
+// AdjacentPlatesFactor returns the fraction of the light leaving a rectangle
+// with sides common and a that reaches one with sides common and b at a right
+// angle along the common edge; all in m, above 0. NaN outside.
+func AdjacentPlatesFactor(common, a, b float64) float64 {
+	if !(common > 0) || !(a > 0) || !(b > 0) {
+		return math.NaN()
+	}
+	return squareExchange(span{0, common}, span{0, common}, span{0, a}, span{0, b}) / (common * a)
+}
+
+// span is an interval of a coordinate, m.
+type span struct{ lo, hi float64 }
+
+// edges is ∫∫ ln √((u-v)² + d²) du dv over two parallel edges, but for terms
+// that cancel around a closed contour.
+func edges(u, v span, d2 float64) float64 {
+	return edge(u.hi-v.lo, d2) - edge(u.lo-v.lo, d2) - edge(u.hi-v.hi, d2) + edge(u.lo-v.hi, d2)
+}
+
+// edge is the second antiderivative of ln √(w² + d²).
+func edge(w, d2 float64) float64 {
+	s := w*w + d2
+	if s == 0 {
+		return 0
+	}
+	e := (w*w - d2) / 4 * math.Log(s)
+	if d2 > 0 {
+		d := math.Sqrt(d2)
+		e += d * w * math.Atan2(w, d)
+	}
+	return e
+}
+
+// parallelExchange is area times factor, m², between two rectangles in
+// parallel planes at the distance d, sides along x and y: Stokes' form
+// AF = 1/2π ∮∮ ln r dr1·dr2 [Sparrow63], in which only parallel edges count.
+func parallelExchange(x1, x2, y1, y2 span, d float64) float64 {
+	sum := 0.0
+	for i, a := range [2]float64{y1.lo, y1.hi} {
+		for j, b := range [2]float64{y2.lo, y2.hi} {
+			sum -= parity(i+j) * edges(x1, x2, (a-b)*(a-b)+d*d)
+		}
+	}
+	for i, a := range [2]float64{x1.lo, x1.hi} {
+		for j, b := range [2]float64{x2.lo, x2.hi} {
+			sum -= parity(i+j) * edges(y1, y2, (a-b)*(a-b)+d*d)
+		}
+	}
+	return sum / (2 * math.Pi)
+}
+
+// squareExchange is area times factor, m², between two rectangles at a right
+// angle: c1 and c2 lie along the common direction, a and b are the distances
+// of the two from the common line.
+func squareExchange(c1, c2, a, b span) float64 {
+	sum := 0.0
+	for i, p := range [2]float64{a.lo, a.hi} {
+		for j, q := range [2]float64{b.lo, b.hi} {
+			sum -= parity(i+j) * edges(c1, c2, p*p+q*q)
+		}
+	}
+	return sum / (2 * math.Pi)
+}
+
+func parity(k int) float64 {
+	if k%2 == 1 {
+		return -1
+	}
+	return 1
+}

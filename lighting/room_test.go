@@ -1,0 +1,219 @@
+package lighting
+
+import (
+	"math"
+	"math/rand/v2"
+	"testing"
+
+	"github.com/stretchr/testify/require"
+)
+
+func box() Room {
+	return Room{Length: 4, Width: 2, Height: 2.5, Floor: 0.3, Ceiling: 0.7, WallX0: 0.5, WallX1: 0.4, WallY0: 0.6, WallY1: 0.2}
+}
+
+func everyLight(t *testing.T) map[string]Fixture {
+	bar := Fixture{Light: cosine(t, 80, 2.3), At: Point{1.7, 0.9, 1.8}, Length: 1.1, Aim: AimBar(25, 10, 35)}
+	return map[string]Fixture{
+		"Lambertian down":   {Light: cosine(t, 100, 1), At: Point{1, 0.7, 2}},
+		"Lambertian tilted": {Light: cosine(t, 100, 1), At: Point{1, 0.7, 2}, Aim: Aim(33, 71, 0)},
+		"even":              {Light: cosine(t, 100, 0), At: Point{1, 0.7, 2}, Aim: Aim(33, 40, 0)},
+		"wide":              {Light: cosine(t, 100, 0.37), At: Point{3, 0.7, 1.2}, Aim: Aim(200, 95, 0)},
+		"beam":              {Light: cosine(t, 100, 4.8188), At: Point{1, 0.7, 2}, Aim: Aim(10, 30, 0)},
+		"upwards":           {Light: cosine(t, 100, 2), At: Point{1, 0.7, 2}, Aim: Aim(0, 180, 0)},
+		"narrow":            {Light: cosine(t, 100, 300), At: Point{1, 0.7, 2}, Aim: Aim(310, 60, 0)},
+		"bar":               bar,
+	}
+}
+
+func TestPhotonsOnAClosedBoxEqualPhotonsEmitted(t *testing.T) {
+	r := box()
+	for name, f := range everyLight(t) {
+		t.Run(name, func(t *testing.T) {
+			for _, n := range []int{1, 3} {
+				sum := 0.0
+				for face := range faces {
+					for j := range n {
+						for i := range n {
+							sum += rectangleFlux(f, r.patch(face, n, i, j))
+						}
+					}
+				}
+				require.InEpsilon(t, f.PPF(), sum, 1e-9, "%d", n)
+			}
+		})
+	}
+	f := Fixture{Light: lopsided(t, TypeC, 19, 13), At: Point{1.3, 0.9, 1.7}, Aim: Aim(20, 40, 60)}
+	sum := 0.0
+	for face := range faces {
+		sum += rectangleFlux(f, r.patch(face, 1, 0, 0))
+	}
+	require.InEpsilon(t, f.PPF(), sum, 2e-4, "kinks of the table stop the quadrature there")
+}
+
+func TestFluxThroughARectangleIsTheIntegralOfTheMap(t *testing.T) {
+	bed := Bed{X: 0.4, Y: 0.3, Length: 2, Width: 1.1, Z: 0.6}
+	for name, f := range everyLight(t) {
+		if name == "upwards" {
+			continue
+		}
+		l, err := NewLights(f)
+		require.NoError(t, err)
+		p, err := bed.Grid(400, 220)
+		require.NoError(t, err)
+		ppfd, err := l.Map(p)
+		require.NoError(t, err)
+		s, err := Evenness(ppfd)
+		require.NoError(t, err)
+		got := rectangleFlux(f, [4]Point{{0.4, 0.3, 0.6}, {2.4, 0.3, 0.6}, {2.4, 1.4, 0.6}, {0.4, 1.4, 0.6}})
+		require.InDelta(t, s.Mean*bed.Area(), got, 2e-5*f.PPF(), name)
+	}
+}
+
+func TestFactorsOfEachPatchSumToOne(t *testing.T) {
+	r := box()
+	const n = 5
+	x := r.exchange(n)
+	for f1 := range faces {
+		for j1 := range n {
+			for i1 := range n {
+				sum := 0.0
+				for f2 := range faces {
+					if f2 == f1 {
+						continue
+					}
+					for j2 := range n {
+						for i2 := range n {
+							a := x.between(f1, i1, j1, f2, i2, j2)
+							require.InDelta(t, x.between(f2, i2, j2, f1, i1, j1), a, 1e-14)
+							require.Greater(t, a, 0.0)
+							sum += a
+						}
+					}
+				}
+				require.InDelta(t, r.faceArea(f1)/(n*n), sum, 1e-12)
+			}
+		}
+	}
+}
+
+// chance shoots photons: an independent solution of the same problem.
+func chance(r Room, f Fixture, photons int, rnd *rand.Rand) (first, total [faces]float64) {
+	side, rho := r.sides(), r.reflectance()
+	d := f.Light.(CosinePower)
+	turn := f.Aim.matrix()
+	for range photons {
+		c := math.Pow(1-rnd.Float64(), 1/(d.m+1))
+		s, phi := math.Sqrt(1-c*c), 2*math.Pi*rnd.Float64()
+		local := [3]float64{s * math.Cos(phi), s * math.Sin(phi), -c}
+		var dir [3]float64
+		for i := range dir {
+			for j := range local {
+				dir[i] += turn[i][j] * local[j]
+			}
+		}
+		at := [3]float64{f.At.X, f.At.Y, f.At.Z}
+		for bounce := 0; ; bounce++ {
+			near, face := math.Inf(1), 0
+			for k := range 3 {
+				if dir[k] > 0 {
+					if t := (side[k] - at[k]) / dir[k]; t < near {
+						near, face = t, 2*k+1
+					}
+				} else if t := -at[k] / dir[k]; dir[k] < 0 && t < near {
+					near, face = t, 2*k
+				}
+			}
+			if bounce == 0 {
+				first[face]++
+			}
+			total[face]++
+			if rnd.Float64() >= rho[face] {
+				break
+			}
+			k := face / 2
+			for i := range at {
+				at[i] = math.Min(math.Max(at[i]+near*dir[i], 0), side[i])
+			}
+			at[k] = side[k] * float64(face%2)
+			s2 := rnd.Float64()
+			s, phi := math.Sqrt(s2), 2*math.Pi*rnd.Float64()
+			a, b := inFace[k][0], inFace[k][1]
+			dir[a], dir[b], dir[k] = s*math.Cos(phi), s*math.Sin(phi), math.Sqrt(1-s2)
+			if face%2 == 1 {
+				dir[k] = -dir[k]
+			}
+		}
+	}
+	for face := range faces {
+		scale := d.ppf / float64(photons) / r.faceArea(face)
+		first[face] *= scale
+		total[face] *= scale
+	}
+	return first, total
+}
+
+func TestRadiosityAgreesWithPhotonsShotAtRandom(t *testing.T) {
+	r := box()
+	f := Fixture{Light: cosine(t, 100, 2.4), At: Point{1.2, 0.8, 1.9}, Aim: Aim(20, 35, 0)}
+	const photons = 1_000_000
+	_, total := chance(r, f, photons, rand.New(rand.NewPCG(5, 6)))
+	s, err := r.Reflect(Layout{f}, 12)
+	require.NoError(t, err)
+	for face := range faces {
+		require.InEpsilon(t, total[face], s.FaceMean(face), 0.006, "face %d", face)
+	}
+}
+
+func TestEnergyBalanceOfAnEvenRoom(t *testing.T) {
+	// Mean over all faces = PPF/(A (1-ρ)).
+	r := Room{4, 2, 2.5, 0.8, 0.8, 0.8, 0.8, 0.8, 0.8}
+	f := Fixture{Light: cosine(t, 1200, 1), At: Point{1, 0.7, 2}}
+	for _, n := range []int{1, 6} {
+		s, err := r.Reflect(Layout{f}, n)
+		require.NoError(t, err)
+		sum, area := 0.0, 0.0
+		for face := range faces {
+			sum += s.FaceMean(face) * r.faceArea(face)
+			area += r.faceArea(face)
+		}
+		require.InEpsilon(t, 1200/(area*0.2), sum/area, 1e-10)
+	}
+}
+
+func TestAMapOnAFaceMeetsItsPatches(t *testing.T) {
+	r := box()
+	f := Fixture{Light: cosine(t, 100, 1), At: Point{1.2, 0.8, 1.9}}
+	const n = 8
+	s, err := r.Reflect(Layout{f}, n)
+	require.NoError(t, err)
+	p, err := Bed{Length: 4, Width: 2}.Grid(40, 40)
+	require.NoError(t, err)
+	got, err := s.Map(p)
+	require.NoError(t, err)
+	m, err := Evenness(got)
+	require.NoError(t, err)
+	direct := 0.0
+	for _, v := range s.Direct[4*n*n : 5*n*n] {
+		direct += v / (n * n)
+	}
+	require.InEpsilon(t, s.FaceMean(4)-direct, m.Mean, 2e-3)
+	one, err := s.MapOneBounce(p)
+	require.NoError(t, err)
+	for i := range one {
+		require.Less(t, one[i], got[i])
+	}
+}
+
+func TestBadRooms(t *testing.T) {
+	r := Room{Length: 0, Width: 2, Height: 2, Floor: 60, Ceiling: math.NaN()}
+	_, err := r.Reflect(Layout{{Light: cosine(t, 1, 1), At: Point{1, 1, 1}}}, 0)
+	for _, want := range []string{"room length", "floor", "ceiling", "patches"} {
+		require.ErrorContains(t, err, want)
+	}
+	_, err = box().Reflect(Layout{{Light: cosine(t, 1, 1), At: Point{1, 1, 3}}, {Light: cosine(t, 1, 1), At: Point{0.2, 1, 1}, Length: 1}}, 4)
+	require.ErrorContains(t, err, "fixture 1 z")
+	require.ErrorContains(t, err, "fixture 2 x")
+	_, err = box().Reflect(nil, 4)
+	require.ErrorIs(t, err, ErrRange)
+}
