@@ -1,0 +1,50 @@
+package envelope_test
+
+import (
+	"fmt"
+
+	"cloche.example/envelope"
+)
+
+// One film roof on two nights that differ in the sky alone. A table value
+// knows one of them at most.
+func Example_filmAtNight() {
+	const outside, dewPoint = -5.0, -8.0 // °C
+	clear := envelope.SkyEmissivity(dewPoint, 0, 101325)
+	overcast := envelope.CloudySky(clear, 1, 1, 500)
+	film := envelope.SingleFilm()
+	k := envelope.DefaultConditions()
+	k.Outside, k.Ground, k.Wind = outside, outside, 2
+	fmt.Println("Clear film of 0.15 mm, roof of 30 degree, 15 °C inside, -5 °C outside, 2 m/s")
+	for _, sky := range []struct {
+		name       string
+		emissivity float64
+	}{{"clear", clear}, {"overcast", overcast}} {
+		k.Sky = envelope.SkyTemperatureOf(outside, sky.emissivity)
+		s, err := film.Solve(k)
+		if err != nil {
+			fmt.Println(err)
+			return
+		}
+		fmt.Printf("%s: sky emissivity %.3f, sky %.1f °C\n", sky.name, sky.emissivity, k.Sky)
+		fmt.Printf("  film                %6.1f °C\n", s.InnerTemperature)
+		fmt.Printf("  from the house      %6.1f W/m²   convection %.1f, long-wave %.1f\n", s.FluxIn, s.InConvective, s.InRadiative)
+		fmt.Printf("  driven by the air   %6.1f W/m²\n", s.AirDriven)
+		fmt.Printf("  driven by the sky   %6.1f W/m²\n", s.SkyDriven)
+		fmt.Printf("  U, air to air       %6.2f W/(m² K)   without the sky's part %.2f\n", s.U, s.UAir)
+	}
+	// Output:
+	// Clear film of 0.15 mm, roof of 30 degree, 15 °C inside, -5 °C outside, 2 m/s
+	// clear: sky emissivity 0.685, sky -29.2 °C
+	//   film                  -0.5 °C
+	//   from the house       202.7 W/m²   convection 61.5, long-wave 141.2
+	//   driven by the air    140.0 W/m²
+	//   driven by the sky     62.7 W/m²
+	//   U, air to air        10.14 W/(m² K)   without the sky's part 7.00
+	// overcast: sky emissivity 0.981, sky -6.3 °C
+	//   film                   0.6 °C
+	//   from the house       142.6 W/m²   convection 55.5, long-wave 87.1
+	//   driven by the air    138.9 W/m²
+	//   driven by the sky      3.7 W/m²
+	//   U, air to air         7.13 W/(m² K)   without the sky's part 6.95
+}

@@ -1,0 +1,44 @@
+package envelope_test
+
+import (
+	"fmt"
+
+	"cloche.example/envelope"
+)
+
+// The same covers dry and with water on the inner face. Water closes a clear
+// film to long-wave radiation, so the film loses less by radiation; it brings
+// latent heat to glass, which was opaque before, so glass loses more.
+func Example_wetOrDry() {
+	k := envelope.DefaultConditions()
+	k.Inside, k.InsideRadiant, k.InsideHumidity = 15, 15, 0.9
+	k.Outside, k.Ground, k.Sky, k.Wind = -5, -5, -22, 2
+	fmt.Println("15 °C and 90 % inside, -5 °C outside, sky -22 °C, 2 m/s; W/m²")
+	fmt.Println("cover         face   total  convection  long-wave  latent   litres/(h 100 m²)")
+	for _, c := range []struct {
+		name  string
+		cover envelope.Cover
+	}{{"clear film", envelope.SingleFilm()}, {"glass", envelope.SingleGlass()}} {
+		for _, wet := range []envelope.InnerFace{envelope.InnerDry, envelope.InnerWet} {
+			k.InnerFace = wet
+			s, err := c.cover.Solve(k)
+			if err != nil {
+				fmt.Println(err)
+				return
+			}
+			word := "dry"
+			if s.Wet {
+				word = "wet"
+			}
+			fmt.Printf("%-12s  %s  %6.1f  %10.1f  %9.1f  %6.1f  %6.1f\n", c.name, word,
+				s.FluxIn, s.InConvective, s.InRadiative, s.InLatent, s.Condensate*3600*100)
+		}
+	}
+	// Output:
+	// 15 °C and 90 % inside, -5 °C outside, sky -22 °C, 2 m/s; W/m²
+	// cover         face   total  convection  long-wave  latent   litres/(h 100 m²)
+	// clear film    dry   185.6        59.8      125.8     0.0     0.0
+	// clear film    wet   164.6        49.9       63.8    50.9     7.3
+	// glass         dry   122.8        59.3       63.5     0.0     0.0
+	// glass         wet   157.5        47.4       61.5    48.6     7.0
+}
