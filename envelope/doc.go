@@ -18,11 +18,54 @@
 // with open area and air leakage; a double film of which a share has
 // collapsed.
 //
+// Beside it: sealed glazing with declared values (EN 673), opaque walls
+// (ISO 6946), light through stacks of clear sheets, a table of materials and a
+// set of ready-made covers.
+//
 // # What is not modelled
 //
 // The cover: spectral structure of the long-wave properties (one grey value
 // per face), storage of heat in the layers, edge effects of panes and
-// profiles, snow.
+// profiles, snow, vapour that passes a screen and condenses above it. Light:
+// scattering films beyond what an extinction coefficient holds.
+//
+// # References of a U-value
+//
+// Solution.U divides by the difference of air temperatures and holds the sky;
+// Solution.UAir leaves the sky's part out and is what a table means;
+// Solution.UAmbient divides by the mixed air and radiant temperatures of
+// ISO 15099. For one pane in one state the three differ by half.
+//
+// # Equations
+//
+//	function              equation                   range                 accuracy          check
+//	GapAir                IsoWin03 Annex B           -100 to 120 °C        1 % (from memory) fits written out
+//	GapNusselt            IsoWin03 eq. 42-53         tilt 0 to 180 degree  10 % measured     13 values of an open engine
+//	Cover.Solve           IsoWin03 8.3, eq. 15-17    -60 to 60 °C, 40 m/s  balances 1e-9 W/m² 26 values of an open engine, an
+//	                                                                                         independent solver to 1e-5 K
+//	InsideConvection      IsoWin03 eq. 131-138       tilt 0 to 180 degree  10 % (from memory) second writing
+//	OutsideConvection     IsoWall17 C.5, Watmuff77   0 to 40 m/s           20 to 30 %        coefficients written out
+//	SkyEmissivity         BerMar84                   dew point -40 to 30   0.03              by hand
+//	Swinbank              Swinbank63                 -30 to 40 °C          5 K               an open engine
+//	CoverDewPoint         IsoMoist12 E.7-E.10        -100 to 150 °C        0.1 K             DIN 4108-3, from memory
+//	SealedUnit.Solve      EnGlass11 clauses 5-7      1 to 20 plates        declared 0.1      5 trade values, 28 from memory
+//	Wall.Solve            IsoWall17 6.7, Annex C, D  limits within 1.5     standard's own    worked example, 31 from memory
+//	Fresnel, LightStack   DufBec13 5.1-5.3           0 to 90 degree        1e-12             closed form, pvlib, examples
+//
+// # Known departures
+//
+// Outside its published wind a correlation is continued to 40 m/s, and
+// Hollands' correlation beyond Ra 1e5, as ISO 15099 does; OutsideInRange and
+// GapState.InRange tell. The vertical gap correlation jumps at Ra 1e4 and 5e4.
+// Within the upward jump at 5e4 no exact root may exist: the gap is then held
+// at the jump with a Nusselt number between the branches, and GapState.AtJump
+// tells. At the downward jump at 1e4 two roots may exist; either is a
+// solution. Where a screen leaks into a gap its air is a node between two
+// films, and the last resort of the solver may hold a Nusselt number beside
+// its correlation; AtJump tells that, too. A deposit turns to frost over the
+// 0.2 K below 0 °C, and drying frost is taken as water, so that a wet face has
+// one balance. Berdahl and Martin's emissivity and the effect of clouds are
+// from memory but for the formula of the clear sky.
 //
 // # Sources
 //
