@@ -1,2 +1,106 @@
-// Package ventilation is being built.
+// Package ventilation computes the air that passes through the openings of a
+// protected-cropping house, and what the house becomes with it.
+//
+// A vent-area rule says nothing about tonight's wind, the neutral level or the
+// temperature the crop feels. Here every opening has its height, area,
+// discharge coefficient and wind pressure coefficient, the pressure inside
+// follows from the balance of mass on true densities, and temperature is solved
+// together with the flow.
+//
+// # What is modelled
+//
+// Flow: one air space of uniform density (Network) with openings small and
+// tall, screens, leaks and fans; several air spaces (Zones). With z the height
+// above outside grade, P0 the inside pressure at z = 0 over the outside static
+// pressure there, U the wind at the height to which Cp refers and rho = p/(R T),
+//
+//	dp(z) = (rho_o Cp U²/2 - rho_o g z) - (P0 - rho_i g z)
+//	m     = sign(dp) Cd A sqrt(2 rho_up |dp|), rho_up of the side it comes from
+//
+// and the sum of m over all openings is zero. A tall opening integrates m over
+// its height in closed form, inflow and outflow apart. The net inflow falls
+// strictly with P0: a bracketed Newton search always ends at its one root.
+// Temperature and flow together may have several states (SteadyStates).
+//
+// Openings: free areas of flaps, sliding, roll-up and louvred vents, three
+// published models of a flap's discharge, insect screens whose loss depends on
+// the speed, wells for vents below grade, wind at height and pressure
+// coefficients.
+//
+// # What is not modelled
+//
+// Layers of different temperature in one air space, the dynamics of gusts (a
+// single opening in wind exchanges air by turbulence: see SingleSided), change
+// of the wind pressure by the opening itself, transients of the flow. Moisture
+// enters through the density only, when the caller gives that of moist air.
+//
+// # Function, equation, range, accuracy, check
+//
+//	Network.Solve        balance above                  ranges by field        1e-8 of flow, 1e-9 Pa  40-digit solutions; NIST cases
+//	Zones.Solve          balance of each zone           1 to 100 zones         1e-8 of flow           Network, NIST series cases
+//	TwoLevels.Flow       h1 = H/(1+(r_i/r_o)(CA/CA)²)   calm                   exact                  Network
+//	SingleOpening        exact height integral          calm                   exact                  Network; Brown62 to 1 %
+//	SingleSided.Flow     five published fits            rooms, one face        spread 1 : 2           published values
+//	AspectDischarge      [Bb18] sec. 8.3                0 to 90 degree         1 %                    published tests
+//	EnAreaRatio          cubic [EnVent17]               0 to 90 degree         not stated             coefficients
+//	Hinged.Area          front and side triangles       0 to 90 degree         geometry               laws
+//	Screen.PressureDrop  Forchheimer                    woven screens          measured K, Y: 10 %    laws
+//	WindAt               power law [AshHoF17] ch. 24    0.1 to 200 m           mean wind only         laws
+//	WindAtTwoMetres      [Fao98] eq. 47                 0.5 m up               grass                  FAO-56 example 14
+//	SteadyStates         S(1-f) = (m cp + L) dT         to 80 °C inside        1e-9 of the heat       laws
+//	AreaForRise          the same, for the area         0.01 to 80 K           1e-9 of the heat       SteadyStates
+//
+// # Known departures from the sources
+//
+// The stack formula of the handbook and the Boussinesq form are offered beside
+// the balance as rivals; with 25 °C inside and 20 °C outside they err by about
+// 1 %, more with large differences. Published reference results with a fixed
+// density of 1.2 kg/m³ are 1.3 % below the balance at 20/10 °C. EnAreaRatio gives
+// 0.90 at 90 degrees, where a flap is wholly open.
+//
+// # Cautions
+//
+// Flow figures carry the uncertainty of discharge and pressure coefficients,
+// 20 % and more. Vents must close in storm and be held against it: the
+// structure, and local codes and licensed practice, come first.
+//
+// # Sources
+//
+//	AixLib24    RWTH Aachen EBC, AixLib, Modelica library, package
+//	            Airflow.WindowVentilation (2024): published formulas of hinged
+//	            openings and single-sided flow with their references
+//	AshHoF17    ASHRAE Handbook - Fundamentals (SI), 2017, ch. 1, 16 and 24
+//	Bb18        Building Bulletin 101, Guidelines on ventilation, thermal comfort
+//	            and indoor air quality in schools, ESFA 2018, sec. 8.3; as tested
+//	            in CERN's CAiMIRA
+//	Brown62     W. G. Brown, K. R. Solvason, "Natural convection through
+//	            rectangular openings in partitions", Int. J. Heat Mass Transfer 5
+//	            (1962) 859-868
+//	Bs91        BS 5925:1991, Code of practice for ventilation principles and
+//	            designing for natural ventilation
+//	Din22       DIN/TS 4108-8:2022-09 (formula as in AixLib24)
+//	EnVent17    EN 16798-7:2017 and CEN/TR 16798-8 (formulas as in AixLib24)
+//	Fao98       R. G. Allen and others, Crop evapotranspiration, FAO Irrigation
+//	            and Drainage Paper 56, Rome 1998
+//	GidsPhaff82 W. de Gids, H. Phaff, "Ventilation rates and energy consumption due
+//	            to open windows", Air Infiltration Review 4 (1982) 4-5
+//	LarsenH08   T. S. Larsen, P. Heiselberg, "Single-sided natural ventilation
+//	            driven by wind pressure and temperature difference", Energy and
+//	            Buildings 40 (2008) 1031-1040 (formula as in AixLib24)
+//	Liddament96 M. W. Liddament, A Guide to Energy Efficient Ventilation, AIVC 1996
+//	Miguel97    A. F. Miguel and others, "Analysis of the airflow characteristics
+//	            of greenhouse screening materials", J. Agric. Eng. Research 67
+//	            (1997) 105-112 (from memory)
+//	NistAir89   G. N. Walton, AIRNET, NISTIR 89-4072, 1989: test cases as
+//	            reproduced by NIST in contam-x-jr-ml
+//	SenScreen16 A. López and others, "Wind tunnel analysis of the airflow through
+//	            insect-proof screens ...", Sensors 16 (2016) 690
+//	SwaChan88   M. V. Swami, S. Chandra, "Correlations for pressure distribution
+//	            on buildings", ASHRAE Transactions 94 (1988) (from memory)
+//	Valera06    D. L. Valera and others, "Aerodynamic analysis of several
+//	            insect-proof screens used in greenhouses", Spanish J. Agric.
+//	            Research 4 (2006) 273-279 (coefficients from memory)
+//	Warren84    P. R. Warren, L. M. Parkins, "Single-sided ventilation through open
+//	            windows", Windows in Building Design and Maintenance, Gothenburg
+//	            1984 (formula as in AixLib24)
 package ventilation

@@ -67,7 +67,7 @@ type PathFlow struct {
 // Net returns the flow inward less the flow outward, kg/s.
 func (f PathFlow) Net() float64 { return f.In - f.Out }
 
-func (o *Opening) check(where string) error {
+func (o Opening) check(where string) error {
 	if o.Viscous == 0 && AreaRange.Contains(o.Area) && o.Area > 0 && DischargeRange.Contains(o.Discharge) && o.Discharge > 0 &&
 		HeightRange.Contains(o.Height) && VerticalRange.Contains(o.Vertical) && PressureCoefRange.Contains(o.Coefficient) {
 		return nil
@@ -86,7 +86,7 @@ func (o *Opening) check(where string) error {
 	)
 }
 
-func (l *Leak) check(where string) error {
+func (l Leak) check(where string) error {
 	return errors.Join(
 		HeightRange.Check(where+".Height", l.Height),
 		positive(LeakageRange, where+".Flow", l.Flow),
@@ -95,7 +95,7 @@ func (l *Leak) check(where string) error {
 	)
 }
 
-func (f *Fan) check(where string) error {
+func (f Fan) check(where string) error {
 	return errors.Join(
 		HeightRange.Check(where+".Height", f.Height),
 		FanFlowRange.Check(where+".Flow", f.Flow),
@@ -141,7 +141,7 @@ const (
 	fanPath
 )
 
-func (o *Opening) path() path {
+func (o Opening) path() path {
 	p := path{wind: o.Coefficient, flow: o.Discharge * o.Area * math.Sqrt2, bottom: o.Height, top: o.Height}
 	if o.Viscous > 0 {
 		p.kind, p.slope = screenPath, o.Viscous
@@ -153,11 +153,11 @@ func (o *Opening) path() path {
 	return p
 }
 
-func (l *Leak) path() path {
+func (l Leak) path() path {
 	return path{kind: leakPath, bottom: l.Height, top: l.Height, wind: l.Wind, flow: l.Flow, exponent: l.Exponent}
 }
 
-func (f *Fan) path() path {
+func (f Fan) path() path {
 	return path{kind: fanPath, bottom: f.Height, top: f.Height, wind: f.Wind, flow: f.Flow, slope: f.Slope}
 }
 
