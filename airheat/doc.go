@@ -33,7 +33,7 @@
 //	Friction, Colebrook   [Cole39] eq. 12        Re to 1e9, ε/D to 0.1 4e-16 of its root     bisection; Cengel Ex. 8-3, 14-1
 //	SwameeJain            [SwaJai76] eq. 3       Re 5e3 to 1e8         +2.9 % of Colebrook   scan
 //	Haaland               [Haal83] eq. 8         Re 4e3 to 1e8         1.5 % of Colebrook    scan
-//	AltshulTsal           [Tsal89]               Re 4e3 to 1e8         5 % of Colebrook      duct sheet; scan
+//	AltshulTsal           [Tsal89]               Re 4e3 to 1e8         −9 to +3 %            duct sheet; scan
 //	EquivalentDiameter    [Hueb48]               any                   as printed            duct sheet
 //	DryAir, AirViscosity  [USStd76] eq. 51       −60 to 200 °C         0.5 % (from memory)   tables
 //	DuctFilm              [Pet70]                Re 1e4 to 5e6         6 % of measurements   Lienhard Ex. 7.6

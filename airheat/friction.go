@@ -154,8 +154,8 @@ func Haaland(re, relativeRoughness float64) float64 {
 // flow at the Reynolds number re (4e3 to 1e8, dimensionless) and the roughness
 // relativeRoughness over the diameter (0 to 0.05, dimensionless) by the form
 // of older duct tables, 0.11 (ε + 68/Re)^0.25, raised to 0.85 f + 0.0028 where
-// that first value is below 0.018. NaN outside. [Tsal89]; within 5 % of
-// Colebrook below a relative roughness of 0.01.
+// that first value is below 0.018. NaN outside. [Tsal89]; −9 to +3 % of
+// Colebrook up to a relative roughness of 0.01.
 func AltshulTsal(re, relativeRoughness float64) float64 {
 	if !(re >= 4e3 && re <= 1e8) || !(relativeRoughness >= 0 && relativeRoughness <= 0.05) {
 		return math.NaN()
