@@ -34,6 +34,8 @@
 //	Ciolkosz01  D. E. Ciolkosz, A. J. Both, L. D. Albright, "Selection and
 //	            placement of greenhouse luminaires for uniformity", Applied
 //	            Engineering in Agriculture 17 (2001) 875-882
-//	Cie97p05    CIE 97:2005, Guide on the maintenance of indoor electric
+//	CieMaint05  CIE 97:2005, Guide on the maintenance of indoor electric
 //	            lighting systems
+//	UlHort19    UL 8800, Horticultural Lighting Equipment (2019)
+//	IecEyes06   IEC 62471:2006, Photobiological safety of lamps and lamp systems
 package lighting

@@ -98,7 +98,7 @@ func CornerFactor(a, b, distance float64) float64 {
 }
 
 // StripFactor returns the fraction of the hemisphere of a point that an
-// endless parallel strip of the half width, m, at least 0, fills when its
+// endless parallel strip of half width halfWidth, m, at least 0, fills when its
 // middle lies at the distance, m, above 0, in front of the point: the sine of
 // the half angle. NaN outside.
 func StripFactor(halfWidth, distance float64) float64 {

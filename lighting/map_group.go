@@ -72,7 +72,7 @@ func Dimmed(dst []float64, maps []GroupMap, levels []float64) ([]float64, error)
 	return dst, nil
 }
 
-// MapParallel is MapTo on all cores. Progress, when not nil, is called with
+// MapParallel is MapTo, in µmol/(m² s), on all cores. Progress, when not nil, is called with
 // the points done and the points in all, from one goroutine at a time, about a
 // hundred times. When the context ends first, its error is returned and dst is
 // incomplete.

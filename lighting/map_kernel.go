@@ -11,24 +11,36 @@ import "math"
 const grazing = 1e-60
 
 // quick takes r^-(m+3) as ((a·d)²/r²)^p/(a·d)^(2p) with p = (m+3)/2, one
-// division and one table power.
+// division and one power by table: powerTable.at stands in the loop, a call
+// would cost as much again.
 func (s *powerSource) quick(out []float64, p *Points, lo int) {
 	n := len(out)
 	x, y, z := p.x[lo:lo+n], p.y[lo:lo+n], p.z[lo:lo+n]
 	nx, ny, nz := p.nx[lo:lo+n], p.ny[lo:lo+n], p.nz[lo:lo+n]
-	t := s.power
+	scale, poly, shift := &s.power.scale, s.power.poly, s.power.shift&63
+	half := uint64(1) << (shift - 1)
+	sx, sy, sz, ax, ay, az := s.x, s.y, s.z, s.ax, s.ay, s.az
 	for i := range out {
-		dx, dy, dz := x[i]-s.x, y[i]-s.y, z[i]-s.z
-		ad := s.ax*dx + s.ay*dy + s.az*dz
+		dx, dy, dz := x[i]-sx, y[i]-sy, z[i]-sz
+		ad := ax*dx + ay*dy + az*dz
 		g := -(nx[i]*dx + ny[i]*dy + nz[i]*dz)
-		if ad > grazing && g > 0 {
-			r2 := dx*dx + dy*dy + dz*dz
-			a2 := ad * ad
-			inv := 1 / (r2 * a2 * ad)
-			out[i] += s.intensity * g * t.at(a2*a2*ad*inv) * (r2 * inv)
-		} else if dx == 0 && dy == 0 && dz == 0 {
-			out[i] = math.NaN()
+		if !(ad > grazing && g > 0) {
+			if dx == 0 && dy == 0 && dz == 0 {
+				out[i] = math.NaN()
+			}
+			continue
 		}
+		r2 := dx*dx + dy*dy + dz*dz
+		a3 := ad * ad * ad
+		inv := 1 / (r2 * a3)
+		b := math.Float64bits(ad * ad * a3 * inv)
+		frac := b & fraction
+		k := frac >> shift
+		d := math.Float64frombits(oneBits|frac) - math.Float64frombits(oneBits|k<<shift|half)
+		c := &poly[k]
+		d2 := d * d
+		power := scale[b>>52&exponentMask] * ((c[0] + c[1]*d) + d2*((c[2]+c[3]*d)+d2*(c[4]+c[5]*d)))
+		out[i] += s.intensity * g * (r2 * inv) * power
 	}
 }
 

@@ -8,7 +8,7 @@ import "math"
 type powerTable struct {
 	p     float64
 	shift uint
-	scale [1024]float64 // 2^((i-1023)p)
+	scale [2048]float64 // 2^((i-1023)p), the upper half unused but for i = 1023
 	poly  [][6]float64
 }
 
@@ -34,10 +34,9 @@ func newPowerTable(p float64) *powerTable {
 		}
 	}
 	t := &powerTable{p: p, shift: 52 - bits, poly: make([][6]float64, n)}
-	for i := range t.scale {
+	for i := 1; i <= 1023; i++ {
 		t.scale[i] = math.Exp2(float64(i-1023) * p)
 	}
-	t.scale[0] = 0
 	for i := range t.poly {
 		mid := 1 + (float64(i)+0.5)/float64(n)
 		binomial := 1.0
@@ -49,19 +48,21 @@ func newPowerTable(p float64) *powerTable {
 	return t
 }
 
-// at returns x^p for x in (0, 1], 0 for smaller x.
+// The fields of a float64.
+const (
+	fraction     = 1<<52 - 1
+	exponentMask = 1<<11 - 1
+	oneBits      = 1023 << 52
+)
+
+// at returns x^p for x in (0, 1], also when rounding left it just above 1, and
+// 0 for x too small to be a normal number.
 func (t *powerTable) at(x float64) float64 {
 	b := math.Float64bits(x)
-	e := b >> 52
-	if e >= uint64(len(t.scale)) {
-		return math.Pow(x, t.p) // x > 1 cannot come from a cosine but for rounding, or is NaN
-	}
-	frac := b & (1<<52 - 1)
-	i := frac >> t.shift
-	one := uint64(1023) << 52
-	mid := math.Float64frombits(one | i<<t.shift | 1<<(t.shift-1))
-	d := math.Float64frombits(one|frac) - mid
-	c := &t.poly[i]
+	frac := b & fraction
+	k := frac >> t.shift
+	d := math.Float64frombits(oneBits|frac) - math.Float64frombits(oneBits|k<<t.shift|1<<(t.shift-1))
+	c := &t.poly[k]
 	d2 := d * d
-	return t.scale[e] * ((c[0] + c[1]*d) + d2*((c[2]+c[3]*d)+d2*(c[4]+c[5]*d)))
+	return t.scale[b>>52&exponentMask] * ((c[0] + c[1]*d) + d2*((c[2]+c[3]*d)+d2*(c[4]+c[5]*d)))
 }

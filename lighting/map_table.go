@@ -103,8 +103,8 @@ func newTableSource(f Fixture, t *Table, fast *fastTable) tableSource {
 	return s
 }
 
-// add adds I cos φ/r². The two arctangents come from arctangent with the
-// quotients of a single division.
+// add adds I cos φ/r². The arctangents stand in the loop, by table, with the
+// quotients of a single division: a call would cost as much again.
 func (s *tableSource) add(out []float64, p *Points, lo int) {
 	n := len(out)
 	x, y, z := p.x[lo:lo+n], p.y[lo:lo+n], p.z[lo:lo+n]
@@ -124,84 +124,83 @@ func (s *tableSource) add(out []float64, p *Points, lo int) {
 		w := s.w.X*dx + s.w.Y*dy + s.w.Z*dz
 		rho2 := u*u + v*v
 		r2 := rho2 + w*w
-		rho, r := math.Sqrt(rho2), math.Sqrt(r2)
+		rho, r3 := math.Sqrt(rho2), r2*math.Sqrt(r2)
 		au, av, aw := math.Abs(u), math.Abs(v), math.Abs(w)
-		small, large := math.Min(rho, aw), math.Max(rho, aw)
-		if t.round {
-			inv := 1 / (large * r2 * r)
-			theta := arctangent(small * (r2 * r) * inv)
-			theta = unfold(theta, rho > aw, w < 0)
-			if theta < t.first || theta > t.after {
-				continue
-			}
-			k := t.polar.in(theta)
-			c := &t.cells[k]
-			out[i] += g * (large * inv) * (c[0] + c[1]*(theta-t.polar.angle[k]))
-			continue
-		}
-		side, main := math.Min(au, av), math.Max(au, av)
+		large, main := max(rho, aw), max(au, av)
 		if main < tiny {
-			side, main = 0, 1 // straight along the polar axis: any azimuth
+			main = 1 // straight along the polar axis: any azimuth
 		}
-		r3 := r2 * r
-		inv := 1 / (large * main * r3)
-		theta := unfold(arctangent(small*main*r3*inv), rho > aw, w < 0)
-		phi := math.Copysign(unfold(arctangent(side*large*r3*inv), av > au, u < 0), v)
-		if theta < t.first || theta > t.after || phi < t.left || phi > t.right {
+		both := large * main
+		inv := 1 / (both * r3)
+
+		q := min(rho, aw) * main * r3 * inv
+		c := &arctangentTable[int(q*arctangentCells)&arctangentMask]
+		d := q - c[0]
+		d2 := d * d
+		f := &octant[steep(rho, aw)|int(math.Float64bits(w)>>62&2)]
+		theta := f[0] + f[1]*((c[1]+c[2]*d)+d2*((c[3]+c[4]*d)+d2*(c[5]+c[6]*d)))
+		if theta < t.first || theta > t.after {
 			continue
 		}
-		k, j := t.polar.in(theta), t.azi.in(phi)
-		c := &t.cells[j*t.across+k]
+		k := t.polar.in(theta)
 		dt := theta - t.polar.angle[k]
-		out[i] += g * (large * main * inv) * (c[0] + c[1]*dt + (phi-t.azi.angle[j])*(c[2]+c[3]*dt))
+		if t.round {
+			e := &t.cells[k]
+			out[i] += g * (both * inv) * (e[0] + e[1]*dt)
+			continue
+		}
+
+		q = min(au, av) * large * r3 * inv
+		c = &arctangentTable[int(q*arctangentCells)&arctangentMask]
+		d = q - c[0]
+		d2 = d * d
+		f = &octant[steep(av, au)|int(math.Float64bits(u)>>62&2)]
+		phi := math.Copysign(f[0]+f[1]*((c[1]+c[2]*d)+d2*((c[3]+c[4]*d)+d2*(c[5]+c[6]*d))), v)
+		if phi < t.left || phi > t.right {
+			continue
+		}
+		j := t.azi.in(phi)
+		e := &t.cells[j*t.across+k]
+		out[i] += g * (both * inv) * (e[0] + e[1]*dt + (phi-t.azi.angle[j])*(e[2]+e[3]*dt))
 	}
 }
 
 // tiny is a distance, m, below which an azimuth has no meaning.
 const tiny = 1e-100
 
-// unfold turns the arctangent of the smaller over the larger side into the
-// angle from 0 to π.
-func unfold(a float64, steep, behind bool) float64 {
-	if steep {
-		a = math.Pi/2 - a
+// steep is 1 when the first side is the larger, without a branch.
+func steep(a, b float64) int {
+	if a > b {
+		return 1
 	}
-	if behind {
-		a = math.Pi - a
-	}
-	return a
+	return 0
 }
 
-// arctangentCells are the intervals of 0..1 that arctangent tabulates.
-const arctangentCells = 64
+// octant turns the arctangent a of the smaller over the larger side into the
+// angle f[0] + f[1] a: bit 0 tells that the side across is the larger, bit 1
+// that the other one is negative.
+var octant = [4][2]float64{{0, 1}, {math.Pi / 2, -1}, {math.Pi, -1}, {math.Pi / 2, 1}}
 
-// arctangentTable holds the Taylor coefficients of the arctangent, degree 6,
-// about the middle of each interval.
+// arctangentTable holds, for each interval of 0..1, its middle and the Taylor
+// coefficients of the arctangent about it, degree 5, right to 4e-14.
 var arctangentTable = makeArctangentTable()
 
-func makeArctangentTable() (t [arctangentCells + 1][7]float64) {
+const (
+	arctangentCells = 64
+	arctangentMask  = 2*arctangentCells - 1
+)
+
+func makeArctangentTable() (t [2 * arctangentCells][7]float64) {
 	for i := range t {
 		x := (float64(i) + 0.5) / arctangentCells
+		t[i][0], t[i][1] = x, math.Atan(x)
 		// atan(x+d) = atan x + Σ (-1)^(k-1) sin(kβ) sin^k β d^k/k, β = atan(1/x).
 		beta := math.Atan2(1, x)
-		t[i][0] = math.Atan(x)
 		sign := 1.0
-		for k := 1; k < len(t[i]); k++ {
-			t[i][k] = sign * math.Sin(float64(k)*beta) * math.Pow(math.Sin(beta), float64(k)) / float64(k)
+		for k := 1; k < len(t[i])-1; k++ {
+			t[i][k+1] = sign * math.Sin(float64(k)*beta) * math.Pow(math.Sin(beta), float64(k)) / float64(k)
 			sign = -sign
 		}
 	}
 	return t
-}
-
-// arctangent returns atan x for x from 0 to 1 (a rounding error more does no
-// harm), right to 1e-15.
-func arctangent(x float64) float64 {
-	i := int(x * arctangentCells)
-	if uint(i) > arctangentCells {
-		return math.Atan(x)
-	}
-	c := &arctangentTable[i]
-	d := x - (float64(i)+0.5)*(1.0/arctangentCells)
-	return c[0] + d*(c[1]+d*(c[2]+d*(c[3]+d*(c[4]+d*(c[5]+d*c[6])))))
 }

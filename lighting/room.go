@@ -99,7 +99,7 @@ func (r Room) inside(layout Layout) error {
 
 // Reflections is the light of a room's faces, solved by radiosity.
 type Reflections struct {
-	Room       Room
+	Room       Room      // the room solved
 	Patches    int       // count along each side of a face
 	Direct     []float64 // µmol/(m² s) on each patch from the fixtures alone
 	Total      []float64 // µmol/(m² s) on each patch

@@ -1,0 +1,200 @@
+package lighting
+
+import (
+	"errors"
+	"fmt"
+	"math"
+
+	"gonum.org/v1/gonum/optimize"
+)
+
+// Maintenance is what is left of the first day's light, as in the maintenance
+// factor of interior lighting [CieMaint05].
+type Maintenance struct {
+	Flux      float64 // fraction of the flux left in each fixture
+	Survival  float64 // fraction of the fixtures still lit
+	Luminaire float64 // fraction that dirt on the fixtures lets through
+	Surfaces  float64 // fraction left by dirt on the room's surfaces
+}
+
+// Factor returns the product of the four, fraction.
+func (m Maintenance) Factor() float64 { return m.Flux * m.Survival * m.Luminaire * m.Surfaces }
+
+// Check reports every factor outside 0.1 to 1.
+func (m Maintenance) Check() error {
+	r := Range{Min: 0.1, Max: 1, Unit: "fraction"}
+	return errors.Join(r.Check("flux maintenance", m.Flux), r.Check("survival", m.Survival), r.Check("luminaire maintenance", m.Luminaire), r.Check("surface maintenance", m.Surfaces))
+}
+
+// Need says what a plan shall reach.
+type Need struct {
+	PPFD        float64     // µmol/(m² s), mean at harvest, after maintenance
+	U0          float64     // minimum/mean to reach, fraction
+	Maintenance Maintenance // from the first day to harvest
+	Fixture     Fixture     // the fixture to repeat: light, aim, length and power
+	Bed         Bed         // the plane of the crop
+	MinHeight   float64     // m, least height above the bed
+	MaxHeight   float64     // m, greatest height above the bed
+	MaxCount    int         // most fixtures
+}
+
+// Plan is a layout that reaches a need.
+type Plan struct {
+	Layout       Layout     // the fixtures
+	Height       float64    // m above the bed
+	SpacingX     float64    // m between fixtures along x
+	SpacingY     float64    // m between fixtures along y
+	Columns      int        // count along x
+	Rows         int        // count along y
+	FirstDay     Statistics // of the new layout
+	Harvest      Statistics // of the first day times the maintenance factor
+	Utilisation  float64    // fraction of the photons that fall on the bed, direct light
+	Power        float64    // W at full output
+	PowerDensity float64    // W/m² of bed
+}
+
+// FixturesNeeded returns the count of fixtures, not rounded, for the mean ppfd,
+// µmol/(m² s), at least 0, over area, m², above 0, from fixtures of ppf each,
+// µmol/s, above 0, of whose photons the fraction utilisation, above 0 to 1,
+// reaches the bed, with the maintenance factor maintenance, above 0 to 1:
+// N = E A/(PPF UF MF). NaN outside.
+func FixturesNeeded(ppfd, area, ppf, utilisation, maintenance float64) float64 {
+	if !(ppfd >= 0) || !(area > 0) || !(ppf > 0) || !(utilisation > 0 && utilisation <= 1) || !(maintenance > 0 && maintenance <= 1) {
+		return math.NaN()
+	}
+	return ppfd * area / (ppf * utilisation * maintenance)
+}
+
+func (n Need) check() error {
+	errs := []error{
+		Range{Min: 1, Max: 3000, Unit: "µmol/(m² s)"}.Check("PPFD", n.PPFD),
+		Range{Min: 0, Max: 0.99, Unit: "fraction"}.Check("U0", n.U0),
+		n.Maintenance.Check(), n.Fixture.check("fixture"), n.Bed.Check(),
+		RangeHeight.Check("least height", n.MinHeight), RangeHeight.Check("greatest height", n.MaxHeight),
+	}
+	if n.MinHeight > n.MaxHeight {
+		errs = append(errs, &RangeError{Field: "least height", Value: n.MinHeight, Min: RangeHeight.Min, Max: n.MaxHeight, Unit: "m"})
+	}
+	if n.MaxCount < 1 || n.MaxCount > 10000 {
+		errs = append(errs, &RangeError{Field: "most fixtures", Value: float64(n.MaxCount), Min: 1, Max: 10000, Unit: "(count)"})
+	}
+	if n.Fixture.PPF() == 0 {
+		errs = append(errs, &RangeError{Field: "fixture PPF", Value: 0, Min: RangePPF.Min, Max: RangePPF.Max, Unit: "µmol/s", Source: "more than 0"})
+	}
+	return errors.Join(errs...)
+}
+
+// Find returns the plan with the fewest fixtures whose mean and evenness after
+// maintenance reach the need by direct light: for each count, from what the
+// photons demand upwards, and each way to set it in rows, height and spacings
+// are chosen by a simplex search for the highest evenness at the wanted mean.
+// ErrNoSolution tells that no plan of up to MaxCount fixtures does, and how
+// near the best came.
+func (n Need) Find() (Plan, error) {
+	if err := n.check(); err != nil {
+		return Plan{}, err
+	}
+	factor := n.Maintenance.Factor()
+	least := int(math.Ceil(FixturesNeeded(n.PPFD, n.Bed.Area(), n.Fixture.PPF(), 1, factor) * (1 - 1e-9)))
+	var best Plan
+	miss := math.Inf(1)
+	for count := max(least, 1); count <= n.MaxCount; count++ {
+		found := math.Inf(1)
+		for rows := 1; rows <= count; rows++ {
+			if count%rows != 0 || !n.sensible(count/rows, rows) {
+				continue
+			}
+			p, lack := n.tune(count/rows, rows)
+			if lack < found {
+				found = lack
+				if lack < miss || lack <= 0 {
+					best, miss = p, lack
+				}
+			}
+		}
+		if found <= 0 {
+			return best, nil
+		}
+	}
+	if best.Layout == nil {
+		return Plan{}, fmt.Errorf("%w: the photons alone ask for %d fixtures, %d are allowed", ErrNoSolution, least, n.MaxCount)
+	}
+	return best, fmt.Errorf("%w: up to %d fixtures reach at best %.4g µmol/(m² s) with U0 %.3g at harvest", ErrNoSolution, n.MaxCount, best.Harvest.Mean, best.Harvest.U0)
+}
+
+// sensible keeps rows and columns to spacings within a factor of four.
+func (n Need) sensible(columns, rows int) bool {
+	ratio := n.Bed.Length / float64(columns) / (n.Bed.Width / float64(rows))
+	return ratio <= 4 && ratio >= 0.25 || columns == 1 || rows == 1
+}
+
+// tune sets height and the two spacings of columns by rows fixtures; lack is
+// how far mean and evenness fall short, 0 or less when both are reached.
+func (n Need) tune(columns, rows int) (Plan, float64) {
+	evaluate := func(x []float64) (Plan, float64) {
+		p, err := n.place(columns, rows, x)
+		if err != nil {
+			return Plan{}, math.Inf(1)
+		}
+		return p, math.Max((n.PPFD-p.Harvest.Mean)/n.PPFD, n.U0-p.Harvest.U0)
+	}
+	// The unknowns run free; place maps them into their limits.
+	best, miss := Plan{}, math.Inf(1)
+	for _, h := range [3]float64{-1.5, 0, 1.5} {
+		problem := optimize.Problem{Func: func(x []float64) float64 { _, lack := evaluate(x); return lack }}
+		settings := &optimize.Settings{FuncEvaluations: 150, Converger: &optimize.FunctionConverge{Absolute: 1e-4, Iterations: 15}}
+		result, err := optimize.Minimize(problem, []float64{h, 0, 0}, settings, &optimize.NelderMead{})
+		if result == nil || err != nil && result.X == nil {
+			continue
+		}
+		if p, lack := evaluate(result.X); lack < miss {
+			best, miss = p, lack
+		}
+		if miss <= 0 {
+			break
+		}
+	}
+	return best, miss
+}
+
+// place turns the free unknowns into a height and two spacings, and maps.
+func (n Need) place(columns, rows int, x []float64) (Plan, error) {
+	within := func(v, lo, hi float64) float64 { return lo + (hi-lo)/(1+math.Exp(-v)) }
+	p := Plan{Columns: columns, Rows: rows, Height: within(x[0], n.MinHeight, n.MaxHeight)}
+	// Spacings from half to 1.5 times the even share of the side.
+	p.SpacingX = within(x[1], 0.5, 1.5) * n.Bed.Length / float64(columns)
+	p.SpacingY = within(x[2], 0.5, 1.5) * n.Bed.Width / float64(rows)
+	var err error
+	if p.Layout, err = Spaced(n.Fixture, n.Bed, p.Height, p.SpacingX, p.SpacingY, columns, rows); err != nil {
+		return p, err
+	}
+	return p, n.judge(&p)
+}
+
+// judge maps the plan on a grid fine enough for its height.
+func (n Need) judge(p *Plan) error {
+	lights, err := NewLights(p.Layout...)
+	if err != nil {
+		return err
+	}
+	points, err := n.Bed.GridFor(lights.Lowest() - n.Bed.Z)
+	if err != nil {
+		return err
+	}
+	ppfd, err := lights.Map(points)
+	if err != nil {
+		return err
+	}
+	if p.FirstDay, err = Evenness(ppfd); err != nil {
+		return err
+	}
+	factor := n.Maintenance.Factor()
+	for i := range ppfd {
+		ppfd[i] *= factor
+	}
+	p.Harvest, err = Evenness(ppfd)
+	p.Utilisation = p.FirstDay.Mean * n.Bed.Area() / lights.PPF()
+	p.Power = p.Layout.Power()
+	p.PowerDensity = p.Power / n.Bed.Area()
+	return err
+}
