@@ -132,3 +132,10 @@ func TestSealedFaults(t *testing.T) {
 	}
 	require.ErrorIs(t, err, ErrRange)
 }
+
+// Argon of [EnGlass11] Table 1 at 10 °C, from memory, against the gas itself:
+// density by the ideal-gas law at 39.948 kg/kmol, 0.3 %.
+func TestArgon(t *testing.T) {
+	require.InEpsilon(t, 101325*39.948/(8314.46*283.15), SealedArgon.Density, 0.005)
+	require.Equal(t, Gas{Name: "argon", Density: 1.699, Viscosity: 2.164e-5, Conductivity: 1.684e-2, HeatCapacity: 519}, SealedArgon)
+}

@@ -119,3 +119,10 @@ func TestCurtainSaving(t *testing.T) {
 	require.Less(t, save(0.01), save(0.001))
 	require.Less(t, save(0.02), 0.37)
 }
+
+// The branch of Annex D lies at 5 K.
+func TestAirLayerBranch(t *testing.T) {
+	require.InEpsilon(t, 1/1.25, AirSpaceResistance(FlowHorizontal, 0.1, 0, 0.9, 10, 5), 1e-12)
+	require.InEpsilon(t, 1/(0.73*math.Cbrt(5.01)), AirSpaceResistance(FlowHorizontal, 0.1, 0, 0.9, 10, 5.01), 1e-12)
+	require.InEpsilon(t, 1/1.25, AirSpaceResistance(FlowHorizontal, 0.1, 0, 0.9, 10, 4.96), 1e-12)
+}
