@@ -36,7 +36,7 @@ const (
 )
 
 // SegmentError returns the greatest relative error (fraction) to expect when a
-// level bar with the cosine exponent m (0 to 5000) is split into segments of
+// level bar with the cosine exponent m (0 to 20,000) is split into segments of
 // the length segment, m, at clearance, m, above the points. NaN when one is
 // negative or clearance is zero.
 func SegmentError(m, segment, clearance float64) float64 {
@@ -48,7 +48,7 @@ func SegmentError(m, segment, clearance float64) float64 {
 }
 
 // Segments returns the count of segments that keeps the error of a bar of the
-// given length, m, at clearance, m, with the cosine exponent m (0 to 5000)
+// given length, m, at clearance, m, with the cosine exponent m (0 to 20,000)
 // below tol (fraction, above 0): for 1 % a segment is at most clearance/(m+3).
 // The rule of five times the largest dimension is not enough for narrow beams.
 // The error matches ErrRange.

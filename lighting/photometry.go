@@ -8,7 +8,7 @@ import (
 // Ranges of the inputs that describe an intensity distribution.
 var (
 	RangePPF       = Range{Min: 0, Max: 1e5, Unit: "µmol/s"}
-	RangeExponent  = Range{Min: 0, Max: 5000, Unit: "(exponent)", Source: "0 is even over the hemisphere"}
+	RangeExponent  = Range{Min: 0, Max: 20000, Unit: "(exponent)", Source: "0 is even over the hemisphere"}
 	RangeBeamAngle = Range{Min: 2, Max: 178, Unit: "degree", Source: "full angle at half intensity, below the 180 of a hemisphere"}
 	// RangeUsualBeam is where the full beam angles of crop fixtures lie. A
 	// half angle taken for a full one mostly falls below it: Cautions warns.
@@ -34,7 +34,7 @@ type Distribution interface {
 type CosinePower struct{ ppf, m float64 }
 
 // NewCosinePower returns the distribution that emits ppf, µmol/s, 0 to
-// 100,000, with the exponent m, 0 to 5000 (1 is Lambertian). All faults are
+// 100,000, with the exponent m, 0 to 20,000 (1 is Lambertian). All faults are
 // reported together.
 func NewCosinePower(ppf, m float64) (CosinePower, error) {
 	err := errors.Join(RangePPF.Check("PPF", ppf), RangeExponent.Check("cosine exponent", m))

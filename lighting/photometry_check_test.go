@@ -1,0 +1,107 @@
+package lighting
+
+import (
+	"math"
+	"testing"
+
+	"github.com/stretchr/testify/require"
+
+	"cloche.example/internal/check"
+)
+
+func TestCosinePower(t *testing.T) {
+	check.Run(t, []check.Row{
+		// Formula of Moreno06; rows marked so are figures of the trade's optical-wireless texts.
+		{Where: "Moreno06.exponent/120deg", In: []float64{120}, Printed: "1.000000000"},
+		{Where: "Moreno06.exponent/90deg", In: []float64{90}, Printed: "2.000000000"},
+		{Where: "Moreno06.exponent/60deg", In: []float64{60}, Printed: "4.818841679"},
+		{Where: "from memory, Kahn and Barry 1997/30deg", In: []float64{30}, Printed: "20"},
+		{Where: "from memory, Komine and Nakagawa 2004/140deg", In: []float64{140}, Printed: "0.6461"},
+	}, func(in ...float64) float64 { return BeamExponent(in[0]) })
+	check.Run(t, []check.Row{
+		{Where: "identity/Lambertian axis", In: []float64{1000, 1}, Printed: "318.3098862"},
+		{Where: "identity/even hemisphere", In: []float64{1000, 0}, Printed: "159.1549431"},
+	}, func(in ...float64) float64 { return cosine(t, in[0], in[1]).Axial() })
+	check.Run(t, []check.Row{
+		{Where: "identity/cone of a Lambertian, 45deg", In: []float64{1, 45}, Printed: "0.500000000000"},
+		{Where: "identity/cone m 3, 60deg", In: []float64{3, 60}, Printed: "0.937500000000"},
+	}, func(in ...float64) float64 { return cosine(t, 1, in[0]).ConeShare(in[1]) })
+	check.Run(t, []check.Row{
+		// From the axial intensity to the whole: π I0.
+		{Where: "identity/flux of a Lambertian", In: []float64{1000}, Printed: "3141.592654"},
+	}, func(in ...float64) float64 {
+		d := cosine(t, 1, 1)
+		return in[0] / d.Axial() * d.Flux()
+	})
+}
+
+func TestAnglesOfABeam(t *testing.T) {
+	for _, angle := range []float64{2, 12, 60, 119.3, 178} {
+		d, err := FromBeamAngle(10, angle)
+		require.NoError(t, err)
+		require.InDelta(t, angle, d.BeamAngle(), 1e-9)
+		require.InEpsilon(t, d.Axial()/2, d.Intensity(angle/2, 77), 1e-9)
+		f, err := FromFieldAngle(10, angle)
+		require.NoError(t, err)
+		require.InDelta(t, angle, f.FieldAngle(), 1e-9)
+		require.InEpsilon(t, f.Axial()/10, f.Intensity(angle/2, 0), 1e-9)
+		require.Greater(t, f.Exponent(), d.Exponent())
+	}
+	for _, bad := range []float64{0, -3, 1.9, 180, 360, math.NaN()} {
+		require.True(t, math.IsNaN(BeamExponent(bad)))
+		_, err := FromBeamAngle(-1, bad)
+		require.ErrorContains(t, err, "PPF")
+		require.ErrorContains(t, err, "beam angle")
+		_, err = FromFieldAngle(1, bad)
+		require.ErrorContains(t, err, "field angle")
+	}
+	require.True(t, math.IsNaN(cosine(t, 1, 0).BeamAngle()))
+	require.True(t, math.IsNaN(cosine(t, 1, 1).ConeShare(91)))
+	require.Zero(t, cosine(t, 1, 0).Intensity(90, 0))
+}
+
+func TestConfigurationFactors(t *testing.T) {
+	check.Run(t, []check.Row{
+		{Where: "Howell10.opposed rectangles/1 by 1.5 at 0.5", In: []float64{1, 1.5, 0.5}, Printed: "0.4756"},
+		{Where: "from memory, unit cube, opposed faces", In: []float64{1, 1, 1}, Printed: "0.1998"},
+	}, func(in ...float64) float64 { return OpposedPlatesFactor(in[0], in[1], in[2]) })
+	check.Run(t, []check.Row{
+		{Where: "Howell10.adjacent faces of a cube, the rest of one", In: nil, Printed: "1.000000000000"},
+	}, func(...float64) float64 { return OpposedPlatesFactor(2, 2, 2) + 4*AdjacentPlatesFactor(2, 2, 2) })
+	check.Run(t, []check.Row{
+		{Where: "Howell10.element to parallel rectangle/corner, a=b=c", In: []float64{1, 1, 1}, Printed: "0.1385"},
+	}, func(in ...float64) float64 { return CornerFactor(in[0], in[1], in[2]) })
+	check.Run(t, []check.Row{
+		{Where: "Howell10.element to parallel rectangle, mean along the side of 2/3 by 2 at 0.5", In: []float64{2, 3, 0.5}, Printed: "0.3886"},
+	}, func(in ...float64) float64 {
+		// The element runs along one side of the rectangle: mean over a.
+		sum := 0.0
+		const n = 20000
+		for i := range n {
+			x := in[0] * (float64(i) + 0.5) / n
+			sum += CornerFactor(x, in[1], in[2]) + CornerFactor(in[0]-x, in[1], in[2])
+		}
+		return sum / n
+	})
+	check.Run(t, []check.Row{
+		{Where: "Howell10.coaxial discs/0.1, 0.2 at 0.5", In: []float64{0.1, 0.2, 0.5}, Printed: "0.1339"},
+		{Where: "Howell10.off-axis element to disc, mean over the other disc/0.5, 1 at 2", In: []float64{0.5, 1, 2}, Printed: "0.1922"},
+	}, func(in ...float64) float64 { return CoaxialDiscsFactor(in[0], in[1], in[2]) })
+	check.Run(t, []check.Row{
+		{Where: "Howell10.disc on axis/1 at 1", In: []float64{1, 1}, Printed: "0.500000000"},
+	}, func(in ...float64) float64 { return DiscFactor(in[0], in[1]) })
+	check.Run(t, []check.Row{
+		{Where: "Howell10.endless strip/half width 1 at 1", In: []float64{1, 1}, Printed: "0.7071067812"},
+	}, func(in ...float64) float64 { return StripFactor(in[0], in[1]) })
+	require.InDelta(t, StripFactor(1, 1), 4*CornerFactor(1e6, 1, 1), 1e-9)
+}
+
+func TestFactorsRefuseWhatHasNoMeaning(t *testing.T) {
+	for _, v := range []float64{
+		DiscFactor(-1, 1), DiscFactor(1, 0), CornerFactor(-1, 1, 1), CornerFactor(1, 1, 0), CornerFactor(1, math.NaN(), 1), StripFactor(-1, 1), StripFactor(1, 0),
+		CoaxialDiscsFactor(0, 1, 1), CoaxialDiscsFactor(1, -1, 1), CoaxialDiscsFactor(1, 1, 0), OpposedPlatesFactor(0, 1, 1), OpposedPlatesFactor(1, 0, 1),
+		OpposedPlatesFactor(1, 1, 0), AdjacentPlatesFactor(0, 1, 1), AdjacentPlatesFactor(1, 0, 1), AdjacentPlatesFactor(1, 1, 0),
+	} {
+		require.True(t, math.IsNaN(v))
+	}
+}
