@@ -34,14 +34,23 @@ type powerSource struct {
 // light are integrated along their length for each point; a bar with a table
 // must be split first (Fixture.Split). Every fault of every fixture is
 // reported, numbered from 1.
-func NewLights(fixtures ...Fixture) (*Lights, error) {
+func NewLights(fixtures ...Fixture) (*Lights, error) { return newLights(fixtures, &tables{}) }
+
+// tables are what lights of one kind share.
+type tables struct {
+	powers map[float64]*powerTable
+	fast   map[*Table]*fastTable
+}
+
+func newLights(fixtures []Fixture, shared *tables) (*Lights, error) {
 	var errs []error
 	if len(fixtures) == 0 {
 		errs = append(errs, fmt.Errorf("no fixtures: %w", ErrRange))
 	}
 	l := &Lights{lowest: math.Inf(1)}
-	powers := map[float64]*powerTable{}
-	shared := map[*Table]*fastTable{}
+	if shared.powers == nil {
+		shared.powers, shared.fast = map[float64]*powerTable{}, map[*Table]*fastTable{}
+	}
 	for i, f := range fixtures {
 		name := fmt.Sprintf("fixture %d", i+1)
 		if err := f.check(name); err != nil {
@@ -55,16 +64,16 @@ func NewLights(fixtures ...Fixture) (*Lights, error) {
 		l.ppf += f.PPF()
 		switch d := f.Light.(type) {
 		case CosinePower:
-			l.addCosine(f, d, powers)
+			l.addCosine(f, d, shared.powers)
 		case *Table:
 			if f.Length > 0 {
 				errs = append(errs, fmt.Errorf("%s is a bar with a table, split it first: %w", name, ErrRange))
 				continue
 			}
-			if shared[d] == nil {
-				shared[d] = newFastTable(d)
+			if shared.fast[d] == nil {
+				shared.fast[d] = newFastTable(d)
 			}
-			l.tables = append(l.tables, newTableSource(f, d, shared[d]))
+			l.tables = append(l.tables, newTableSource(f, d, shared.fast[d]))
 		}
 	}
 	if err := errors.Join(errs...); err != nil {

@@ -94,7 +94,7 @@ func (n Need) Find() (Plan, error) {
 	if err := n.check(); err != nil {
 		return Plan{}, err
 	}
-	factor := n.Maintenance.Factor()
+	factor, shared := n.Maintenance.Factor(), &tables{}
 	least := int(math.Ceil(FixturesNeeded(n.PPFD, n.Bed.Area(), n.Fixture.PPF(), 1, factor) * (1 - 1e-9)))
 	var best Plan
 	miss := math.Inf(1)
@@ -104,7 +104,7 @@ func (n Need) Find() (Plan, error) {
 			if count%rows != 0 || !n.sensible(count/rows, rows) {
 				continue
 			}
-			p, lack := n.tune(count/rows, rows)
+			p, lack := n.tune(count/rows, rows, shared)
 			if lack < found {
 				found = lack
 				if lack < miss || lack <= 0 {
@@ -130,9 +130,9 @@ func (n Need) sensible(columns, rows int) bool {
 
 // tune sets height and the two spacings of columns by rows fixtures; lack is
 // how far mean and evenness fall short, 0 or less when both are reached.
-func (n Need) tune(columns, rows int) (Plan, float64) {
+func (n Need) tune(columns, rows int, shared *tables) (Plan, float64) {
 	evaluate := func(x []float64) (Plan, float64) {
-		p, err := n.place(columns, rows, x)
+		p, err := n.place(columns, rows, x, shared)
 		if err != nil {
 			return Plan{}, math.Inf(1)
 		}
@@ -142,7 +142,7 @@ func (n Need) tune(columns, rows int) (Plan, float64) {
 	best, miss := Plan{}, math.Inf(1)
 	for _, h := range [3]float64{-1.5, 0, 1.5} {
 		problem := optimize.Problem{Func: func(x []float64) float64 { _, lack := evaluate(x); return lack }}
-		settings := &optimize.Settings{FuncEvaluations: 150, Converger: &optimize.FunctionConverge{Absolute: 1e-4, Iterations: 15}}
+		settings := &optimize.Settings{FuncEvaluations: 90, Converger: &optimize.FunctionConverge{Absolute: 1e-4, Iterations: 15}}
 		result, err := optimize.Minimize(problem, []float64{h, 0, 0}, settings, &optimize.NelderMead{})
 		if result == nil || err != nil && result.X == nil {
 			continue
@@ -150,15 +150,18 @@ func (n Need) tune(columns, rows int) (Plan, float64) {
 		if p, lack := evaluate(result.X); lack < miss {
 			best, miss = p, lack
 		}
-		if miss <= 0 {
+		if miss <= 0 || miss > hopeless {
 			break
 		}
 	}
 	return best, miss
 }
 
+// hopeless is the lack after one search from which no other start is tried.
+const hopeless = 0.2
+
 // place turns the free unknowns into a height and two spacings, and maps.
-func (n Need) place(columns, rows int, x []float64) (Plan, error) {
+func (n Need) place(columns, rows int, x []float64, shared *tables) (Plan, error) {
 	within := func(v, lo, hi float64) float64 { return lo + (hi-lo)/(1+math.Exp(-v)) }
 	p := Plan{Columns: columns, Rows: rows, Height: within(x[0], n.MinHeight, n.MaxHeight)}
 	// Spacings from half to 1.5 times the even share of the side.
@@ -168,12 +171,12 @@ func (n Need) place(columns, rows int, x []float64) (Plan, error) {
 	if p.Layout, err = Spaced(n.Fixture, n.Bed, p.Height, p.SpacingX, p.SpacingY, columns, rows); err != nil {
 		return p, err
 	}
-	return p, n.judge(&p)
+	return p, n.judge(&p, shared)
 }
 
 // judge maps the plan on a grid fine enough for its height.
-func (n Need) judge(p *Plan) error {
-	lights, err := NewLights(p.Layout...)
+func (n Need) judge(p *Plan, shared *tables) error {
+	lights, err := newLights(p.Layout, shared)
 	if err != nil {
 		return err
 	}

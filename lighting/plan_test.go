@@ -1,0 +1,116 @@
+package lighting
+
+import (
+	"math"
+	"testing"
+
+	"github.com/stretchr/testify/require"
+)
+
+func need(t testing.TB) Need {
+	return Need{PPFD: 120, U0: 0.7, Maintenance: Maintenance{0.9, 1, 0.95, 1}, MaxCount: 60, MinHeight: 0.4, MaxHeight: 2,
+		Fixture: Fixture{Light: cosine(t, 90, 1.25), Power: 36}, Bed: Bed{Length: 6, Width: 1.6, Z: 0.8}}
+}
+
+func TestAPlanReachesItsNeed(t *testing.T) {
+	n := need(t)
+	p, err := n.Find()
+	require.NoError(t, err)
+	require.GreaterOrEqual(t, p.Harvest.Mean, n.PPFD)
+	require.GreaterOrEqual(t, p.Harvest.U0, n.U0)
+	require.InEpsilon(t, p.FirstDay.Mean*0.9*0.95, p.Harvest.Mean, 1e-12)
+	require.Len(t, p.Layout, p.Columns*p.Rows)
+	require.InDelta(t, 36*float64(len(p.Layout)), p.Power, 1e-9)
+	require.InEpsilon(t, p.Power/n.Bed.Area(), p.PowerDensity, 1e-12)
+	require.True(t, p.Height >= n.MinHeight && p.Height <= n.MaxHeight)
+	// The share on the bed agrees with the exact flux through it.
+	flux := 0.0
+	for _, f := range p.Layout {
+		flux += CosineFlux(f, Point{0, 0, 0.8}, Point{6, 0, 0.8}, Point{6, 1.6, 0.8}, Point{0, 1.6, 0.8})
+	}
+	require.InEpsilon(t, flux/p.Layout.PPF(), p.Utilisation, 0.01)
+	// No fewer fixtures could: the photons that fall beside the bed count.
+	least := FixturesNeeded(n.PPFD, n.Bed.Area(), 90, 1, 0.9*0.95)
+	require.GreaterOrEqual(t, float64(len(p.Layout)), least)
+}
+
+func TestAPlanThatCannotBe(t *testing.T) {
+	n := need(t)
+	n.MaxCount = 3
+	_, err := n.Find()
+	require.ErrorIs(t, err, ErrNoSolution)
+	n = need(t)
+	n.U0, n.MaxCount = 0.99, 16
+	_, err = n.Find()
+	require.ErrorIs(t, err, ErrNoSolution)
+	n = Need{PPFD: -1, U0: 2, MinHeight: 3, MaxHeight: 1}
+	_, err = n.Find()
+	for _, want := range []string{"PPFD", "U0", "flux maintenance", "fixture has no light", "bed length", "least height", "most fixtures", "fixture PPF"} {
+		require.ErrorContains(t, err, want)
+	}
+}
+
+func TestDimmingFindsTheLevelsItWasMadeOf(t *testing.T) {
+	bed := Bed{Length: 4, Width: 1.5}
+	f := Fixture{Light: cosine(t, 100, 1.3), Power: 40}
+	middle, err := Rows(f, bed, 1, 4, 2)
+	require.NoError(t, err)
+	edge, err := Perimeter(f, bed, 0.8, 0.1, 10)
+	require.NoError(t, err)
+	p, err := bed.Grid(20, 8)
+	require.NoError(t, err)
+	layout := append(middle.InGroup("middle"), edge.InGroup("edge")...)
+	maps, err := GroupMaps(layout, p)
+	require.NoError(t, err)
+	require.Equal(t, []string{"middle", "edge"}, layout.Groups())
+	want, err := Dimmed(nil, maps, []float64{0.35, 0.8})
+	require.NoError(t, err)
+	d, err := Dim(maps, want, []float64{0, 0}, []float64{1, 1})
+	require.NoError(t, err)
+	require.InDelta(t, 0.35, d.Levels[0], 1e-9)
+	require.InDelta(t, 0.8, d.Levels[1], 1e-9)
+	require.Less(t, d.Residual, 1e-7)
+	require.InDelta(t, 0.35*8*40+0.8*10*40, d.Power, 1e-6)
+	// Bounded: the level at its bound, the gradient pointing outwards, the
+	// free level best for it.
+	d, err = Dim(maps, want, []float64{0.1, 0}, []float64{1, 0.5})
+	require.NoError(t, err)
+	require.Equal(t, 0.5, d.Levels[1])
+	for _, g := range []struct {
+		group int
+		free  bool
+	}{{0, true}, {1, false}} {
+		slope := 0.0
+		for i, v := range maps[g.group].PPFD {
+			slope += v * (want[i] - d.PPFD[i])
+		}
+		if g.free {
+			require.InDelta(t, 0, slope, 1e-6)
+		} else {
+			require.Positive(t, slope)
+		}
+	}
+	_, err = Dim(maps, want, []float64{0.6, -1}, []float64{0.5, 2})
+	require.ErrorContains(t, err, "highest level of group \"middle\"")
+	require.ErrorContains(t, err, "lowest level of group \"edge\"")
+	_, err = Dim(maps, want[:3], []float64{0, 0}, []float64{1, 1})
+	require.ErrorIs(t, err, ErrRange)
+	_, err = Dim(maps, want, nil, nil)
+	require.ErrorIs(t, err, ErrRange)
+	want[3] = math.NaN()
+	_, err = Dim(maps, want, []float64{0, 0}, []float64{1, 1})
+	require.ErrorContains(t, err, "target of point 3")
+	_, err = Dimmed(nil, maps, []float64{60, 1})
+	require.ErrorIs(t, err, ErrRange)
+	_, err = Dimmed(nil, maps, []float64{1})
+	require.ErrorIs(t, err, ErrRange)
+	_, err = GroupMaps(nil, p)
+	require.ErrorIs(t, err, ErrRange)
+}
+
+func TestNumbersOfFixturesOutsideTheirRange(t *testing.T) {
+	for _, v := range []float64{FixturesNeeded(-1, 1, 1, 1, 1), FixturesNeeded(1, 0, 1, 1, 1), FixturesNeeded(1, 1, 0, 1, 1), FixturesNeeded(1, 1, 1, 80, 1), FixturesNeeded(1, 1, 1, 1, 90),
+		PowerDensity(-1, 1, 1), PowerDensity(1, 0, 1), PowerDensity(1, 1, 2), LightShare(-1, 5), LightShare(1, 54)} {
+		require.True(t, math.IsNaN(v))
+	}
+}
