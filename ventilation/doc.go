@@ -55,7 +55,7 @@
 // The stack formula of the handbook and the Boussinesq form are offered beside
 // the balance as rivals; with 25 °C inside and 20 °C outside they err by about
 // 1 %, more with large differences. Published reference results with a fixed
-// density of 1.2 kg/m³ are 1.3 % below the balance at 20/10 °C. EnAreaRatio gives
+// density of 1.2 kg/m³ are about 1 % below the balance at 20/10 °C. EnAreaRatio gives
 // 0.90 at 90 degrees, where a flap is wholly open.
 //
 // # Cautions

@@ -1,0 +1,111 @@
+package ventilation_test
+
+import (
+	"math"
+	"math/rand/v2"
+	"testing"
+
+	"github.com/stretchr/testify/require"
+
+	"cloche.example/internal/check"
+	"cloche.example/ventilation"
+)
+
+// The rivals bracket the balance only loosely: over random cases the
+// Boussinesq form stays within -8 and +6 %, the two rules for adding wind to
+// the stack stray by tens of per cent, and no worse than stated.
+func TestRivalsAgainstTheBalance(t *testing.T) {
+	rnd := rand.New(rand.NewPCG(3, 5))
+	var worstB, low, high float64
+	for range 400 {
+		ti, to := -10+50*rnd.Float64(), -20+50*rnd.Float64()
+		s := ventilation.TwoLevels{LowArea: 0.1 + 3*rnd.Float64(), LowDischarge: 0.6, HighArea: 0.1 + 3*rnd.Float64(), HighDischarge: 0.6, Separation: 0.5 + 4*rnd.Float64()}
+		f, err := s.Flow(dry(t, ti, to, 0))
+		require.NoError(t, err)
+		require.Equal(t, ti > to, f.Upward)
+		require.InEpsilon(t, f.Total, f.AtLow+f.AtHigh, 1e-12)
+		worstB = math.Max(worstB, math.Abs(f.Discrepancy))
+		u := 5 * rnd.Float64()
+		n := build(t, point(0, s.LowArea, 0.5), point(s.Separation, s.HighArea, -0.5))
+		both := solveNet(t, n, dry(t, ti, to, u)).Flow
+		wind := ventilation.WindAlone(0.6*s.LowArea, 0.6*s.HighArea, 1, 101325/(287.042*(to+273.15)), u)
+		if ti > to { // wind aids the stack
+			q := ventilation.Quadrature(f.Flow, wind)/both - 1
+			low, high = math.Min(low, q), math.Max(high, q)
+			require.LessOrEqual(t, ventilation.LargerOfTwo(f.Flow, wind), 1.1*both)
+		}
+	}
+	require.Less(t, worstB, 0.08)
+	require.Greater(t, worstB, 0.01)
+	require.Greater(t, low, -0.1)
+	require.Less(t, high, 0.1)
+}
+
+func TestHandbookFormulas(t *testing.T) {
+	// Q = 0.6 x 2 sqrt(2 x 9.80665 x 1.5 x 10/303.15), worked by hand.
+	require.InEpsilon(t, 1.182152, ventilation.StackVolume(0.6, 2, 1.5, 30, 20), 1e-5)
+	require.Equal(t, ventilation.StackVolume(0.6, 2, 1.5, 30, 20), ventilation.StackVolume(0.6, 2, 1.5, 20, 30))
+	require.InEpsilon(t, 3.3, ventilation.WindVolume(0.55, 2, 3), 1e-12)
+	require.Equal(t, 0.5, ventilation.PerpendicularEffectiveness.Min)
+	require.Equal(t, 0.6, ventilation.PerpendicularEffectiveness.Max)
+	require.Equal(t, 0.25, ventilation.DiagonalEffectiveness.Min)
+	require.Equal(t, 0.35, ventilation.DiagonalEffectiveness.Max)
+	require.True(t, math.IsNaN(ventilation.WindVolume(0.5, 1, -1)))
+	require.True(t, math.IsNaN(ventilation.StackVolume(1.2, 1, 1, 20, 10)))
+	require.True(t, math.IsNaN(ventilation.SeriesArea()))
+	require.Zero(t, ventilation.SeriesArea(1, 0))
+}
+
+func TestTwoLevelsFaultsComeTogether(t *testing.T) {
+	_, err := ventilation.TwoLevels{LowDischarge: 2, HighArea: -1, Separation: -3}.Flow(ventilation.Conditions{Inside: 1.1, Outside: 20, Wind: 3})
+	for _, field := range []string{"LowArea", "LowDischarge", "HighArea", "HighDischarge", "Separation", "Outside", "Wind"} {
+		require.ErrorContains(t, err, field)
+	}
+}
+
+// Per square metre of a vent 1.5 m tall, 20/10 °C, 3 m/s on the face, worked
+// by hand from the published coefficients.
+func TestSingleSidedByHand(t *testing.T) {
+	f := ventilation.OneFace{Area: 1, Height: 1.5, Inside: 20, Outside: 10, Wind: 3}
+	check.Run(t, []check.Row{
+		{Where: "GidsPhaff82", In: []float64{float64(ventilation.DeGidsPhaff)}, Printed: "0.13370"},
+		{Where: "EnVent17", In: []float64{float64(ventilation.EN16798)}, Printed: "0.11456"},
+		{Where: "Warren84", In: []float64{float64(ventilation.WarrenParkins)}, Printed: "0.14528"},
+		{Where: "Din22", In: []float64{float64(ventilation.DIN4108)}, Printed: "0.20971"},
+		{Where: "LarsenH08", In: []float64{float64(ventilation.LarsenHeiselberg)}, Printed: "0.11823"},
+		{Where: "Brown62", In: []float64{float64(ventilation.BrownSolvason)}, Printed: "0.14528"},
+	}, func(in ...float64) float64 { return ventilation.SingleSided(in[0]).Flow(f) })
+	b, err := f.Band()
+	require.NoError(t, err)
+	require.InDelta(t, 1.83, b.High/b.Low, 0.01) // the correlations disagree by four fifths
+}
+
+func TestSingleSidedCoefficients(t *testing.T) {
+	// Wind alone: every fit but the buoyant one is a share of the speed.
+	windy := ventilation.OneFace{Area: 2, Height: 1, Inside: 20, Outside: 20, Wind: 10}
+	require.InEpsilon(t, math.Sqrt(0.1+0.01), ventilation.DeGidsPhaff.Flow(windy), 1e-12)
+	require.InEpsilon(t, math.Sqrt(0.1), ventilation.EN16798.Flow(windy), 1e-12)
+	require.InEpsilon(t, 0.5, ventilation.WarrenParkins.Flow(windy), 1e-12)
+	require.InEpsilon(t, 1.0, ventilation.DIN4108.Flow(windy), 1e-12)
+	require.Zero(t, ventilation.BrownSolvason.Flow(windy))
+	for _, c := range []struct{ angle, want float64 }{
+		{0, 0.0015 * 0.2 * 0.2}, {45, 0.0015 * 0.53 * 0.53}, {90, 0.0010 * 0.56 * 0.56}, {135, 0.0050 * 0.28 * 0.28}, {180, 0.0050 * 0.09 * 0.09},
+	} {
+		windy.Incidence = c.angle
+		require.InEpsilon(t, 20*math.Sqrt(c.want), ventilation.LarsenHeiselberg.Flow(windy), 1e-12, "%v", c.angle)
+	}
+	// Both, at a speed low enough for the third term to count.
+	for _, c := range []struct{ angle, c, k1, k2, k3 float64 }{
+		{0, 0.2, 0.0015, 0.0009, -0.0005}, {90, 0.56, 0.0010, 0.0005, 0.0111}, {180, 0.09, 0.0050, 0.0009, 0.0160},
+	} {
+		f := ventilation.OneFace{Area: 1, Height: 0.1, Inside: 40, Outside: 10, Wind: 1.01, Incidence: c.angle}
+		a := c.angle
+		d := 9.1894e-9*a*a*a - 2.626e-6*a*a - 2.354e-4*a + 0.113
+		u2 := 1.01 * 1.01
+		require.InEpsilon(t, math.Sqrt(c.k1*c.c*c.c*u2+c.k2*30*0.1+c.k3*d*30/u2), ventilation.LarsenHeiselberg.Flow(f), 1e-9)
+	}
+	_, err := ventilation.OneFace{Wind: -1, Incidence: 200}.Band()
+	for _, field := range []string{"Area", "Height", "Wind", "Incidence"} {
+		require.ErrorContains(t, err, field)
+	}
+}

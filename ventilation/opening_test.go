@@ -1,0 +1,101 @@
+package ventilation_test
+
+import (
+	"math"
+	"testing"
+
+	"github.com/stretchr/testify/require"
+
+	"cloche.example/ventilation"
+)
+
+func TestFreeAreas(t *testing.T) {
+	require.InDelta(t, 0.9, ventilation.Sliding(2, 1.5, 0.6), 1e-12)
+	require.True(t, math.IsNaN(ventilation.Sliding(2, 1.5, 2.1)))
+	require.InDelta(t, 12.0, ventilation.RollUp(15, 1.2, 0.8), 1e-12)
+	require.True(t, math.IsNaN(ventilation.RollUp(15, 1.2, 1.3)))
+	l := ventilation.Louvre{Width: 1, Height: 1, Slats: 10, Thickness: 0.01, Angle: 90}
+	require.InDelta(t, 0.9, l.FreeArea(), 1e-12)
+	l.Angle = 30
+	require.InDelta(t, 0.4, l.FreeArea(), 1e-12)
+	l.Angle = 2
+	require.Zero(t, l.FreeArea())
+	l.Slats, l.Width = 0, -1
+	require.True(t, math.IsNaN(l.FreeArea()))
+	require.ErrorContains(t, l.Check(), "Slats")
+	require.ErrorContains(t, l.Check(), "Width")
+	require.InDelta(t, 0.2, ventilation.OnArea(0.6, 0.5, 1.5), 1e-12)
+	require.True(t, math.IsNaN(ventilation.OnArea(0.6, 0, 1)))
+}
+
+func TestOpeningFaultsComeTogether(t *testing.T) {
+	_, err := ventilation.NewNetwork(nil, nil, nil)
+	require.ErrorIs(t, err, ventilation.ErrRange)
+	require.ErrorContains(t, err, "number of openings")
+	_, err = ventilation.NewNetwork([]ventilation.Opening{
+		{Name: "ridge", Height: math.NaN(), Area: 0, Discharge: 1.2, Coefficient: 4, Vertical: 1, Viscous: 3}},
+		[]ventilation.Leak{{Exponent: 2, Height: 99, Wind: 9}}, []ventilation.Fan{{Flow: math.Inf(1), Slope: -1}})
+	for _, field := range []string{`openings[0] "ridge".Height`, ".Area", ".Discharge", ".Coefficient", ".Viscous", "leaks[0].Exponent", "leaks[0].Flow", "leaks[0].Height", "leaks[0].Wind", "fans[0].Flow", "fans[0].Slope"} {
+		require.ErrorContains(t, err, field)
+	}
+	_, err = ventilation.DryConditions(293, 20, -3, 101.3)
+	for _, field := range []string{"inside", "wind", "p is"} {
+		require.ErrorContains(t, err, field)
+	}
+}
+
+func TestOpeningsOfAHouse(t *testing.T) {
+	err := ventilation.CheckOpenings([]ventilation.Opening{point(4, 1, 0), point(-2, 1, 0), {Height: 2.5, Vertical: 2, Area: 1, Discharge: 0.6}}, -0.7, 3.1, 2)
+	for _, text := range []string{"openings[0].Height is 4 m, allowed -0.7 to 3.1 m", "openings[1].Height", "openings[2].Height + Vertical/2"} {
+		require.ErrorContains(t, err, text)
+	}
+	level := []ventilation.Opening{point(2, 1, 0), point(2, 3, 0)}
+	require.ErrorIs(t, ventilation.CheckOpenings(level, 0, 3, 0), ventilation.ErrNoSolution)
+	require.ErrorContains(t, ventilation.CheckOpenings(level, 0, 3, 0), "only through a tall opening")
+	require.NoError(t, ventilation.CheckOpenings(level, 0, 3, 1))
+	level[0].Vertical = 1
+	require.NoError(t, ventilation.CheckOpenings(level, 0, 3, 0))
+	require.ErrorContains(t, ventilation.CheckOpenings(nil, 0, 3, -1), "number of openings")
+	require.ErrorContains(t, ventilation.CheckOpenings(nil, 0, 3, -1), "wind")
+}
+
+// More area anywhere never lets less air through.
+func TestMoreAreaPassesMoreAir(t *testing.T) {
+	o := []ventilation.Opening{point(0.3, 1, 0.4), point(3, 1, -0.5), point(2, 0.4, -0.3)}
+	for i := range o {
+		last := 0.0
+		for _, area := range []float64{0.2, 0.5, 1, 2, 5} {
+			p := append([]ventilation.Opening(nil), o...)
+			p[i].Area = area
+			b := solveNet(t, build(t, p...), dry(t, 30, 22, 2))
+			require.Greater(t, b.Flow, last)
+			last = b.Flow
+		}
+	}
+}
+
+func TestWellsAndPool(t *testing.T) {
+	vent := point(-0.3, 0.5, 0.1)
+	o, err := ventilation.Well{Vent: vent, Section: 0.5, Discharge: 0.6}.Opening()
+	require.NoError(t, err)
+	require.InEpsilon(t, 0.6/math.Sqrt2, o.Discharge, 1e-12)
+	_, err = ventilation.Well{Vent: point(1, 1, 0)}.Opening()
+	for _, field := range []string{"Section", "Discharge", "Vent.Height"} {
+		require.ErrorContains(t, err, field)
+	}
+	s, err := ventilation.StackOf([]ventilation.Opening{vent, {Height: 3, Vertical: 0.4, Area: 1, Discharge: 0.6}}, -0.7, 90)
+	require.NoError(t, err)
+	require.InDelta(t, 3.3, s.Height, 1e-12)
+	require.InDelta(t, 3.0, s.Usable, 1e-12)
+	require.InDelta(t, 0.4, s.Pool, 1e-12)
+	require.InDelta(t, 36, s.Volume, 1e-9)
+	require.InDelta(t, 0.4/3.7, s.Share, 1e-12)
+	_, err = ventilation.StackOf([]ventilation.Opening{point(-2, 1, 0)}, -0.7, 0)
+	require.ErrorContains(t, err, "openings[0].Height")
+	require.ErrorContains(t, err, "floorArea")
+}
+
+func TestAirChanges(t *testing.T) {
+	require.InDelta(t, 36, ventilation.AirChanges(2, 200), 1e-12)
+	require.True(t, math.IsNaN(ventilation.AirChanges(2, 0)))
+}

@@ -1,0 +1,73 @@
+package ventilation_test
+
+import (
+	"math"
+	"testing"
+
+	"github.com/stretchr/testify/require"
+
+	"cloche.example/ventilation"
+)
+
+func screen() ventilation.Screen {
+	return ventilation.Screen{Thickness: 4e-4, Permeability: 2e-9, Inertia: 0.2, Porosity: 0.35}
+}
+
+func TestScreenByHand(t *testing.T) {
+	s := screen()
+	// e mu v/Kp = 4e-4 x 1.8e-5 x 0.25/2e-9 = 0.9 Pa;
+	// rho e Y v²/sqrt Kp = 1.2 x 4e-4 x 0.2 x 0.0625/4.47214e-5 = 0.134164 Pa
+	require.InDelta(t, 1.034164, s.PressureDrop(0.25, 1.2, 1.8e-5), 1e-6)
+	require.InDelta(t, 0.25*math.Sqrt(0.6/1.034164), s.Discharge(0.25, 1.2, 1.8e-5), 1e-6)
+	require.Less(t, s.Discharge(0.1, 1.2, 1.8e-5), s.Discharge(0.5, 1.2, 1.8e-5))
+	// Half blocked is twice the speed in the other half.
+	fouled := s
+	fouled.Blocked = 0.5
+	require.InEpsilon(t, s.PressureDrop(0.5, 1.2, 1.8e-5), fouled.PressureDrop(0.25, 1.2, 1.8e-5), 1e-12)
+	require.True(t, math.IsNaN(s.PressureDrop(-1, 1.2, 1.8e-5)))
+}
+
+// In a network the screened vent passes what vent and screen pass one after
+// the other, both losses taken at the flow that comes out.
+func TestScreenAndVentInSeries(t *testing.T) {
+	s := screen()
+	o, err := s.Over(point(2, 1.5, 0), 4, 1.8e-5)
+	require.NoError(t, err)
+	c := dry(t, 32, 24, 0)
+	n := build(t, point(0, 9, 0), o)
+	b := solveNet(t, n, c)
+	q := b.Paths[1].Out / c.Inside
+	vent := c.Inside / 2 * math.Pow(q/(0.6*1.5), 2)
+	require.InEpsilon(t, -b.Paths[1].Drive, vent+s.PressureDrop(q/4, c.Inside, 1.8e-5), 1e-10)
+	require.InEpsilon(t, b.Paths[1].Out, o.EffectiveDischarge(-b.Paths[1].Drive, c.Inside)*1.5*math.Sqrt(2*c.Inside*-b.Paths[1].Drive), 1e-12)
+	require.Less(t, b.Flow, solveNet(t, build(t, point(0, 9, 0), point(2, 1.5, 0)), c).Flow)
+}
+
+func TestPorosityFits(t *testing.T) {
+	for m, want := range map[ventilation.PorosityModel][2]float64{
+		ventilation.MiguelScreens: {3.44e-9 * math.Pow(0.4, 1.6), 4.30e-2 * math.Pow(0.4, -2.13)},
+		ventilation.ValeraScreens: {5.68e-8 * math.Pow(0.4, 3.68), 5.67e-2 * math.Pow(0.4, -1.1604)},
+	} {
+		s, err := m.Screen(0.4, 3e-4)
+		require.NoError(t, err)
+		require.InEpsilon(t, want[0], s.Permeability, 1e-12)
+		require.InEpsilon(t, want[1], s.Inertia, 1e-12)
+	}
+	_, err := ventilation.MiguelScreens.Screen(0, 3e-4)
+	require.ErrorContains(t, err, "Porosity")
+	_, err = ventilation.PorosityModel(7).Screen(0.4, 3e-4)
+	require.ErrorIs(t, err, ventilation.ErrRange)
+}
+
+func TestScreenFaultsComeTogether(t *testing.T) {
+	_, err := ventilation.Screen{Blocked: 1}.Over(ventilation.Opening{Vertical: 2, Discharge: 3}, 0, 1)
+	for _, field := range []string{"Thickness", "Permeability", "Porosity", "Blocked", "faceArea", "viscosity", "opening.Discharge", "opening.Area", "opening.Vertical"} {
+		require.ErrorContains(t, err, field)
+	}
+}
+
+// U.S. Standard Atmosphere 1976 gives 1.7894e-5 kg/(m s) at 15 °C.
+func TestViscosity(t *testing.T) {
+	require.InDelta(t, 1.7894e-5, ventilation.AirViscosity(15), 5e-10)
+	require.InDelta(t, 1.458e-6*math.Pow(353.15, 1.5)/463.55, ventilation.AirViscosity(80), 1e-14)
+}
