@@ -69,6 +69,13 @@
 //
 // # Sources
 //
+//	Anderson91  B. R. Anderson, "Calculation of the steady-state heat transfer through a
+//	            slab-on-ground floor", Building and Environment 26 (1991) 405-415
+//	            (its fit as quoted by open calculators)
+//	AsaeHeat03  ANSI/ASAE EP406.4 JAN2003, Heating, Ventilating and Cooling Greenhouses
+//	            (its table of air changes from memory)
+//	AshApp11    ASHRAE Handbook - HVAC Applications, 2011, Environmental control for
+//	            animals and plants (table of air changes from memory)
 //	AshHoF17    ASHRAE Handbook - Fundamentals (SI), 2017
 //	Bot83       G. P. A. Bot, Greenhouse climate: from physical processes to a
 //	            dynamic model, Wageningen 1983
@@ -78,6 +85,8 @@
 //	            32 (1984) 663-664; M. Martin, P. Berdahl, "Characteristics of
 //	            infrared sky radiation in the United States", Solar Energy 33
 //	            (1984) 321-336
+//	CibseA06    CIBSE Guide A, Environmental design, 2006, section 3.5 (Macey's formula;
+//	            its tables from memory)
 //	DufBec13    J. A. Duffie, W. A. Beckman, Solar Engineering of Thermal
 //	            Processes, 4th ed., Wiley 2013
 //	ElSher82    S. M. ElSherbiny, G. D. Raithby, K. G. T. Hollands, "Heat
@@ -88,6 +97,11 @@
 //	Hollands76  K. G. T. Hollands, T. E. Unny, G. D. Raithby, L. Konicek, "Free
 //	            convective heat transfer across inclined air layers", J. Heat
 //	            Transfer 98 (1976) 189-193
+//	IeaBestest08 J. Neymark, R. Judkoff, IEA building energy simulation test and
+//	            diagnostic method: ground-coupled heat transfer, NREL 2008, with the
+//	            solution of A. E. Delsante and others, 1983
+//	IsoGround17 ISO 13370:2017, Heat transfer via the ground - Calculation methods
+//	            (equations as open implementations quote them)
 //	IsoMoist12  ISO 13788:2012, Hygrothermal performance of building components
 //	IsoWall17   ISO 6946:2017, Thermal resistance and thermal transmittance
 //	IsoWin03    ISO 15099:2003, Thermal performance of windows, doors and shading
@@ -97,6 +111,9 @@
 //	            Research 51 (1992) 191-205 (from memory)
 //	Swinbank63  W. C. Swinbank, "Long-wave radiation from clear skies", Quarterly
 //	            Journal of the Royal Meteorological Society 89 (1963) 339-348
+//	WalWil98    I. S. Walker, D. J. Wilson, "Field validation of algebraic equations for
+//	            stack and wind driven air infiltration calculations", HVAC&R Research 4
+//	            (1998) 119-139 (equations as open implementations quote them)
 //	Watmuff77   J. H. Watmuff, W. W. S. Charters, D. Proctor, "Solar and wind
 //	            induced external coefficients for solar collectors", COMPLES 2
 //	            (1977)

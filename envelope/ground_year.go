@@ -1,0 +1,122 @@
+package envelope
+
+import (
+	"errors"
+	"fmt"
+	"math"
+)
+
+// GroundClimate is the year that a house's ground sees, as sine waves of the
+// monthly means. DefaultGroundClimate gives a complete one to change.
+type GroundClimate struct {
+	InsideMean   float64 // °C, annual mean of the inside air
+	InsideSwing  float64 // K, amplitude of its monthly means, coldest in the same month
+	OutsideMean  float64 // °C, annual mean of the outside air
+	OutsideSwing float64 // K, amplitude of its monthly means
+	Coldest      float64 // number of the month, 1 to 12, with the lowest outside mean
+	InsideLead   float64 // number of months, alpha, by which the flow leads the inside wave
+	OutsideLag   float64 // number of months, beta, by which the flow lags the outside wave
+}
+
+// DefaultGroundClimate returns a house at 16 °C all year in a climate of 9 °C
+// with 10 K of swing, coldest in January, and the lags 0 and 1 month of
+// [IsoGround17] for slabs and heated basements (from memory).
+func DefaultGroundClimate() GroundClimate {
+	return GroundClimate{InsideMean: 16, OutsideMean: 9, OutsideSwing: 10, Coldest: 1, OutsideLag: 1}
+}
+
+// Ranges of a ground climate.
+var (
+	SwingRange = Range{Min: 0, Max: 40, Unit: "K", Source: "chosen"}
+	MonthRange = Range{Min: 0.5, Max: 12.5, Unit: "number of the month", Source: "1 stands for the mean of January, 12 of December"}
+	LagRange   = Range{Min: 0, Max: 6, Unit: "number of months", Source: "chosen"}
+)
+
+// Check returns nil, or the join of a *RangeError for each field out of range.
+func (c GroundClimate) Check() error {
+	return errors.Join(
+		StackTemperature.Check("InsideMean", c.InsideMean),
+		SwingRange.Check("InsideSwing", c.InsideSwing),
+		StackTemperature.Check("OutsideMean", c.OutsideMean),
+		SwingRange.Check("OutsideSwing", c.OutsideSwing),
+		MonthRange.Check("Coldest", c.Coldest),
+		LagRange.Check("InsideLead", c.InsideLead),
+		LagRange.Check("OutsideLag", c.OutsideLag),
+	)
+}
+
+// inside and outside return the mean temperature in °C of the month:
+// [IsoGround17] eq. C.1 and C.2.
+func (c *GroundClimate) inside(month float64) float64 {
+	return c.InsideMean - c.InsideSwing*math.Cos(math.Pi*(month-c.Coldest)/6)
+}
+
+func (c *GroundClimate) outside(month float64) float64 {
+	return c.OutsideMean - c.OutsideSwing*math.Cos(math.Pi*(month-c.Coldest)/6)
+}
+
+// GroundFlow is the heat that the ground takes in one month.
+type GroundFlow struct {
+	Month   float64 // number of the month, 1 to 12
+	Inside  float64 // °C, mean of the month
+	Outside float64 // °C, mean of the month
+	Total   float64 // W, from the house, the sum of the three below; negative when the ground gives heat
+	Steady  float64 // W, annual mean
+	InWave  float64 // W, of the inside's yearly wave
+	OutWave float64 // W, of the outside's yearly wave
+}
+
+// Flow returns the mean flow in W from the house into the ground in the month,
+// 1 to 12, of the year c: [IsoGround17] eq. C.3. The annual mean alone
+// understates a winter's month. Fields are NaN for a month outside MonthRange or a
+// year that does not pass its Check.
+func (r *GroundCoefficients) Flow(c GroundClimate, month float64) GroundFlow {
+	if !MonthRange.Contains(month) || c.Check() != nil {
+		return GroundFlow{nan, nan, nan, nan, nan, nan, nan}
+	}
+	f := GroundFlow{Month: month, Inside: c.inside(month), Outside: c.outside(month)}
+	f.Steady = r.Total * (c.InsideMean - c.OutsideMean)
+	f.InWave = -r.Inside * c.InsideSwing * math.Cos(math.Pi*(month-c.Coldest+c.InsideLead)/6)
+	f.OutWave = r.Outside * c.OutsideSwing * math.Cos(math.Pi*(month-c.Coldest-c.OutsideLag)/6)
+	f.Total = f.Steady + f.InWave + f.OutWave // eq. C.3
+	return f
+}
+
+// Worst returns the month's flow at its largest: the annual mean and the full
+// swing of the outside wave, in the month Coldest + OutsideLag, [IsoGround17]
+// eq. C.9 with the inside wave as it then stands.
+func (r *GroundCoefficients) Worst(c GroundClimate) GroundFlow {
+	m := c.Coldest + c.OutsideLag
+	if m > MonthRange.Max {
+		m -= 12
+	}
+	return r.Flow(c, m)
+}
+
+// MonthlyFlow returns the flow in W from the house into the ground for each
+// month from the twelve monthly mean temperatures in °C of the inside and the
+// outside air: [IsoGround17] eq. C.4, which leaves out the lags. The error
+// joins a *RangeError for each temperature out of range.
+func (r *GroundCoefficients) MonthlyFlow(inside, outside [12]float64) ([12]float64, error) {
+	var flow [12]float64
+	var faults []error
+	var in, out float64
+	for i := range 12 {
+		if err := StackTemperature.Check(fmt.Sprintf("inside[%d]", i), inside[i]); err != nil {
+			faults = append(faults, err)
+		}
+		if err := StackTemperature.Check(fmt.Sprintf("outside[%d]", i), outside[i]); err != nil {
+			faults = append(faults, err)
+		}
+		in += inside[i] / 12
+		out += outside[i] / 12
+	}
+	if len(faults) > 0 {
+		return flow, errors.Join(faults...)
+	}
+	for i := range 12 {
+		flow[i] = (r.Total-r.JunctionPart)*(in-out) + r.JunctionPart*(inside[i]-outside[i]) -
+			r.Inside*(in-inside[i]) + r.Outside*(out-outside[i]) // eq. C.4
+	}
+	return flow, nil
+}
