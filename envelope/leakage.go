@@ -47,11 +47,11 @@ var (
 
 // Coefficients of [WalWil98], a house on a slab without a flue.
 const (
-	stackPower     = 1.25     // eq. 7: (X²/(2 - R))^(5/4)
-	windFactor     = 0.19     // eq. 11
-	windExponent   = 2.0      // eq. 11: 0.19 (2 - n)
-	windPower      = 1.5      // eq. 11: ((X + R)/2)^(3/2)
-	superposition  = -1.0 / 3 // eq. 4
+	stackPower     = 1.25     // stack factor: (X²/(2 - R))^(5/4)
+	windFactor     = 0.19     // wind factor
+	windExponent   = 2.0      // wind factor: 0.19 (2 - n)
+	windPower      = 1.5      // wind factor: ((X + R)/2)^(3/2)
+	superposition  = -1.0 / 3 // [WalWil98] superposition
 	testPressure   = 50.0     // Pa
 	secondsPerHour = 3600.0
 )
@@ -137,15 +137,15 @@ func (l Leakage) Flow(volume, height, wind float64, inside, outside psychro.Stat
 func (l *Leakage) pressure(r *LeakageFlow, volume, height, wind float64, inside, outside psychro.State) {
 	n, x, h := l.Exponent, l.RoofLessThan, l.Horizontal
 	c := l.At50 * volume / secondsPerHour / math.Pow(testPressure, n)                  // m³/(s Pa^n)
-	fs := (1 + n*h) / (n + 1) * math.Pow(0.5-0.5*math.Pow(x*x/(2-h), stackPower), n+1) // eq. 6
-	fw := windFactor * (windExponent - n) * (1 - math.Pow((x+h)/2, windPower))         // eq. 11
+	fs := (1 + n*h) / (n + 1) * math.Pow(0.5-0.5*math.Pow(x*x/(2-h), stackPower), n+1) // [WalWil98] stack factor
+	fw := windFactor * (windExponent - n) * (1 - math.Pow((x+h)/2, windPower))         // [WalWil98] wind factor
 	rho := outside.Density()
 	kelvin := inside.Temperature() + constant.ZeroCelsius
 	local := l.Shelter * wind
-	r.StackPressure = rho * constant.Gravity * height * math.Abs(inside.Temperature()-outside.Temperature()) / kelvin // eq. 5
-	r.WindPressure = rho * local * local / 2                                                                          // eq. 9
+	r.StackPressure = rho * constant.Gravity * height * math.Abs(inside.Temperature()-outside.Temperature()) / kelvin // [WalWil98] stack pressure
+	r.WindPressure = rho * local * local / 2                                                                          // [WalWil98] wind pressure
 	r.Stack = c * fs * math.Pow(r.StackPressure, n)
 	r.Wind = c * fw * math.Pow(r.WindPressure, n)
 	s, w := math.Pow(r.Stack, 1/n), math.Pow(r.Wind, 1/n)
-	r.Volume = math.Pow(s+w+superposition*math.Sqrt(s*w), n) // eq. 4
+	r.Volume = math.Pow(s+w+superposition*math.Sqrt(s*w), n) // [WalWil98] superposition
 }

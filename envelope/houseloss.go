@@ -1,0 +1,203 @@
+package envelope
+
+import (
+	"errors"
+	"fmt"
+
+	"cloche.example/psychro"
+)
+
+// HouseConditions are what a house stands in for one hour. Tilt, Height and
+// AbsorbedSun of the embedded Conditions are not read: each facet has its own.
+type HouseConditions struct {
+	Conditions                           // air, sky, wind and correlations, the same for all facets
+	OutsideHumidity float64              // fraction, relative humidity of the outside air
+	ScreenDrawn     bool                 // the Screened covers stand in for the others
+	Month           float64              // number of the month, for the ground: 1 the mean of January
+	Sun             [][MaxLayers]float64 // W/m², absorbed in each layer of each facet, see SolarGain.Sun; nil at night
+}
+
+// DefaultHouseConditions returns DefaultConditions in January with 85 %
+// outside, no screen and no sun, and a face that is wet where it lies below
+// the dew point.
+func DefaultHouseConditions() HouseConditions {
+	k := HouseConditions{Conditions: DefaultConditions(), OutsideHumidity: 0.85, Month: 1}
+	k.InnerFace = InnerAuto
+	return k
+}
+
+// FacetLoss is what one facet against the air does.
+type FacetLoss struct {
+	Facet            int       // index in Shape.Facets
+	Kind             FacetKind // part of the house
+	Name             string    // kind and compass direction
+	Area             float64   // m², doors taken off
+	Loss             float64   // W, from the house into the cover, the sum of the three below
+	AirDriven        float64   // W, driven by the inside against the outside air
+	SkyDriven        float64   // W, because sky and ground are not at the outside air temperature
+	SunDriven        float64   // W, because of absorbed sun, negative as a gain
+	Latent           float64   // W, part of AirDriven set free by condensation
+	U                float64   // W/(m² K), air to air, sky included; NaN at equal temperatures
+	UAir             float64   // W/(m² K), with the sky at air temperature
+	InnerTemperature float64   // °C, of the inner face, wet if it is
+	Drips            bool      // the dry inner face lies below the dew point
+	DripHumidity     float64   // fraction, relative humidity inside above which the dry inner face drips; above 1 it never does
+	Condensate       float64   // L per hour, taken as kg; negative while a film dries, 0 on a face taken as dry
+	Solution         Solution  // every face, gap and coefficient
+}
+
+// HouseLoss is the heat a house loses in one hour with its terms. Total is the
+// sum of Cover, Frame, Doors, Bridges, Ground.Total, Leakage.Total and
+// Partitions; Latent is the part of it that only evaporation in the house
+// sustains.
+type HouseLoss struct {
+	Facets      []FacetLoss // facets against the air
+	Cover       float64     // W, of all facets, without doors
+	CoverAir    float64     // W, air-driven part of Cover
+	CoverSky    float64     // W, sky-driven part of Cover
+	CoverSun    float64     // W, sun-driven part of Cover
+	Frame       float64     // W, allowance for bars and profiles, on the air- and sky-driven loss of roof and walls
+	Doors       float64     // W
+	Bridges     float64     // W
+	Ground      GroundFlow  // W, month's mean
+	Leakage     LeakageFlow // W, sensible and latent
+	Annexes     []AnnexLoss // lobby, plant room
+	Partitions  float64     // W, from the house into its annexes
+	Total       float64     // W
+	Latent      float64     // W, part of Total carried by vapour: condensation and leakage
+	PerFloor    float64     // W/m², Total over the floor area
+	Coefficient float64     // W/K, Total over inside less outside air; NaN at equal temperatures
+	Dripping    int         // count of facets that drip
+	Condensate  float64     // L per hour, of all facets
+	Linear      LinearLoss  // the loss near this state
+}
+
+// Loss returns the heat that the house loses in the conditions k. The error
+// joins a *RangeError for each field out of range.
+func (h *House) Loss(k HouseConditions) (HouseLoss, error) {
+	var r HouseLoss
+	err := h.LossTo(&r, &k)
+	return r, err
+}
+
+// LossTo is Loss that writes to dst and uses its slices again: no allocation
+// from the second hour on. On an error dst is of no use.
+func (h *House) LossTo(dst *HouseLoss, k *HouseConditions) error {
+	inside, outside, err := h.states(k)
+	if err != nil {
+		return err
+	}
+	p := &h.plan
+	*dst = HouseLoss{Facets: dst.Facets[:0], Annexes: dst.Annexes[:0]}
+	one := k.Conditions
+	linear := LinearLoss{Inside: k.Inside, Outside: k.Outside}
+	for i := range p.Shape.Facets {
+		f := &p.Shape.Facets[i]
+		if f.Kind.InGround() || f.Party {
+			continue
+		}
+		cover := &p.Covers[i]
+		if k.ScreenDrawn && len(p.Screened) > 0 && p.Screened[i].n > 0 {
+			cover = &p.Screened[i]
+		}
+		one.Tilt, one.Height = f.Tilt, f.Height
+		one.AbsorbedSun = [MaxLayers]float64{}
+		if k.Sun != nil {
+			one.AbsorbedSun = k.Sun[i]
+		}
+		dst.Facets = append(dst.Facets, FacetLoss{})
+		r := &dst.Facets[len(dst.Facets)-1]
+		if err := r.solve(cover, &one, k.InnerFace); err != nil {
+			return fmt.Errorf("facet %d (%s): %w", i, f.Name, err)
+		}
+		r.scale(i, f, h.net[i])
+		dst.Cover += r.Loss
+		dst.CoverAir += r.AirDriven
+		dst.CoverSky += r.SkyDriven
+		dst.CoverSun += r.SunDriven
+		dst.Latent += r.Latent
+		dst.Condensate += r.Condensate
+		if r.Drips {
+			dst.Dripping++
+		}
+		frame := 0.0
+		if f.Kind != DwarfWall && f.Kind != Gutter {
+			frame = p.FrameAllowance
+		}
+		dst.Frame += frame * (r.AirDriven + r.SkyDriven)
+		linear.CoverAir += (1 + frame) * r.Area * r.UAir
+		linear.SkyDriven += (1 + frame) * r.SkyDriven
+	}
+	dt := k.Inside - k.Outside
+	for _, d := range p.Doors {
+		linear.Doors += d.Area * d.U
+	}
+	for _, b := range p.Bridges {
+		linear.Bridges += b.Length * b.Psi
+	}
+	dst.Doors, dst.Bridges = linear.Doors*dt, linear.Bridges*dt
+	dst.Ground = h.ground.Flow(p.Climate, k.Month)
+	if dst.Leakage, err = p.Leakage.Flow(p.Shape.Volume, p.Shape.RidgeHeight, k.Wind, inside, outside); err != nil {
+		return err
+	}
+	if err := h.annexes(dst, k); err != nil {
+		return err
+	}
+	dst.Latent += dst.Leakage.Latent
+	dst.Total = dst.Cover + dst.Frame + dst.Doors + dst.Bridges + dst.Ground.Total + dst.Leakage.Total + dst.Partitions
+	dst.PerFloor = dst.Total / p.Shape.FloorArea
+	dst.Coefficient = quotient(dst.Total, dt)
+	linear.finish(dst, h.ground.Total)
+	dst.Linear = linear
+	return nil
+}
+
+// states checks the conditions and returns the inside and the outside air.
+func (h *House) states(k *HouseConditions) (inside, outside psychro.State, err error) {
+	if len(h.net) == 0 {
+		return inside, outside, noneMissing.Check("number of covers of a House not made by NewHouse", 0)
+	}
+	one := k.Conditions
+	one.Tilt, one.Height, one.AbsorbedSun = 0, 1, [MaxLayers]float64{}
+	ok := one.valid(MaxLayers) && FractionRange.Contains(k.OutsideHumidity) && MonthRange.Contains(k.Month) &&
+		(k.Sun == nil || len(k.Sun) == len(h.net))
+	if !ok {
+		n := float64(len(h.net))
+		faults := []error{one.check(MaxLayers), FractionRange.Check("OutsideHumidity", k.OutsideHumidity), MonthRange.Check("Month", k.Month)}
+		if k.Sun != nil {
+			faults = append(faults, Range{Min: n, Max: n, Unit: "facets", Source: "one entry for each facet of the shape"}.Check("number of Sun", float64(len(k.Sun))))
+		}
+		return inside, outside, errors.Join(faults...)
+	}
+	if inside, err = psychro.FromRelativeHumidity(k.Inside, k.InsideHumidity, k.Pressure); err != nil {
+		return inside, outside, fmt.Errorf("inside air: %w", err)
+	}
+	if outside, err = psychro.FromRelativeHumidity(k.Outside, k.OutsideHumidity, k.Pressure); err != nil {
+		return inside, outside, fmt.Errorf("outside air: %w", err)
+	}
+	return inside, outside, nil
+}
+
+// solve finds the facet's state. The dry face tells where it starts to drip.
+func (r *FacetLoss) solve(c *Cover, k *Conditions, face InnerFace) (err error) {
+	k.InnerFace = InnerDry
+	if r.Solution, err = c.solve(k, &standard); err != nil {
+		return err
+	}
+	r.Drips, r.DripHumidity = r.Solution.Condenses, r.Solution.DripHumidity
+	if face == InnerWet || face == InnerAuto && r.Drips {
+		k.InnerFace = InnerWet
+		r.Solution, err = c.solve(k, &standard)
+	}
+	return err
+}
+
+// scale turns the solution per area into what the facet does.
+func (r *FacetLoss) scale(i int, f *Facet, area float64) {
+	s := &r.Solution
+	r.Facet, r.Kind, r.Name, r.Area = i, f.Kind, f.Name, area
+	r.Loss, r.AirDriven, r.SkyDriven, r.SunDriven = area*s.FluxIn, area*s.AirDriven, area*s.SkyDriven, area*s.SunDriven
+	r.Latent = area * s.InLatent
+	r.U, r.UAir, r.InnerTemperature = s.U, s.UAir, s.InnerTemperature
+	r.Condensate = area * s.Condensate * secondsPerHour
+}

@@ -1,0 +1,141 @@
+package envelope
+
+import (
+	"fmt"
+	"math"
+
+	"cloche.example/internal/constant"
+	"cloche.example/internal/solve"
+)
+
+// AnnexPlan says how an annex of the shape is built and kept.
+type AnnexPlan struct {
+	Covers      []Cover // one for each facet of the annex against the air; those in the ground may have none
+	PartitionU  float64 // W/(m² K), air to air, of the wall shared with the house
+	AirChanges  float64 // air changes per hour of the annex with the outside
+	Humidity    float64 // fraction, relative humidity in the annex
+	Heated      bool    // held at Temperature; otherwise it floats
+	Temperature float64 // °C, read when Heated
+	Ground      Ground  // floor and buried walls; its geometry is filled in from the shape
+}
+
+// AnnexLoss is what an annex does in one hour.
+type AnnexLoss struct {
+	Name        string  // of the annex
+	Temperature float64 // °C, held or found
+	Partition   float64 // W, from the house through the shared wall
+	Cover       float64 // W, lost through its own covers
+	Ground      float64 // W, into the ground, of the month
+	Leakage     float64 // W, sensible
+	Heating     float64 // W, that holds Temperature; 0 when it floats
+}
+
+// floatRange holds the temperature in °C of an annex without heating.
+var floatRange = Range{Min: -60, Max: 60, Unit: "°C", Source: "domain of the cover solver"}
+
+func (h *House) checkAnnexes() (faults []error) {
+	check := func(r Range, field string, v float64) {
+		if err := r.Check(field, v); err != nil {
+			faults = append(faults, err)
+		}
+	}
+	p := &h.plan
+	want := float64(len(p.Shape.Annexes))
+	check(Range{Min: want, Max: want, Unit: "annexes", Source: "one for each annex of the shape"}, "number of Annexes", float64(len(p.Annexes)))
+	if len(faults) > 0 {
+		return faults
+	}
+	for i := range p.Annexes {
+		a, s := &p.Annexes[i], &p.Shape.Annexes[i]
+		at := fmt.Sprintf("Annexes[%d].", i)
+		n := float64(len(s.Facets))
+		check(Range{Min: n, Max: n, Unit: "covers", Source: "one for each facet of the annex"}, "number of "+at+"Covers", float64(len(a.Covers)))
+		for j := range min(len(a.Covers), len(s.Facets)) {
+			if !s.Facets[j].Kind.InGround() {
+				check(noneMissing, fmt.Sprintf("%sCovers[%d] (%s)", at, j, s.Facets[j].Name), float64(a.Covers[j].Len()))
+			}
+		}
+		check(URange, at+"PartitionU", a.PartitionU)
+		check(AirChangesRange, at+"AirChanges", a.AirChanges)
+		check(FractionRange, at+"Humidity", a.Humidity)
+		if a.Heated {
+			check(StackTemperature, at+"Temperature", a.Temperature)
+		}
+		g := a.Ground
+		g.Area, g.Perimeter, g.Depth = s.FloorArea, s.Perimeter, s.Annex.Depth
+		r, err := g.Solve()
+		if err != nil {
+			faults = append(faults, fmt.Errorf("%sGround: %w", at, err))
+		}
+		h.annex = append(h.annex, r)
+	}
+	return faults
+}
+
+// annexes finds the temperature and the loss of each annex.
+func (h *House) annexes(dst *HouseLoss, k *HouseConditions) error {
+	for i := range h.plan.Annexes {
+		a, s := &h.plan.Annexes[i], &h.plan.Shape.Annexes[i]
+		r := AnnexLoss{Name: s.Annex.Name, Temperature: a.Temperature}
+		if !a.Heated {
+			var inner error
+			t, err := solve.Root(func(t float64) float64 {
+				x, err := h.annexAt(i, k, t)
+				if err != nil {
+					inner = err
+					return math.NaN()
+				}
+				return x.Cover + x.Ground + x.Leakage - x.Partition
+			}, floatRange.Min, floatRange.Max, 1e-9)
+			if inner != nil {
+				return fmt.Errorf("Annexes[%d]: %w", i, inner)
+			}
+			if err != nil {
+				return fmt.Errorf("Annexes[%d], temperature without heating: %w", i, err)
+			}
+			r.Temperature = t
+		}
+		x, err := h.annexAt(i, k, r.Temperature)
+		if err != nil {
+			return fmt.Errorf("Annexes[%d]: %w", i, err)
+		}
+		if a.Heated {
+			x.Heating = x.Cover + x.Ground + x.Leakage - x.Partition
+		}
+		dst.Annexes = append(dst.Annexes, x)
+		dst.Partitions += x.Partition
+	}
+	return nil
+}
+
+// annexAt returns the terms of annex i at the temperature t in °C.
+func (h *House) annexAt(i int, k *HouseConditions, t float64) (AnnexLoss, error) {
+	a, s := &h.plan.Annexes[i], &h.plan.Shape.Annexes[i]
+	r := AnnexLoss{Name: s.Annex.Name, Temperature: t}
+	r.Partition = a.PartitionU * s.Partition * (k.Inside - t)
+	one := k.Conditions
+	one.Inside, one.InsideRadiant, one.InsideHumidity, one.InnerFace = t, t, a.Humidity, InnerDry
+	one.AbsorbedSun = [MaxLayers]float64{}
+	for j := range s.Facets {
+		f := &s.Facets[j]
+		if f.Kind.InGround() {
+			continue
+		}
+		one.Tilt, one.Height = f.Tilt, f.Height
+		x, err := a.Covers[j].solve(&one, &standard)
+		if err != nil {
+			return r, err
+		}
+		r.Cover += f.Area * x.FluxIn
+	}
+	c := h.plan.Climate
+	c.InsideMean, c.InsideSwing = t, 0
+	if !StackTemperature.Contains(t) {
+		c.InsideMean = 0
+	}
+	r.Ground = h.annex[i].Flow(c, k.Month).Total
+	air := GapAir(k.Outside, k.Pressure)
+	volume := a.AirChanges * s.Volume / secondsPerHour * (k.Outside + constant.ZeroCelsius) / (t + constant.ZeroCelsius)
+	r.Leakage = volume * air.Density * air.HeatCapacity * (t - k.Outside)
+	return r, nil
+}

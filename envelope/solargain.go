@@ -1,0 +1,187 @@
+package envelope
+
+import (
+	"errors"
+	"fmt"
+	"math"
+)
+
+// Sunlight is the sun and sky of one hour.
+type Sunlight struct {
+	BeamNormal        float64 // W/m², on a plane that faces the sun
+	DiffuseHorizontal float64 // W/m², from the sky on a level plane
+	Albedo            float64 // fraction that the ground outside reflects: 0.2 grass, 0.7 fresh snow
+	Elevation         float64 // degree, of the sun above the horizon
+	Azimuth           float64 // degree, of the sun clockwise from north
+}
+
+// Ranges of sunlight.
+var (
+	IrradianceRange = Range{Min: 0, Max: 1500, Unit: "W/m²", Source: "above the solar constant"}
+	SunAzimuth      = Range{Min: -180, Max: 360, Unit: "degree", Source: "definition"}
+)
+
+// Check returns nil, or the join of a *RangeError for each field out of range.
+func (s Sunlight) Check() error {
+	if s.valid() {
+		return nil
+	}
+	return errors.Join(
+		IrradianceRange.Check("BeamNormal", s.BeamNormal),
+		IrradianceRange.Check("DiffuseHorizontal", s.DiffuseHorizontal),
+		FractionRange.Check("Albedo", s.Albedo),
+		SunElevation.Check("Elevation", s.Elevation),
+		SunAzimuth.Check("Azimuth", s.Azimuth),
+	)
+}
+
+func (s *Sunlight) valid() bool {
+	return IrradianceRange.Contains(s.BeamNormal) && IrradianceRange.Contains(s.DiffuseHorizontal) &&
+		FractionRange.Contains(s.Albedo) && SunElevation.Contains(s.Elevation) && SunAzimuth.Contains(s.Azimuth)
+}
+
+// PlaneSun is the sunlight on a facet.
+type PlaneSun struct {
+	Incidence float64 // degree, of the beam; above 90 the sun is behind the facet
+	Beam      float64 // W/m²
+	Sky       float64 // W/m², diffuse from the sky
+	Ground    float64 // W/m², reflected by the ground
+}
+
+// Total returns the sum in W/m².
+func (p PlaneSun) Total() float64 { return p.Beam + p.Sky + p.Ground }
+
+// Sun returns the sunlight on the facet in W/m² under a sky of even radiance:
+// [DufBec13] eq. 2.15.1. No hill, tree or other part of the house shades it.
+// Fields are NaN for sunlight that does not pass its Check.
+func (f Facet) Sun(s Sunlight) PlaneSun {
+	if !s.valid() {
+		return PlaneSun{nan, nan, nan, nan}
+	}
+	p := PlaneSun{Incidence: f.Incidence(s.Elevation, s.Azimuth)}
+	view := f.SkyView()
+	level := s.DiffuseHorizontal
+	if s.Elevation > 0 {
+		level += s.BeamNormal * math.Sin(s.Elevation*degree)
+		p.Beam = s.BeamNormal * math.Max(0, f.cosIncidence(s.Elevation, s.Azimuth))
+	}
+	p.Sky = s.DiffuseHorizontal * view
+	p.Ground = level * s.Albedo * (1 - view)
+	return p
+}
+
+// FacetLight is the cover of a facet for light and sun.
+type FacetLight struct {
+	Stack   LightStack   // sheets, the same as the layers of its Cover; empty for an opaque facet
+	Factors LightFactors // dirt, condensation and frame
+}
+
+// Glazing is a house for sunlight. It is made by NewGlazing and may be used by
+// several goroutines at once.
+type Glazing struct {
+	facets   []Facet
+	lights   []FacetLight
+	diffuse  []Light
+	factor   []float64
+	retained float64
+}
+
+// NewGlazing returns the house of the shape with the light cover of each of its
+// facets; those of facets in the ground and of party walls are not read.
+// retained is the fraction of transmitted light that stays inside as heat or
+// vapour, the rest leaving through the cover again: 0.7 to 0.9 over dark soil
+// and crop (from memory). The error joins a *RangeError for each fault.
+func NewGlazing(s Shape, lights []FacetLight, retained float64) (Glazing, error) {
+	n := float64(len(s.Facets))
+	faults := []error{
+		Range{Min: n, Max: n, Unit: "covers", Source: "one for each facet of the shape"}.Check("number of lights", float64(len(lights))),
+		FractionRange.Check("retained", retained),
+	}
+	g := Glazing{facets: append([]Facet(nil), s.Facets...), lights: append([]FacetLight(nil), lights...), retained: retained}
+	for i := range g.lights {
+		x := &g.lights[i].Factors
+		if g.lights[i].Stack.n > 0 {
+			faults = append(faults,
+				FractionRange.Check(fmt.Sprintf("lights[%d].Factors.Dirt", i), x.Dirt),
+				FractionRange.Check(fmt.Sprintf("lights[%d].Factors.Condensation", i), x.Condensation),
+				FractionRange.Check(fmt.Sprintf("lights[%d].Factors.Frame", i), x.Frame))
+		}
+	}
+	if err := errors.Join(faults...); err != nil {
+		return Glazing{}, err
+	}
+	g.diffuse, g.factor = make([]Light, len(lights)), make([]float64, len(lights))
+	for i := range g.lights {
+		f := &g.facets[i]
+		if g.lights[i].Stack.n == 0 || f.Kind.InGround() || f.Party {
+			g.lights[i].Stack.n = 0
+			continue
+		}
+		g.diffuse[i] = g.lights[i].Stack.Diffuse()
+		g.factor[i] = g.lights[i].Factors.Total()
+	}
+	return g, nil
+}
+
+// FacetSun is the sunlight through one facet.
+type FacetSun struct {
+	Plane              PlaneSun // on the facet
+	BeamTransmitted    float64  // W
+	DiffuseTransmitted float64  // W, from sky and ground
+	Absorbed           float64  // W, in the sheets
+}
+
+// SolarGain is the sunlight of one hour in a house. It leaves open how much of
+// the gain turns to vapour.
+type SolarGain struct {
+	Facets      []FacetSun           // in the order of the shape
+	Incident    float64              // W, on all facets that let light through
+	Transmitted float64              // W, into the house
+	Gain        float64              // W, that stays inside
+	Absorbed    float64              // W, in the sheets; it warms the cover, see HouseConditions.Sun
+	Sun         [][MaxLayers]float64 // W/m², absorbed in each sheet of each facet, for HouseConditions.Sun
+}
+
+// Gain returns the solar gain in the sunlight s. Factors of dirt, drops and
+// frame take from what passes; the sheets absorb as if clean. Beam that
+// crosses the house and leaves on the far side is part of what is not
+// retained. The error is that of Sunlight.Check.
+func (g *Glazing) Gain(s Sunlight) (SolarGain, error) {
+	var r SolarGain
+	err := g.GainTo(&r, s)
+	return r, err
+}
+
+// GainTo is Gain that writes to dst and uses its slices again.
+func (g *Glazing) GainTo(dst *SolarGain, s Sunlight) error {
+	if err := s.Check(); err != nil {
+		return err
+	}
+	*dst = SolarGain{Facets: dst.Facets[:0], Sun: dst.Sun[:0]}
+	for i := range g.facets {
+		var r FacetSun
+		var sun [MaxLayers]float64
+		if stack := &g.lights[i].Stack; stack.n > 0 {
+			f := &g.facets[i]
+			r.Plane = f.Sun(s)
+			beam := Light{}
+			if r.Plane.Beam > 0 {
+				beam = stack.At(math.Min(90, r.Plane.Incidence))
+			}
+			scattered := r.Plane.Sky + r.Plane.Ground
+			r.BeamTransmitted = f.Area * g.factor[i] * beam.Transmittance * r.Plane.Beam
+			r.DiffuseTransmitted = f.Area * g.factor[i] * g.diffuse[i].Transmittance * scattered
+			for j := range stack.n {
+				sun[j] = beam.Absorptance[j]*r.Plane.Beam + g.diffuse[i].Absorptance[j]*scattered
+				r.Absorbed += f.Area * sun[j]
+			}
+			dst.Incident += f.Area * r.Plane.Total()
+			dst.Transmitted += r.BeamTransmitted + r.DiffuseTransmitted
+			dst.Absorbed += r.Absorbed
+		}
+		dst.Facets = append(dst.Facets, r)
+		dst.Sun = append(dst.Sun, sun)
+	}
+	dst.Gain = g.retained * dst.Transmitted
+	return nil
+}
