@@ -4,6 +4,7 @@ import (
 	"errors"
 	"fmt"
 	"math"
+	"sort"
 )
 
 // Lights are fixtures made ready for maps. They never change and may be used
@@ -110,8 +111,8 @@ func (l *Lights) PPF() float64 { return l.ppf }
 // Lowest returns the height in m of the lowest fixture, the lower end of a bar.
 func (l *Lights) Lowest() float64 { return l.lowest }
 
-// block is how many points are mapped at a time, so that they stay in the
-// nearest cache while all fixtures pass over them.
+// block is how many points are mapped at a time: they stay in the nearest
+// cache while all fixtures pass over them, and cores share out blocks.
 const block = 512
 
 // Map returns the PPFD in µmol/(m² s) at each point; see MapTo.
@@ -157,74 +158,40 @@ func checkFinite(dst []float64, p *Points) error {
 	return nil
 }
 
-// mapBlock fills dst[lo:hi].
+// mapBlock fills dst[lo:hi], run by run of points that differ in x alone.
 func (l *Lights) mapBlock(dst []float64, p *Points, lo, hi int) {
-	out := dst[lo:hi]
-	clear(out)
-	if len(l.down) > 0 {
-		if p.columns > 0 {
-			l.mapRows(out, p, lo, hi)
+	clear(dst[lo:hi])
+	k := sort.SearchInts(p.ends, lo+1)
+	for lo < hi {
+		end := min(hi, p.ends[k])
+		r := run{out: dst[lo:end], x: p.x[lo:end], y: p.y[lo], z: p.z[lo], n: p.Normal(lo)}
+		if r.n == Up {
+			r.addDown(l.down)
 		} else {
 			for i := range l.down {
 				s := &l.down[i]
-				q := powerSource{s.x, s.y, s.z, 0, 0, -1, s.intensity, nil, 2}
-				q.lambert(out, p, lo)
+				r.addLambert(&powerSource{x: s.x, y: s.y, z: s.z, az: -1, intensity: s.intensity})
 			}
 		}
-	}
-	for i := range l.power {
-		if s := &l.power[i]; s.exponent == 2 {
-			s.lambert(out, p, lo)
-		} else if s.power != nil {
-			s.quick(out, p, lo)
-		} else {
-			s.steep(out, p, lo)
+		for i := range l.power {
+			switch s := &l.power[i]; {
+			case s.exponent == 2:
+				r.addLambert(s)
+			case s.power != nil:
+				r.addPower(s)
+			default:
+				r.addSteep(s)
+			}
 		}
-	}
-	for i := range l.tables {
-		l.tables[i].add(out, p, lo)
-	}
-	for i := range l.bars {
-		for j := range out {
-			k := lo + j
-			out[j] += l.bars[i].ppfd(p.x[k], p.y[k], p.z[k], p.nx[k], p.ny[k], p.nz[k])
+		for i := range l.tables {
+			r.addTable(&l.tables[i])
 		}
-	}
-}
-
-// mapRows adds the Lambertian downlights to the stretch lo..hi of a level
-// grid, row by row, two fixtures at a time so that the two share a division.
-func (l *Lights) mapRows(out []float64, p *Points, lo, hi int) {
-	for lo < hi {
-		end := min(hi, (lo/p.columns+1)*p.columns)
-		x, y, z := p.x[lo:end], p.y[lo], p.z[lo]
-		row := out[:len(x)]
-		out = out[len(x):]
+		for i := range l.bars {
+			for j, x := range r.x {
+				r.out[j] += l.bars[i].ppfd(x, r.y, r.z, r.n.X, r.n.Y, r.n.Z)
+			}
+		}
 		lo = end
-		i := 0
-		for ; i+1 < len(l.down); i += 2 {
-			a, b := &l.down[i], &l.down[i+1]
-			ha, hb := a.z-z, b.z-z
-			ka, kb := ha*ha+(y-a.y)*(y-a.y), hb*hb+(y-b.y)*(y-b.y)
-			ca, cb := a.intensity*ha*ha, b.intensity*hb*hb
-			xa, xb := a.x, b.x
-			for j, v := range x {
-				da, db := v-xa, v-xb
-				qa, qb := da*da+ka, db*db+kb
-				qa *= qa
-				qb *= qb
-				row[j] += (ca*qb + cb*qa) / (qa * qb)
-			}
-		}
-		if i < len(l.down) {
-			a := &l.down[i]
-			h := a.z - z
-			k, c := h*h+(y-a.y)*(y-a.y), a.intensity*h*h
-			for j, v := range x {
-				d := v - a.x
-				q := d*d + k
-				row[j] += c / (q * q)
-			}
-		}
+		k++
 	}
 }

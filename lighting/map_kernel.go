@@ -2,77 +2,110 @@ package lighting
 
 import "math"
 
-// The kernels add one fixture to a stretch of points that starts at lo. With
-// d from fixture to point, a the axis and n the normal, the PPFD is
-// I0 (a·d/r)^m (-n·d)/r³ where both products are positive.
+// run is a stretch of points that differ in x alone. The kernels add one
+// fixture to it, or a set of them. With d from fixture to point, a the axis and n the normal,
+// the PPFD is I0 (a·d/r)^m (-n·d)/r³ where both products are positive; along
+// the run both products are linear in x.
+type run struct {
+	out, x []float64
+	y, z   float64
+	n      Vector
+}
+
+// products returns a·d and -n·d less their parts from dx, and dy² + dz².
+func (r *run) products(s *powerSource) (ad, g, rest float64) {
+	dy, dz := r.y-s.y, r.z-s.z
+	return s.ay*dy + s.az*dz, -(r.n.Y*dy + r.n.Z*dz), dy*dy + dz*dz
+}
+
+// addDown adds Lambertian downlights to points that face up, two at a time so
+// that the two share a division.
+func (r *run) addDown(down []downSource) {
+	y, z := r.y, r.z
+	i := 0
+	for ; i+1 < len(down); i += 2 {
+		a, b := &down[i], &down[i+1]
+		ha, hb := max(a.z-z, 0), max(b.z-z, 0)
+		ka, kb := ha*ha+(y-a.y)*(y-a.y), hb*hb+(y-b.y)*(y-b.y)
+		ca, cb := a.intensity*ha*ha, b.intensity*hb*hb
+		xa, xb := a.x, b.x
+		out := r.out[:len(r.x)]
+		for j, v := range r.x {
+			da, db := v-xa, v-xb
+			qa, qb := da*da+ka, db*db+kb
+			qa *= qa
+			qb *= qb
+			out[j] += (ca*qb + cb*qa) / (qa * qb)
+		}
+	}
+	if i < len(down) {
+		s := &down[i]
+		r.addLambert(&powerSource{x: s.x, y: s.y, z: s.z, az: -1, intensity: s.intensity})
+	}
+}
+
+// addLambert adds a source with m = 1.
+func (r *run) addLambert(s *powerSource) {
+	ad0, g0, rest := r.products(s)
+	ax, gx := s.ax, -r.n.X
+	out := r.out[:len(r.x)]
+	for i, x := range r.x {
+		dx := x - s.x
+		ad, g, r2 := ad0+ax*dx, g0+gx*dx, rest+dx*dx
+		if ad > 0 && g > 0 {
+			out[i] += s.intensity * ad * g / (r2 * r2)
+		} else if r2 == 0 {
+			out[i] = math.NaN()
+		}
+	}
+}
 
 // grazing is the least a·d, m, that gives light: below it the cube of a·d in
-// quick would leave the range of float64.
+// addPower would leave the range of float64.
 const grazing = 1e-60
 
-// quick takes r^-(m+3) as ((a·d)²/r²)^p/(a·d)^(2p) with p = (m+3)/2, one
+// addPower takes r^-(m+3) as ((a·d)²/r²)^p/(a·d)^(2p) with p = (m+3)/2, one
 // division and one power by table: powerTable.at stands in the loop, a call
 // would cost as much again.
-func (s *powerSource) quick(out []float64, p *Points, lo int) {
-	n := len(out)
-	x, y, z := p.x[lo:lo+n], p.y[lo:lo+n], p.z[lo:lo+n]
-	nx, ny, nz := p.nx[lo:lo+n], p.ny[lo:lo+n], p.nz[lo:lo+n]
-	scale, poly, shift := &s.power.scale, s.power.poly, s.power.shift&63
+func (r *run) addPower(s *powerSource) {
+	ad0, g0, rest := r.products(s)
+	ax, gx, sx := s.ax, -r.n.X, s.x
+	scale, poly, shift, intensity := &s.power.scale, s.power.poly, s.power.shift&63, s.intensity
 	half := uint64(1) << (shift - 1)
-	sx, sy, sz, ax, ay, az := s.x, s.y, s.z, s.ax, s.ay, s.az
-	for i := range out {
-		dx, dy, dz := x[i]-sx, y[i]-sy, z[i]-sz
-		ad := ax*dx + ay*dy + az*dz
-		g := -(nx[i]*dx + ny[i]*dy + nz[i]*dz)
+	out := r.out[:len(r.x)]
+	for i, x := range r.x {
+		dx := x - sx
+		ad, g, r2 := ad0+ax*dx, g0+gx*dx, rest+dx*dx
 		if !(ad > grazing && g > 0) {
-			if dx == 0 && dy == 0 && dz == 0 {
+			if r2 == 0 {
 				out[i] = math.NaN()
 			}
 			continue
 		}
-		r2 := dx*dx + dy*dy + dz*dz
-		a3 := ad * ad * ad
+		a2 := ad * ad
+		a3 := a2 * ad
 		inv := 1 / (r2 * a3)
-		b := math.Float64bits(ad * ad * a3 * inv)
+		b := math.Float64bits(a2 * a3 * inv)
 		frac := b & fraction
 		k := frac >> shift
 		d := math.Float64frombits(oneBits|frac) - math.Float64frombits(oneBits|k<<shift|half)
 		c := &poly[k]
 		d2 := d * d
 		power := scale[b>>52&exponentMask] * ((c[0] + c[1]*d) + d2*((c[2]+c[3]*d)+d2*(c[4]+c[5]*d)))
-		out[i] += s.intensity * g * (r2 * inv) * power
+		out[i] += intensity * g * (r2 * inv) * power
 	}
 }
 
-// lambert is quick for m = 1.
-func (s *powerSource) lambert(out []float64, p *Points, lo int) {
-	n := len(out)
-	x, y, z := p.x[lo:lo+n], p.y[lo:lo+n], p.z[lo:lo+n]
-	nx, ny, nz := p.nx[lo:lo+n], p.ny[lo:lo+n], p.nz[lo:lo+n]
-	for i := range out {
-		dx, dy, dz := x[i]-s.x, y[i]-s.y, z[i]-s.z
-		ad := s.ax*dx + s.ay*dy + s.az*dz
-		g := -(nx[i]*dx + ny[i]*dy + nz[i]*dz)
+// addSteep is addPower for exponents too large for a table.
+func (r *run) addSteep(s *powerSource) {
+	ad0, g0, rest := r.products(s)
+	for i, x := range r.x {
+		dx := x - s.x
+		ad, g, r2 := ad0+s.ax*dx, g0-r.n.X*dx, rest+dx*dx
 		if ad > 0 && g > 0 {
-			r2 := dx*dx + dy*dy + dz*dz
-			out[i] += s.intensity * ad * g / (r2 * r2)
-		} else if dx == 0 && dy == 0 && dz == 0 {
-			out[i] = math.NaN()
-		}
-	}
-}
-
-// steep is quick for exponents too large for a table.
-func (s *powerSource) steep(out []float64, p *Points, lo int) {
-	for i := range out {
-		dx, dy, dz := p.x[lo+i]-s.x, p.y[lo+i]-s.y, p.z[lo+i]-s.z
-		ad := s.ax*dx + s.ay*dy + s.az*dz
-		g := -(p.nx[lo+i]*dx + p.ny[lo+i]*dy + p.nz[lo+i]*dz)
-		if ad > 0 && g > 0 {
-			r2 := dx*dx + dy*dy + dz*dz
-			out[i] += s.intensity * g * math.Pow(ad*ad/r2, s.exponent-1.5) / (r2 * math.Sqrt(r2))
-		} else if dx == 0 && dy == 0 && dz == 0 {
-			out[i] = math.NaN()
+			r.out[i] += s.intensity * g * math.Pow(ad*ad/r2, s.exponent-1.5) / (r2 * math.Sqrt(r2))
+		} else if r2 == 0 {
+			r.out[i] = math.NaN()
 		}
 	}
 }

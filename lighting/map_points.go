@@ -35,7 +35,8 @@ func (b Bed) Check() error {
 type Points struct {
 	x, y, z    []float64
 	nx, ny, nz []float64 // unit normals
-	columns    int       // of a level grid: points per row, 0 otherwise
+	columns    int       // of a grid: points per row, 0 otherwise
+	ends       []int     // after each run of points that differ in x alone
 	top        float64   // m, the highest point
 	level      bool      // all face up
 }
@@ -82,6 +83,11 @@ func (p *Points) set(i int, at Point, n Vector) {
 	p.nx[i], p.ny[i], p.nz[i] = n.X, n.Y, n.Z
 	p.top = math.Max(p.top, at.Z)
 	p.level = p.level && n == Up
+	if j := i - 1; j >= 0 && p.y[j] == at.Y && p.z[j] == at.Z && p.nx[j] == n.X && p.ny[j] == n.Y && p.nz[j] == n.Z {
+		p.ends[len(p.ends)-1] = i + 1
+	} else {
+		p.ends = append(p.ends, i+1)
+	}
 }
 
 // maxPoints bounds what one call may allocate.

@@ -32,11 +32,11 @@ func newFinder(angle []float64) finder {
 			least = math.Min(least, w)
 		}
 	}
-	steps := int(math.Min(math.Ceil((high-low)/least), maxSteps)) + 1
-	f := finder{angle: angle, scale: float64(steps-1) / (high - low), start: make([]int32, steps+1)}
+	steps := int(math.Min(math.Round((high-low)/least), maxSteps))
+	f := finder{angle: angle, scale: float64(steps) / (high - low), start: make([]int32, steps+1)}
 	i := 0
 	for k := range f.start {
-		at := low + float64(k)/f.scale*(1-1e-12)
+		at := low + float64(k)/f.scale + angleSlack
 		for i+2 < len(angle) && angle[i+1] <= at {
 			i++
 		}
@@ -45,11 +45,11 @@ func newFinder(angle []float64) finder {
 	return f
 }
 
-// in returns the interval that holds v, which lies within the ends but for a
-// rounding error.
+// in returns the interval that holds v, which lies within the ends but for
+// angleSlack; so near an angle it may be the next one, whose line meets there.
 func (f *finder) in(v float64) int {
 	k := int((v - f.angle[0]) * f.scale)
-	if k < 0 {
+	if uint(k) >= uint(len(f.start)) {
 		k = 0
 	}
 	i := int(f.start[k])
@@ -103,27 +103,27 @@ func newTableSource(f Fixture, t *Table, fast *fastTable) tableSource {
 	return s
 }
 
-// add adds I cos φ/r². The arctangents stand in the loop, by table, with the
-// quotients of a single division: a call would cost as much again.
-func (s *tableSource) add(out []float64, p *Points, lo int) {
-	n := len(out)
-	x, y, z := p.x[lo:lo+n], p.y[lo:lo+n], p.z[lo:lo+n]
-	nx, ny, nz := p.nx[lo:lo+n], p.ny[lo:lo+n], p.nz[lo:lo+n]
+// addTable adds I cos φ/r². The arctangents stand in the loop, by table, with
+// the quotients of a single division: a call would cost as much again.
+func (r *run) addTable(s *tableSource) {
 	t := s.table
-	for i := range out {
-		dx, dy, dz := x[i]-s.x, y[i]-s.y, z[i]-s.z
-		g := -(nx[i]*dx + ny[i]*dy + nz[i]*dz)
+	dy, dz := r.y-s.y, r.z-s.z
+	g0, gx := -(r.n.Y*dy + r.n.Z*dz), -r.n.X
+	u0, v0, w0 := s.u.Y*dy+s.u.Z*dz, s.v.Y*dy+s.v.Z*dz, s.w.Y*dy+s.w.Z*dz
+	ux, vx, wx := s.u.X, s.v.X, s.w.X
+	out := r.out[:len(r.x)]
+	for i, x := range r.x {
+		dx := x - s.x
+		g := g0 + gx*dx
+		u, v, w := u0+ux*dx, v0+vx*dx, w0+wx*dx
+		rho2 := u*u + v*v
+		r2 := rho2 + w*w
 		if !(g > 0) {
-			if dx == 0 && dy == 0 && dz == 0 {
+			if r2 == 0 {
 				out[i] = math.NaN()
 			}
 			continue
 		}
-		u := s.u.X*dx + s.u.Y*dy + s.u.Z*dz
-		v := s.v.X*dx + s.v.Y*dy + s.v.Z*dz
-		w := s.w.X*dx + s.w.Y*dy + s.w.Z*dz
-		rho2 := u*u + v*v
-		r2 := rho2 + w*w
 		rho, r3 := math.Sqrt(rho2), r2*math.Sqrt(r2)
 		au, av, aw := math.Abs(u), math.Abs(v), math.Abs(w)
 		large, main := max(rho, aw), max(au, av)
@@ -132,8 +132,9 @@ func (s *tableSource) add(out []float64, p *Points, lo int) {
 		}
 		both := large * main
 		inv := 1 / (both * r3)
+		r3inv := r3 * inv
 
-		q := min(rho, aw) * main * r3 * inv
+		q := min(rho, aw) * main * r3inv
 		c := &arctangentTable[int(q*arctangentCells)&arctangentMask]
 		d := q - c[0]
 		d2 := d * d
@@ -150,7 +151,7 @@ func (s *tableSource) add(out []float64, p *Points, lo int) {
 			continue
 		}
 
-		q = min(au, av) * large * r3 * inv
+		q = min(au, av) * large * r3inv
 		c = &arctangentTable[int(q*arctangentCells)&arctangentMask]
 		d = q - c[0]
 		d2 = d * d
