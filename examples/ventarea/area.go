@@ -83,7 +83,7 @@ func (h house) report() (*report.Report, error) {
 	r.Table(header, share)
 	r.Section("Notes")
 	r.Note("Air balance on true densities, temperature and flow solved together; air dry, the share that goes to transpiration fixed. A mark ! says that wind opposes the stack there and the house would leave that state.")
-	r.Note("Free area, not the area of the frame: a flap at 30 degrees frees about two X.")
+	r.Note("Free area, not the area of the frame: a flap at 30 degrees frees about two thirds of its frame, and with an insect screen over it passes a half to a quarter of what the bare vent does.")
 	r.Note("Pressure and discharge coefficients are uncertain by 20 %% and more. Vents must close in storm; structure and drives follow local codes and licensed practice.")
 	return r, nil
 }
