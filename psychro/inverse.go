@@ -215,7 +215,7 @@ func (m Model) FromHumidityRatioAndRelativeHumidity(w, rh, p float64) (State, er
 		return State{}, err
 	}
 	s, err := m.warmed(fractionOf(w), rh, p, "humidity ratio", w, "kg/kg", State.HumidityRatio)
-	if s.x < s.xs {
+	if err == nil && s.x < s.xs {
 		s.w = w
 	}
 	return s, err
@@ -227,7 +227,7 @@ func (m Model) warmed(x, rh, p float64, field string, value float64, unit string
 	if rh == 0 {
 		return State{}, fmt.Errorf("%w: air of relative humidity 0 may have any temperature and no %s but that of dry air", ErrNoSolution, field)
 	}
-	if t := m.dewPointOf(x/rh, p); t >= Temperatures.Min && t <= m.hottest(p) {
+	if t := m.dewPointOf(x/rh, p); x < rh && t >= Temperatures.Min && t <= m.hottest(p) {
 		return State{t: t, p: p, x: x, w: ratioOf(x), xs: x / rh, model: m}, nil
 	}
 	at := func(t float64) float64 {

@@ -95,22 +95,24 @@ func (m Model) settle(flow, h, w, p float64) (Mixture, error) {
 		return Mixture{Air: Stream{State{t: t, p: p, x: x, w: w, xs: xs, model: m}, flow}}, nil
 	}
 	wet := State{p: p, x: fractionOf(w), w: w, model: m}
-	atLiquid := wet.bulbBalance(Liquid, TriplePoint, h)
-	atIce := wet.bulbBalance(Ice, TriplePoint, h)
-	ice := 0.0
+	// Heat that must freeze out of the fog at the triple point: none or less
+	// if it stays liquid, as much as there is if it is ice.
+	freezing := wet.bulbBalance(Liquid, TriplePoint, h)
+	ws := ratioOf(m.saturated(Liquid, TriplePoint, p))
+	ice := freezing / ((w - ws) * (m.condensed(Liquid, TriplePoint) - m.condensed(Ice, TriplePoint)))
 	switch {
-	case atLiquid <= 0:
-		t = wet.solveBulb(Liquid, TriplePoint, m.hottest(p), t, h)
-	case atIce >= 0:
+	case freezing <= 0:
+		t, ice = wet.solveBulb(Liquid, TriplePoint, m.hottest(p), t, h), 0
+	case w > ws && ice < 1: // liquid and ice together
+		t = TriplePoint
+	default:
 		t, ice = wet.solveBulb(Ice, lowest, TriplePoint, t, h), 1
-	default: // liquid and ice together, at the triple point
-		t, ice = TriplePoint, atLiquid/(atLiquid-atIce)
 	}
 	if !Temperatures.Contains(t) {
 		return Mixture{}, Temperatures.Check("temperature of the mixture", t)
 	}
 	x := m.saturated(SurfaceAt(t), t, p)
-	ws := ratioOf(x)
+	ws = ratioOf(x)
 	fog := max(0, flow*(w-ws))
 	r := Mixture{Air: Stream{State{t: t, p: p, x: x, w: ws, xs: x, model: m}, flow}, FogLiquid: fog * (1 - ice), FogIce: fog * ice}
 	r.FogEnthalpy = r.FogLiquid*m.condensed(Liquid, t) + r.FogIce*m.condensed(Ice, t)

@@ -16,7 +16,7 @@ const (
 // HylandWexler returns the saturation pressure of pure water, Pa, over surface
 // s at temperature t, °C: [HylWex83] in the handbook's form, [HoF17] ch. 1
 // eq. 5 from -100 °C for ice and eq. 6 to 110 °C for liquid, which is used
-// below 0 °C by extrapolation. Within 0.023 % of IAPWS for liquid from 0 to 60
+// below 0 °C by extrapolation. Within 0.018 % of IAPWS for liquid from 0 to 60
 // °C, 0.032 % for ice from -40. The IdealGas model uses it. NaN outside
 // Temperatures, LiquidTemperatures or IceTemperatures.
 func HylandWexler(s Surface, t float64) float64 {

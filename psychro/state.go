@@ -113,7 +113,7 @@ func (m Model) FromHumidityRatio(t, w, p float64) (State, error) {
 		return State{}, errors.Join(err, HumidityRatios.Check("humidity ratio", w))
 	}
 	s, err := m.build(t, p, fractionOf(w), xs, "humidity ratio", w, "kg/kg", State.HumidityRatio)
-	if s.x < xs {
+	if err == nil && s.x < xs {
 		s.w = w
 	}
 	return s, err

@@ -160,9 +160,11 @@ func (s State) solveBulb(surface Surface, lo, hi, x, h float64) float64 {
 			return x
 		}
 		step := y / slope
-		step /= max(0.5, 1-0.5*bend*step)
+		turn := bend * step
+		step /= max(0.2, 1-0.5*turn)
 		next := x - step
-		if math.Abs(step) < 2e-5 {
+		// Near boiling the balance has a pole: short steps, yet far away.
+		if math.Abs(step) < 2e-5 && math.Abs(turn) < 1e-4 {
 			return max(lo, min(next, hi))
 		}
 		if !(next > lo && next < hi) {
