@@ -23,30 +23,32 @@ func (n *Network) solver(c Conditions) solver {
 	}
 }
 
-// net returns the net inflow, kg/s, at the inside pressure p, Pa, and the rate
-// at which it falls with p, kg/(s Pa).
-func (s *solver) net(p float64) (net, rate float64) {
+// net returns the net inflow, kg/s, at the inside pressure p, Pa, the rate at
+// which it falls with p, kg/(s Pa), and the sum of all flows, kg/s.
+func (s *solver) net(p float64) (net, rate, size float64) {
 	kIn, kOut := s.outside.root, s.inside.root
 	for i := range s.paths {
 		e := &s.paths[i]
 		d := e.wind*s.dynamic + s.buoyancy*e.bottom - p
 		if e.kind == pointPath {
-			k := kIn * e.flow
+			k := kIn
 			if d < 0 {
-				k = -kOut * e.flow
-				d = -d
+				k = kOut
 			}
-			m := k * math.Sqrt(d)
-			net += m
-			rate += 0.5 * math.Abs(m) / d
+			a := math.Abs(d)
+			m := k * e.flow * math.Sqrt(a)
+			size += m
+			rate += 0.5 * m / a
+			net += math.Copysign(m, d)
 			continue
 		}
 		top := e.wind*s.dynamic + s.buoyancy*e.top - p
 		in, out, r := e.flows(d, top, s.outside, s.inside)
 		net += in - out
+		size += in + out
 		rate += r
 	}
-	return net, rate
+	return net, rate, size
 }
 
 // collect writes the elements' flows to dst, unless it is nil, and returns
@@ -85,13 +87,13 @@ func (s *solver) bracket() (low, high float64) {
 	}
 	if fans {
 		for step := 1.0; ; step *= 4 {
-			if f, _ := s.net(low); f >= 0 || math.IsInf(low, 0) {
+			if f, _, _ := s.net(low); f >= 0 || math.IsInf(low, 0) {
 				break
 			}
 			low -= step
 		}
 		for step := 1.0; ; step *= 4 {
-			if f, _ := s.net(high); f <= 0 || math.IsInf(high, 0) {
+			if f, _, _ := s.net(high); f <= 0 || math.IsInf(high, 0) {
 				break
 			}
 			high += step
@@ -101,41 +103,48 @@ func (s *solver) bracket() (low, high float64) {
 }
 
 // maxSteps is far beyond what halving a bracket of float64 needs.
-const maxSteps = 200
+const maxSteps = 1000
+
+// rounding is what float64 leaves uncertain of a flow or a pressure.
+const rounding = 2.3e-16
 
 // pressure solves the mass balance for the inside pressure at the datum. The
 // net inflow falls strictly with that pressure, so the root is single. Newton
-// steps are taken in the bracket; where one would leave it, or shrinks less
-// than to half, and where a drive of zero makes the slope infinite, the
-// bracket is halved.
+// steps are taken inside the bracket. It is halved where a step would leave
+// it, where a drive of zero makes the slope infinite, and when the imbalance
+// has three times failed to halve: so either the imbalance or the bracket
+// keeps shrinking to the end.
 func (s *solver) pressure() (float64, error) {
 	low, high := s.bracket()
 	if !(low < high) {
 		return low, nil
 	}
 	p := 0.5 * (low + high)
-	last := high - low
-	tolerance := 4e-15 * (high - low + math.Abs(low) + math.Abs(high)) // rounding of the flows
+	last, slow := math.Inf(1), 0
 	for range maxSteps {
-		f, rate := s.net(p)
+		f, rate, size := s.net(p)
 		switch {
-		case f == 0:
+		case math.Abs(f) <= rounding*size:
 			return p, nil
 		case f > 0:
 			low = p
 		default:
 			high = p
 		}
-		next := p + f/rate
-		if !(next > low && next < high && math.Abs(next-p) <= 0.5*last) {
-			next = 0.5 * (low + high)
+		if math.Abs(f) > 0.5*last {
+			slow++
 		}
-		step := math.Abs(next - p)
-		if step <= tolerance || next == low || next == high {
+		last = math.Abs(f)
+		next := p + f/rate
+		if !(next > low && next < high) || slow == 3 {
+			next = 0.5 * (low + high)
+			slow = 0
+		}
+		if math.Abs(next-p) <= rounding*math.Abs(p) || next == low || next == high {
 			return next, nil
 		}
-		last, p = step, next
+		p = next
 	}
-	f, _ := s.net(p)
+	f, _, _ := s.net(p)
 	return math.NaN(), fmt.Errorf("mass balance: %w: inside pressure between %g and %g Pa, residual %g kg/s", ErrNotConverged, low, high, f)
 }
