@@ -19,6 +19,7 @@ type finder struct {
 	angle []float64
 	start []int32
 	scale float64
+	even  bool // a step is an interval
 }
 
 // maxSteps bounds the list of starting cells.
@@ -33,7 +34,7 @@ func newFinder(angle []float64) finder {
 		}
 	}
 	steps := int(math.Min(math.Round((high-low)/least), maxSteps))
-	f := finder{angle: angle, scale: float64(steps) / (high - low), start: make([]int32, steps+1)}
+	f := finder{angle: angle, scale: float64(steps) / (high - low), start: make([]int32, steps+1), even: steps == len(angle)-1}
 	i := 0
 	for k := range f.start {
 		at := low + float64(k)/f.scale + angleSlack
@@ -51,6 +52,9 @@ func (f *finder) in(v float64) int {
 	k := int((v - f.angle[0]) * f.scale)
 	if uint(k) >= uint(len(f.start)) {
 		k = 0
+	}
+	if f.even && k < len(f.start)-1 {
+		return k
 	}
 	i := int(f.start[k])
 	for i+2 < len(f.angle) && v >= f.angle[i+1] {
@@ -126,7 +130,21 @@ func (r *run) addTable(s *tableSource) {
 		}
 		rho, r3 := math.Sqrt(rho2), r2*math.Sqrt(r2)
 		au, av, aw := math.Abs(u), math.Abs(v), math.Abs(w)
-		large, main := max(rho, aw), max(au, av)
+		// Neighbours mostly lie in the same octant: branches cost little.
+		small, large, o := rho, aw, 0
+		if rho > aw {
+			small, large, o = aw, rho, 1
+		}
+		if w < 0 {
+			o |= 2
+		}
+		side, main, a := av, au, 0
+		if av > au {
+			side, main, a = au, av, 1
+		}
+		if u < 0 {
+			a |= 2
+		}
 		if main < tiny {
 			main = 1 // straight along the polar axis: any azimuth
 		}
@@ -134,12 +152,12 @@ func (r *run) addTable(s *tableSource) {
 		inv := 1 / (both * r3)
 		r3inv := r3 * inv
 
-		q := min(rho, aw) * main * r3inv
+		q := small * main * r3inv
 		c := &arctangentTable[int(q*arctangentCells)&arctangentMask]
 		d := q - c[0]
 		d2 := d * d
-		f := &octant[steep(rho, aw)|int(math.Float64bits(w)>>62&2)]
-		theta := f[0] + f[1]*((c[1]+c[2]*d)+d2*((c[3]+c[4]*d)+d2*(c[5]+c[6]*d)))
+		f := &octant[o]
+		theta := f[0] + f[1]*((c[1]+c[2]*d)+d2*((c[3]+c[4]*d)+d2*c[5]))
 		if theta < t.first || theta > t.after {
 			continue
 		}
@@ -151,12 +169,12 @@ func (r *run) addTable(s *tableSource) {
 			continue
 		}
 
-		q = min(au, av) * large * r3inv
+		q = side * large * r3inv
 		c = &arctangentTable[int(q*arctangentCells)&arctangentMask]
 		d = q - c[0]
 		d2 = d * d
-		f = &octant[steep(av, au)|int(math.Float64bits(u)>>62&2)]
-		phi := math.Copysign(f[0]+f[1]*((c[1]+c[2]*d)+d2*((c[3]+c[4]*d)+d2*(c[5]+c[6]*d))), v)
+		f = &octant[a]
+		phi := math.Copysign(f[0]+f[1]*((c[1]+c[2]*d)+d2*((c[3]+c[4]*d)+d2*c[5])), v)
 		if phi < t.left || phi > t.right {
 			continue
 		}
@@ -169,29 +187,21 @@ func (r *run) addTable(s *tableSource) {
 // tiny is a distance, m, below which an azimuth has no meaning.
 const tiny = 1e-100
 
-// steep is 1 when the first side is the larger, without a branch.
-func steep(a, b float64) int {
-	if a > b {
-		return 1
-	}
-	return 0
-}
-
 // octant turns the arctangent a of the smaller over the larger side into the
 // angle f[0] + f[1] a: bit 0 tells that the side across is the larger, bit 1
 // that the other one is negative.
 var octant = [4][2]float64{{0, 1}, {math.Pi / 2, -1}, {math.Pi, -1}, {math.Pi / 2, 1}}
 
 // arctangentTable holds, for each interval of 0..1, its middle and the Taylor
-// coefficients of the arctangent about it, degree 5, right to 4e-14.
+// coefficients of the arctangent about it, degree 4, right to 2e-13.
 var arctangentTable = makeArctangentTable()
 
 const (
-	arctangentCells = 64
+	arctangentCells = 128
 	arctangentMask  = 2*arctangentCells - 1
 )
 
-func makeArctangentTable() (t [2 * arctangentCells][7]float64) {
+func makeArctangentTable() (t [2 * arctangentCells][6]float64) {
 	for i := range t {
 		x := (float64(i) + 0.5) / arctangentCells
 		t[i][0], t[i][1] = x, math.Atan(x)

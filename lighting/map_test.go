@@ -196,3 +196,24 @@ func TestGridSpacing(t *testing.T) {
 	_, err = bed.GridFor(0)
 	require.ErrorIs(t, err, ErrRange)
 }
+
+func TestTableAnglesAtTheirEnds(t *testing.T) {
+	d := lopsided(t, TypeC, 5, 5)
+	for _, at := range []Point{{0, 0, 1}, {0, 0, 3}, {1, 0, 2}, {-1, 0, 2}, {-1, math.Copysign(0, -1), 2}, {0, 1, 2}, {0, -1, 2}, {-1, 1e-300, 1}, {-1, -1e-300, 1}, {-1, -1e-300, 2}, {1e-200, 0, 1}} {
+		n := Vector{-at.X, -at.Y, 2 - at.Z}
+		f := Fixture{Light: d, At: Point{0, 0, 2}}
+		require.InEpsilon(t, direct(f, at, unit(n)), one(t, f, at, n), 1e-11, "%v", at)
+	}
+	uneven := Web{Vertical: []float64{0, 1, 2, 40, 41.5, 90}, Horizontal: []float64{0, 3, 100, 190, 359, 360}}
+	for j := range 6 {
+		uneven.Intensity = append(uneven.Intensity, []float64{10, 20, 5 + float64(j%5), 30, 7, 1})
+	}
+	u, err := NewTable(uneven)
+	require.NoError(t, err)
+	f := Fixture{Light: u, At: Point{0, 0, 1}}
+	r := rand.New(rand.NewPCG(1, 9))
+	for range 2000 {
+		at := Point{4*r.Float64() - 2, 4*r.Float64() - 2, 0}
+		require.InEpsilon(t, direct(f, at, Up), one(t, f, at, Up), 1e-10, "%v", at)
+	}
+}
