@@ -93,9 +93,15 @@ func (r *GroundCoefficients) Worst(c GroundClimate) GroundFlow {
 	return r.Flow(c, m)
 }
 
+// Days of the months and of a common year, which weigh the annual means.
+var monthDays = [12]float64{31, 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31}
+
+const yearDays = 365
+
 // MonthlyFlow returns the flow in W from the house into the ground for each
 // month from the twelve monthly mean temperatures in °C of the inside and the
-// outside air: [IsoGround17] eq. C.4, which leaves out the lags. The error
+// outside air: [IsoGround17] eq. C.4, which leaves out the lags; annual
+// means are weighted by the days of the months. The error
 // joins a *RangeError for each temperature out of range.
 func (r *GroundCoefficients) MonthlyFlow(inside, outside [12]float64) ([12]float64, error) {
 	var flow [12]float64
@@ -108,8 +114,8 @@ func (r *GroundCoefficients) MonthlyFlow(inside, outside [12]float64) ([12]float
 		if err := StackTemperature.Check(fmt.Sprintf("outside[%d]", i), outside[i]); err != nil {
 			faults = append(faults, err)
 		}
-		in += inside[i] / 12
-		out += outside[i] / 12
+		in += inside[i] * monthDays[i] / yearDays
+		out += outside[i] * monthDays[i] / yearDays
 	}
 	if len(faults) > 0 {
 		return flow, errors.Join(faults...)
