@@ -47,8 +47,13 @@ func (m Model) enthalpy(t, p, x, w float64) float64 {
 	}
 	T := t + kelvin
 	caa, caw, cww := caloric(100 / T)
+	return realEnthalpyOf(T, p, x, mix(x, caa, caw, cww))
+}
+
+// realEnthalpyOf takes the mixture's B - T dB/dT, cm³/mol.
+func realEnthalpyOf(T, p, x, c float64) float64 {
 	xa := 1 - x
-	return (xa*airIdeal(T) + x*vapourIdeal(T) + p*1e-6*mix(x, caa, caw, cww)) / (molarAir * xa)
+	return (xa*airIdeal(T) + x*vapourIdeal(T) + p*1e-6*c) / (molarAir * xa)
 }
 
 // volume of moist air, m³/kg dry air.
@@ -58,7 +63,12 @@ func (m Model) volume(t, p, x, w float64) float64 {
 		return gasAir * T * (1 + gasFactor*w) / p // [HoF17] ch. 1 eq. 26
 	}
 	baa, baw, bww := virials(100 / T)
-	return (gasConstant*T/p + 1e-6*mix(x, baa, baw, bww)) / (molarAir * (1 - x))
+	return realVolumeOf(T, p, x, mix(x, baa, baw, bww))
+}
+
+// realVolumeOf takes the mixture's second virial coefficient, cm³/mol.
+func realVolumeOf(T, p, x, b float64) float64 {
+	return (gasConstant*T/p + 1e-6*b) / (molarAir * (1 - x))
 }
 
 // condensed is the enthalpy of liquid water or ice, J/kg, at t in °C.

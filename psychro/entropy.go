@@ -25,14 +25,20 @@ func (s State) Entropy() float64 {
 		vapour := latentZero/kelvin + heatVapour*math.Log(T/kelvin) - gasAir*gasFactor*math.Log(s.x*s.p/triplePressure)
 		return air + s.w*vapour
 	}
+	z := 100 / T
+	baa, baw, bww := virials(z)
+	caa, caw, cww := caloric(z)
+	return s.realEntropyOf(mix(s.x, baa, baw, bww), mix(s.x, caa, caw, cww))
+}
+
+// realEntropyOf takes the mixture's B and B - T dB/dT, cm³/mol.
+func (s State) realEntropyOf(b, c float64) float64 {
+	T := s.t + kelvin
 	x, xa := s.x, 1-s.x
 	logT := math.Log(T)
 	air := ha1*logT + T*(2*ha2+T*(3.0/2*ha3+T*(4.0/3*ha4+T*(5.0/4*ha5)))) + airEntropy
 	vapour := hw1*logT + T*(2*hw2+T*(3.0/2*hw3+T*(4.0/3*hw4+T*(5.0/4*hw5)))) + waterEntropy
-	z := 100 / T
-	baa, baw, bww := virials(z)
-	caa, caw, cww := caloric(z)
-	slope := 1e-6 * (mix(x, baa, baw, bww) - mix(x, caa, caw, cww)) / T // dB/dT
+	slope := 1e-6 * (b - c) / T // dB/dT
 	mixing := xa * math.Log(xa)
 	if x > 0 {
 		mixing += x * math.Log(x)

@@ -32,7 +32,8 @@ type Properties struct {
 
 // Properties returns all properties; what several share is computed once.
 func (s State) Properties() Properties {
-	v, cp, latent := s.SpecificVolume(), s.HeatCapacity(), s.LatentHeat()
+	h, v, entropy := s.energies()
+	cp, latent := s.HeatCapacity(), s.LatentHeat()
 	mu, k := s.transport()
 	q := Properties{
 		Temperature:              s.t,
@@ -47,9 +48,9 @@ func (s State) Properties() Properties {
 		RelativeHumidity:         s.RelativeHumidity(),
 		DegreeOfSaturation:       s.DegreeOfSaturation(),
 		DewPoint:                 s.DewPoint(),
-		WetBulb:                  s.WetBulb(),
-		Enthalpy:                 s.Enthalpy(),
-		Entropy:                  s.Entropy(),
+		WetBulb:                  s.wetBulbOf(h),
+		Enthalpy:                 h,
+		Entropy:                  entropy,
 		SpecificVolume:           v,
 		Density:                  (1 + s.w) / v,
 		HeatCapacity:             cp,
@@ -62,4 +63,18 @@ func (s State) Properties() Properties {
 	q.SchmidtNumber = mu / (q.Density * q.VapourDiffusivity)
 	q.PsychrometricConstant = cp / (1 + s.w) * s.p / (molarRatio * latent)
 	return q
+}
+
+// energies returns enthalpy, volume and entropy, which share the virial
+// coefficients.
+func (s State) energies() (h, v, entropy float64) {
+	if s.model == IdealGas {
+		return s.Enthalpy(), s.SpecificVolume(), s.Entropy()
+	}
+	T := s.t + kelvin
+	z := 100 / T
+	baa, baw, bww := virials(z)
+	caa, caw, cww := caloric(z)
+	b, c := mix(s.x, baa, baw, bww), mix(s.x, caa, caw, cww)
+	return realEnthalpyOf(T, s.p, s.x, c), realVolumeOf(T, s.p, s.x, b), s.realEntropyOf(b, c)
 }

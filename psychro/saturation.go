@@ -104,8 +104,7 @@ func SaturationSlopeOver(s Surface, t float64) float64 {
 	if s == Ice {
 		return iceSaturation(t) * iceLogSlope(t)
 	}
-	e := liquidSaturation(t)
-	return e * liquidLogSlope(t+kelvin, math.Sqrt(math.Sqrt(e*1e-6)))
+	return liquidSaturation(t) * liquidLogSlope(t+kelvin, liquidRoot(t+kelvin))
 }
 
 func pureSaturation(s Surface, t float64) float64 {
@@ -128,11 +127,15 @@ func quadraticABC(x float64) (a, b, c float64) {
 
 // liquidSaturation is [IapwsIF07] eq. 30: Pa, from °C.
 func liquidSaturation(t float64) float64 {
-	T := t + kelvin
-	a, b, c := quadraticABC(T + n9/(T-n10))
-	q := 2 * c / (math.Sqrt(b*b-4*a*c) - b) // eq. 30
+	q := liquidRoot(t + kelvin)
 	q *= q
 	return q * q * 1e6
+}
+
+// liquidRoot is the fourth root of eq. 30, p in MPa, from K.
+func liquidRoot(T float64) float64 {
+	a, b, c := quadraticABC(T + n9/(T-n10))
+	return 2 * c / (math.Sqrt(b*b-4*a*c) - b) // eq. 30
 }
 
 // liquidTemperature is [IapwsIF07] eq. 31: °C, from Pa.

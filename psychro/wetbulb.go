@@ -8,8 +8,10 @@ import "math"
 // equilibrium with the same air, the iced one below the other; WetBulb then
 // returns the liquid one. It returns the iced one where no liquid bulb at or
 // above 0.01 °C exists. See WetBulbOver to choose.
-func (s State) WetBulb() float64 {
-	h := s.Enthalpy()
+func (s State) WetBulb() float64 { return s.wetBulbOf(s.Enthalpy()) }
+
+// wetBulbOf takes the state's enthalpy.
+func (s State) wetBulbOf(h float64) float64 {
 	t := s.guessBulb(h)
 	if t > 2 {
 		if tw := s.wetBulb(Liquid, t, h); tw >= TriplePoint {
@@ -67,8 +69,10 @@ func (s State) bulb(surface Surface, tw, h float64) (y, slope, bend float64) {
 		ps, rise = handbookSaturation(surface, tw), handbookLogSlope(surface, tw)
 		xs, grow = ps/p, rise
 	case surface == Liquid:
-		ps = liquidSaturation(tw)
-		rise = liquidLogSlope(T, math.Sqrt(math.Sqrt(ps*1e-6)))
+		root := liquidRoot(T)
+		ps = root * root
+		ps *= ps * 1e6
+		rise = liquidLogSlope(T, root)
 	default:
 		ps, rise = iceSaturation(tw), iceLogSlope(tw)
 	}
@@ -92,7 +96,7 @@ func (s State) bulb(surface Surface, tw, h float64) (y, slope, bend float64) {
 	}
 	latent := (hw - hc) * dws
 	slope = cs + latent - (ws-s.w)*cc
-	bend = latent * (grow*(1+2*xs*perXa) - 2*perT) / slope
+	bend = (latent*(grow*(1+2*xs*perXa)-2*perT-0.001) + 2*(heatVapour-cc)*dws) / slope
 	return hs - (ws-s.w)*hc - h, slope, bend // eq. 31
 }
 
@@ -109,15 +113,16 @@ func realEnthalpy(T, p, x, perXa float64) (h, c, byW float64) {
 	h = n * perXa / molarAir
 	// dW = 0.622 dx/(1 - x)².
 	byW = (dn*xa + n) / (molarAir * molarRatio)
-	daa, daw, dww := caloricSlope(100 / T)
 	c = xa*(ha1+T*(2*ha2+T*(3*ha3+T*(4*ha4+T*(5*ha5))))) + x*(hw1+T*(2*hw2+T*(3*hw3+T*(4*hw4+T*(5*hw5)))))
+	daa, daw, dww := caloricSlope(100 / T)
 	c = (c - k/T*mix(x, daa, daw, dww)) * perXa / molarAir
 	return h, c, byW
 }
 
 // guessBulb returns a first wet bulb, °C, mostly good to 1 K: the
 // balance with saturation taken as an exponential from the dry bulb, that as
-// its Padé form of first order, leaves a quadratic for the depression.
+// its Padé form of first order, leaves a quadratic for the depression, which
+// one step of Newton refines.
 func (s State) guessBulb(h float64) float64 {
 	T := s.t + kelvin
 	latent, gas := 2.50e6, 461.5
@@ -128,8 +133,17 @@ func (s State) guessBulb(h float64) float64 {
 	ws := ratioOf(s.xs)
 	y := (ws - s.w) * latent
 	c := heatAir + heatVapour*s.w
-	a, b := c*k/2, c+ws*latent*k*(1+ws*(1/molarRatio))-y*k/2
-	return s.t - 2*y/(b+math.Sqrt(b*b+4*a*y))
+	rise := ws * latent * k * (1 + ws*(1/molarRatio))
+	a, b := c*k/2, c+rise-y*k/2
+	d := 2 * y / (b + math.Sqrt(b*b+4*a*y))
+	if ws > 0.2 {
+		return s.t - d
+	}
+	// One step of Newton on the exponential itself, in 1/T.
+	u := k * T / (T - d)
+	e := math.Exp(-u*d) * ws * (1 - 1.6*ws*(1-1.6*ws)) // goes as the vapour pressure
+	e *= 1 + 1.6*e*(1+1.6*e)
+	return s.t - d + (c*d+latent*(ws-e)-y)/(c+latent*u*e)
 }
 
 // lowest is where every search for a bulb begins, °C: below the wet bulb of the
@@ -164,7 +178,7 @@ func (s State) solveBulb(surface Surface, lo, hi, x, h float64) float64 {
 		step /= max(0.2, 1-0.5*turn)
 		next := x - step
 		// Near boiling the balance has a pole: short steps, yet far away.
-		if math.Abs(step) < 2e-5 && math.Abs(turn) < 1e-4 {
+		if math.Abs(step) < 2e-4 && math.Abs(turn) < 1e-4 {
 			return max(lo, min(next, hi))
 		}
 		if !(next > lo && next < hi) {

@@ -1,0 +1,123 @@
+package psychro_test
+
+import (
+	"testing"
+
+	"cloche.example/internal/check"
+	"cloche.example/psychro"
+)
+
+// Worked examples of the handbook and of textbooks, with the ideal form that
+// they use; where a textbook slipped, the row says how.
+
+func TestHandbookExamples(t *testing.T) {
+	ideal, p := psychro.IdealGas, 101325.0
+	// [HoF17] ch. 1 example 1: read off the chart.
+	s := must(t)(ideal.FromWetBulb(40, 20, p))
+	const chart = "read off a chart"
+	check.Run(t, []check.Row{{Where: "HoF17.ch1.Ex1/W", Printed: "0.0065", Tol: 1e-4, Why: chart}}, func(...float64) float64 { return s.HumidityRatio() })
+	check.Run(t, []check.Row{{Where: "HoF17.ch1.Ex1/tdp", Printed: "7", Tol: 0.5, Why: chart}}, func(...float64) float64 { return s.DewPoint() })
+	check.Run(t, []check.Row{{Where: "HoF17.ch1.Ex1/RH", Printed: "0.14"}}, func(...float64) float64 { return s.RelativeHumidity() })
+	check.Run(t, []check.Row{{Where: "HoF17.ch1.Ex1/h", Printed: "56.7", Tol: 0.1, Why: chart}}, func(...float64) float64 { return s.Enthalpy() / 1000 })
+	check.Run(t, []check.Row{{Where: "HoF17.ch1.Ex1/v", Printed: "0.896", Tol: 0.002, Why: chart}}, func(...float64) float64 { return s.SpecificVolume() })
+	// Equations 30 and 26 as a public test suite evaluates them.
+	check.Run(t, []check.Row{{Where: "HoF17.ch1.eq30", Printed: "81316"}}, func(...float64) float64 {
+		return must(t)(ideal.FromHumidityRatio(30, 0.02, p)).Enthalpy()
+	})
+	check.Run(t, []check.Row{{Where: "HoF17.ch1.eq11", Printed: "1.08411986", Tol: 2e-6, Why: "the suite's gas constant has another last place"}}, func(...float64) float64 {
+		return must(t)(ideal.FromHumidityRatio(30, 0.02, 95461)).Density()
+	})
+	check.Run(t, []check.Row{{Where: "HoF17.ch1.eq35", Printed: "0.001204", Tol: 1e-6, Why: "the suite allows 0.03 %"}}, func(...float64) float64 {
+		return must(t)(ideal.FromWetBulb(-1, -5, 95461)).HumidityRatio()
+	})
+}
+
+func TestTextbookExamples(t *testing.T) {
+	ideal := psychro.IdealGas
+	// P. K. Nag, Basic and Applied Thermodynamics, examples 15.1, 15.2, 15.5.
+	s := must(t)(ideal.FromWetBulb(32, 26, 101320))
+	check.Run(t, []check.Row{{Where: "Nag.Ex15.1/W", Printed: "0.018624", Right: "0.0188",
+		Suspect: "the saturation pressure at 26 °C is typed 0.033363 bar for 0.03363"}}, func(...float64) float64 { return s.HumidityRatio() })
+	check.Run(t, []check.Row{{Where: "Nag.Ex15.1/RH", Printed: "61.366", Right: "62.5",
+		Suspect: "inherits that, and takes 0.048 bar for 0.04759 at 32 °C"}}, func(...float64) float64 { return 100 * s.RelativeHumidity() })
+	check.Run(t, []check.Row{{Where: "Nag.Ex15.1/tdp", Printed: "24.1", Tol: 0.2, Why: "interpolated in a table"}}, func(...float64) float64 { return s.DewPoint() })
+	check.Run(t, []check.Row{{Where: "Nag.Ex15.1/h", Printed: "80.113", Tol: 0.4, Why: "inherits the error of the humidity ratio"}}, func(...float64) float64 { return s.Enthalpy() / 1000 })
+	check.Run(t, []check.Row{{Where: "Nag.Ex15.2/W", Printed: "0.010722", Tol: 1e-5, Why: "steam tables"}}, func(...float64) float64 {
+		return must(t)(ideal.FromWetBulb(30, 20, 100e3)).HumidityRatio()
+	})
+	check.Run(t, []check.Row{{Where: "Nag.Ex15.5/W", Printed: "0.0144"}}, func(...float64) float64 {
+		m, err := psychro.Mix(
+			psychro.Stream{State: must(t)(ideal.FromHumidityRatio(30, 0.0187, 101325)), DryAir: 2},
+			psychro.Stream{State: must(t)(ideal.FromHumidityRatio(35, 0.0058, 101325)), DryAir: 1})
+		if err != nil {
+			t.Fatal(err)
+		}
+		return m.Air.State.HumidityRatio()
+	})
+	// R. Joel, Basic Engineering Thermodynamics, examples 19.2 and 19.3.
+	check.Run(t, []check.Row{
+		{Where: "Joel.Ex19.2/W", In: []float64{20, 0.65, 100e3}, Printed: "0.0096"},
+		{Where: "Joel.Ex19.3/W", In: []float64{25, 0.60, 101.3e3}, Printed: "0.0119"},
+	}, func(in ...float64) float64 {
+		return must(t)(ideal.FromRelativeHumidity(in[0], in[1], in[2])).HumidityRatio()
+	})
+	check.Run(t, []check.Row{{Where: "Joel.Ex19.3/tdp", Printed: "10.08", Right: "16.7",
+		Suspect: "the companion's notebook scales the pressure wrongly; further on it uses 16.69 itself"}}, func(...float64) float64 {
+		return must(t)(ideal.FromRelativeHumidity(25, 0.60, 101.3e3)).DewPoint()
+	})
+	// W. R. Murphy, G. McKay, Energy Management, example 9.6.
+	check.Run(t, []check.Row{{Where: "MurphyMcKay.Ex9.6/tdp", Printed: "10.5", Tol: 0.5, Why: "read off a chart"}}, func(...float64) float64 {
+		return must(t)(ideal.FromRelativeHumidity(21, 0.5, 101325)).DewPoint()
+	})
+	// G. F. Hundy et al., Refrigeration and Air-Conditioning, example 22.1: a
+	// pad of 75 % from 37 °C with a wet bulb of 21.5 °C.
+	check.Run(t, []check.Row{{Where: "Hundy.Ex22.1/t", Printed: "25.4"}}, func(...float64) float64 {
+		pad, err := psychro.Stream{State: must(t)(ideal.FromWetBulb(37, 21.5, 101325)), DryAir: 1}.Pad(0.75)
+		if err != nil {
+			t.Fatal(err)
+		}
+		return pad.Out.State.Temperature()
+	})
+	// A grower's magazine: air of 80 % at 68 °F, warmed to 79 °F.
+	check.Run(t, []check.Row{{Where: "gpnmag.com/warming", Printed: "56", Tol: 1, Why: "rounded between °F and °C"}}, func(...float64) float64 {
+		in := must(t)(psychro.FromRelativeHumidity(20, 0.8, 101325))
+		return 100 * must(t)(psychro.FromHumidityRatio(26.11, in.HumidityRatio(), 101325)).RelativeHumidity()
+	})
+}
+
+// The examples of [HoF17] ch. 1 as they are remembered: given values and
+// answers are from memory, so the room is that of chart readings.
+func TestHandbookProcessesFromMemory(t *testing.T) {
+	const p, memory = 101325, "answer and given values from memory; the source reads a chart"
+	row := func(where, printed string, tol float64) []check.Row {
+		return []check.Row{{Where: "HoF17.ch1/" + where, Printed: printed, Tol: tol, Why: memory}}
+	}
+	flow := func(s psychro.State, volume float64) psychro.Stream {
+		return psychro.Stream{State: s, DryAir: volume / s.SpecificVolume()}
+	}
+	check.Run(t, row("heating/kW", "490", 6), func(...float64) float64 {
+		in := flow(must(t)(psychro.FromRelativeHumidity(2, 1, p)), 10)
+		out := must(t)(psychro.FromHumidityRatio(40, in.State.HumidityRatio(), p))
+		return in.DryAir * (out.Enthalpy() - in.State.Enthalpy()) / 1000
+	})
+	check.Run(t, row("cooling/kW", "197", 2), func(...float64) float64 {
+		c, err := flow(must(t)(psychro.FromRelativeHumidity(30, 0.5, p)), 5).CooledTo(10)
+		if err != nil {
+			t.Fatal(err)
+		}
+		return c.Heat / 1000
+	})
+	mix, err := psychro.Mix(flow(must(t)(psychro.FromWetBulb(4, 2, p)), 2), flow(must(t)(psychro.FromRelativeHumidity(25, 0.5, p)), 6.25))
+	if err != nil {
+		t.Fatal(err)
+	}
+	check.Run(t, row("mixing/tdb", "19.5", 0.15), func(...float64) float64 { return mix.Air.State.Temperature() })
+	check.Run(t, row("mixing/twb", "14.6", 0.2), func(...float64) float64 { return mix.Air.State.WetBulb() })
+	steam := psychro.Stream{State: must(t)(psychro.FromWetBulb(20, 8, p)), DryAir: 2}
+	w := must(t)(psychro.FromDewPoint(20, 13, p)).HumidityRatio()
+	out, err := steam.Changed(0, 2*(w-steam.State.HumidityRatio()), psychro.SteamEnthalpy(110))
+	if err != nil {
+		t.Fatal(err)
+	}
+	check.Run(t, row("steam/tdb", "21", 0.6), func(...float64) float64 { return out.Air.State.Temperature() })
+}
