@@ -141,29 +141,50 @@ func (r Room) exchange(n int) *exchange {
 	return x
 }
 
-// between returns area times factor, m², of two patches on different faces.
-func (x *exchange) between(f1, i1, j1, f2, i2, j2 int) float64 {
+// between returns Σ area times factor, m², times light over all patches of the
+// face f2, seen from patch (i1, j1) of the face f1.
+func (x *exchange) between(f1, i1, j1, f2 int, light []float64) float64 {
 	k, l, n := f1/2, f2/2, x.n
+	sum := 0.0
 	if k == l {
-		return x.parallel[k][abs(i1-i2)*n+abs(j1-j2)]
-	}
-	// Each patch's index along the common axis and its distance from the
-	// other's face.
-	along := func(face, i, j, axis int) int {
-		if inFace[face/2][0] == axis {
-			return i
+		for j := range n {
+			row := light[j*n : (j+1)*n]
+			for i, v := range row {
+				sum += x.parallel[k][abs(i1-i)*n+abs(j1-j)] * v
+			}
 		}
-		return j
+		return sum
 	}
-	away := func(i, side int) int {
-		if side == 1 {
-			return n - 1 - i
-		}
-		return i
-	}
+	// Of face 1 the index along the common axis and the distance from face 2.
 	c := 3 - k - l
-	delta := abs(along(f1, i1, j1, c) - along(f2, i2, j2, c))
-	return x.square[k][l][(delta*n+away(along(f1, i1, j1, l), f2%2))*n+away(along(f2, i2, j2, k), f1%2)]
+	along, away := i1, j1
+	if inFace[k][0] != c {
+		along, away = j1, i1
+	}
+	if f2%2 == 1 {
+		away = n - 1 - away
+	}
+	// Of face 2 the strides of the same two indices in light.
+	step, across := 1, n
+	if inFace[l][0] != c {
+		step, across = n, 1
+	}
+	for q := range n {
+		table := x.square[k][l][(abs(along-q)*n+away)*n:][:n]
+		at := q * step
+		if f1%2 == 1 {
+			for o := n - 1; o >= 0; o-- {
+				sum += table[o] * light[at]
+				at += across
+			}
+			continue
+		}
+		for _, f := range table {
+			sum += f * light[at]
+			at += across
+		}
+	}
+	return sum
 }
 
 func abs(i int) int {
@@ -212,13 +233,7 @@ func (s *Reflections) received(x *exchange, rho [faces]float64, f1, i1, j1 int) 
 		if f2 == f1 || rho[f2] == 0 {
 			continue
 		}
-		part := 0.0
-		for j2 := range n {
-			for i2 := range n {
-				part += x.between(f1, i1, j1, f2, i2, j2) * s.Total[(f2*n+j2)*n+i2]
-			}
-		}
-		sum += rho[f2] * part
+		sum += rho[f2] * x.between(f1, i1, j1, f2, s.Total[f2*n*n:(f2+1)*n*n])
 	}
 	return sum
 }
