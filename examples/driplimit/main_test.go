@@ -1,0 +1,59 @@
+package main
+
+import (
+	"bytes"
+	"os"
+	"testing"
+
+	"github.com/stretchr/testify/require"
+
+	"cloche.example/envelope"
+	"cloche.example/psychro"
+)
+
+func TestDemoTable(t *testing.T) {
+	var out, problems bytes.Buffer
+	require.Zero(t, run(nil, &out, &problems))
+	require.Empty(t, problems.String())
+	want, err := os.ReadFile("testdata/demo.txt")
+	require.NoError(t, err)
+	require.Equal(t, string(want), out.String())
+}
+
+func TestHelp(t *testing.T) {
+	var out, problems bytes.Buffer
+	require.Zero(t, run([]string{"-h"}, &out, &problems))
+	require.Contains(t, out.String(), "triple-wall-16")
+}
+
+// The humidity at which dripping begins: air of it has its dew point at the
+// face; a better cover, and a warmer night, allow more.
+func TestTheLimitIsTheDewPoint(t *testing.T) {
+	h := house{inside: 16, humidity: []float64{0.5, 0.99}, outsideHumidity: 0.8, wind: 3, tilt: 30, height: 4, altitude: 0}
+	last := 0.0
+	for _, make := range []func() envelope.Cover{envelope.SingleFilm, envelope.DoubleFilm, envelope.TripleWall16} {
+		n, err := h.solve(make(), 2, 101325)
+		require.NoError(t, err)
+		s, err := psychro.FromRelativeHumidity(16, n.limit, 101325)
+		require.NoError(t, err)
+		require.InDelta(t, n.face, s.DewPoint(), 1e-6)
+		require.Greater(t, n.limit, last)
+		require.Positive(t, n.water[1])
+		warm, err := h.solve(make(), 6, 101325)
+		require.NoError(t, err)
+		require.Greater(t, warm.limit, n.limit)
+		last = n.limit
+	}
+}
+
+func TestWrongInput(t *testing.T) {
+	for _, args := range [][]string{
+		{"-cover", "x"}, {"-inside", "x"}, {"-inside", "NaN"}, {"-inside", "290"}, {"-outside", "1,b"}, {"-outside", "300"}, {"-rh", "60"},
+		{"-outside-rh", "85"}, {"-overcast", "2"}, {"-wind", "400"}, {"-tilt", "900"}, {"-altitude", "1e6"}, {"extra"}, {"-slope", "-1"},
+	} {
+		var out, problems bytes.Buffer
+		require.Equal(t, 2, run(args, &out, &problems), "%v", args)
+		require.Empty(t, out.String(), "%v", args)
+		require.Equal(t, 1, bytes.Count(problems.Bytes(), []byte("\n")), "%v", args)
+	}
+}

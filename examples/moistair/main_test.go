@@ -1,0 +1,89 @@
+package main
+
+import (
+	"bytes"
+	"fmt"
+	"os"
+	"path/filepath"
+	"strings"
+	"testing"
+
+	"github.com/stretchr/testify/require"
+
+	"cloche.example/psychro"
+)
+
+func TestDemo(t *testing.T) {
+	var out, problems bytes.Buffer
+	require.Zero(t, run(nil, &out, &problems))
+	require.Empty(t, problems.String())
+	want, err := os.ReadFile("testdata/demo.txt")
+	require.NoError(t, err)
+	require.Equal(t, string(want), out.String())
+}
+
+func TestHelp(t *testing.T) {
+	var out, problems bytes.Buffer
+	require.Zero(t, run([]string{"-h"}, &out, &problems))
+	require.Contains(t, out.String(), "tw and rh")
+}
+
+func TestChart(t *testing.T) {
+	for ext, start := range map[string]string{".svg": "<?xml", ".png": "\x89PNG"} {
+		file := filepath.Join(t.TempDir(), "air"+ext)
+		var out, problems bytes.Buffer
+		require.Zero(t, run([]string{"-to", "t=33,w=0.009", "-chart", file, "rh=0.9", "t=-12"}, &out, &problems), problems.String())
+		data, err := os.ReadFile(file)
+		require.NoError(t, err)
+		require.True(t, bytes.HasPrefix(data, []byte(start)))
+		require.Contains(t, out.String(), "Over liquid water")
+	}
+}
+
+// Every pair of the command line answers, in either order, with its own air.
+func TestEveryPair(t *testing.T) {
+	air, err := psychro.FromRelativeHumidity(21, 0.6, 95e3)
+	require.NoError(t, err)
+	q := air.Properties()
+	value := map[string]float64{"t": q.Temperature, "rh": q.RelativeHumidity, "w": q.HumidityRatio, "td": q.DewPoint, "tw": q.WetBulb,
+		"e": q.VapourPressure, "vpd": q.VapourPressureDeficit, "h": q.Enthalpy, "v": q.SpecificVolume, "mu": q.DegreeOfSaturation,
+		"ah": q.AbsoluteHumidity, "x": q.MoleFraction, "q": q.SpecificHumidity}
+	require.Len(t, value, len(inputs))
+	for key := range pairs {
+		first, second, _ := strings.Cut(key, " ")
+		g, err := read([]string{fmt.Sprintf("%s=%.15g", second, value[second]), fmt.Sprintf("%s=%.15g", first, value[first])})
+		require.NoError(t, err, key)
+		s, err := g.state(psychro.RealGas, 95e3)
+		require.NoError(t, err, key)
+		require.InDelta(t, 0.6, s.RelativeHumidity(), 1e-8, key)
+		require.InDelta(t, 21, s.Temperature(), 1e-8, key)
+	}
+	a, err := read([]string{"rh=0.4", "t=30"})
+	require.NoError(t, err)
+	b, err := read([]string{"t=30", "rh=0.4"})
+	require.NoError(t, err)
+	require.Equal(t, a, b)
+	s, err := a.state(psychro.RealGas, 95e3)
+	require.NoError(t, err)
+	require.InDelta(t, 0.4, s.RelativeHumidity(), 1e-12)
+}
+
+func TestNearFreezing(t *testing.T) {
+	var out, problems bytes.Buffer
+	require.Zero(t, run([]string{"-altitude", "0,1500", "-ideal", "t=3", "rh=0.57"}, &out, &problems), problems.String())
+	require.Contains(t, out.String(), "ideal gas")
+	require.Contains(t, out.String(), "84556")
+}
+
+func TestWrongInput(t *testing.T) {
+	for _, args := range [][]string{
+		{"t=21"}, {"t=21", "t=22"}, {"t=21", "rh=60"}, {"t=x", "rh=0.6"}, {"tw=3", "td=2"}, {"foo=1", "t=2"}, {"-p", "101.325", "t=21", "rh=0.5"},
+		{"-p", "a", "t=21", "rh=0.5"}, {"-altitude", "99999"}, {"-p", "1e5", "-altitude", "0"}, {"-chart", "x.pdf", "t=21", "rh=0.5"},
+		{"-to", "t=1,rh=3", "t=21", "rh=0.5"}, {"-no"}, {"-chart", "/no/such/folder/x.svg", "t=21", "rh=0.5"}, {"t=NaN", "rh=Inf"},
+	} {
+		var out, problems bytes.Buffer
+		require.Equal(t, 2, run(args, &out, &problems), "%v", args)
+		require.Empty(t, out.String(), "%v", args)
+		require.Equal(t, 1, bytes.Count(problems.Bytes(), []byte("\n")), "%v", args)
+	}
+}
