@@ -19,6 +19,40 @@
 // Shadows, light inside a canopy, specular mirrors, spectra that change with
 // direction (give each channel its own fixture), and any assessment of safety.
 //
+// # How a map is made
+//
+// A Distribution (CosinePower or Table) makes a Fixture; fixtures make a
+// Layout (Rows, Staggered, Spaced, Perimeter); NewLights makes them ready;
+// Lights.Map gives the PPFD at Points (Bed.Grid, NewPoints); Evenness gives
+// the statistics. Room.Reflect adds reflected light. Need.Find plans.
+//
+// # What is computed, and how well
+//
+//	function             equation                         range               accuracy           check
+//	BeamExponent         ln 0.5/ln cos(beam/2)            2..178 degree       1e-15              Moreno06
+//	Table.Flux           exact integral of interpolant    type A, B, C        1e-14              spheres, quadrature
+//	Lights.Map, points   Σ I cos φ/r²                     any aim             1e-9 (1e-11 seen)  inverse square, disc
+//	Lights.Map, bars     integral along the bar           cosine power        1e-8               line source, 8000 points
+//	Segments             (0.1 (m+3) s/h)²                 level bars          bound              own computation
+//	Evenness             U0, Ud, CV, Christiansen         -                   1e-15              Hart's relation
+//	SpotAngle            acos f^(1/(m+3))                 above a level plane 1e-15              identities
+//	FlatPair, FlatSquare 2h/√(m+4), 2h/√(m+3)             above a level plane 1e-15              curvature
+//	CosineFlux           ∮ G dφ along the edges           plane polygon       1e-9 of the flux   closed box
+//	PolygonFactor        Lambert's formula                convex, 12 corners  1e-14              CornerFactor
+//	OpposedPlatesFactor  1/2π ∮∮ ln r dr1·dr2             -                   1e-12              Howell10
+//	Room.Reflect, n = 1  six faces                        reflectance to 0.98 1e-6               another solution
+//	Room.Reflect, n = 16 radiosity, exact gather          reflectance to 0.98 0.3 %, 0.5 % hard  finer mesh, random photons
+//	Room.Share           exact flux on bed and plane      -                   1e-9               closed box
+//	Dim                  bounded least squares            levels 0..1         1e-9               made-up levels
+//	EnergyInput.Use      all power ends as heat           -                   exact              arithmetic
+//
+// # Departures
+//
+// Moreno06 leaves the sensor's cosine out of the spot's fall; here it is
+// counted, so that the exponent m+2 there is m+3 here. The rule that a source
+// may be taken as a point from five times its size [IesDef20] holds for even
+// radiance only; narrow beams need Segments.
+//
 // # Sources
 //
 //	Moreno06    I. Moreno, M. Avendaño-Alejo, R. I. Tzonchev, "Designing

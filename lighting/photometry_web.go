@@ -31,7 +31,7 @@ func (w Web) check() error {
 	if len(w.Intensity) != len(w.Horizontal) {
 		errs = append(errs, fmt.Errorf("%d rows of intensity for %d horizontal angles: %w", len(w.Intensity), len(w.Horizontal), ErrRange))
 	}
-	r := Range{Min: 0, Max: math.MaxFloat64, Unit: "µmol/(s sr) or cd"}
+	r := Range{Min: 0, Max: 1e12, Unit: "µmol/(s sr) or cd"}
 	for j, row := range w.Intensity {
 		if len(row) != len(w.Vertical) {
 			errs = append(errs, fmt.Errorf("row %d has %d intensities for %d vertical angles: %w", j+1, len(row), len(w.Vertical), ErrRange))

@@ -1,0 +1,73 @@
+package lighting
+
+import (
+	"math"
+	"testing"
+)
+
+// FuzzMap hangs one fixture and maps one point: an error, or a number that is
+// not negative and agrees with the definition.
+func FuzzMap(f *testing.F) {
+	f.Add(100.0, 110.0, 1.0, 0.5, 1.2, 0.0, 0.0, 0.0, 0.3, 0.2, 0.0, 0.0)
+	f.Add(96.0, 60.0, 1.0, 0.5, 1.2, 30.0, 20.0, 0.0, 0.3, 0.2, 0.0, 1.2)
+	f.Add(1.0, 2.0, 0.0, 0.0, 1e-9, 0.0, 90.0, 0.0, 0.0, 0.0, 0.0, 0.0)
+	f.Add(1.0, 178.0, 0.0, 0.0, 1e4, 0.0, 90.0, 0.0, 9e3, 0.0, 0.0, 100.0)
+	f.Add(math.NaN(), math.Inf(1), 0.0, 0.0, 1.0, 0.0, 0.0, 0.0, 0.0, 0.0, 0.0, -1.0)
+	f.Fuzz(func(t *testing.T, ppf, beam, x, y, z, yaw, tilt, spin, px, py, pz, length float64) {
+		light, err := FromBeamAngle(ppf, beam)
+		if err != nil {
+			return
+		}
+		fixture := Fixture{Light: light, At: Point{x, y, z}, Aim: Aim(yaw, tilt, spin), Length: length}
+		l, err := NewLights(fixture)
+		if err != nil {
+			return
+		}
+		p, err := NewPoints(Receiver{Point{px, py, pz}, Up})
+		if err != nil {
+			return
+		}
+		v, err := l.Map(p)
+		if err != nil {
+			return
+		}
+		if !(v[0] >= 0) || math.IsInf(v[0], 0) {
+			t.Fatalf("PPFD %g", v[0])
+		}
+		if length != 0 {
+			return
+		}
+		// The rounding of the cosine near the edge of the beam is no fault.
+		want := direct(fixture, Point{px, py, pz}, Up)
+		tol := 1e-9 * (1 + light.m)
+		if d := math.Abs(v[0] - want); d > tol*want+1e-9*light.Axial()/((z-pz)*(z-pz)) {
+			t.Fatalf("PPFD %g, by definition %g", v[0], want)
+		}
+	})
+}
+
+// FuzzWeb makes a web of what bytes give: an error, or a flux that is finite.
+func FuzzWeb(f *testing.F) {
+	f.Add(uint8(0), 30.0, 90.0, 1.0, 2.0, 3.0)
+	f.Add(uint8(2), -30.0, 90.0, 1.0, 2.0, 3.0)
+	f.Add(uint8(1), -90.0, 0.0, 1.0, math.MaxFloat64, 3.0)
+	f.Add(uint8(9), 0.0, 0.0, math.NaN(), -2.0, 3.0)
+	f.Fuzz(func(t *testing.T, kind uint8, v0, v1, a, b, c float64) {
+		for _, h := range [][]float64{{0}, {0, 90}, {0, 180}, {90, 270}, {-90, 90}, {0, 100, 360}} {
+			w := Web{Coordinates: Coordinates(kind), Vertical: []float64{v0, v1}, Horizontal: h}
+			for i := range h {
+				w.Intensity = append(w.Intensity, [][]float64{{a, b}, {c, a}, {b, c}}[i])
+			}
+			d, err := NewTable(w)
+			if err != nil {
+				continue
+			}
+			if flux := d.Flux(); math.IsNaN(flux) || math.IsInf(flux, 0) || flux < 0 {
+				t.Fatalf("flux %g of %v", flux, w)
+			}
+			if v := d.Intensity(v0, v1); math.IsNaN(v) || v < 0 {
+				t.Fatalf("intensity %g of %v", v, w)
+			}
+		}
+	})
+}
