@@ -31,8 +31,8 @@
 // Against [HerRP09], -40 to 60 °C and 70 to 105 kPa: humidity ratio 0.01 %,
 // volume 0.004 %, enthalpy the larger of 20 J/kg and 0.03 %, dew point 0.001 K,
 // wet bulb 0.002 K; to 80 °C humidity ratio 0.03 %, volume 0.02 %. Above, the
-// error grows as the saturation pressure nears the total pressure, 1 % at 95
-// °C and one atmosphere. Two reference formulations differ by 0.0023 % in
+// error grows as the saturation pressure nears the total pressure, up to 1.4 %
+// of the humidity ratio before boiling. Two reference formulations differ by 0.0023 % in
 // volume, 0.0135 % in the enhancement factor and 9 J/kg in enthalpy to 40 °C:
 // less than that no model can show.
 //
