@@ -22,12 +22,25 @@
 // (ISO 6946), light through stacks of clear sheets, a table of materials and a
 // set of ready-made covers.
 //
+// The house: gable, uneven gable, round and pointed arch and lean-to, several
+// bays, dug in, with annexes, as facets of exact area; floor and buried walls
+// with their yearly wave (ISO 13370); leakage by air changes or by stack and
+// wind; sunlight on and through each facet; the loss of the whole house with
+// every term, which facets drip and how much, and a linear form of it for
+// transients.
+//
 // # What is not modelled
 //
 // The cover: spectral structure of the long-wave properties (one grey value
 // per face), storage of heat in the layers, edge effects of panes and
 // profiles, snow, vapour that passes a screen and condenses above it. Light:
 // scattering films beyond what an extinction coefficient holds.
+//
+// The house: facets that see each other, as across the valleys of several bays
+// or inside a pit, and anything on the horizon; one inside temperature and
+// humidity, radiant temperature as given; groundwater, snow on the ground and
+// soil drier under the house than beside it; storage of heat, which belongs to
+// transients.
 //
 // # References of a U-value
 //
@@ -51,6 +64,18 @@
 //	SealedUnit.Solve      EnGlass11 clauses 5-7      1 to 20 plates        declared 0.1      5 trade values, 28 from memory
 //	Wall.Solve            IsoWall17 6.7, Annex C, D  limits within 1.5     standard's own    worked example, 31 from memory
 //	Fresnel, LightStack   DufBec13 5.1-5.3           0 to 90 degree        1e-12             closed form, pvlib, examples
+//	NewShape              geometry                   see Form              exact; strips     by hand, closure of areas
+//	                                                                       tilt of middle
+//	Ground.Solve          IsoGround17 7, Annex D, H  0 to 5 m deep         total 2 to 15 %   87 table values from memory,
+//	                                                                                         an open national model, strip
+//	GroundCoefficients    IsoGround17 C.3, C.4, C.9  month 1 to 12         standard's own    an open national model to 1e-9
+//	StripFlow, BoxFlow    own, IeaBestest08          1 mm to 10 km         exact             GC10a, quadrature
+//	MaceyFloor            CibseA06                   four exposed edges    4 %               17 table values
+//	AndersonFloor         Anderson91                 0.05 to 1.3 1/m       the fit's         one value
+//	LeakageOf             AsaeHeat03, AshApp11       8 classes             factor of 2       13 values from memory
+//	Leakage.Flow          WalWil98                   0 to 40 m/s           10 % in houses    by hand, integral over the wall
+//	Facet.Sun, Glazing    DufBec13 1.6, 2.15         sun -90 to 90 degree  even sky          by hand, projection of a body
+//	House.Loss            sum of the above           as Cover.Solve        sums 1e-9         each facet alone, laws
 //
 // # Known departures
 //
@@ -65,7 +90,15 @@
 // its correlation; AtJump tells that, too. A deposit turns to frost over the
 // 0.2 K below 0 °C, and drying frost is taken as water, so that a wet face has
 // one balance. Berdahl and Martin's emissivity and the effect of clouds are
-// from memory but for the formula of the clear sky.
+// from memory but for the formula of the clear sky. ISO 13370 puts
+// 15 to 30 % less through a buried wall of 1 m and up to 40 % more through the
+// floor than two-dimensional conduction does, while their total stays within
+// a few per cent, at worst 15 % low: GroundCoefficients calls the parts the
+// standard's. Its formula for vertical edge insulation promises more than
+// finite differences show, the U-value being 8 to 13 % low. Its two slab
+// formulas jump by 0.014 % where they meet. Annual means are weighted by the
+// days of the months. The table of air changes is from memory. Light that drops
+// or frame keep out is taken as lost, and the sheets absorb as if clean.
 //
 // # Sources
 //

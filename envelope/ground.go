@@ -52,11 +52,11 @@ func (s *Shape) Ground(g Ground) Ground {
 	return g
 }
 
-// GroundCoefficients are the result of ISO 13370. The totals are good to a few
-// per cent against exact conduction; FloorPart and WallPart taken alone are
-// only the standard's split of the total: at 1 m depth, two-dimensional
-// conduction puts up to a third less through the wall and up to two fifths
-// more through the floor.
+// GroundCoefficients are the result of ISO 13370. The total of floor and wall
+// is good to some per cent against two-dimensional conduction; FloorPart and
+// WallPart taken alone are only the standard's split of it. At 1 m depth
+// conduction puts a sixth to a third more through the wall than the standard
+// says, and less through the floor, where the standard is up to two fifths high.
 type GroundCoefficients struct {
 	CharacteristicWidth float64 // m, B = area over half the perimeter
 	FloorThickness      float64 // m, equivalent thickness of soil of the floor

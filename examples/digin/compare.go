@@ -1,0 +1,129 @@
+package main
+
+import (
+	"errors"
+	"fmt"
+
+	"cloche.example/envelope"
+	"cloche.example/internal/demo"
+	"cloche.example/psychro"
+)
+
+// depths of the floor below grade, m.
+var depths = []float64{0, 0.25, 0.5, 0.75, 1, 1.25, 1.5}
+
+// Edge insulation of the house at grade, down along the foundation.
+const (
+	edgeDepth     = 0.6 // m
+	edgeThickness = 0.06
+	skyBelow      = 8.0 // K, mean sky below the outside air over the year
+)
+
+var soils = map[string]envelope.Soil{"clay": envelope.ClaySoil, "sand": envelope.SandSoil, "rock": envelope.RockSoil}
+
+// days of the months.
+var days = [12]float64{31, 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31}
+
+// row is one depth, bare or insulated.
+type row struct {
+	depth     float64 // m
+	insulated bool
+	cover     float64             // m², against the air
+	design    envelope.HouseLoss  // on the design night, in January
+	ground    envelope.GroundFlow // in its worst month
+	year      float64             // J
+	intoYear  float64             // J, of year into the ground
+}
+
+// compare computes all rows.
+func compare(c choice) ([]row, error) {
+	soil, known := soils[c.soil]
+	if !known {
+		return nil, fmt.Errorf("-soil %q: clay, sand or rock", c.soil)
+	}
+	if err := errors.Join(
+		envelope.StackTemperature.Check("-inside", c.inside),
+		envelope.StackTemperature.Check("-outside", c.outside),
+		envelope.Range{Min: -30, Max: 35, Unit: "°C", Source: "chosen"}.Check("-mean", c.mean),
+		envelope.Range{Max: 25, Unit: "K", Source: "chosen"}.Check("-swing", c.swing),
+		envelope.Range{Min: 0.2, Max: 10, Unit: "m² K/W", Source: "chosen"}.Check("-insulation", c.insulation),
+	); err != nil {
+		return nil, err
+	}
+	var rows []row
+	for _, insulated := range []bool{false, true} {
+		for _, depth := range depths {
+			r, err := one(c, soil, depth, insulated)
+			if err != nil {
+				return nil, fmt.Errorf("depth %g m: %w", depth, err)
+			}
+			rows = append(rows, r)
+		}
+	}
+	return rows, nil
+}
+
+// one computes the house at one depth.
+func one(c choice, soil envelope.Soil, depth float64, insulated bool) (row, error) {
+	r := row{depth: depth, insulated: insulated}
+	form := envelope.DefaultForm()
+	form.Span, form.Length, form.Azimuth, form.Depth = demo.Span, demo.Length, demo.Azimuth, depth
+	form.Eave = demo.EaveHeight + demo.Depth - depth // the same room under the roof
+	form.Ridge = demo.RidgeHeight + demo.Depth - depth
+	shape, err := envelope.NewShape(form)
+	if err != nil {
+		return r, err
+	}
+	g := envelope.DefaultGround()
+	g.Soil = soil
+	switch {
+	case insulated && depth == 0:
+		g.Edge, g.EdgeWidth, g.EdgeThickness = envelope.EdgeVertical, edgeDepth, edgeThickness
+		g.EdgeConductivity = edgeThickness / c.insulation
+	case insulated:
+		g.WallResistance = c.insulation
+	}
+	film := envelope.DoubleInfraredFilm()
+	house, err := envelope.NewHouse(envelope.HousePlan{
+		Shape:          shape,
+		Covers:         shape.CoversByKind(map[envelope.FacetKind]envelope.Cover{envelope.Roof: film, envelope.SideWall: film, envelope.EndWall: film}),
+		FrameAllowance: 0.04,
+		Ground:         shape.Ground(g),
+		Climate:        envelope.GroundClimate{InsideMean: c.inside, OutsideMean: c.mean, OutsideSwing: c.swing, Coldest: 1, OutsideLag: 1},
+		Leakage:        envelope.DefaultLeakage(),
+	})
+	if err != nil {
+		return r, err
+	}
+	k := envelope.DefaultHouseConditions()
+	k.Inside, k.InsideRadiant, k.InsideHumidity, k.OutsideHumidity = c.inside, c.inside, demo.InsideRH, demo.OutsideRH
+	k.Wind, k.Pressure = demo.Wind, psychro.StandardPressure(demo.Altitude)
+	r.cover = shape.CoverArea
+	at := func(outside, sky, month float64) (envelope.HouseLoss, error) {
+		k.Outside, k.Ground, k.Sky, k.Month = outside, outside, sky, month
+		return house.Loss(k)
+	}
+	if r.design, err = at(c.outside, designSky(c.outside), 1); err != nil {
+		return r, err
+	}
+	ground, climate := house.Ground(), house.Climate()
+	r.ground = ground.Worst(climate)
+	for month := range 12 {
+		f := ground.Flow(climate, float64(month+1))
+		l, err := at(f.Outside, f.Outside-skyBelow, f.Month)
+		if err != nil {
+			return r, err
+		}
+		if l.Total > 0 {
+			r.year += l.Total * days[month] * 86400
+			r.intoYear += l.Ground.Total * days[month] * 86400
+		}
+	}
+	return r, nil
+}
+
+// designSky is a clear sky in °C over air that is nearly saturated.
+func designSky(outside float64) float64 {
+	dew := max(envelope.SkyDewPoint.Min, min(envelope.SkyDewPoint.Max, outside-2))
+	return envelope.SkyTemperatureOf(outside, envelope.SkyEmissivity(dew, 0, psychro.StandardPressure(demo.Altitude)))
+}

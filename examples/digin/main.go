@@ -1,0 +1,64 @@
+// Command digin tells what digging the demo house into the ground saves: the
+// floor goes down while the room under the roof stays the same, so that cover
+// gives way to buried wall. Each depth is shown bare and with its edge or
+// buried wall insulated, on the design night and over the year.
+//
+//	go run ./examples/digin
+//	go run ./examples/digin -soil sand -insulation 2.5
+package main
+
+import (
+	"errors"
+	"flag"
+	"fmt"
+	"io"
+	"os"
+	"strings"
+
+	"cloche.example/internal/demo"
+)
+
+// choice is what the user may set.
+type choice struct {
+	inside, outside, mean, swing, insulation float64
+	soil                                     string
+}
+
+func main() { os.Exit(run(os.Args[1:], os.Stdout, os.Stderr)) }
+
+// run is main with its streams; the result is the exit status.
+func run(args []string, out, problems io.Writer) int {
+	var c choice
+	f := flag.NewFlagSet("digin", flag.ContinueOnError)
+	f.SetOutput(io.Discard)
+	f.Float64Var(&c.inside, "inside", demo.Inside, "inside air, day and night, `°C`")
+	f.Float64Var(&c.outside, "outside", demo.OutsideDesign, "outside air on the design night, `°C`")
+	f.Float64Var(&c.mean, "mean", 8.5, "annual mean of the outside air, `°C`")
+	f.Float64Var(&c.swing, "swing", 10, "swing of its monthly means, `K`")
+	f.Float64Var(&c.insulation, "insulation", 1.5, "resistance of edge or wall insulation, `m² K/W`")
+	f.StringVar(&c.soil, "soil", "clay", "`clay`, sand or rock")
+	if err := f.Parse(args); err != nil {
+		if errors.Is(err, flag.ErrHelp) {
+			fmt.Fprintln(out, "digin tells what digging the demo house into the ground saves.")
+			f.SetOutput(out)
+			f.PrintDefaults()
+			return 0
+		}
+		fmt.Fprintln(problems, "digin:", err)
+		return 2
+	}
+	if f.NArg() > 0 {
+		fmt.Fprintf(problems, "digin: %q is not understood; -h explains\n", f.Arg(0))
+		return 2
+	}
+	rows, err := compare(c)
+	if err != nil {
+		fmt.Fprintln(problems, "digin:", strings.ReplaceAll(err.Error(), "\n", "; "))
+		return 2
+	}
+	if _, err := io.WriteString(out, write(c, rows)); err != nil {
+		fmt.Fprintln(problems, "digin:", err)
+		return 1
+	}
+	return 0
+}
