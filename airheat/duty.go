@@ -1,0 +1,228 @@
+package airheat
+
+import (
+	"errors"
+	"fmt"
+	"math"
+
+	"cloche.example/internal/constant"
+	"cloche.example/psychro"
+)
+
+// FlowBasis says what a stated air flow is measured at. A flow without a basis
+// is refused: at a rise of 100 K the bases lie a third apart.
+type FlowBasis uint8
+
+// The bases. The zero value is none, and is refused.
+const (
+	_           FlowBasis = iota
+	FanInlet              // m³/s of air as it enters the heater
+	StandardAir           // m³/s of moist air counted at 1.2 kg/m³
+	Outlet                // m³/s of air as it leaves the heater
+	MoistMass             // kg/s of moist air
+)
+
+// String returns the name of the basis.
+func (b FlowBasis) String() string {
+	switch b {
+	case FanInlet:
+		return "fan inlet"
+	case StandardAir:
+		return "standard air"
+	case Outlet:
+		return "outlet"
+	case MoistMass:
+		return "moist mass"
+	}
+	return "no basis"
+}
+
+// Flow is an air flow with the point it is stated at.
+type Flow struct {
+	Value float64   // m³/s, or kg/s on the basis MoistMass
+	Basis FlowBasis // what Value is measured at
+}
+
+// Ranges of the heater.
+var (
+	FlowRange     = Range{Min: 1e-6, Max: 1e4, Unit: "m³/s"}
+	MassFlowRange = Range{Min: 1e-6, Max: 1e4, Unit: "kg/s"}
+	PowerRange    = Range{Min: 0, Max: 1e9, Unit: "W"}
+	SupplyRange   = Range{Min: -90, Max: 300, Unit: "°C"}
+)
+
+func (f Flow) check() error {
+	switch f.Basis {
+	case FanInlet, StandardAir, Outlet:
+		return FlowRange.Check("Flow.Value", f.Value)
+	case MoistMass:
+		return MassFlowRange.Check("Flow.Value", f.Value)
+	}
+	return &RangeError{Field: "Flow.Basis", Value: float64(f.Basis), Min: float64(FanInlet), Max: float64(MoistMass), Source: "a flow needs a basis: FanInlet, StandardAir, Outlet or MoistMass"}
+}
+
+// Duty is a heater at work, with the terms of its balance.
+type Duty struct {
+	In         psychro.State // air entering
+	Outlet     float64       // °C, air leaving, with the same humidity ratio
+	Power      float64       // W, given to the air
+	DryAir     float64       // kg/s of dry air
+	MoistAir   float64       // kg/s of moist air
+	InletFlow  float64       // m³/s at the inlet
+	OutletFlow float64       // m³/s at the outlet
+	Standard   float64       // m³/s counted at 1.2 kg/m³
+	Rise       float64       // K
+	Enthalpy   float64       // J/kg of dry air, gained
+	ByRule     float64       // W, what 1.2 × 1005 × flow × rise would have said of the stated flow
+}
+
+// PowerFor returns the duty of a heater that takes in air at state in, in the
+// stated flow, and lets it out at outlet, °C. The balance is
+// Q = m (h2 - h1) per kg of dry air [HoF17] ch. 1 eq. 30, in the model that in
+// was made with. psychro.IdealGas is the handbook's ideal form and answers any
+// outlet to 300 °C; psychro.RealGas is some 0.2 % above it and ends at the
+// boiling point, where the error says so.
+func PowerFor(in psychro.State, flow Flow, outlet float64) (Duty, error) {
+	h, err := newHeated(in, outlet)
+	if err != nil || flow.check() != nil {
+		return Duty{}, errors.Join(flow.check(), err)
+	}
+	return h.duty(flow, h.dryAir(flow)), nil
+}
+
+// RiseFor returns the duty of a heater that gives power, W, to air entering
+// at state in, in the stated flow: its outlet temperature. A flow stated at
+// the outlet makes the balance implicit: as the air expands, the mass falls,
+// and above a certain power there is no solution (ErrNoSolution).
+func RiseFor(in psychro.State, flow Flow, power float64) (Duty, error) {
+	if err := flow.check(); err != nil || !PowerRange.Contains(power) {
+		return Duty{}, errors.Join(err, PowerRange.Check("power", power))
+	}
+	T1 := in.Temperature() + zeroC
+	h, err := newHeated(in, in.Temperature())
+	if err != nil {
+		return Duty{}, err
+	}
+	k := h.dryAir(flow) * h.cp // W/K at the inlet's volume
+	rise := power / k
+	if flow.Basis == Outlet {
+		// v2 = v1 T2/T1: a linear equation in the rise.
+		if k*T1 <= power {
+			return Duty{}, fmt.Errorf("%w: %g m³/s at the outlet cannot carry %g W, the most is %.6g W", ErrNoSolution, flow.Value, power, k*T1)
+		}
+		rise = power * T1 / (k*T1 - power)
+	}
+	// Exact in the ideal form; in the real gas the start of Newton's steps.
+	for range 8 {
+		if h, err = newHeated(in, in.Temperature()+rise); err != nil {
+			return Duty{}, fmt.Errorf("power %g W: %w", power, err)
+		}
+		da := h.dryAir(flow)
+		miss := power - da*h.up
+		if in.Model() == psychro.IdealGas || math.Abs(miss) <= 1e-12*power {
+			break
+		}
+		slope := da * h.cp
+		if flow.Basis == Outlet {
+			slope -= da * h.up / (h.t2 + zeroC)
+		}
+		rise += miss / slope
+	}
+	return h.duty(flow, h.dryAir(flow)), nil
+}
+
+// FlowFor returns the duty of a heater that gives power, W, to air entering
+// at state in and leaving at outlet, °C: its flow, on every basis. ByRule is
+// that of the flow at the inlet.
+func FlowFor(in psychro.State, power, outlet float64) (Duty, error) {
+	h, err := newHeated(in, outlet)
+	err = errors.Join(err, positivePower.Check("power", power))
+	if err != nil {
+		return Duty{}, err
+	}
+	if !(h.up > 0) {
+		return Duty{}, &RangeError{Field: "outlet", Value: outlet, Min: in.Temperature(), Max: SupplyRange.Max, Unit: "°C", Source: "the outlet must be warmer than the inlet"}
+	}
+	da := power / h.up
+	return h.duty(Flow{Value: da * h.v1, Basis: FanInlet}, da), nil
+}
+
+var positivePower = Range{Min: 1e-6, Max: PowerRange.Max, Unit: "W"}
+
+const zeroC = constant.ZeroCelsius // K, 0 °C
+
+// heated is air on its way through a heater.
+type heated struct {
+	in     psychro.State
+	t2     float64 // °C
+	v1, v2 float64 // m³/kg of dry air
+	up     float64 // J/kg of dry air, enthalpy gained
+	cp     float64 // J/(kg K) of dry air, at the outlet
+}
+
+func newHeated(in psychro.State, outlet float64) (heated, error) {
+	if in.Pressure() <= 0 {
+		return heated{}, &RangeError{Field: "in", Value: in.Pressure(), Min: psychro.Pressures.Min, Max: psychro.Pressures.Max, Unit: "Pa", Source: "the state must come from one of package psychro's constructors"}
+	}
+	if !SupplyRange.Contains(outlet) {
+		return heated{}, SupplyRange.Check("outlet", outlet)
+	}
+	h := heated{in: in, t2: outlet, v1: in.SpecificVolume()}
+	t1 := in.Temperature()
+	if in.Model() == psychro.IdealGas {
+		// The heat capacity is constant and the volume goes as the absolute
+		// temperature; no saturation is needed, so superheat is no limit.
+		h.cp = in.HeatCapacity()
+		h.up = h.cp * (outlet - t1)
+		h.v2 = h.v1 * (outlet + zeroC) / (t1 + zeroC)
+		return h, nil
+	}
+	out, err := in.Model().FromHumidityRatio(outlet, in.HumidityRatio(), in.Pressure())
+	if err != nil {
+		return heated{}, fmt.Errorf("outlet (psychro.IdealGas has no such limit): %w", err)
+	}
+	h.cp, h.up, h.v2 = out.HeatCapacity(), out.Enthalpy()-in.Enthalpy(), out.SpecificVolume()
+	return h, nil
+}
+
+// dryAir returns the flow in kg/s of dry air.
+func (h *heated) dryAir(flow Flow) float64 {
+	switch flow.Basis {
+	case FanInlet:
+		return flow.Value / h.v1
+	case Outlet:
+		return flow.Value / h.v2
+	case StandardAir:
+		return flow.Value * StandardDensity / (1 + h.in.HumidityRatio())
+	}
+	return flow.Value / (1 + h.in.HumidityRatio())
+}
+
+func (h *heated) duty(flow Flow, da float64) Duty {
+	moist := da * (1 + h.in.HumidityRatio())
+	rise := h.t2 - h.in.Temperature()
+	stated := flow.Value
+	if flow.Basis == MoistMass {
+		stated /= StandardDensity
+	}
+	return Duty{
+		In: h.in, Outlet: h.t2, Power: da * h.up, DryAir: da, MoistAir: moist,
+		InletFlow: da * h.v1, OutletFlow: da * h.v2, Standard: moist / StandardDensity,
+		Rise: rise, Enthalpy: h.up, ByRule: RuleOfThumb(stated, rise),
+	}
+}
+
+// RuleOfThumb is the trade's short form 1.2 × 1005 × flow × rise, W, for a
+// flow in m³/s and a rise in K. It knows neither density, nor humidity, nor
+// where the flow was measured; PowerFor does.
+func RuleOfThumb(flow, rise float64) float64 { return 1.2 * 1005 * flow * rise }
+
+// AirPasses returns how often an hour the house's air passes the heater, air
+// changes per hour, from the flow in m³/s and the house's volume in m³. NaN for
+// a volume that is not positive.
+func AirPasses(flow, volume float64) float64 {
+	if !(volume > 0) {
+		return math.NaN()
+	}
+	return flow * 3600 / volume
+}
