@@ -1,0 +1,72 @@
+package lighting
+
+import (
+	"errors"
+	"fmt"
+	"math"
+	"time"
+)
+
+// Ranges of a day's light.
+var (
+	RangePPFD        = Range{Min: 0, Max: 5000, Unit: "µmol/(m² s)", Source: "full sun is about 2000"}
+	RangeDLI         = Range{Min: 0, Max: 80, Unit: "mol/(m² d)", Source: "the clearest days outside reach about 65"}
+	RangeEfficacy    = Range{Min: 0.1, Max: 5, Unit: "µmol/J", Source: "monochromatic light of 600 nm has 5.0 at no loss"}
+	rangePhotoperiod = Range{Min: 0, Max: 24, Unit: "h"}
+)
+
+// micromole is a µmol in mol.
+const micromole = 1e-6
+
+// DLI returns the daily light integral in mol/(m² d) of ppfd, µmol/(m² s), 0
+// to 5000, that burns for the photoperiod, 0 to 24 h: 0.0036 PPFD h. NaN
+// outside.
+func DLI(ppfd float64, photoperiod time.Duration) float64 {
+	if !RangePPFD.Contains(ppfd) || !rangePhotoperiod.Contains(photoperiod.Hours()) {
+		return math.NaN()
+	}
+	return ppfd * photoperiod.Seconds() * micromole
+}
+
+// PPFDFor returns the PPFD in µmol/(m² s) that gives dli, mol/(m² d), 0 to 80,
+// in the photoperiod, above 0 to 24 h. NaN outside.
+func PPFDFor(dli float64, photoperiod time.Duration) float64 {
+	h := photoperiod.Hours()
+	if !RangeDLI.Contains(dli) || !rangePhotoperiod.Contains(h) || h == 0 {
+		return math.NaN()
+	}
+	return dli / (photoperiod.Seconds() * micromole)
+}
+
+// LightingTime returns how long ppfd, µmol/(m² s), 0 to 5000, must burn to add
+// dli, mol/(m² d), 0 to 80. The error is ErrNoSolution when that is longer
+// than a day.
+func LightingTime(dli, ppfd float64) (time.Duration, error) {
+	if err := errors.Join(RangeDLI.Check("DLI", dli), RangePPFD.Check("PPFD", ppfd)); err != nil {
+		return 0, err
+	}
+	if dli == 0 {
+		return 0, nil
+	}
+	s := dli / (ppfd * micromole)
+	if s > 86400 {
+		return 0, fmt.Errorf("%w: %g mol/(m² d) from %g µmol/(m² s) takes %.1f h, longer than a day", ErrNoSolution, dli, ppfd, s/3600)
+	}
+	return time.Duration(s * float64(time.Second)), nil
+}
+
+// MolPerKilowattHour turns an efficacy of 1 µmol/J into mol/kWh: the factor
+// 3.6, dimensionless.
+const MolPerKilowattHour = 3.6
+
+// ElectricPower returns the electrical power for each square metre of bed,
+// W/m², that keeps ppfd, µmol/(m² s), 0 to 5000, when the fixtures have the
+// efficacy, µmol/J, 0.1 to 5, and the fraction utilisation, above 0 to 1, of
+// their photons lands on the bed. All of it ends as heat in the house but for
+// the light that leaves through the cover. NaN outside.
+func ElectricPower(ppfd, efficacy, utilisation float64) float64 {
+	if !RangePPFD.Contains(ppfd) || !RangeEfficacy.Contains(efficacy) || !(utilisation > 0 && utilisation <= 1) {
+		return math.NaN()
+	}
+	return ppfd / (efficacy * utilisation)
+}

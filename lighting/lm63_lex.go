@@ -1,0 +1,174 @@
+package lighting
+
+import (
+	"bytes"
+	"fmt"
+	"math"
+	"strconv"
+	"strings"
+	"unicode/utf8"
+)
+
+// lexer walks over a file: first line by line, then number by number.
+type lexer struct {
+	data   []byte
+	pos    int
+	line   int  // of pos, from 1
+	tilt   bool // this is the separate tilt file
+	joined bool // a comma stood between two digits
+}
+
+func newLexer(data []byte, tilt bool) *lexer {
+	return &lexer{data: bytes.TrimPrefix(data, []byte("\xef\xbb\xbf")), line: 1, tilt: tilt}
+}
+
+// fault is an error at a line with a token.
+func (x *lexer) fault(line int, token, format string, a ...any) error {
+	const longest = 40
+	if len(token) > longest {
+		token = token[:longest] + "..."
+	}
+	return &LM63Error{Line: line, Token: token, Reason: fmt.Sprintf(format, a...), InTilt: x.tilt}
+}
+
+// nextLine returns the next line without its end, CR, LF or CRLF, and its
+// number.
+func (x *lexer) nextLine() (text []byte, line int, ok bool) {
+	if x.pos >= len(x.data) {
+		return nil, x.line, false
+	}
+	rest, line := x.data[x.pos:], x.line
+	i := bytes.IndexAny(rest, "\r\n")
+	x.line++
+	if i < 0 {
+		x.pos = len(x.data)
+		return rest, line, true
+	}
+	x.pos += i + 1
+	if rest[i] == '\r' && i+1 < len(rest) && rest[i+1] == '\n' {
+		x.pos++
+	}
+	return rest[:i], line, true
+}
+
+// token returns the next word of the number stream and its line; it is empty
+// at the end.
+func (x *lexer) token() (word []byte, line int) {
+	comma := false
+	start := x.pos
+	for x.pos < len(x.data) {
+		c := x.data[x.pos]
+		switch c {
+		case '\n':
+			x.line++
+		case '\r':
+			if x.pos+1 >= len(x.data) || x.data[x.pos+1] != '\n' {
+				x.line++
+			}
+		case ',':
+			comma = true
+		case ' ', '\t', '\f', '\v', 0x1a: // 0x1a ends a file of old systems
+		default:
+			x.joined = x.joined || comma && x.pos == start+1 && start > 0
+			from := x.pos
+			for x.pos < len(x.data) && !delimiter(x.data[x.pos]) {
+				x.pos++
+			}
+			return x.data[from:x.pos], x.line
+		}
+		x.pos++
+	}
+	return nil, x.line
+}
+
+func delimiter(c byte) bool {
+	switch c {
+	case ' ', '\t', '\r', '\n', ',', '\f', '\v', 0x1a:
+		return true
+	}
+	return false
+}
+
+// number is a value with its place, for errors.
+type number struct {
+	v    float64
+	word []byte
+	line int
+}
+
+// number reads one plain decimal number; what tells which one it is.
+func (x *lexer) number(what string) (number, error) {
+	word, line := x.token()
+	if len(word) == 0 {
+		return number{}, x.fault(line, "", "the file ends where the %s should stand", what)
+	}
+	for _, c := range word {
+		if !(c >= '0' && c <= '9' || c == '.' || c == '+' || c == '-' || c == 'e' || c == 'E') {
+			return number{}, x.fault(line, string(word), "not a plain number, for the %s", what)
+		}
+	}
+	v, err := strconv.ParseFloat(string(word), 64)
+	if err != nil || math.IsInf(v, 0) {
+		return number{}, x.fault(line, string(word), "not a plain number, for the %s", what)
+	}
+	return number{v, word, line}, nil
+}
+
+// count reads a whole number from least on. The numbers it announces must fit
+// into what is left of the file: a number takes two bytes at least, the last
+// one its digit only.
+func (x *lexer) count(what string, least int, announces bool) (int, error) {
+	n, err := x.number(what)
+	if err != nil {
+		return 0, err
+	}
+	if n.v != math.Trunc(n.v) || n.v < float64(least) || n.v > math.MaxInt32 {
+		return 0, x.fault(n.line, string(n.word), "the %s must be a whole number from %d on", what, least)
+	}
+	if announces && n.v > float64(x.room()) {
+		return 0, x.fault(n.line, string(n.word), "the %s is more than the rest of the file can hold", what)
+	}
+	return int(n.v), nil
+}
+
+// room is how many numbers the rest of the file can hold.
+func (x *lexer) room() int { return (len(x.data) - x.pos + 1) / 2 }
+
+// numbers reads n of them; accept checks each with the one before it.
+func (x *lexer) numbers(what string, n int, accept func(v, last float64, first bool) string) ([]float64, []number, error) {
+	out := make([]float64, n)
+	var ends [2]number
+	for i := range out {
+		v, err := x.number(what)
+		if err != nil {
+			return nil, nil, err
+		}
+		last := 0.0
+		if i > 0 {
+			last = out[i-1]
+		}
+		if why := accept(v.v, last, i == 0); why != "" {
+			return nil, nil, x.fault(v.line, string(v.word), "%s %d of %d: %s", what, i+1, n, why)
+		}
+		out[i] = v.v
+		if i == 0 {
+			ends[0] = v
+		}
+		ends[1] = v
+	}
+	return out, ends[:], nil
+}
+
+// text turns the bytes of a label into UTF-8: what is not valid UTF-8 is taken
+// as ISO 8859-1.
+func text(b []byte) string {
+	b = bytes.Trim(b, " \t\f\v\x00")
+	if utf8.Valid(b) {
+		return string(b)
+	}
+	var s strings.Builder
+	for _, c := range b {
+		s.WriteRune(rune(c))
+	}
+	return s.String()
+}
