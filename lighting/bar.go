@@ -152,3 +152,45 @@ var (
 		0.12462897125553387, 0.09515851168249278, 0.06225352393864789, 0.02715245941175409,
 	}
 )
+
+// SplitWithin splits a bar with any light, halving its segments until the
+// greatest change of the PPFD at the points, as a fraction of the greatest PPFD, is at most tol
+// (fraction, 1e-9 to 0.1): the way for bars with a table, whose error has no
+// rule. ErrNotConverged tells that 65,536 segments were not enough.
+func (f Fixture) SplitWithin(p *Points, tol float64) (Layout, error) {
+	if err := (Range{Min: 1e-9, Max: 0.1, Unit: "fraction"}).Check("tolerance", tol); err != nil {
+		return nil, err
+	}
+	const most = 65536
+	var last []float64
+	change := math.Inf(1)
+	for n := 1; n <= most; n *= 2 {
+		parts, err := f.Split(n)
+		if err != nil {
+			return nil, err
+		}
+		l, err := NewLights(parts...)
+		if err != nil {
+			return nil, err
+		}
+		ppfd, err := l.Map(p)
+		if err != nil {
+			return nil, err
+		}
+		peak := 0.0
+		for _, v := range ppfd {
+			peak = math.Max(peak, v)
+		}
+		if last != nil {
+			change = 0
+			for i, v := range ppfd {
+				change = math.Max(change, math.Abs(v-last[i]))
+			}
+			if change <= tol*peak {
+				return parts, nil
+			}
+		}
+		last = ppfd
+	}
+	return nil, fmt.Errorf("%w: %d segments still change the light by %g µmol/(m² s)", ErrNotConverged, most, change)
+}

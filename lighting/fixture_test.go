@@ -241,3 +241,41 @@ func mustGrid(t *testing.T, b Bed) *Points {
 	require.NoError(t, err)
 	return p
 }
+
+func TestSplitWithinMeetsTheIntegral(t *testing.T) {
+	p, err := Bed{X: -1, Y: -0.5, Length: 2, Width: 1}.Grid(8, 4)
+	require.NoError(t, err)
+	f := Fixture{Light: cosine(t, 100, 5), At: Point{0, 0, 0.6}, Length: 1.5, Aim: AimBar(0, 5, 10)}
+	parts, err := f.SplitWithin(p, 1e-5)
+	require.NoError(t, err)
+	l, err := NewLights(parts...)
+	require.NoError(t, err)
+	got, err := l.Map(p)
+	require.NoError(t, err)
+	for i, v := range got {
+		require.InDelta(t, one(t, f, p.At(i), Up), v, 1e-5*150)
+	}
+	f.Light = lopsided(t, TypeC, 13, 9)
+	parts, err = f.SplitWithin(p, 1e-3)
+	require.NoError(t, err)
+	require.Greater(t, len(parts), 4)
+	require.InEpsilon(t, f.PPF(), parts.PPF(), 1e-12)
+	_, err = f.SplitWithin(p, 0)
+	require.ErrorIs(t, err, ErrRange)
+	f.At.Z = -1
+	_, err = f.SplitWithin(p, 1e-3)
+	require.ErrorIs(t, err, ErrRange)
+}
+
+func TestTiers(t *testing.T) {
+	layout, err := Rows(Fixture{Light: cosine(t, 10, 1), Power: 7}, Bed{Length: 2, Width: 1}, 0.4, 3, 1)
+	require.NoError(t, err)
+	tiers, err := Tiers(layout, 3, 0.6)
+	require.NoError(t, err)
+	require.Len(t, tiers, 3)
+	require.InDelta(t, 1.6, tiers[2][0].At.Z, 1e-15)
+	require.Equal(t, layout, tiers[0])
+	_, err = Tiers(layout, 0, 60)
+	require.ErrorContains(t, err, "tiers")
+	require.ErrorContains(t, err, "rise")
+}

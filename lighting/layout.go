@@ -180,3 +180,22 @@ func Perimeter(f Fixture, area Bed, height, inset float64, n int) (Layout, error
 	}
 	return out, nil
 }
+
+// Tiers returns the layout once for each of n shelves, rise, m, 0.1 to 10,
+// apart, the first as it is. Shelves shade one another: map each tier alone,
+// on its own bed (Bed.At), and add up power with Layout.Power.
+func Tiers(layout Layout, n int, rise float64) ([]Layout, error) {
+	var errs []error
+	if n < 1 || n > 100 {
+		errs = append(errs, &RangeError{Field: "tiers", Value: float64(n), Min: 1, Max: 100, Unit: "(count)"})
+	}
+	errs = append(errs, Range{Min: 0.1, Max: 10, Unit: "m"}.Check("rise of a tier", rise))
+	if err := errors.Join(errs...); err != nil {
+		return nil, err
+	}
+	out := make([]Layout, n)
+	for i := range out {
+		out[i] = layout.Moved(0, 0, float64(i)*rise)
+	}
+	return out, nil
+}

@@ -65,8 +65,8 @@ func (r *run) addLambert(s *powerSource) {
 const grazing = 1e-60
 
 // addPower takes r^-(m+3) as ((a·d)²/r²)^p/(a·d)^(2p) with p = (m+3)/2, one
-// division and one power by table: powerTable.at stands in the loop, a call
-// would cost as much again.
+// division and one power by table, which stands in the loop: a call would cost
+// as much again.
 func (r *run) addPower(s *powerSource) {
 	ad0, g0, rest := r.products(s)
 	ax, gx, sx := s.ax, -r.n.X, s.x

@@ -4,9 +4,8 @@ import "math"
 
 // powerTable raises a number in (0, 1] to a fixed power p >= 0: the mantissa by
 // a Taylor polynomial of degree 5 about the middle of its interval, the
-// exponent of two by a table.
+// exponent of two by a table. run.addPower reads it.
 type powerTable struct {
-	p     float64
 	shift uint
 	scale [2048]float64 // 2^((i-1023)p), the upper half unused but for i = 1023
 	poly  [][6]float64
@@ -33,7 +32,7 @@ func newPowerTable(p float64) *powerTable {
 			return nil
 		}
 	}
-	t := &powerTable{p: p, shift: 52 - bits, poly: make([][6]float64, n)}
+	t := &powerTable{shift: 52 - bits, poly: make([][6]float64, n)}
 	for i := 1; i <= 1023; i++ {
 		t.scale[i] = math.Exp2(float64(i-1023) * p)
 	}
@@ -54,15 +53,3 @@ const (
 	exponentMask = 1<<11 - 1
 	oneBits      = 1023 << 52
 )
-
-// at returns x^p for x in (0, 1], also when rounding left it just above 1, and
-// 0 for x too small to be a normal number.
-func (t *powerTable) at(x float64) float64 {
-	b := math.Float64bits(x)
-	frac := b & fraction
-	k := frac >> t.shift
-	d := math.Float64frombits(oneBits|frac) - math.Float64frombits(oneBits|k<<t.shift|1<<(t.shift-1))
-	c := &t.poly[k]
-	d2 := d * d
-	return t.scale[b>>52&exponentMask] * ((c[0] + c[1]*d) + d2*((c[2]+c[3]*d)+d2*(c[4]+c[5]*d)))
-}
