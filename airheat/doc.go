@@ -37,6 +37,7 @@
 //	EquivalentDiameter    [Hueb48]               any                   as printed            duct sheet
 //	DryAir, AirViscosity  [USStd76] eq. 51       −60 to 200 °C         0.5 % (from memory)   tables
 //	DuctFilm              [Pet70]                Re 1e4 to 5e6         6 % of measurements   Lienhard Ex. 7.6
+//	SmoothElbow and so on [SmaDuct06] table A-7  as the table          linear between points the table's rows; Hundy Ex. 24.3
 //	Duct.Heat             exact                  any                   rounding              Lienhard Ex. 7.6
 //	System.Loss, RoundFor Darcy-Weisbach         any                   rounding              Cengel Ex. 8-4, 8-5; Douglas Ex. 14.5, 14.6
 //	OperatingPoint        fan laws [HoF17]       within the curve      1e-9                  scan; Cengel Ex. 14-1; Arasu Ex. 3.11, 4.12
@@ -85,6 +86,8 @@
 //	MurMck03    W. R. Murphy, G. McKay, Energy Management, 2003
 //	Nag08       P. K. Nag, Basic and Applied Thermodynamics, 2008
 //	Pet70       B. S. Petukhov, Advances in Heat Transfer 6 (1970) 503-564
+//	SmaDuct06   SMACNA, HVAC Systems Duct Design, 4th ed., 2006: loss factors of
+//	            fittings
 //	SwaJai76    P. K. Swamee, A. K. Jain, "Explicit equations for pipe-flow
 //	            problems", J. Hydraulics Division ASCE 102 (1976) 657-664; from
 //	            memory
