@@ -110,10 +110,8 @@ func TestNaNAndInfinitiesAreRefused(t *testing.T) {
 				require.ErrorIs(t, err, psychro.ErrRange, "%s, %v", c.name, in)
 			}
 			_, err := c.real(bad, bad, bad)
-			for range 1 {
-				var re *psychro.RangeError
-				require.ErrorAs(t, err, &re, c.name)
-			}
+			var re *psychro.RangeError
+			require.ErrorAs(t, err, &re, c.name)
 		}
 	}
 }

@@ -1,0 +1,88 @@
+package psychro
+
+import (
+	"math"
+	"testing"
+
+	"github.com/stretchr/testify/require"
+)
+
+// The logarithm of the factor and its slope against the factor itself.
+func TestEnhancementSlope(t *testing.T) {
+	for _, s := range []Surface{Liquid, Ice} {
+		for _, p := range []float64{30e3, 101325, 200e3} {
+			for _, at := range []float64{-99, -60, -20, -1, 5, 40, 60} {
+				if s == Ice && at > 0 || s == Liquid && at < -20 {
+					continue
+				}
+				f := func(at float64) float64 {
+					return math.Log(enhancement(s, at+kelvin, p, pureSaturation(s, at)))
+				}
+				rise := iceLogSlope(at)
+				if s == Liquid {
+					rise = liquidLogSlope(at+kelvin, liquidRoot(at+kelvin))
+				}
+				logF, slope := enhancementSlope(s, at+kelvin, p, pureSaturation(s, at), rise)
+				require.InDelta(t, f(at), logF, 2e-11)
+				require.InDelta(t, (f(at+0.01)-f(at-0.01))/0.02, slope, 1e-6*math.Abs(slope)+1e-9)
+			}
+		}
+	}
+}
+
+// The series of the logarithm, at the largest deviation in range.
+func TestEnhancementSeries(t *testing.T) {
+	at, p := -100.0, 200e3
+	ps := iceSaturation(at)
+	logF, _ := enhancementSlope(Ice, at+kelvin, p, ps, iceLogSlope(at))
+	require.InDelta(t, 0.0245, logF, 0.001)
+	require.InDelta(t, math.Log(enhancement(Ice, at+kelvin, p, ps)), logF, 1e-11)
+}
+
+// The molar volumes of the condensed phases from their densities: ice at 0 °C
+// 916.7 kg/m³, liquid water 989 kg/m³ near 47 °C.
+func TestCondensedVolumes(t *testing.T) {
+	require.InDelta(t, 1e6*molarWater/916.7, volumeIce, 0.01)
+	require.InDelta(t, 1e6*molarWater/989.4, volumeLiquid, 0.05)
+}
+
+// The dew point by its quick path and by the plain iteration.
+func TestDewPointPaths(t *testing.T) {
+	for _, s := range []Surface{Liquid, Ice} {
+		for _, p := range []float64{30e3, 60e3, 85e3, 101325, 150e3, 200e3} {
+			for at := -99.0; at < 68; at += 0.7 {
+				if s == Ice && at > 0 || s == Liquid && at < -39 {
+					continue
+				}
+				e := pureSaturation(s, at)
+				quick := liquidDewPoint
+				if s == Ice {
+					quick = frostPoint
+				}
+				require.InDelta(t, refineDewPoint(s, e, p), quick(e, p), 6e-10, "%v %g %g", s, at, p)
+			}
+		}
+	}
+}
+
+// The guesses that save an iteration must be good where they are meant to be:
+// then the quick path is the one taken.
+func TestDewPointGuesses(t *testing.T) {
+	for p := 60e3; p <= 110e3; p += 5e3 {
+		for at := -60.0; at < 45; at++ {
+			s := SurfaceAt(at)
+			e := pureSaturation(s, at)
+			e *= enhancement(s, at+kelvin, p, e)
+			logF := math.Log(e / pureSaturation(s, at))
+			guess := 0.0
+			if s == Ice {
+				l := math.Log(e / triplePressure)
+				guess = p*(gi0+l*(gi1+l*gi2)) + e*(gi3+l*gi4)
+			} else {
+				b := math.Sqrt(math.Sqrt(e * 1e-6))
+				guess = p*(gl0+b*(gl1+b*gl2)) + e*(gl3+b*gl4)
+			}
+			require.InDelta(t, logF, guess, 1.0e-4, "%g %g", at, p)
+		}
+	}
+}
