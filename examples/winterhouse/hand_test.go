@@ -1,0 +1,55 @@
+package main
+
+import (
+	"math"
+	"testing"
+
+	"github.com/stretchr/testify/require"
+)
+
+// TestFiguresByHand recomputes figures of the report with plain arithmetic.
+func TestFiguresByHand(t *testing.T) {
+	p, err := load("", nil)
+	require.NoError(t, err)
+	d, err := compute(p)
+	require.NoError(t, err)
+
+	// 1. Floor, roof and volume: 6.4 × 14.8 m; the slope is the root of half
+	// the span and the rise from eave to ridge; the volume is the dug-in box
+	// and the cross-section above grade.
+	slope := math.Hypot(3.2, 3.1-1.3)
+	require.InDelta(t, 94.72, d.Shape.Floor, 1e-9)
+	require.InDelta(t, slope*14.8, d.Facets[0].Area, 1e-9)
+	require.InDelta(t, 94.72*0.7+14.8*(6.4*1.3+6.4*1.8/2), d.Shape.Volume, 1e-9)
+
+	// 2. Pressure at 340 m: 101325 (1 - 2.25577e-5 z)^5.2559.
+	require.InDelta(t, 101325*math.Pow(1-2.25577e-5*340, 5.2559), d.Air.Pressure, 1)
+
+	// 3. Sensible leakage: 0.8 changes an hour of 274.7 m³; the density of
+	// air at 15 °C and 97307 Pa is 1.17 kg/m³, its heat capacity 1010 J/(kg K).
+	require.InEpsilon(t, 0.8*274.688/3600*1.1705*1010*29, d.Loss.LeakSens, 0.02)
+
+	// 4. Heater: 34 kW into 0.75 m³/s of air of 1.17 kg/m³.
+	require.InEpsilon(t, 34000/(0.75*1.17*1018), d.Heater.Rise, 0.01)
+	require.InDelta(t, 0.75*3600/274.688, d.Heater.Passes, 0.01)
+
+	// 5. The terms add up to the total, and the total per kelvin is over 29 K.
+	sum := 0.0
+	for _, term := range d.Loss.Terms {
+		sum += term.Loss
+	}
+	require.InEpsilon(t, d.Loss.Total, sum, 1e-9)
+	require.InEpsilon(t, d.Loss.Total/29, d.Loss.Coefficient, 1e-9)
+
+	// 6. Daily light: the mean PPFD for 15 hours, 3600 s an hour, and the
+	// daylight of the plan; the lamps' power is 24 × 38 W.
+	require.InEpsilon(t, d.Light.Mean*15*3600/1e6, d.Light.DLI, 1e-9)
+	require.InEpsilon(t, d.Light.DLI+3.2, d.Light.DLIAll, 1e-9)
+	require.InDelta(t, 912, d.Light.Power, 1e-9)
+
+	// 7. Summer: sun on the floor, less transpiration, leaves by air and
+	// cover; the air at 1.1 kg/m³ and 1006 J/(kg K) carries flow × rise.
+	sensible := 0.65 * 750 * 94.72 * (1 - 0.45)
+	byAir := d.Summer.Calm.Flow * 97307 / (287.042 * (273.15 + d.Summer.Calm.Inside)) * 1006 * d.Summer.Calm.Rise
+	require.InEpsilon(t, sensible-d.Loss.linear.Air()*d.Summer.Calm.Rise, byAir, 0.03)
+}

@@ -1,0 +1,67 @@
+package main
+
+import (
+	"math"
+
+	"cloche.example/envelope"
+)
+
+// coldNight solves every facet, the ground and the leakage on the design
+// night.
+func (d *design) coldNight(p plan, shape envelope.Shape) error {
+	plan := envelope.HousePlan{Shape: shape, FrameAllowance: frame, Ground: envelope.DefaultGround(), Climate: climate(p), Leakage: envelope.DefaultLeakage()}
+	plan.Covers = shape.CoversByKind(map[envelope.FacetKind]envelope.Cover{
+		envelope.Roof:     covers[p.Cover.Roof](),
+		envelope.SideWall: covers[p.Cover.SideWalls](),
+		envelope.EndWall:  covers[p.Cover.EndWalls](),
+	})
+	plan.Ground = shape.Ground(plan.Ground)
+	plan.Ground.Soil = soils[p.Ground.Soil]
+	plan.Ground.WallThickness, plan.Ground.WallResistance = p.Ground.WallThickness, p.Ground.WallResistance
+	plan.Leakage.Model, plan.Leakage.AirChanges = envelope.LeakageGiven, p.Cover.AirChanges
+	h, err := envelope.NewHouse(plan)
+	if err != nil {
+		return err
+	}
+	k := envelope.DefaultHouseConditions()
+	k.Inside, k.InsideRadiant, k.InsideHumidity = p.Inside.Temperature, p.Inside.Temperature, p.Inside.RH
+	k.Outside, k.Ground, k.OutsideHumidity = p.Site.Outside, p.Site.Outside, p.Site.OutsideRH
+	k.Sky, k.Wind, k.Pressure, k.Month = d.Air.Sky, p.Site.Wind, d.Air.Pressure, float64(p.Site.DesignMonth)
+	r, err := h.Loss(k)
+	if err != nil {
+		return err
+	}
+	for _, f := range r.Facets {
+		d.Facets = append(d.Facets, facet{f.Name, f.Area, f.U, f.UAir, f.AirDriven, f.SkyDriven, f.InnerTemperature, f.Drips, f.DripHumidity})
+	}
+	d.Loss = loss{
+		Total: r.Total, Coefficient: r.Coefficient, PerFloor: r.PerFloor,
+		GroundYear: r.Ground.Steady, GroundTotal: r.Ground.Total,
+		LeakSens: r.Leakage.Sensible, LeakLatent: r.Leakage.Latent,
+		Condensate: r.Condensate, linear: r.Linear,
+	}
+	for _, t := range r.Terms() {
+		d.Loss.Terms = append(d.Loss.Terms, term{t.Name, t.Loss, t.Share})
+	}
+	return nil
+}
+
+// frame is the allowance for bars and profiles, fraction, from memory.
+const frame = 0.04
+
+// climate fits the ground's yearly wave to the monthly means: the mean, and
+// the amplitude and month of the first harmonic.
+func climate(p plan) envelope.GroundClimate {
+	c := envelope.DefaultGroundClimate()
+	mean, a, b := 0.0, 0.0, 0.0
+	for i, t := range p.Site.MonthlyMean {
+		s, k := math.Sincos(2 * math.Pi * float64(i) / 12)
+		mean, a, b = mean+t/12, a+t*k/6, b+t*s/6
+	}
+	c.OutsideMean, c.OutsideSwing = mean, math.Hypot(a, b)
+	// T = mean + a cos + b sin is lowest half a year after its crest.
+	lowest := math.Mod(12*math.Atan2(-b, -a)/(2*math.Pi)+12, 12)
+	c.Coldest = 1 + math.Mod(lowest, 11.999)
+	c.InsideMean, c.InsideSwing = p.Inside.Temperature, 0
+	return c
+}
