@@ -11,7 +11,6 @@ import (
 var (
 	RangePPFD        = Range{Min: 0, Max: 5000, Unit: "µmol/(m² s)", Source: "full sun is about 2000"}
 	RangeDLI         = Range{Min: 0, Max: 80, Unit: "mol/(m² d)", Source: "the clearest days outside reach about 65"}
-	RangeEfficacy    = Range{Min: 0.1, Max: 5, Unit: "µmol/J", Source: "monochromatic light of 600 nm has 5.0 at no loss"}
 	rangePhotoperiod = Range{Min: 0, Max: 24, Unit: "h"}
 )
 
@@ -58,15 +57,3 @@ func LightingTime(dli, ppfd float64) (time.Duration, error) {
 // MolPerKilowattHour turns an efficacy of 1 µmol/J into mol/kWh: the factor
 // 3.6, dimensionless.
 const MolPerKilowattHour = 3.6
-
-// ElectricPower returns the electrical power for each square metre of bed,
-// W/m², that keeps ppfd, µmol/(m² s), 0 to 5000, when the fixtures have the
-// efficacy, µmol/J, 0.1 to 5, and the fraction utilisation, above 0 to 1, of
-// their photons lands on the bed. All of it ends as heat in the house but for
-// the light that leaves through the cover. NaN outside.
-func ElectricPower(ppfd, efficacy, utilisation float64) float64 {
-	if !RangePPFD.Contains(ppfd) || !RangeEfficacy.Contains(efficacy) || !(utilisation > 0 && utilisation <= 1) {
-		return math.NaN()
-	}
-	return ppfd / (efficacy * utilisation)
-}

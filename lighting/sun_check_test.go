@@ -1,0 +1,85 @@
+package lighting
+
+import (
+	"testing"
+	"time"
+
+	"cloche.example/internal/check"
+	"github.com/stretchr/testify/require"
+)
+
+type gotRow struct {
+	check.Row
+	got float64
+}
+
+func verify(t *testing.T, rows []gotRow) {
+	t.Helper()
+	for _, r := range rows {
+		t.Run(r.Where, func(t *testing.T) { require.NoError(t, r.Verify(r.got)) })
+	}
+}
+
+// The worked example of [Reda04], table A5.1: 17 October 2003, 12:30:30 local
+// standard time (UTC-7), 39.742476 N, 105.1786 W, 1830.14 m, 820 mbar, 11 °C,
+// a lead of 67 s. Zenith, azimuth and airless elevation as in the tests of the
+// library pvlib; the intermediate values from memory.
+func TestSunOfRedaAndAndreas(t *testing.T) {
+	site, err := NewSite(39.742476, -105.1786, 1830.14)
+	require.NoError(t, err)
+	at := time.Date(2003, 10, 17, 19, 30, 30, 0, time.UTC)
+	sun := site.SunDeltaT(at, 67*time.Second)
+	e := earthAt((julian(at) + 67.0/86400) / 36525)
+	row := func(where, printed string, got float64) gotRow {
+		return gotRow{check.Row{Where: "Reda04.TableA5.1/" + where, Printed: printed}, got}
+	}
+	verify(t, []gotRow{
+		row("longitude L", "24.0182616917", circle(e.longitude/radian)),
+		row("latitude B", "-0.0001011219", e.latitude/radian),
+		row("distance R", "0.9965422974", sun.Distance),
+		row("nutation", "-0.00399840", e.nutation/radian),
+		row("obliquity", "23.440465", e.obliquity/radian),
+		row("right ascension", "202.22741", sun.RightAscension),
+		row("declination", "-9.31434", sun.Declination),
+		row("hour angle", "11.10629", sun.HourAngle),
+		row("azimuth", "194.34024", sun.Azimuth),
+		row("airless elevation", "39.872046", sun.Elevation),
+		row("zenith", "50.11162", sun.Zenith()-Refraction(sun.Elevation, 82000, 11)),
+		row("equation of time", "14.641503", sun.EquationOfTime/60),
+	})
+}
+
+// Golden, Colorado: the figures of NREL's web calculator for 2 January 2015,
+// seconds of the day in local standard time, as in the tests of pvlib.
+func TestSunriseOfGolden(t *testing.T) {
+	site, err := NewSite(39.742476, -105.1786, 0)
+	require.NoError(t, err)
+	mst := time.FixedZone("MST", -7*3600)
+	midnight := time.Date(2015, 1, 2, 0, 0, 0, 0, mst)
+	day, err := site.SunDay(midnight, RiseElevation)
+	require.NoError(t, err)
+	const why = "the calculator interpolates between three days"
+	row := func(where, printed string, got time.Time) gotRow {
+		return gotRow{check.Row{Where: "Reda04.calculator/" + where, Printed: printed, Tol: 1.5, Why: why}, got.Sub(midnight).Seconds()}
+	}
+	verify(t, []gotRow{row("rise", "26515", day.Rise), row("set", "60463", day.Set), row("transit", "43485", day.Transit)})
+}
+
+// [Meeus98] example 25.b (13 October 1992, 0h TD), by the whole VSOP87 theory,
+// and examples 22.a and 12.a (10 April 1987), from memory.
+func TestSunOfMeeus(t *testing.T) {
+	oct := time.Date(1992, 10, 13, 0, 0, 0, 0, time.UTC)
+	sun := Site{}.SunDeltaT(oct, 0)
+	apr := julian(time.Date(1987, 4, 10, 0, 0, 0, 0, time.UTC))
+	psi, eps := nutation(apr / 36525)
+	const why = "the shortened series"
+	verify(t, []gotRow{
+		{check.Row{Where: "Meeus98.25b/right ascension", Printed: "198.378121", Tol: 5e-5, Why: why}, sun.RightAscension},
+		{check.Row{Where: "Meeus98.25b/declination", Printed: "-7.783817", Tol: 5e-5, Why: why}, sun.Declination},
+		{check.Row{Where: "Meeus98.25b/distance", Printed: "0.99760775", Tol: 5e-8, Why: why}, sun.Distance},
+		{check.Row{Where: "Meeus98.22a/nutation", Printed: "-3.788"}, psi / arcsecond},
+		{check.Row{Where: "Meeus98.22a/obliquity", Printed: "9.443"}, eps / arcsecond},
+		{check.Row{Where: "Meeus98.22a/mean obliquity", Printed: "84387.407"}, meanObliquity(apr/365250) / arcsecond},
+		{check.Row{Where: "Meeus98.12a/sidereal time", Printed: "47446.3668"}, siderealTime(apr) * 240},
+	})
+}
