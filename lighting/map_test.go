@@ -170,7 +170,7 @@ func TestBadPlacesAreRefused(t *testing.T) {
 	require.ErrorContains(t, err, "bed width")
 	_, err = bed.Grid(0, 3)
 	require.ErrorIs(t, err, ErrRange)
-	_, err = bed.Grid(1<<40, 1<<40)
+	_, err = bed.Grid(math.MaxInt32, math.MaxInt32)
 	require.ErrorIs(t, err, ErrRange)
 	_, err = NewLights()
 	require.ErrorIs(t, err, ErrRange)
