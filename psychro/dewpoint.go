@@ -91,14 +91,19 @@ func liquidDewPoint(e, p float64) float64 {
 // correctDewPoint returns the dew point, °C, of vapour of pressure e in air of
 // pressure p, given T in K at which the saturation pressure is e exp(-g), and
 // the slope d ln ps/dT there: one step of Newton on ln(f ps), which is nearly
-// linear in 1/T; its slope in that measure falls by 0.1 % per K.
+// linear in 1/T; its slope in that measure falls by 0.1 % per K over liquid and
+// stands nearly still over ice.
 func correctDewPoint(surface Surface, e, p, g, T, slope float64) float64 {
 	logF, extra := enhancementSlope(surface, T, p, e*(1-g*(1-g/2*(1-g/3))), slope)
 	d := (g - logF) / (slope + extra)
 	if !(math.Abs(d) < 0.002 && math.Abs(g) < 0.015) {
 		return refineDewPoint(surface, e, p)
 	}
-	return T + d/(1-d*(1/T+0.0005)) - kelvin
+	drift := 0.0005 // half the relative fall of the slope in 1/T, per K
+	if surface == Ice {
+		drift = 0
+	}
+	return T + d/(1-d*(1/T+drift)) - kelvin
 }
 
 // refineDewPoint solves the same equation by the inverse of the saturation
