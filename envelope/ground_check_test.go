@@ -40,6 +40,8 @@ func TestAndersonFloor(t *testing.T) {
 	check.Run(t, []check.Row{
 		{Where: "Anderson91.fit/0.1", In: []float64{0.1}, Printed: "0.209"},
 	}, func(in ...float64) float64 { return AndersonFloor(in[0]) })
+	require.InDelta(t, 0.05+1.65-0.6, AndersonFloor(1), 1e-12) // the fit as quoted
+	require.InDelta(t, 0.05+0.5*1.65-0.25*0.6, AndersonFloor(0.5), 1e-12)
 }
 
 func TestEquivalentThickness(t *testing.T) {
@@ -55,6 +57,19 @@ func TestPenetrationDepth(t *testing.T) {
 		{Where: "IsoGround17.TableH1/sand", In: []float64{SandSoil.Conductivity, SandSoil.HeatCapacity}, Printed: "3.2"},
 		{Where: "IsoGround17.TableH1/rock", In: []float64{RockSoil.Conductivity, RockSoil.HeatCapacity}, Printed: "4.2"},
 	}, func(in ...float64) float64 { return PenetrationDepth(in[0], in[1]) })
+}
+
+// Conductivity and heat capacity of the soils as their sources print them.
+func TestSoilTable(t *testing.T) {
+	printed := []struct{ conductivity, capacity float64 }{
+		{1.5, 3e6}, {2, 2e6}, {3.5, 2e6}, // IsoGround17 Table 7; sand and rock from memory
+		{0.864, 1510 * 1260}, {0.264, 1650 * 795}, {0.251, 1250 * 837}, {1.51, 1500 * 2930}, // open slab tests
+	}
+	require.Len(t, Soils(), len(printed))
+	for i, s := range Soils() {
+		require.InEpsilon(t, printed[i].conductivity, s.Conductivity, 1e-12, s.Name)
+		require.InEpsilon(t, printed[i].capacity, s.HeatCapacity, 1e-12, s.Name)
+	}
 }
 
 // slab is a floor on clay behind walls of 0.3 m, of perimeter over area ratio
