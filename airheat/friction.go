@@ -72,16 +72,18 @@ func Colebrook(re, relativeRoughness float64) float64 {
 	return 1 / (x * x)
 }
 
-// colebrookRoot solves x + c ln(a + b x) = 0 for x = 1/√f. A crude logarithm
-// starts it, and one fourth-order step with the true logarithm ends at machine
-// precision, as in [Clam09], who solved the same equation through Lambert's W.
+// colebrookRoot solves x + c ln(a + b x) = 0 for x = 1/√f. A Newton step with
+// a crude logarithm starts it from the middle of all pipes, and a fourth-order
+// step with the true one ends at machine precision, as in [Clam09], who solved
+// the same equation through Lambert's W; far from the middle it takes two.
 func colebrookRoot(b, a float64) float64 {
 	const middle = 7.0 // 1/√f lies between 3 and 14 for every pipe
-	x := -colebrookC * crudeLog(a+middle*b)
-	y := a + b*x
-	k := colebrookC * b / y
-	x -= (x + colebrookC*crudeLog(y)) / (1 + k)
-	x, _, _ = colebrookStep(x, b, a)
+	y := a + middle*b
+	x := middle - (middle+colebrookC*crudeLog(y))*y/(y+colebrookC*b)
+	x, step, _ := colebrookStep(x, b, a)
+	if math.Abs(step) > 0.002 {
+		x, _, _ = colebrookStep(x, b, a)
+	}
 	return x
 }
 

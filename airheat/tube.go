@@ -136,10 +136,11 @@ func (t PerforatedTube) Solve(supply TubeSupply) (TubeFlow, error) {
 // that flow over the section, and the pressure lower by r ρ/2 times the
 // difference of the squares; to the next row it rises by Darcy and Weisbach's
 // loss. The end pressure is found so that the rows together give the supply's
-// flow, to 1e-11 of it. Density and viscosity are those of the supply
-// throughout. Rows whose pressure is below the house's draw air in by the same
-// law and are counted in Reversed. Heat: between rows the temperature comes
-// nearer to the house's by exp(−U π D l/(m cp)).
+// flow; each row's is then within 1e-9 of it of the exact solution. Density
+// and viscosity are those of the supply throughout. Rows whose pressure is
+// below the house's draw air in by the same law and are counted in Reversed.
+// Heat: between rows the temperature comes nearer to the house's by exp(−U π D
+// l/(m cp)).
 func (t PerforatedTube) SolveTo(dst []TubePosition, supply TubeSupply) (TubeFlow, error) {
 	if err := errors.Join(t.check(), supply.check()); err != nil {
 		return TubeFlow{}, err
@@ -166,6 +167,7 @@ func (t PerforatedTube) SolveTo(dst []TubePosition, supply TubeSupply) (TubeFlow
 func (t PerforatedTube) finish(f *TubeFlow, m *marcher, s TubeSupply) {
 	section := math.Pi / 4 * t.Diameter * t.Diameter
 	half := 0.5 * s.Air.Density
+	half *= m.scale * m.scale // of heads; flows and velocities go with the scale
 	velocity := f.Positions[0].Velocity
 	f.FanPressure = half * m.head
 	f.FanTotal = half * (m.head + velocity*velocity)
@@ -176,20 +178,25 @@ func (t PerforatedTube) finish(f *TubeFlow, m *marcher, s TubeSupply) {
 	low, high := math.Inf(1), math.Inf(-1)
 	lowHeat, highHeat := low, high
 	sum, x, leg := 0.0, 0.0, t.LeadIn
+	toJet := section / (m.hole * t.Discharge)
+	unitsPerVelocity := wall / (rhoCp * section)
 	for i := range f.Positions {
 		p := &f.Positions[i]
 		x += leg
-		if capacity := rhoCp * section * math.Abs(p.Velocity); leg > 0 && wall > 0 {
-			drop := theta * (1 - math.Exp(-wall*leg/capacity))
-			f.WallHeat += capacity * drop
+		p.Velocity *= m.scale
+		p.Flow *= m.scale // still as a velocity in the tube
+		if leg > 0 && wall > 0 {
+			speed := math.Abs(p.Velocity)
+			drop := theta * (1 - math.Exp(-unitsPerVelocity*leg/speed))
+			f.WallHeat += rhoCp * section * speed * drop
 			theta -= drop
 		}
 		p.Distance = x
 		p.Friction = m.friction(p.Velocity, p.Friction)
 		p.Temperature = s.House + theta
 		p.Pressure *= half
-		p.Flow *= section // was a velocity in the tube
-		p.JetSpeed = p.Flow / (m.hole * t.Discharge)
+		p.JetSpeed = p.Flow * toJet
+		p.Flow *= section
 		if p.Flow < 0 {
 			f.Reversed++
 			// House air comes in and thins the temperature difference.
@@ -200,8 +207,8 @@ func (t PerforatedTube) finish(f *TubeFlow, m *marcher, s TubeSupply) {
 		}
 		sum += p.Flow
 		f.HolesHeat += p.Heat
-		low, high = math.Min(low, p.Flow), math.Max(high, p.Flow)
-		lowHeat, highHeat = math.Min(lowHeat, math.Abs(p.Heat)), math.Max(highHeat, math.Abs(p.Heat))
+		low, high = min(low, p.Flow), max(high, p.Flow)
+		lowHeat, highHeat = min(lowHeat, math.Abs(p.Heat)), max(highHeat, math.Abs(p.Heat))
 		leg = t.Pitch
 	}
 	f.Residual = sum - s.Flow

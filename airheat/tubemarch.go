@@ -18,6 +18,7 @@ type marcher struct {
 	f4000        float64
 	pitch, lead  float64 // over the diameter
 	head         float64 // at the fan, after the last march
+	scale        float64 // wanted over found velocity, within closeEnough of 1, that finish applies
 }
 
 func (t PerforatedTube) marcher(s TubeSupply) marcher {
@@ -81,19 +82,16 @@ func (m *marcher) march(u float64, dst []TubePosition) (fan, stale float64) {
 			p.Friction = x
 			head += leg * v * speed / (x * x)
 		default:
-			b := m.smooth / math.Abs(at)
-			k := colebrookC * b / (m.rough + b*x)
-			change := (v - at) / at * (k / (1 + k)) // of ln x along the tangent
-			used := (1 - 2*change) / (x * x)
-			head += leg * v * speed * used
+			// The first three lines wait for nothing of this march.
+			inverse, f := 1/at, 1/(x*x)
+			cb := colebrookC * m.smooth * math.Abs(inverse)
+			tangent := cb / (m.rough + cb*(x*(1/colebrookC)+1)) * inverse
+			change := (v - at) * tangent // of ln x along the tangent
+			used := f - 2*f*change
+			head += leg * (v * speed) * used
 			near := x + x*change
 			if math.Abs(change) > 1e-6 {
-				var step float64
-				b = m.smooth / speed
-				near, step, _ = colebrookStep(near, b, m.rough)
-				if math.Abs(step) > 0.02 {
-					near, _, _ = colebrookStep(near, b, m.rough)
-				}
+				near = colebrookNear(x, near, cb*(1/colebrookC), m.smooth/speed, m.rough)
 			}
 			if d := math.Abs(used*near*near - 1); d > stale {
 				stale = d
@@ -104,6 +102,29 @@ func (m *marcher) march(u float64, dst []TubePosition) (fan, stale float64) {
 	}
 	m.head = head
 	return v, stale
+}
+
+// colebrookNear returns the root for b from near, a good guess, and x, the
+// root for the near value old: there ln(a + old x) = −x/c, so that a short
+// series gives the logarithm for a third-order step. Where the two lie too far
+// apart for it, fourth-order steps with the logarithm itself do.
+func colebrookNear(x, near, old, b, a float64) float64 {
+	y, yn := a+old*x, a+b*near
+	z := (yn - y) / (yn + y)
+	zz := z * z
+	ln := 2 * z * (1 + zz*(1.0/3+zz*(1.0/5+zz*(1.0/7)))) // ln(yn/y)
+	w := 1 / (yn + colebrookC*b)
+	u := (near - x + colebrookC*ln) * yn * w // g/g'
+	if math.Abs(z) < 0.03 && math.Abs(u) < 1e-3 {
+		t := colebrookC * b * w                         // k/(1 + k)
+		a2 := -0.5 / colebrookC * t * t * (1 + t*(1+t)) // g''/(2 g'), to t³
+		return near - u*(1+a2*u)
+	}
+	near, step, _ := colebrookStep(near, b, a)
+	if math.Abs(step) > 0.002 {
+		near, _, _ = colebrookStep(near, b, a)
+	}
+	return near
 }
 
 // friction is the factor of a leg whose velocity is v and whose x = 1/√f the
@@ -121,10 +142,16 @@ func (m *marcher) friction(v, x float64) float64 {
 	return between(re, m.f4000)
 }
 
+// closeEnough is how near the last march comes to the wanted velocity, relative. The
+// rest is scaled away: flows are so nearly proportional that what this leaves
+// is some twenty times smaller.
+const closeEnough = 5e-9
+
 // endSpeed finds u, the square root of the end's head, at which the velocity
 // at the fan is the wanted one. The velocity is nearly proportional to u and
-// more nearly to a power of it, so the secant is drawn in logarithms. Between
-// steps a bracket is kept.
+// more nearly to a power of it, so the secant is drawn in logarithms, once the
+// step is large against what the friction still lacks. Between steps a bracket
+// is kept.
 func (m *marcher) endSpeed(wanted float64, dst []TubePosition) (u float64, marches int, err error) {
 	lo, hi := 0.0, math.Inf(1)
 	// Equal rows, or Bernoulli's law without friction where it holds.
@@ -141,15 +168,13 @@ func (m *marcher) endSpeed(wanted float64, dst []TubePosition) (u float64, march
 	for marches = 1; marches <= 200; marches++ {
 		v, stale := m.march(u, dst)
 		miss := math.Abs(v - wanted)
-		if stale <= 1e-10 && miss <= 1e-11*wanted {
-			return u, marches, nil
+		if stale <= 1e-9 && miss <= closeEnough*wanted {
+			m.scale = wanted / v
+			return u * m.scale, marches, nil
 		}
 		if hi-lo <= 4e-16*u {
 			// The rows' flows jump where a row turns from out to in; with holes far
 			// larger together than the section, the jumps can step over the flow.
-			if stale <= 1e-10 && miss <= 1e-9*wanted {
-				return u, marches, nil
-			}
 			return u, marches, fmt.Errorf("%w: at every end pressure the rows give more or less than the flow, by %.3g of it, with house air drawn in; the holes are too large for the tube", ErrNoSolution, miss/wanted)
 		}
 		// A velocity nearer than the friction is known says nothing of the side.
@@ -161,7 +186,7 @@ func (m *marcher) endSpeed(wanted float64, dst []TubePosition) (u float64, march
 		next := math.NaN()
 		if v > 0 {
 			lnU, lnV := math.Log(u), math.Log(v)
-			if blur := stale + lastStale; marches > 1 && math.Abs(lnU-lastLnU) > 30*blur+1e-9 {
+			if blur := stale + lastStale; marches > 1 && math.Abs(lnU-lastLnU) > blur+1e-9 {
 				power = (lnV - lastLnV) / (lnU - lastLnU)
 			}
 			lastStale = stale
