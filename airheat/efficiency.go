@@ -1,0 +1,128 @@
+package airheat
+
+import (
+	"errors"
+	"math"
+
+	"cloche.example/internal/constant"
+)
+
+// Losses are the parts of a fire's heat that do not become useful, each as a
+// fraction of the heat supplied on one heating value (the losses of
+// [EnBoiler12]).
+type Losses struct {
+	Flue     float64 // fraction, sensible and, on the higher value, latent heat of the flue gas
+	Unburnt  float64 // fraction, unburnt gas, mostly carbon monoxide
+	Residues float64 // fraction, fuel left in the ash
+	Casing   float64 // fraction, heat from the casing that does not reach the house
+}
+
+// Efficiency returns the efficiency by losses, a fraction: 1 less their sum.
+// It exceeds 1 only on the lower heating value and with condensation, which
+// makes Flue negative. NaN when a loss other than Flue is negative.
+func (l Losses) Efficiency() float64 {
+	if !(l.Unburnt >= 0 && l.Residues >= 0 && l.Casing >= 0) {
+		return math.NaN()
+	}
+	return 1 - l.Flue - l.Unburnt - l.Residues - l.Casing
+}
+
+// DirectEfficiency returns useful heat over fuel heat, a fraction: useful in
+// W, fuel in kg/s, heating in J/kg, lower or higher as is to be stated. NaN
+// unless fuel and heating are positive.
+func DirectEfficiency(useful, fuel, heating float64) float64 {
+	if !(fuel > 0 && heating > 0) {
+		return math.NaN()
+	}
+	return useful / (fuel * heating)
+}
+
+// carbonMonoxideHeat is what CO would give on burning, J/mol (from memory).
+const carbonMonoxideHeat = 282.98e3
+
+// UnburntLoss returns the fraction of the lower heating value lost with the
+// measured fraction co of carbon monoxide in the dry flue gas g of fuel f, 0 to
+// 0.05. The gas volume is that of complete combustion. NaN outside.
+func (f *Fuel) UnburntLoss(g FlueGas, co float64) float64 {
+	if !(co >= 0 && co <= 0.05) {
+		return math.NaN()
+	}
+	return co * g.Dry() * 1000 * carbonMonoxideHeat / f.Lower
+}
+
+// DryGasFromAnalysis returns the dry flue gas in kg per kg of fuel from a gas
+// analysis, fractions of the dry gas by volume co2, o2, co and n2, and the
+// fuel's burnt carbon, kg/kg: (11 CO2 + 8 O2 + 7 (CO + N2))/(3 (CO2 + CO)) C
+// [BWSteam11]. NaN without carbon in the gas.
+func DryGasFromAnalysis(co2, o2, co, n2, carbon float64) float64 {
+	if !(co2+co > 0) {
+		return math.NaN()
+	}
+	return (11*co2 + 8*o2 + 7*(co+n2)) / (3 * (co2 + co)) * carbon
+}
+
+// incompleteCarbon is the heat lost per kg of carbon burnt to carbon monoxide
+// only, 10150 Btu/lb in [BWSteam11], J/kg.
+const incompleteCarbon = 10150 * 2326.0
+
+// IncompleteCarbonLoss returns the heat lost by carbon monoxide, J/kg of fuel,
+// from the fractions co and co2 of the dry gas and the fuel's burnt carbon,
+// kg/kg: CO/(CO2 + CO) C × 10150 Btu/lb [BWSteam11].
+func IncompleteCarbonLoss(co, co2, carbon float64) float64 {
+	return co / (co2 + co) * carbon * incompleteCarbon
+}
+
+// EfficiencyRange is that of an efficiency on the lower heating value; a
+// condensing heater of methane can reach 1.11.
+var EfficiencyRange = Range{Min: 0.05, Max: 1.12, Unit: "fraction", Source: "of the lower heating value; the higher one is at most 1.19 of it"}
+
+// Burner is a fired heater as it uses fuel at part load: it cycles, and what
+// it loses while it stands ready falls on every hour.
+type Burner struct {
+	Rated      float64 // W, useful heat at full load
+	Efficiency float64 // fraction of the lower heating value at full load
+	Standby    float64 // fraction of the rated fuel power lost while ready and not firing
+	Fuel       Fuel    // what it burns
+}
+
+// Check returns all faults of b: an efficiency above what the fuel's heating
+// value allows is one of them.
+func (b *Burner) Check() error {
+	err := errors.Join(
+		positivePower.Check("Rated", b.Rated),
+		Range{Min: 0, Max: 0.2, Unit: "fraction"}.Check("Standby", b.Standby),
+		b.Fuel.valid(),
+	)
+	limit := EfficiencyRange
+	if b.Fuel.Lower > 0 {
+		limit.Max = b.Fuel.Higher / b.Fuel.Lower
+		limit.Source = "of the lower heating value; at most the ratio of the two heating values"
+	}
+	return errors.Join(err, limit.Check("Efficiency", b.Efficiency))
+}
+
+// FuelPower returns the fuel's power on the lower heating value, W, when the
+// burner gives the useful heat, W, on average: heat/Efficiency while firing,
+// and the standby loss for the rest of the time. Heat is limited to nothing
+// here; NaN when it is outside 0 to Rated.
+func (b *Burner) FuelPower(heat float64) float64 {
+	if !(heat >= 0 && heat <= b.Rated*(1+1e-9)) {
+		return math.NaN()
+	}
+	load := heat / b.Rated
+	return b.Rated / b.Efficiency * (load + b.Standby*math.Max(0, 1-load))
+}
+
+// PartLoad returns the efficiency on the lower heating value at the given
+// load, a fraction of the rated heat from 0 to 1: zero at no load.
+func (b *Burner) PartLoad(load float64) float64 {
+	return load * b.Rated / b.FuelPower(load*b.Rated)
+}
+
+// CombustionAirFlow returns the air a fire draws, m³/s at temperature t, °C, and
+// pressure p, Pa, for the fuel's power, W on the lower heating value, burning
+// to gas g. It is what the house must let in, or the fire starves.
+func (f *Fuel) CombustionAirFlow(g FlueGas, power, t, p float64) float64 {
+	kmol := power / f.Lower * (g.air + g.airWater)
+	return kmol * 1000 * constant.MolarGas * (t + zeroC) / p
+}
