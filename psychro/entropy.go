@@ -39,9 +39,11 @@ func (s State) realEntropyOf(b, c float64) float64 {
 	air := ha1*logT + T*(2*ha2+T*(3.0/2*ha3+T*(4.0/3*ha4+T*(5.0/4*ha5)))) + airEntropy
 	vapour := hw1*logT + T*(2*hw2+T*(3.0/2*hw3+T*(4.0/3*hw4+T*(5.0/4*hw5)))) + waterEntropy
 	slope := 1e-6 * (b - c) / T // dB/dT
-	mixing := xa * math.Log(xa)
+	// Each gas at its own partial pressure, which is pressure and mixing at once.
+	r := s.p / standardPressure
+	partial := xa * math.Log(xa*r)
 	if x > 0 {
-		mixing += x * math.Log(x)
+		partial += x * math.Log(x*r)
 	}
-	return (xa*air + x*vapour - gasConstant*(math.Log(s.p/standardPressure)+mixing) - s.p*slope) / (molarAir * xa)
+	return (xa*air + x*vapour - gasConstant*partial - s.p*slope) / (molarAir * xa)
 }

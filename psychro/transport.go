@@ -28,7 +28,12 @@ func Viscosity(t float64) float64 {
 		return nan
 	}
 	T := t + kelvin
-	return viscosityA * T * math.Sqrt(T) / (T + viscosityS) // eq. 51
+	return airViscosity(T, T*math.Sqrt(T))
+}
+
+// airViscosity takes T in K and its power 3/2.
+func airViscosity(T, power float64) float64 {
+	return viscosityA * power / (T + viscosityS) // eq. 51
 }
 
 // Conductivity returns the thermal conductivity of dry air, W/(m K), at
@@ -38,7 +43,12 @@ func Conductivity(t float64) float64 {
 		return nan
 	}
 	T := t + kelvin
-	return conductA * T * math.Sqrt(T) / (T + conductB*math.Exp(conductC*math.Ln10/T)) // eq. 53
+	return airConductivity(T, T*math.Sqrt(T))
+}
+
+// airConductivity takes T in K and its power 3/2.
+func airConductivity(T, power float64) float64 {
+	return conductA * power / (T + conductB*math.Exp(conductC*math.Ln10/T)) // eq. 53
 }
 
 // VapourDiffusivity returns the diffusivity of water vapour in air, m²/s, at
@@ -51,16 +61,16 @@ func VapourDiffusivity(t, p float64) float64 {
 	return diffusivityZero * standardPressure / p * math.Exp(diffusivityExponent*math.Log(1+t/kelvin))
 }
 
-// vapourViscosity is that of dilute water vapour, Pa s, T in K.
-func vapourViscosity(T float64) float64 {
-	r := criticalKelvin / T
-	return 1e-4 / math.Sqrt(r) / (vis0 + r*(vis1+r*(vis2+r*vis3))) // [IapwsVis08] eq. 11
+// vapourViscosityOf is that of dilute water vapour, Pa s, from 647.096/T and its
+// power -1/2.
+func vapourViscosityOf(r, root float64) float64 {
+	return 1e-4 * root / (vis0 + r*(vis1+r*(vis2+r*vis3))) // [IapwsVis08] eq. 11
 }
 
-// vapourConductivity is that of dilute water vapour, W/(m K), T in K.
-func vapourConductivity(T float64) float64 {
-	r := criticalKelvin / T
-	return 1e-3 / math.Sqrt(r) / (con0 + r*(con1+r*(con2+r*(con3+r*con4)))) // [IapwsCon11] eq. 16
+// vapourConductivityOf is that of dilute water vapour, W/(m K), from 647.096/T
+// and its power -1/2.
+func vapourConductivityOf(r, root float64) float64 {
+	return 1e-3 * root / (con0 + r*(con1+r*(con2+r*(con3+r*con4)))) // [IapwsCon11] eq. 16
 }
 
 // wilke returns what multiplies the mole ratios in the mixture rule of
@@ -77,12 +87,14 @@ func wilke(air, vapour float64) (airByVapour, vapourByAir float64) {
 // transport returns viscosity and conductivity of the moist air.
 func (s State) transport() (viscosity, conductivity float64) {
 	T := s.t + kelvin
-	air, vapour := Viscosity(s.t), vapourViscosity(T)
+	power, r := T*math.Sqrt(T), criticalKelvin/T
+	root := 1 / math.Sqrt(r)
+	air, vapour := airViscosity(T, power), vapourViscosityOf(r, root)
 	av, va := wilke(air, vapour)
 	x, xa := s.x, 1-s.x
 	// Weights of [Wilke50] eq. 14.
 	a, v := xa/(xa+x*av), x/(x+xa*va)
-	return a*air + v*vapour, a*Conductivity(s.t) + v*vapourConductivity(T)
+	return a*air + v*vapour, a*airConductivity(T, power) + v*vapourConductivityOf(r, root)
 }
 
 // Viscosity returns the dynamic viscosity of the moist air, Pa s: dry air and

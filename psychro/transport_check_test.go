@@ -9,6 +9,14 @@ import (
 	"cloche.example/internal/check"
 )
 
+func vapourViscosity(T float64) float64 {
+	return vapourViscosityOf(criticalKelvin/T, math.Sqrt(T/criticalKelvin))
+}
+
+func vapourConductivity(T float64) float64 {
+	return vapourConductivityOf(criticalKelvin/T, math.Sqrt(T/criticalKelvin))
+}
+
 // Dilute water vapour. [IapwsCon11] table 4 gives 18.4341883 mW/(m K) at
 // 298.15 K and zero density (constants and value from memory; they agree with
 // each other to all places).
