@@ -61,7 +61,7 @@ func run(args []string, out, problems io.Writer) int {
 	}
 	air, water, err := a.Compare()
 	if err != nil {
-		fmt.Fprintln(problems, "airorwater:", strings.ReplaceAll(err.Error(), "\n", "; "))
+		fmt.Fprintln(problems, "airorwater:", asFlags.Replace(err.Error()))
 		return 2
 	}
 	if _, err := write(a, air, water).WriteTo(out); err != nil {
@@ -70,6 +70,11 @@ func run(args []string, out, problems io.Writer) int {
 	}
 	return 0
 }
+
+// asFlags puts an error in one line and in the words of the flags.
+var asFlags = strings.NewReplacer("\n", "; ", "Air.", "air-", "Water.", "water-",
+	"Load", "load", "House", "house", "Outside", "outside", "Supply", "supply", "Return", "return",
+	"Pressure", "pressure", "Efficiency", "efficiency", "Volume", "volume", "WallLoss", "loss", "Frost", "frost")
 
 // write sets the two results side by side.
 func write(a airheat.AirOrWater, air, water airheat.CarrierResult) *report.Report {

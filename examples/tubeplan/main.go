@@ -59,7 +59,7 @@ func run(args []string, out, problems io.Writer) int {
 	}
 	report, err := w.report()
 	if err != nil {
-		fmt.Fprintln(problems, "tubeplan:", strings.ReplaceAll(err.Error(), "\n", "; "))
+		fmt.Fprintln(problems, "tubeplan:", asFlags.Replace(err.Error()))
 		return 2
 	}
 	if _, err := report.WriteTo(out); err != nil {
@@ -68,3 +68,8 @@ func run(args []string, out, problems io.Writer) int {
 	}
 	return 0
 }
+
+// asFlags puts an error in one line and in the words of the flags.
+var asFlags = strings.NewReplacer("\n", "; ",
+	"TubeSupply.Flow", "flow", "TubeSupply.Temperature", "supply", "TubeSupply.House", "house",
+	"Positions", "rows", "HolesPerRow", "holes", "HoleDiameter", "hole", "Diameter", "diameter", "LeadIn", "lead-in", "Pitch", "pitch")

@@ -22,6 +22,9 @@ func (w wish) report() (*report.Report, error) {
 	if !(math.Abs(w.drop) <= 20) {
 		return nil, fmt.Errorf("crop is %g m, allowed -20 to 20 m", w.drop)
 	}
+	if err := airheat.AirTemperatureRange.Check("supply", w.supply); err != nil {
+		return nil, err
+	}
 	supply := airheat.TubeSupply{
 		Flow: w.flow, Temperature: w.supply, House: w.house,
 		Air: airheat.DryAir(w.supply, constant.StandardPressure),
