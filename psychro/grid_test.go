@@ -166,3 +166,30 @@ func TestSaturationAgainstIapws(t *testing.T) {
 	}
 	require.Greater(t, liquid, 20)
 }
+
+// A second reference, which shares no equation with the first: IAPWS SeaAir.
+func TestRealGasAgainstSeaAir(t *testing.T) {
+	n, col := readGrid(t, "seaair.csv")
+	ts, p, w := col("t_C"), col("p_Pa"), col("W")
+	v, f, h := col("v_iapws_seaair_m3_per_kg_da"), col("f_iapws_seaair"), col("h_iapws_shifted_J_per_kg_da")
+	factors := 0
+	for i := range n {
+		at := fmt.Sprintf("%g °C, W %g, %g Pa", ts[i], w[i], p[i])
+		limit := psychro.SaturationHumidityRatio(ts[i], p[i])
+		s, err := psychro.FromHumidityRatio(ts[i], min(w[i], limit), p[i])
+		require.NoError(t, err, at)
+		over := w[i] - s.HumidityRatio()
+		require.Less(t, over, 3e-4*limit, at)
+		bar := 6e-5
+		if ts[i] > 60 {
+			bar = 2e-4
+		}
+		require.InEpsilon(t, v[i], s.SpecificVolume()*(1+1.6*over/(1+1.6*w[i])), bar, at)
+		require.InDelta(t, h[i], s.Enthalpy()+over*2.6e6, max(20, 3e-4*math.Abs(h[i])), at)
+		if !math.IsNaN(f[i]) {
+			factors++
+			require.InEpsilon(t, f[i], psychro.EnhancementFactor(ts[i], p[i]), 2.2e-4, at)
+		}
+	}
+	require.Greater(t, factors, 10)
+}
