@@ -3,7 +3,7 @@ package lighting
 import "math"
 
 // d65 is the relative spectral power of the CIE standard illuminant D65, from
-// 300 nm in steps of 10 nm [Cie15]; the CIE's values between them are linear
+// 300 nm in steps of 10 nm [CieCol18]; the CIE's values between them are linear
 // interpolations.
 var d65 = [...]float64{
 	0.0341, 3.2945, 20.2360, 37.0535, 39.9488, 44.9117, 46.6383, 52.0891,
@@ -22,7 +22,7 @@ const (
 )
 
 // IlluminantD65 returns the relative spectral power of CIE standard illuminant
-// D65, average daylight of 6500 K, from 300 to 830 nm, 100 at 560 nm [Cie15].
+// D65, average daylight of 6500 K, from 300 to 830 nm, 100 at 560 nm [CieCol18].
 func IlluminantD65() Spectrum {
 	s := Spectrum{make([]float64, len(d65)), make([]float64, len(d65))}
 	for i, v := range d65 {
@@ -31,7 +31,7 @@ func IlluminantD65() Spectrum {
 	return s
 }
 
-// Constants of illuminant A [Cie15].
+// Constants of illuminant A [CieCol18].
 const (
 	illuminantAC2          = 1.435e7 // nm K, the second radiation constant of the definition
 	illuminantATemperature = 2848.0  // K, on that constant (2856 K on today's)
@@ -40,7 +40,7 @@ const (
 
 // IlluminantA returns the relative spectral power of CIE standard illuminant
 // A, the tungsten lamp, from 300 to 830 nm in steps of 1 nm, 100 at 560 nm, by
-// its defining formula [Cie15].
+// its defining formula [CieCol18].
 func IlluminantA() Spectrum {
 	const n = 531
 	s := Spectrum{make([]float64, n), make([]float64, n)}
@@ -54,5 +54,5 @@ func IlluminantA() Spectrum {
 func illuminantA(w float64) float64 {
 	f := func(w float64) float64 { return math.Expm1(illuminantAC2 / (illuminantATemperature * w)) }
 	r := illuminantAReference / w
-	return 100 * r * r * r * r * r * f(illuminantAReference) / f(w) // [Cie15]
+	return 100 * r * r * r * r * r * f(illuminantAReference) / f(w) // [CieCol18]
 }

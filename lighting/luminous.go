@@ -3,16 +3,16 @@ package lighting
 import "math"
 
 // RangeLuminous is where the table of V(λ) stands.
-var RangeLuminous = Range{Min: 360, Max: 810, Unit: "nm", Source: "[Cie23539]"}
+var RangeLuminous = Range{Min: 360, Max: 810, Unit: "nm", Source: "[CieVis23]"}
 
-// luminousEfficacy is K_m, lm/W: 683 lm/W at 540 THz over V there [Cie23539].
+// luminousEfficacy is K_m, lm/W: 683 lm/W at 540 THz over V there [CieVis23].
 const luminousEfficacy = 683.002
 
 // luminousStep is the step of the table, nm.
 const luminousStep = 5.0
 
 // luminous is V(λ) of the CIE standard photometric observer in steps of 5 nm
-// from 360 nm [Cie23539], the digits of the table of the Colour & Vision
+// from 360 nm [CieVis23], the digits of the table of the Colour & Vision
 // Research Laboratory as the library colour-science carries it. Beyond 810 nm
 // V is below 2e-6.
 var luminous = [...]float64{
@@ -32,7 +32,7 @@ var luminous = [...]float64{
 
 // LuminousEfficiency returns V at wavelength, nm, 360 to 810: the fraction of
 // the eye's greatest sensitivity, dimensionless. The table of 5 nm is
-// interpolated by cubics through four points, within 1e-4 of the CIE's table
+// interpolated by cubics through four points, within 2e-4 of the CIE's table
 // of 1 nm. NaN outside.
 func LuminousEfficiency(wavelength float64) float64 {
 	if !RangeLuminous.Contains(wavelength) {

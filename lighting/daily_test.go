@@ -1,0 +1,147 @@
+package lighting
+
+import (
+	"encoding/csv"
+	"math"
+	"os"
+	"strconv"
+	"testing"
+	"time"
+
+	"cloche.example/internal/check"
+	"github.com/stretchr/testify/require"
+)
+
+// Sums that extension services print.
+func TestDLITable(t *testing.T) {
+	const quoted = "/second-hand"
+	rows := []check.Row{
+		{Where: "support page of a sensor maker after Faust", In: []float64{38.1, 12}, Printed: "1.6"},
+		{Where: "Purdue HO-238-W" + quoted, In: []float64{500, 12}, Printed: "21.6"},
+		{Where: "speed breeding/450" + quoted, In: []float64{450, 22}, Printed: "35.6"},
+		{Where: "speed breeding/500" + quoted, In: []float64{500, 22}, Printed: "39.6"},
+		{Where: "speed breeding/1000" + quoted, In: []float64{1000, 12}, Printed: "43.2"},
+		{Where: "speed breeding/800" + quoted, In: []float64{800, 12}, Printed: "34.6"},
+	}
+	hours := func(h float64) time.Duration { return time.Duration(h * float64(time.Hour)) }
+	check.Run(t, rows, func(in ...float64) float64 { return DLI(in[0], hours(in[1])) })
+	for _, r := range rows {
+		require.InEpsilon(t, r.In[0], PPFDFor(DLI(r.In[0], hours(r.In[1])), hours(r.In[1])), 1e-14)
+	}
+	run, err := LightingTime(Deficit(17, InsideDLI(8, 0.65)), 150)
+	require.NoError(t, err)
+	require.NoError(t, check.Row{Where: "run-time worksheet, numbers own", Printed: "21.85"}.Verify(run.Hours()))
+	require.NoError(t, check.Row{Where: "mol/kWh per µmol/J", Printed: "3.6"}.Verify(MolPerKilowattHour))
+}
+
+func TestDailyLightRanges(t *testing.T) {
+	for _, v := range []float64{DLI(-1, time.Hour), DLI(math.NaN(), time.Hour), DLI(1, 25*time.Hour), DLI(1, -1), PPFDFor(81, time.Hour), PPFDFor(1, 0),
+		InsideDLI(1, 1.5), InsideDLI(81, 1), Deficit(81, 0), Deficit(0, -1), OutdoorDLI(-1, 2), OutdoorDLI(1, 1), OutdoorDLI(1, math.NaN())} {
+		require.True(t, math.IsNaN(v))
+	}
+	require.Zero(t, Deficit(10, 20))
+	_, err := LightingTime(20, 100)
+	require.ErrorIs(t, err, ErrNoSolution)
+	require.ErrorContains(t, err, "55.6 h")
+	_, err = LightingTime(1, 0)
+	require.ErrorIs(t, err, ErrNoSolution)
+	none, err := LightingTime(0, 0)
+	require.NoError(t, err)
+	require.Zero(t, none)
+	_, err = LightingTime(-1, math.NaN())
+	require.ErrorContains(t, err, "DLI is -1")
+	require.ErrorContains(t, err, "PPFD is NaN")
+}
+
+// [Faust18] prints 0.007265 mol/Wh for 0.45 of the energy at 4.48 µmol/J.
+func TestDaylightRatios(t *testing.T) {
+	const wh = 3600
+	verify(t, []gotRow{
+		{check.Row{Where: "Faust18.abstract", Printed: "0.007265", Right: "0.0072576", Suspect: "0.45 x 4.48 x 0.0036 is 0.0072576; the abstract rounds elsewhere"}, OutdoorDLI(wh, DaylightFaust)},
+		{check.Row{Where: "Thimijan83/0.45 x 4.57", Printed: "2.0565"}, DaylightThimijan},
+	})
+	// testdata/daily_greensboro.csv: monthly means at one station.
+	f, err := os.Open("testdata/daily_greensboro.csv")
+	require.NoError(t, err)
+	defer f.Close()
+	r := csv.NewReader(f)
+	r.Comment = '#'
+	rows, err := r.ReadAll()
+	require.NoError(t, err)
+	require.Len(t, rows, 13)
+	for _, row := range rows[1:] {
+		global, err := strconv.ParseFloat(row[2], 64)
+		require.NoError(t, err)
+		verify(t, []gotRow{
+			{check.Row{Where: "Greensboro/Thimijan/" + row[0], Printed: row[len(row)-2], Tol: 0.01, Why: "the mean of the month is rounded"}, OutdoorDLI(global*wh, DaylightThimijan)},
+			{check.Row{Where: "Greensboro/clear/" + row[0], Printed: row[len(row)-1], Tol: 0.01, Why: "the mean of the month is rounded"}, OutdoorDLI(global*wh, DaylightClear)},
+		})
+	}
+}
+
+// Rows of crops read in a source, and what the table says about a figure of
+// the trade.
+func TestCropTable(t *testing.T) {
+	least := map[string]float64{"lettuce": 12, "tomato": 15, "cucumber": 15, "fruiting vegetables": 20} // E. Runkle 2011; C. Gómez
+	for name, want := range least {
+		c, ok := FindCrop(" " + name)
+		require.True(t, ok)
+		require.Equal(t, want, c.Min)
+	}
+	sum, n := 0.0, 0
+	for i, c := range Crops() {
+		require.NotEmpty(t, c.Source, c.Name)
+		require.NotEmpty(t, c.Basis, c.Name)
+		for j, v := range []float64{c.Min, c.Target, c.Upper} {
+			if !math.IsNaN(v) {
+				require.True(t, RangeDLI.Contains(v))
+				sum += v * float64(3*i+j+1)
+				n++
+			}
+		}
+		require.False(t, c.Min > c.Target || c.Target > c.Upper || c.Min > c.Upper, c.Name)
+	}
+	require.Equal(t, 50, n)
+	require.InDelta(t, 0, sum, 1e-6, "the transcribed table")
+	_, ok := FindCrop("mandrake")
+	require.False(t, ok)
+}
+
+// Common practice, no source: "fruit crops need at least three times the light
+// of leaf crops". The table says less: 1.4 times by the means of the targets.
+func TestFruitAgainstLeafCrops(t *testing.T) {
+	mean := func(kind CropKind) float64 {
+		sum, n := 0.0, 0.0
+		for _, c := range Crops() {
+			if c.Kind == kind && !math.IsNaN(c.Target) {
+				sum, n = sum+c.Target, n+1
+			}
+		}
+		return sum / n
+	}
+	r := check.Row{Where: "common practice, no source/fruit to leaf", Printed: "3", Suspect: "no source gives such a ratio for the crops of the table", Right: "1.3"}
+	require.NoError(t, r.Verify(mean(FruitCrop)/mean(LeafCrop)))
+	most := 0.0
+	for _, f := range Crops() {
+		for _, l := range Crops() {
+			if f.Kind == FruitCrop && l.Kind == LeafCrop && f.Target/l.Target > most {
+				most = f.Target / l.Target
+			}
+		}
+	}
+	require.Less(t, most, 1.7, "no pair of targets comes near")
+}
+
+func TestCropServes(t *testing.T) {
+	c, _ := FindCrop("Tomato")
+	for dli, want := range map[float64]Service{10: TooDark, 15: Enough, 25: Good, 30: Good, 31: TooBright, math.NaN(): TooDark} {
+		require.Equal(t, want, c.Serves(dli))
+	}
+	only, _ := FindCrop("ornamentals")
+	require.Equal(t, Good, only.Serves(12))
+	require.Equal(t, TooDark, only.Serves(11))
+	plugs, _ := FindCrop("young plants")
+	require.Equal(t, Good, plugs.Serves(10))
+	require.Equal(t, []string{"too dark", "enough", "good", "more than it uses"}, []string{TooDark.String(), Enough.String(), Good.String(), TooBright.String()})
+	require.Equal(t, "second-hand", c.Read.String())
+}

@@ -1,0 +1,48 @@
+package lighting
+
+import "math"
+
+// Photons of PAR in a joule of global radiation, µmol/J. Authors differ by
+// 4 %; a site's own sensors beat all three.
+const (
+	// DaylightFaust is 0.45 of the energy in PAR at 4.48 µmol/J [Faust18].
+	DaylightFaust = 0.45 * 4.48
+	// DaylightThimijan is 0.45 of the energy in PAR at the 4.57 µmol/J of sun
+	// and sky of [Thimijan83].
+	DaylightThimijan = 0.45 * 4.57
+	// DaylightClear is the ratio of the spectrum AM1.5 global of ASTM G173
+	// under a clear sky, µmol/J (quoted; the spectrum is not carried here).
+	DaylightClear = 1.977
+)
+
+// RangeDaylightRatio is where the photons of PAR in a joule of daylight lie.
+var RangeDaylightRatio = Range{Min: 1.7, Max: 2.5, Unit: "µmol/J", Source: "clear and dry to overcast and moist"}
+
+// OutdoorDLI returns the daily light outside in mol/(m² d) of the global
+// radiation, J/(m² d), at least 0, at perJoule, µmol of PAR per J, 1.7 to 2.5,
+// such as DaylightFaust. NaN outside.
+func OutdoorDLI(global, perJoule float64) float64 {
+	if !(global >= 0) || !RangeDaylightRatio.Contains(perJoule) {
+		return math.NaN()
+	}
+	return global * perJoule * micromole
+}
+
+// InsideDLI returns the daily light on the bed, mol/(m² d), of the light
+// outdoor, mol/(m² d), 0 to 80, of which the fraction transmittance, 0 to 1,
+// reaches the bed: cover, frame, dirt and shade together. NaN outside.
+func InsideDLI(outdoor, transmittance float64) float64 {
+	if !RangeDLI.Contains(outdoor) || !rangeShare.Contains(transmittance) {
+		return math.NaN()
+	}
+	return outdoor * transmittance
+}
+
+// Deficit returns the daily light that is missing, mol/(m² d): target less
+// daylight, both mol/(m² d), 0 to 80, and never below 0. NaN outside.
+func Deficit(target, daylight float64) float64 {
+	if !RangeDLI.Contains(target) || !RangeDLI.Contains(daylight) {
+		return math.NaN()
+	}
+	return max(0, target-daylight)
+}

@@ -1,0 +1,163 @@
+package lighting
+
+import (
+	"errors"
+	"fmt"
+	"math"
+	"slices"
+	"time"
+
+	"gonum.org/v1/gonum/stat"
+)
+
+// Season asks how long lamps must burn over a year of hours. Every day is
+// planned with its own daylight known: the lamps give what is missing to the
+// target, in the hours allowed, from the first on, and only in hours whose
+// daylight inside stays at or below OffAbove.
+type Season struct {
+	Global        []float64     // W/m² outside on level ground, means of the hours of a year: 8,760 or 8,784
+	PerJoule      float64       // µmol of PAR per J of Global, 1.7 to 2.5
+	Transmittance float64       // fraction of the light outside that reaches the bed
+	Target        float64       // mol/(m² d) wanted on the bed
+	PPFD          float64       // µmol/(m² s) of the lamps on the bed
+	From          time.Duration // time of day from which lamps may burn
+	Until         time.Duration // time of day until which they may: the photoperiod's end
+	OffAbove      float64       // µmol/(m² s) of daylight inside above which they are off; 5000 is never
+}
+
+// SeasonDay is one day's light, mol/(m² d) on the bed but for Outdoor.
+type SeasonDay struct {
+	Outdoor   float64       // mol/(m² d) outside
+	Daylight  float64       // mol/(m² d)
+	Deficit   float64       // mol/(m² d) missing to the target without lamps
+	Lamps     float64       // mol/(m² d) from the lamps
+	Shortfall float64       // mol/(m² d) still missing
+	Burn      time.Duration // running time of the lamps
+}
+
+// SeasonResult is a year of days.
+type SeasonResult struct {
+	Days      []SeasonDay   // in the year's order
+	Burn      time.Duration // running time of the lamps in the year
+	Lamps     float64       // mol/m² from the lamps in the year
+	Daylight  float64       // mol/m² of daylight on the bed in the year
+	DarkDays  int           // days with a deficit
+	ShortDays int           // days that miss the target in spite of the lamps
+}
+
+// rangeHourly is the global irradiance of an hour.
+var rangeHourly = Range{Min: 0, Max: 1500, Unit: "W/m²"}
+
+// Run works through the year. All faults are reported together; of faulty
+// hours the first is named.
+func (s Season) Run() (SeasonResult, error) {
+	if err := s.check(); err != nil {
+		return SeasonResult{}, err
+	}
+	var out SeasonResult
+	for d := range len(s.Global) / 24 {
+		day := s.day(s.Global[24*d : 24*d+24])
+		out.Days = append(out.Days, day)
+		out.Burn += day.Burn
+		out.Lamps += day.Lamps
+		out.Daylight += day.Daylight
+		if day.Deficit > 0 {
+			out.DarkDays++
+		}
+		if day.Shortfall > 1e-9*s.Target {
+			out.ShortDays++
+		}
+	}
+	return out, nil
+}
+
+func (s Season) check() error {
+	day := Range{Min: 0, Max: 24, Unit: "h"}
+	errs := []error{
+		RangeDaylightRatio.Check("photons per joule", s.PerJoule), rangeShare.Check("transmittance", s.Transmittance),
+		RangeDLI.Check("target", s.Target), RangePPFD.Check("PPFD of the lamps", s.PPFD), RangePPFD.Check("switch-off level", s.OffAbove),
+		day.Check("start of the lamps", s.From.Hours()), day.Check("end of the lamps", s.Until.Hours()),
+	}
+	if s.From > s.Until {
+		errs = append(errs, &RangeError{Field: "end of the lamps", Value: s.Until.Hours(), Min: s.From.Hours(), Max: 24, Unit: "h"})
+	}
+	if n := len(s.Global); n != 8760 && n != 8784 {
+		errs = append(errs, fmt.Errorf("%d hours of global radiation, want 8760 or 8784: %w", n, ErrRange))
+	}
+	for i, g := range s.Global {
+		if err := rangeHourly.Check(fmt.Sprintf("global radiation of hour %d", i+1), g); err != nil {
+			errs = append(errs, err)
+			break
+		}
+	}
+	return errors.Join(errs...)
+}
+
+// day plans 24 hours.
+func (s Season) day(global []float64) SeasonDay {
+	inside := func(h int) float64 { return global[h] * s.PerJoule * s.Transmittance } // µmol/(m² s)
+	var d SeasonDay
+	for h := range global {
+		d.Outdoor += global[h] * s.PerJoule * 3600 * micromole
+		d.Daylight += inside(h) * 3600 * micromole
+	}
+	d.Deficit = max(0, s.Target-d.Daylight)
+	if s.PPFD == 0 || d.Deficit == 0 {
+		d.Shortfall = d.Deficit
+		return d
+	}
+	want := d.Deficit / (s.PPFD * micromole) // s
+	burn := 0.0
+	for h := range global {
+		start, end := time.Duration(h)*time.Hour, time.Duration(h+1)*time.Hour
+		free := (min(end, s.Until) - max(start, s.From)).Seconds()
+		if free > 0 && inside(h) <= s.OffAbove {
+			burn += min(free, want-burn)
+		}
+	}
+	d.Burn = time.Duration(burn * float64(time.Second))
+	d.Lamps = burn * s.PPFD * micromole
+	d.Shortfall = max(0, d.Deficit-d.Lamps)
+	return d
+}
+
+// Percentile returns the daylight on the bed, mol/(m² d), that the fraction p,
+// 0 to 1, of the days stays below: design lamps on a low one, not on a mean.
+// NaN outside.
+func (r SeasonResult) Percentile(p float64) float64 {
+	if !(p >= 0 && p <= 1) || len(r.Days) == 0 {
+		return math.NaN()
+	}
+	light := make([]float64, len(r.Days))
+	for i, d := range r.Days {
+		light[i] = d.Daylight
+	}
+	slices.Sort(light)
+	return stat.Quantile(p, stat.LinInterp, light, nil)
+}
+
+// Month sums the days of a calendar month of the year, first of 1 to 12; a
+// year of 366 days has its leap day. Light is in mol/m² for the month.
+func (r SeasonResult) Month(m time.Month) SeasonResult {
+	year := 2023
+	if len(r.Days) == 366 {
+		year = 2024
+	}
+	var out SeasonResult
+	for i, d := range r.Days {
+		if time.Date(year, 1, 1+i, 0, 0, 0, 0, time.UTC).Month() != m {
+			continue
+		}
+		out.Days = append(out.Days, d)
+		out.Burn += d.Burn
+		out.Lamps += d.Lamps
+		out.Daylight += d.Daylight
+		if d.Deficit > 0 {
+			out.DarkDays++
+		}
+		if d.Shortfall > 1e-9 {
+			out.ShortDays++
+		}
+	}
+	return out
+}
