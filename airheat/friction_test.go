@@ -111,3 +111,24 @@ func TestCrudeLogIsGoodEnoughToStart(t *testing.T) {
 		require.InDelta(t, math.Log(v), crudeLog(v), 7e-5)
 	}
 }
+
+// The stated ends of each rival: the last value taken and the first refused.
+func TestRivalsEndWhereTheySay(t *testing.T) {
+	out := func(v float64) float64 { return v * (1 + 1e-12) }
+	in := func(v float64) float64 { return v * (1 - 1e-12) }
+	for name, c := range map[string]struct {
+		f                                func(re, rough float64) float64
+		reMin, reMax, roughMin, roughMax float64
+	}{
+		"Swamee-Jain":  {SwameeJain, 5e3, 1e8, 1e-6, 1e-2},
+		"Haaland":      {Haaland, 4e3, 1e8, 0, 0.05},
+		"Altshul-Tsal": {AltshulTsal, 4e3, 1e8, 0, 0.05},
+	} {
+		for _, good := range [][2]float64{{c.reMin, 1e-3}, {c.reMax, 1e-3}, {1e5, c.roughMin}, {1e5, c.roughMax}} {
+			require.False(t, math.IsNaN(c.f(good[0], good[1])), name)
+		}
+		for _, bad := range [][2]float64{{in(c.reMin), 1e-3}, {out(c.reMax), 1e-3}, {1e5, in(c.roughMin) - 1e-300}, {1e5, out(c.roughMax)}} {
+			require.True(t, math.IsNaN(c.f(bad[0], bad[1])), name)
+		}
+	}
+}

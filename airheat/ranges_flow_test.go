@@ -1,0 +1,84 @@
+package airheat
+
+import (
+	"math"
+	"testing"
+
+	"github.com/stretchr/testify/require"
+)
+
+// The ends of every range that moving air is checked against: the last value
+// accepted and the first refused on either side.
+func TestRangesOfMovingAir(t *testing.T) {
+	for name, c := range map[string]struct {
+		r        Range
+		min, max float64
+	}{
+		"ReynoldsRange":           {ReynoldsRange, 0, 1e9},
+		"RelativeRoughnessRange":  {RelativeRoughnessRange, 0, 0.1},
+		"AirTemperatureRange":     {AirTemperatureRange, -60, 200},
+		"AirPressureRange":        {AirPressureRange, 5e4, 1.2e5},
+		"density":                 {densityRange, 0.3, 2},
+		"viscosity":               {viscosityRange, 1e-5, 3e-5},
+		"heat capacity":           {heatCapacityRange, 1000, 1100},
+		"DuctSizeRange":           {DuctSizeRange, 0.01, 10},
+		"DuctLengthRange":         {DuctLengthRange, 0, 1e4},
+		"DuctRoughnessRange":      {DuctRoughnessRange, 0, 0.02},
+		"FittingsRange":           {FittingsRange, 0, 1e6},
+		"DuctFlowRange":           {DuctFlowRange, 0, 1000},
+		"DuctPressureRange":       {DuctPressureRange, 0, 1e6},
+		"FanFlowRange":            {FanFlowRange, 0, 1000},
+		"FanPressureRange":        {FanPressureRange, -1e5, 1e5},
+		"FanSpeedRange":           {FanSpeedRange, 0.05, 2},
+		"FanEfficiencyRange":      {FanEfficiencyRange, 0.01, 1},
+		"BranchPressureRange":     {BranchPressureRange, -1000, 1000},
+		"TubeDiameterRange":       {TubeDiameterRange, 0.02, 3},
+		"TubeLengthRange":         {TubeLengthRange, 0, 200},
+		"TubePositionsRange":      {TubePositionsRange, 1, 1e5},
+		"TubeHolesRange":          {TubeHolesRange, 1, 1000},
+		"HoleDiameterRange":       {HoleDiameterRange, 0.001, 0.5},
+		"DischargeRange":          {DischargeRange, 0.3, 1},
+		"RegainRange":             {RegainRange, 0, 1},
+		"HeatTransferRange":       {HeatTransferRange, 0, 50},
+		"JetSizeRange":            {JetSizeRange, 0.001, 3},
+		"JetSpeedRange":           {JetSpeedRange, 0.05, 50},
+		"JetExcessRange":          {JetExcessRange, -60, 120},
+		"JetAngleRange":           {JetAngleRange, -60, 60},
+		"JetFactorRange":          {JetFactorRange, 1, 10},
+		"CarrierLoadRange":        {CarrierLoadRange, 1, 1e8},
+		"CarrierTemperatureRange": {CarrierTemperatureRange, -60, 130},
+		"CarrierCapacityRange":    {CarrierCapacityRange, 900, 4500},
+		"CarrierDensityRange":     {CarrierDensityRange, 0.5, 1200},
+		"CarrierLossRange":        {CarrierLossRange, 0, 1e6},
+		"CarrierVolumeRange":      {CarrierVolumeRange, 0, 1e5},
+		"CarrierMetalRange":       {CarrierMetalRange, 0, 1e10},
+		"SoilSpacingRange":        {SoilSpacingRange, 0.02, 5},
+		"SoilFilmRange":           {SoilFilmRange, 0.1, 1000},
+		"SoilConductivityRange":   {SoilConductivityRange, 0.1, 5},
+		"SoilCapacityRange":       {SoilCapacityRange, 2e5, 5e6},
+		"StoreStepRange":          {StoreStepRange, 1, 86400},
+		"BedAreaRange":            {BedAreaRange, 0.01, 1e4},
+		"BedDepthRange":           {BedDepthRange, 0.05, 100},
+		"BedStoneRange":           {BedStoneRange, 0.005, 0.3},
+		"BedVoidRange":            {BedVoidRange, 0.25, 0.6},
+	} {
+		require.NoError(t, c.r.Check(name, c.min), name)
+		require.NoError(t, c.r.Check(name, c.max), name)
+		require.ErrorIs(t, c.r.Check(name, math.Nextafter(c.min, -math.MaxFloat64)), ErrRange, name)
+		require.ErrorIs(t, c.r.Check(name, math.Nextafter(c.max, math.MaxFloat64)), ErrRange, name)
+		require.NotEmpty(t, c.r.Unit, name)
+		require.NotEmpty(t, c.r.Source, name)
+	}
+}
+
+// What the defaults say, so that a figure that uses them can be traced.
+func TestDefaultsOfMovingAir(t *testing.T) {
+	require.Equal(t, FanDrive{Speed: 1, FanEfficiency: 0.5, MotorEfficiency: 0.75, MotorInStream: true}, DefaultFanDrive())
+	require.Equal(t, PerforatedTube{Roughness: 1.5e-6, Discharge: 0.65, Regain: 1, HeatTransfer: 6, LargestSpread: 0.85}, DefaultPerforatedTube())
+	require.Equal(t, Jet{Shape: RoundJet, Velocity: 6, Thermal: 5}, DefaultJet(RoundJet))
+	require.Equal(t, Jet{Shape: PlaneJet, Velocity: 2.5, Thermal: 2.1}, DefaultJet(PlaneJet))
+	require.Equal(t, Carrier{Supply: 45, Return: 15, HeatCapacity: 1006, Density: 1.2, Pressure: 300, Efficiency: 0.4}, DefaultAirCarrier())
+	require.Equal(t, Carrier{Supply: 60, Return: 40, HeatCapacity: 4187, Density: 988, Pressure: 30000, Efficiency: 0.4}, DefaultWaterCarrier())
+	require.Equal(t, SoilStore{Film: 6, Roughness: 1e-5, Fittings: 2.5, SoilConductivity: 2, SoilCapacity: 2e6, FanEfficiency: 0.4}, DefaultSoilStore())
+	require.Equal(t, RockBed{Stone: 0.04, Void: 0.42, StoneCapacity: 2.1e6, FanEfficiency: 0.4}, DefaultRockBed())
+}
