@@ -35,4 +35,17 @@ func BenchmarkDuty(b *testing.B) {
 	}
 }
 
+// BenchmarkYearEnergy runs 8,760 hours of the three-node house with thermostat
+// and vents; the exponentials are those of one hour, all else is products:
+// about 70 multiplications and 6 divisions an hour.
+func BenchmarkYearEnergy(b *testing.B) {
+	s := demoSeasonNodes(b)
+	b.ReportAllocs()
+	for i := 0; b.Loop(); i++ {
+		s.Deep = float64(i & 7)
+		c, _ := s.Energy()
+		sinkHeat += c.Fuel
+	}
+}
+
 func BenchmarkHeatMathExp(b *testing.B) { speed.MathExp(b) }

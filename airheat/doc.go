@@ -77,6 +77,8 @@
 //	            rectangular ducts", ASHVE Transactions 54 (1948)
 //	Hundy08     G. F. Hundy, A. R. Trott, T. C. Welch, Refrigeration and
 //	            Air-Conditioning, 4th ed., 2008
+//	IsoEnergy08 ISO 13790:2008, Energy performance of buildings: monthly method;
+//	            its constants from memory
 //	IsoFuel21   ISO 17225-1:2021, Solid biofuels - Fuel specifications and
 //	            classes: net calorific value as received
 //	IupacAw21   IUPAC, Standard atomic weights 2021 (abridged)

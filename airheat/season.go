@@ -1,0 +1,229 @@
+package airheat
+
+import (
+	"errors"
+	"fmt"
+	"math"
+)
+
+// SetPoints are the air temperatures asked for over the day.
+type SetPoints struct {
+	Day       float64 // °C
+	Night     float64 // °C
+	DayStarts int     // number of the first hour of the day, 0 to 23
+	DayEnds   int     // number of the first hour of the night, after DayStarts, to 24
+}
+
+// At returns the set-point of hour i of the year, °C.
+func (s SetPoints) At(i int) float64 {
+	if h := i % 24; h >= s.DayStarts && h < s.DayEnds {
+		return s.Day
+	}
+	return s.Night
+}
+
+// Mean returns the set-point's mean over the day, °C.
+func (s SetPoints) Mean() float64 {
+	n := float64(s.DayEnds - s.DayStarts)
+	return (s.Day*n + s.Night*(24-n)) / 24
+}
+
+// Season is a year of one house for the hourly, bin, degree-hour and monthly
+// methods: all of them see the same house, weather and burner. The columns
+// have 8,760 or 8,784 hourly means.
+type Season struct {
+	Outside   []float64 // °C
+	Sun       []float64 // W/m², global on the horizontal
+	SetPoints SetPoints // °C, asked for
+	Loss      float64   // W/K, house to outside, leakage and sky included
+	Aperture  float64   // m² of horizontal area whose sun becomes heat inside: floor × transmission × share that warms
+	Gain      float64   // W, constant heat from lamps, motors and people
+	Burner    Burner    // heater and fuel; what exceeds its rated heat is unmet
+	Price     float64   // currency per kg of fuel
+}
+
+// SeasonHeat is a season's result by one method.
+type SeasonHeat struct {
+	Method   string  // the method's name
+	Heat     float64 // J, useful heat from the heater
+	Unmet    float64 // J, heat asked for beyond the heater's rating
+	Fuel     float64 // J, on the lower heating value
+	FuelMass float64 // kg
+	Cost     float64 // currency
+	Emission float64 // kg of carbon dioxide by the fuel's emission factor
+	Hours    float64 // h in which the heater is asked
+	Peak     float64 // W, greatest heat asked for
+	Loss     float64 // J, lost in the time in which the method sees heating
+	Gains    float64 // J, gains that met loss in that time
+}
+
+func (s *Season) check() error {
+	err := errors.Join(checkColumn("Outside", s.Outside, RoomRange), checkColumn("Sun", s.Sun, sunRange))
+	if err == nil && len(s.Outside) != len(s.Sun) {
+		err = fmt.Errorf("Outside has %d values and Sun %d: %w", len(s.Outside), len(s.Sun), ErrRange)
+	}
+	return errors.Join(err, s.SetPoints.check(),
+		Range{Min: 1e-3, Max: ConductanceRange.Max, Unit: "W/K"}.Check("Loss", s.Loss),
+		Range{Min: 0, Max: 1e6, Unit: "m²"}.Check("Aperture", s.Aperture),
+		PowerRange.Check("Gain", s.Gain),
+		Range{Min: 0, Max: 1e6, Unit: "currency per kg"}.Check("Price", s.Price),
+		s.Burner.Check(),
+	)
+}
+
+var sunRange = Range{Min: 0, Max: 1500, Unit: "W/m²"}
+
+func checkColumn(field string, col []float64, r Range) error {
+	if len(col) != 8760 && len(col) != 8784 {
+		return fmt.Errorf("%s has %d values, a year has 8760 or 8784: %w", field, len(col), ErrRange)
+	}
+	for i, v := range col {
+		if !r.Contains(v) {
+			return fmt.Errorf("hour %d: %w", i, r.Check(field, v))
+		}
+	}
+	return nil
+}
+
+func (p SetPoints) check() error {
+	return errors.Join(
+		RoomRange.Check("SetPoints.Day", p.Day), RoomRange.Check("SetPoints.Night", p.Night),
+		Range{Min: 0, Max: 23, Unit: "h"}.Check("SetPoints.DayStarts", float64(p.DayStarts)),
+		Range{Min: float64(p.DayStarts), Max: 24, Unit: "h"}.Check("SetPoints.DayEnds", float64(p.DayEnds)),
+	)
+}
+
+// add counts hours h of a mean heat asked for, W.
+func (r *SeasonHeat) add(b *Burner, asked, h float64) {
+	heat := math.Min(asked, b.Rated)
+	r.Peak = math.Max(r.Peak, asked)
+	r.Heat += heat * h * 3600
+	r.Unmet += (asked - heat) * h * 3600
+	r.Fuel += b.FuelPower(heat) * h * 3600
+	r.Hours += h
+}
+
+// finish derives mass, cost and emission from the fuel's heat.
+func (r *SeasonHeat) finish(b *Burner, price float64) {
+	r.FuelMass = r.Fuel / b.Fuel.Lower
+	r.Cost = r.FuelMass * price
+	r.Emission = r.Fuel * b.Fuel.Emission
+}
+
+// Hourly sums, hour by hour, what the loss exceeds the gains by, each with the
+// burner's efficiency at that load. The house stores nothing: what the sun
+// gives beyond an hour's loss is gone, so this is an upper estimate for a
+// house with much soil and benches, and right for a light one.
+func (s *Season) Hourly() (SeasonHeat, error) {
+	if err := s.check(); err != nil {
+		return SeasonHeat{}, err
+	}
+	r := SeasonHeat{Method: "hourly"}
+	for i, to := range s.Outside {
+		loss := s.Loss * (s.SetPoints.At(i) - to)
+		gain := s.Aperture*s.Sun[i] + s.Gain
+		if loss > gain {
+			r.add(&s.Burner, loss-gain, 1)
+			r.Loss += loss * 3600
+			r.Gains += gain * 3600
+		}
+	}
+	r.finish(&s.Burner, s.Price)
+	return r, nil
+}
+
+// Bins sorts the hours by the outside temperature into bins of the given
+// width, K, 0.1 to 10, and reckons each bin with its mean temperature, mean
+// set-point and mean gains. Sun and cold nights of one temperature are thrown
+// together: where it shines on cold days, gains are used that came at other
+// hours, so the heat comes out lower than hour by hour.
+func (s *Season) Bins(width float64) (SeasonHeat, error) {
+	if err := errors.Join(s.check(), Range{Min: 0.1, Max: 10, Unit: "K"}.Check("width", width)); err != nil {
+		return SeasonHeat{}, err
+	}
+	low := math.Inf(1)
+	high := math.Inf(-1)
+	for _, v := range s.Outside {
+		low, high = math.Min(low, v), math.Max(high, v)
+	}
+	first := math.Floor(low / width)
+	type bin struct{ hours, diff, sun float64 }
+	bins := make([]bin, int(math.Floor(high/width)-first)+1)
+	for i, v := range s.Outside {
+		b := &bins[int(math.Floor(v/width)-first)]
+		b.hours++
+		b.diff += s.SetPoints.At(i) - v
+		b.sun += s.Sun[i]
+	}
+	r := SeasonHeat{Method: "bins"}
+	for _, b := range bins {
+		if b.hours == 0 {
+			continue
+		}
+		loss, gain := s.Loss*b.diff/b.hours, s.Aperture*b.sun/b.hours+s.Gain
+		if loss > gain {
+			r.add(&s.Burner, loss-gain, b.hours)
+			r.Loss += loss * b.hours * 3600
+			r.Gains += gain * b.hours * 3600
+		}
+	}
+	r.finish(&s.Burner, s.Price)
+	return r, nil
+}
+
+// DegreeHours sums the outside temperatures below the base temperature base,
+// °C: heat = Loss × degree-hours, at the burner's efficiency for the mean
+// load. The base is the set-point less what the gains carry; BaseTemperature
+// gives it. One base for the whole year knows no sunny hour from a dull one.
+func (s *Season) DegreeHours(base float64) (SeasonHeat, error) {
+	if err := errors.Join(s.check(), RoomRange.Check("base", base)); err != nil {
+		return SeasonHeat{}, err
+	}
+	r := SeasonHeat{Method: "degree-hours"}
+	sum := 0.0
+	for _, to := range s.Outside {
+		if to < base {
+			sum += base - to
+			r.Hours++
+			r.Peak = math.Max(r.Peak, s.Loss*(base-to))
+		}
+	}
+	hours := r.Hours
+	r.Hours = 0
+	peak := r.Peak
+	if hours > 0 {
+		r.add(&s.Burner, s.Loss*sum/hours, hours)
+	}
+	r.Peak = peak
+	r.Loss = s.Loss * (sum + hours*(s.SetPoints.Mean()-base)) * 3600
+	r.Gains = r.Loss - s.Loss*sum*3600
+	r.finish(&s.Burner, s.Price)
+	return r, nil
+}
+
+// BaseTemperature returns the base of the degree-hours, °C: the mean set-point
+// less the mean gains, over the hours colder than it, divided by the loss.
+func (s *Season) BaseTemperature() (float64, error) {
+	if err := s.check(); err != nil {
+		return 0, err
+	}
+	mean := s.SetPoints.Mean()
+	sum, n := 0.0, 0.0
+	for i, to := range s.Outside {
+		if to < mean {
+			sum += s.Aperture*s.Sun[i] + s.Gain
+			n++
+		}
+	}
+	if n == 0 {
+		return mean, nil
+	}
+	return mean - sum/n/s.Loss, nil
+}
+
+// DegreeDayEnergy returns the heat in J of a house of loss, W/K, over
+// degreeDays, K d: 86400 × loss × degree-days × share, the share of the day or
+// of the rooms that is heated, a fraction.
+func DegreeDayEnergy(loss, degreeDays, share float64) float64 {
+	return 86400 * loss * degreeDays * share
+}

@@ -1,0 +1,190 @@
+package airheat
+
+import (
+	"math"
+	"testing"
+
+	"github.com/google/go-cmp/cmp"
+	"github.com/google/go-cmp/cmp/cmpopts"
+	"github.com/stretchr/testify/require"
+
+	"cloche.example/internal/check"
+	"cloche.example/internal/year"
+)
+
+func demoBurner() Burner {
+	return Burner{Rated: 40000, Efficiency: 0.88, Standby: 0.015, Fuel: Pellets()}
+}
+
+func demoSeason() Season {
+	y := year.Demo()
+	return Season{Outside: y.Outside, Sun: y.Sun, SetPoints: SetPoints{Day: 15, Night: 11, DayStarts: 7, DayEnds: 18}, Loss: 780, Aperture: 25, Gain: 200, Burner: demoBurner(), Price: 0.38}
+}
+
+func demoSeasonNodes(t testing.TB) SeasonNodes {
+	s := demoSeason()
+	return SeasonNodes{House: house(t, testNodes()), Outside: s.Outside, Sun: s.Sun, SetPoints: s.SetPoints, VentAt: 26, Deep: 9, Gain: 200, ToAir: 8, ToPlants: 10, ToSoil: 7, Burner: s.Burner, Price: 0.38}
+}
+
+func TestDegreeDayEnergy(t *testing.T) {
+	check.Run(t, []check.Row{
+		{Where: "MurMck03.Ex9.5/energy", In: []float64{133.7e3 / 21, 2186, 0.82}, Printed: "9.86e11", Tol: 5e8, Why: "half of the printed 986 GJ's last place"},
+	}, func(in ...float64) float64 { return DegreeDayEnergy(in[0], in[1], in[2]) })
+	check.Run(t, []check.Row{
+		{Where: "MurMck03.Ex9.3/ventilation-share", In: []float64{1.5, 6000, 21, 1, 750, 24, 74.4e3}, Printed: "47.87"},
+	}, func(in ...float64) float64 {
+		air := LeakageRule(in[0], in[1])*in[2] + LeakageRule(in[3], in[4])*in[5]
+		return 100 * air / (air + in[6])
+	})
+}
+
+// A year of one temperature without sun or gains: every method must say
+// H (Ti - To) × 8760 h.
+func TestAllMethodsAgreeOnAConstantYear(t *testing.T) {
+	s := demoSeason()
+	s.Gain, s.Aperture = 0, 0
+	s.SetPoints = SetPoints{Day: 12, Night: 12, DayStarts: 7, DayEnds: 18}
+	s.Outside = make([]float64, 8760)
+	for i := range s.Outside {
+		s.Outside[i] = 2
+	}
+	want := 780 * 10 * 8760 * 3600.0
+	hourly, err := s.Hourly()
+	require.NoError(t, err)
+	bins, err := s.Bins(1)
+	require.NoError(t, err)
+	base, err := s.BaseTemperature()
+	require.NoError(t, err)
+	degree, err := s.DegreeHours(base)
+	require.NoError(t, err)
+	m, err := s.MonthlyMeans()
+	require.NoError(t, err)
+	monthly, _, err := MonthlyHouse{SetPoint: 12, Loss: 780, Storage: 5, Burner: s.Burner, Price: 0.38}.Monthly(m)
+	require.NoError(t, err)
+	for _, r := range []SeasonHeat{hourly, bins, degree, monthly} {
+		r.Method = ""
+		ref := hourly
+		ref.Method = ""
+		require.InEpsilon(t, want, r.Heat, 1e-9)
+		require.InEpsilon(t, want, r.Loss, 1e-9)
+		require.Empty(t, cmp.Diff(ref, r, cmpopts.EquateApprox(1e-9, 1e-6)))
+	}
+	b := s.Burner
+	require.InEpsilon(t, want/b.PartLoad(7800/b.Rated), hourly.Fuel, 1e-9)
+	require.InEpsilon(t, hourly.Fuel/b.Fuel.Lower*0.38, hourly.Cost, 1e-12)
+
+	n := demoSeasonNodes(t)
+	nodes := testNodes()
+	q, _ := n.House.HoldingHeat(Drive{Outside: 2, Deep: 9}, 12)
+	n.Outside, n.Gain, n.ToAir, n.ToPlants, n.ToSoil = s.Outside, 0, 0, 0, 0
+	n.SetPoints = s.SetPoints
+	c, err := n.Energy()
+	require.NoError(t, err)
+	require.InEpsilon(t, q*8760*3600, c.Heat, 1e-9)
+	require.InEpsilon(t, nodes.SoilDeep*(c.End.Soil-9)*8760*3600, c.ToGround, 1e-9)
+}
+
+func TestYearOfThreeNodesClosesItsBalance(t *testing.T) {
+	s := demoSeasonNodes(t)
+	sky := testNodes()
+	sky.CoverSky = 200
+	s.House = house(t, sky)
+	s.SkyDrop = make([]float64, 8760)
+	for i := range s.SkyDrop {
+		s.SkyDrop[i] = 8 + 4*math.Sin(float64(i))
+	}
+	c, err := s.Energy()
+	require.NoError(t, err)
+	require.Less(t, math.Abs(c.Residual)/(c.Heat+c.Gains), 1e-9)
+	sum := 0.0
+	for _, m := range c.HeatPerMonth {
+		sum += m
+	}
+	require.InEpsilon(t, c.Heat, sum, 1e-12)
+	require.Greater(t, c.HeatPerMonth[0], c.HeatPerMonth[4])
+	require.LessOrEqual(t, c.Highest, 26+1e-9)
+	require.Zero(t, c.FrostHours)
+	require.Greater(t, c.Vented, 0.0)
+	// One hour of it against the exact course.
+	d := s.drive(5000)
+	start := Temperatures{20, 18, 16}
+	step := s.House.hourStep()
+	rest := s.House.Steady(d)
+	end := times(&step.decay, [3]float64{20 - rest.Air, 18 - rest.Structure, 16 - rest.Soil})
+	want := s.House.After(start, d, duration(3600))
+	require.InDelta(t, want.Air, rest.Air+end[0], 1e-9)
+	require.InDelta(t, want.Soil, rest.Soil+end[2], 1e-9)
+	require.InDelta(t, s.House.After(Temperatures{}, Drive{Heat: 1}, duration(3600)).Structure, step.perWatt[1], 1e-15)
+}
+
+// Where the methods part: hour by hour without storage wastes the sun and is
+// the highest; bins and degree-hours lend sun from other hours and are lower.
+func TestMethodsPartInTheStatedOrder(t *testing.T) {
+	s := demoSeason()
+	hourly, err := s.Hourly()
+	require.NoError(t, err)
+	bins, err := s.Bins(1)
+	require.NoError(t, err)
+	base, err := s.BaseTemperature()
+	require.NoError(t, err)
+	degree, err := s.DegreeHours(base)
+	require.NoError(t, err)
+	require.Less(t, bins.Heat, hourly.Heat)
+	require.Less(t, degree.Heat, hourly.Heat)
+	require.InDelta(t, 1, degree.Heat/hourly.Heat, 0.35)
+	for _, r := range []SeasonHeat{hourly, bins, degree} {
+		require.Greater(t, r.Fuel, r.Heat/0.88)
+	}
+	require.InEpsilon(t, hourly.Heat+hourly.Unmet, hourly.Loss-hourly.Gains, 1e-9)
+	// Less gain, more heat; a warmer set-point, more heat.
+	dull := s
+	dull.Aperture = 0
+	d, err := dull.Hourly()
+	require.NoError(t, err)
+	require.Greater(t, d.Heat, hourly.Heat)
+	s.SetPoints.Night = 15
+	w, err := s.Hourly()
+	require.NoError(t, err)
+	require.Greater(t, w.Heat, hourly.Heat)
+}
+
+func TestAHeaterTooSmallIsSaid(t *testing.T) {
+	s := demoSeasonNodes(t)
+	s.Burner.Rated = 9000
+	c, err := s.Energy()
+	require.NoError(t, err)
+	require.Greater(t, c.Unmet, 0.0)
+	require.Greater(t, c.BelowHours, 100)
+	require.Greater(t, c.Peak, 9000.0)
+}
+
+func TestUtilisation(t *testing.T) {
+	require.InDelta(t, 1, Utilisation(0, 30), 1e-12)
+	require.InDelta(t, (1+30.0/15)/(2+30.0/15), Utilisation(1, 30), 1e-9)
+	require.InDelta(t, Utilisation(1, 30), Utilisation(1+1e-6, 30), 1e-5)
+	require.InDelta(t, 0.5, Utilisation(1, 0), 1e-9)
+	require.InDelta(t, 1.0/4, Utilisation(4, 1e5), 1e-9)
+	require.Zero(t, Utilisation(math.Inf(1), 10))
+	require.True(t, math.IsNaN(Utilisation(-1, 10)))
+}
+
+func TestSeasonRefuses(t *testing.T) {
+	s := demoSeason()
+	s.Outside = s.Outside[:100]
+	s.Loss = -1
+	s.Burner.Efficiency = 88
+	_, err := s.Hourly()
+	for _, name := range []string{"Outside has 100", "Loss", "Efficiency"} {
+		require.ErrorContains(t, err, name)
+	}
+	n := demoSeasonNodes(t)
+	n.SkyDrop = n.Outside[:10]
+	n.VentAt = 5
+	_, err = n.Energy()
+	require.ErrorContains(t, err, "VentAt")
+	require.ErrorContains(t, err, "SkyDrop")
+	_, err = (&SeasonNodes{}).Energy()
+	require.ErrorIs(t, err, ErrRange)
+	_, _, err = MonthlyHouse{}.Monthly(Months{})
+	require.ErrorIs(t, err, ErrRange)
+}

@@ -1,0 +1,118 @@
+package airheat
+
+import (
+	"errors"
+	"math"
+)
+
+// Months holds the twelve months of a place for the monthly method.
+type Months struct {
+	Outside [12]float64 // °C, mean of each month
+	Sun     [12]float64 // W/m², mean of each month over day and night
+	Hours   [12]float64 // h in each month
+}
+
+// CalendarHours returns the hours of the months of a year of 365 days, h.
+func CalendarHours() [12]float64 {
+	return [12]float64{744, 672, 744, 720, 744, 720, 744, 744, 720, 744, 720, 744}
+}
+
+// MonthlyMeans returns the months of the season's year, °C, W/m² and h; a year
+// of 8,784 hours has a 29th of February.
+func (s *Season) MonthlyMeans() (Months, error) {
+	if err := s.check(); err != nil {
+		return Months{}, err
+	}
+	m := Months{Hours: CalendarHours()}
+	if len(s.Outside) == 8784 {
+		m.Hours[1] += 24
+	}
+	i := 0
+	for k := range 12 {
+		n := int(m.Hours[k])
+		for range n {
+			m.Outside[k] += s.Outside[i] / float64(n)
+			m.Sun[k] += s.Sun[i] / float64(n)
+			i++
+		}
+	}
+	return m, nil
+}
+
+// MonthlyHouse is a house for the monthly method.
+type MonthlyHouse struct {
+	SetPoint float64 // °C, mean over day and night
+	Loss     float64 // W/K, house to outside
+	Aperture float64 // m² of horizontal area whose sun becomes heat inside
+	Gain     float64 // W, constant gains
+	Storage  float64 // h, time constant: heat capacity of structure and soil that swings in a day over the loss
+	Burner   Burner  // heater and fuel
+	Price    float64 // currency per kg of fuel
+}
+
+// Utilisation returns the share of the gains that meets loss, a fraction, by
+// the monthly method of [IsoEnergy08]: ratio is gains over loss, storage the
+// time constant in h; a = 1 + storage/15. A light house uses little of gains
+// as large as its loss. NaN for a negative ratio or storage.
+func Utilisation(ratio, storage float64) float64 {
+	if !(ratio >= 0 && storage >= 0) {
+		return math.NaN()
+	}
+	a := utilisationA0 + storage/utilisationTau
+	if math.Abs(ratio-1) < 1e-9 {
+		return a / (a + 1)
+	}
+	if math.IsInf(ratio, 1) {
+		return 0
+	}
+	r := math.Pow(ratio, a)
+	if math.IsInf(r*ratio, 1) {
+		return 1 / ratio
+	}
+	return (1 - r) / (1 - r*ratio)
+}
+
+const (
+	utilisationA0  = 1.0  // dimensionless, a house heated all day (from memory)
+	utilisationTau = 15.0 // h (from memory)
+)
+
+// Monthly returns the season by the monthly method: in each month loss less
+// the used part of the gains, at the burner's efficiency for the month's mean
+// load. It is quick and blind to single nights; it parts from the hourly
+// methods in spring and autumn, where the mean outside is mild and nights are
+// not.
+func (h MonthlyHouse) Monthly(m Months) (SeasonHeat, [12]float64, error) {
+	err := errors.Join(
+		RoomRange.Check("SetPoint", h.SetPoint),
+		Range{Min: 1e-3, Max: ConductanceRange.Max, Unit: "W/K"}.Check("Loss", h.Loss),
+		Range{Min: 0, Max: 1e6, Unit: "m²"}.Check("Aperture", h.Aperture),
+		PowerRange.Check("Gain", h.Gain),
+		Range{Min: 0, Max: 1e4, Unit: "h"}.Check("Storage", h.Storage),
+		Range{Min: 0, Max: 1e6, Unit: "currency per kg"}.Check("Price", h.Price),
+		h.Burner.Check(),
+	)
+	for k := range 12 {
+		err = errors.Join(err, RoomRange.Check("Outside", m.Outside[k]), sunRange.Check("Sun", m.Sun[k]), Range{Min: 1, Max: 745, Unit: "h"}.Check("Hours", m.Hours[k]))
+	}
+	if err != nil {
+		return SeasonHeat{}, [12]float64{}, err
+	}
+	r := SeasonHeat{Method: "monthly means"}
+	var heat [12]float64
+	for k := range 12 {
+		loss := h.Loss * (h.SetPoint - m.Outside[k])
+		if loss <= 0 {
+			continue
+		}
+		gain := h.Aperture*m.Sun[k] + h.Gain
+		used := gain * Utilisation(gain/loss, h.Storage)
+		asked := math.Max(0, loss-used)
+		r.add(&h.Burner, asked, m.Hours[k])
+		r.Loss += loss * m.Hours[k] * 3600
+		r.Gains += used * m.Hours[k] * 3600
+		heat[k] = asked * m.Hours[k] * 3600
+	}
+	r.finish(&h.Burner, h.Price)
+	return r, heat, nil
+}
