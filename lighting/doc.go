@@ -72,4 +72,33 @@
 //	            lighting systems
 //	UlHort19    UL 8800, Horticultural Lighting Equipment (2019)
 //	IecEyes06   IEC 62471:2006, Photobiological safety of lamps and lamp systems
+//	Allen98     R. G. Allen, L. S. Pereira, D. Raes, M. Smith, Crop
+//	            evapotranspiration, FAO Irrigation and Drainage Paper 56 (1998)
+//	Asabe17     ANSI/ASABE S640, Quantities and Units of Optical Radiation for
+//	            Plants (2017)
+//	CieCol18    CIE 015:2018, Colorimetry
+//	CieVis23    CIE standard photometric observer V(λ), Colour & Vision Research
+//	            Laboratory table as the library colour-science carries it
+//	Espenak06   F. Espenak, J. Meeus, Five Millennium Canon of Solar Eclipses,
+//	            NASA/TP-2006-214141, polynomials for Delta T
+//	Faust18     J. E. Faust, J. Logan, "Daily light integral", HortScience 53
+//	            (2018) 1250-1257
+//	Haurwitz45  B. Haurwitz, "Insolation in relation to cloudiness and cloud
+//	            density", J. Meteorology 2 (1945) 154-166
+//	Icao93      ICAO Doc 7488, Manual of the ICAO Standard Atmosphere (1993)
+//	IersC17     International Earth Rotation and Reference Systems Service,
+//	            Bulletin C, leap seconds to 2017
+//	IesLM02     ANSI/IES LM-63, Standard File Format for the Electronic Transfer
+//	            of Photometric Data, editions of 1986 to 2019
+//	Ineichen02  P. Ineichen, R. Perez, "A new airmass independent formulation for
+//	            the Linke turbidity coefficient", Solar Energy 73 (2002) 151-157
+//	Kasten89    F. Kasten, A. T. Young, "Revised optical air mass tables and
+//	            approximation formula", Applied Optics 28 (1989) 4735-4738
+//	Kopp11      G. Kopp, J. L. Lean, "A new, lower value of total solar
+//	            irradiance", Geophysical Research Letters 38 (2011) L01706
+//	Meeus98     J. Meeus, Astronomical Algorithms, 2nd ed. (1998)
+//	Reda04      I. Reda, A. Andreas, Solar Position Algorithm for Solar Radiation
+//	            Applications, NREL/TP-560-34302 (revised 2008)
+//	Thimijan83  R. W. Thimijan, R. D. Heins, "Photometric, radiometric, and
+//	            quantum light units of measure", HortScience 18 (1983) 818-822
 package lighting

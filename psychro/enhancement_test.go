@@ -59,7 +59,7 @@ func TestDewPointPaths(t *testing.T) {
 				if s == Ice {
 					quick = frostPoint
 				}
-				require.InDelta(t, refineDewPoint(s, e, p), quick(e, p), 5e-10, "%v %g %g", s, at, p)
+				require.InDelta(t, refineDewPoint(s, e, p), quick(e, p), 3e-9, "%v %g %g", s, at, p)
 			}
 		}
 	}
