@@ -75,7 +75,7 @@
 //	function                    equation                range             accuracy                 check
 //	SaturationPressure, liquid  IapwsIF07 eq. 30        -40..110 °C       0.007 % (0..60 °C)       tables 35, 36; IAPWS-95
 //	SaturationPressure, ice     IapwsIce11 eq. 6        -223..0.01 °C     1e-8 of eq. 6            its check value
-//	EnhancementFactor           HylWex83 eq. 18         -100 °C..boiling  0.005 % (below 60 °C)    HylWex83 table 2
+//	EnhancementFactor           HylWex83 eq. 18         -100 °C..boiling  0.007 % (below 60 °C)    HylWex83 table 2
 //	State.Enthalpy              HylWex83, virials       -100 °C..boiling  20 J/kg or 0.03 %        HoF17 ch. 1 table 2; HerRP09
 //	State.SpecificVolume        virials                 -100 °C..boiling  0.004 % (below 60 °C)    HerRP09
 //	State.DewPoint              f ps = x p              the line's range  0.001 K                  HerRP09

@@ -76,8 +76,8 @@ func vapourConductivityOf(r, root float64) float64 {
 // wilke returns what multiplies the mole ratios in the mixture rule of
 // [Wilke50] eq. 14, of air and of vapour, for their viscosities in Pa s.
 func wilke(air, vapour float64) (airByVapour, vapourByAir float64) {
-	const m = molarAir / molarWater
-	// m to the power 1/4, and sqrt(8 (1 + m)) and sqrt(8 (1 + 1/m)).
+	// With m = molarAir/molarWater: m to the power 1/4, and sqrt(8 (1 + m))
+	// and sqrt(8 (1 + 1/m)).
 	const root4, down, up = 1.1260610840398837, 4.567588773956176, 3.6021608128423446
 	r := math.Sqrt(air / vapour)
 	a, v := 1+r/root4, 1+root4/r

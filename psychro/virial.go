@@ -99,8 +99,8 @@ func enhancementSlope(s Surface, T, p, ps, slope float64) (logF, logSlope float6
 
 // EnhancementFactor returns the ratio of the vapour pressure of air saturated
 // over ice or liquid at temperature t, °C, and pressure p, Pa, to that of pure
-// water; dimensionless, 1.001 to 1.006. Within 0.005 % of [HerRP09] below
-// 60 °C and 0.01 % below 80 °C, at 70 to 105 kPa. NaN for t outside
+// water; dimensionless, 1.001 to 1.012. Within 0.007 % of [HerRP09] below
+// 60 °C and 0.015 % below 80 °C, at 70 to 105 kPa. NaN for t outside
 // Temperatures, p outside Pressures, and where water boils.
 func EnhancementFactor(t, p float64) float64 {
 	if !Temperatures.Contains(t) || !Pressures.Contains(p) {
