@@ -20,6 +20,9 @@ type design struct {
 	Time    timeFigures `json:"warm_up_and_frost"`
 	Light   light       `json:"lighting"`
 	Summer  summerNoon  `json:"summer"`
+	Ridge   ridgeReturn `json:"ridge_return"`
+	Season  seasonFuel  `json:"fuel"`
+	Crops   []cropLight `json:"crops"`
 	Caution []string    `json:"cautions"`
 }
 
@@ -110,11 +113,14 @@ func compute(p plan) (design, error) {
 	d.Summer, faults[3] = summerOf(p, d)
 	d.Caution = []string{
 		"Check structure, snow and wind loads, electricity and heater installation against local codes; leave them to licensed trades.",
-		"A heater that burns fuel needs combustion air, a flue and a carbon monoxide alarm.",
+		airheat.CombustionCaution,
 		airheat.FrostCaution,
 	}
 	d.Caution = append(d.Caution, d.Light.cautions...)
-	return d, errors.Join(faults[:]...)
+	if err := errors.Join(faults[:]...); err != nil {
+		return d, err
+	}
+	return d, d.deepen(p)
 }
 
 // airOf returns the design states of the air and the sky's temperature by

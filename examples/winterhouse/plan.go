@@ -13,6 +13,7 @@ type plan struct {
 	Ground   ground  `json:"ground"`
 	Inside   inside  `json:"inside"`
 	Heater   heater  `json:"heater"`
+	Ridge    ridge   `json:"ridge_return"`
 	Storage  storage `json:"heat_storage"`
 	Lighting lamps   `json:"lighting"`
 	Summer   summer  `json:"summer"`
@@ -25,6 +26,7 @@ type site struct {
 	Wind        float64     `json:"wind_at_cover_m_s" range:"0 40"`
 	Cloud       float64     `json:"cloud_fraction" range:"0 1"`
 	DesignMonth int         `json:"design_month" range:"1 12"`
+	MonthlySun  [12]float64 `json:"monthly_sun_mj_m2_d" range:"0 45"`
 	MonthlyMean [12]float64 `json:"monthly_mean_c" range:"-50 45"`
 }
 
@@ -57,9 +59,18 @@ type inside struct {
 }
 
 type heater struct {
-	Power     float64 `json:"power_w" range:"500 2e6"`
-	Flow      float64 `json:"flow_m3_s" range:"0.02 100"`
-	FlowBasis string  `json:"flow_basis" one:"fan inlet|standard air|outlet"`
+	Power        float64 `json:"power_w" range:"500 2e6"`
+	Flow         float64 `json:"flow_m3_s" range:"0.02 100"`
+	Efficiency   float64 `json:"efficiency_lower_heating_value" range:"0.3 1.08"`
+	Fuel         string  `json:"fuel" one:"wood pellets|wood|natural gas|propane|light oil"`
+	FuelPrice    float64 `json:"fuel_price_per_kg" range:"0 100"`
+	SeasonInside float64 `json:"season_temperature_c" range:"1 35"`
+	FlowBasis    string  `json:"flow_basis" one:"fan inlet|standard air|outlet"`
+}
+
+type ridge struct {
+	Rising float64 `json:"heat_rising_past_crop_fraction" range:"0 1"`
+	Mixing float64 `json:"mixing_flow_m3_s" range:"0 50"`
 }
 
 type storage struct {

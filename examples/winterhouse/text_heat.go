@@ -33,6 +33,7 @@ func (d *design) heatText(r *report.Report, p plan) {
 		r.Note("Warning: supply air above %.0f °C harms plants near the outlet.", supplyPlants)
 	}
 
+	d.seasonText(r, p)
 	t := d.Time
 	r.Section("Warm-up and frost")
 	r.Value("unheated air, design night", t.Start, 1, "°C")
@@ -60,6 +61,7 @@ func (d *design) lightText(r *report.Report, p plan) {
 	}
 	r.Value("daily light, lamps alone", l.DLI, 1, "mol/(m² d)")
 	r.Value("daily light with daylight", l.DLIAll, 1, "mol/(m² d)")
+	d.cropText(r)
 	r.Value("electric power", l.Power, 0, "W")
 	r.Value("  of it heat into the house", l.Heat, 0, "W")
 	r.Value("cost", l.Cost, 2, p.Lighting.Currency+" per day")
