@@ -108,7 +108,7 @@ func TestYearOfThreeNodesClosesItsBalance(t *testing.T) {
 	// One hour of it against the exact course.
 	d := s.drive(5000)
 	start := Temperatures{20, 18, 16}
-	step := s.House.hourStep()
+	step := s.House.step(3600)
 	rest := s.House.Steady(d)
 	end := times(&step.decay, [3]float64{20 - rest.Air, 18 - rest.Structure, 16 - rest.Soil})
 	want := s.House.After(start, d, duration(3600))

@@ -65,43 +65,6 @@ func (s *SeasonNodes) check() error {
 	)
 }
 
-// hourStep is one hour of a house under a constant drive: the excess over the
-// steady state goes from x to decay x, its mean over the hour is mean x.
-type hourStep struct {
-	decay, mean [3][3]float64
-	perWatt     [3]float64 // K/W, rise at the hour's end from 1 W to the air
-}
-
-func (h *House) hourStep() hourStep {
-	const hour = 3600.0
-	var s hourStep
-	for k := range 3 {
-		e := math.Exp(-h.lambda[k] * hour)
-		m := -math.Expm1(-h.lambda[k]*hour) / (h.lambda[k] * hour)
-		for i := range 3 {
-			for j := range 3 {
-				v := h.vec[i][k] * h.vec[j][k] * h.scale[j] / h.scale[i]
-				s.decay[i][j] += v * e
-				s.mean[i][j] += v * m
-			}
-		}
-		// y' = -lambda y + g for one hour from rest.
-		g := h.vec[0][k] / h.scale[0]
-		for i := range 3 {
-			s.perWatt[i] += h.vec[i][k] / h.scale[i] * g * m * hour
-		}
-	}
-	return s
-}
-
-func times(a *[3][3]float64, x [3]float64) [3]float64 {
-	return [3]float64{
-		a[0][0]*x[0] + a[0][1]*x[1] + a[0][2]*x[2],
-		a[1][0]*x[0] + a[1][1]*x[1] + a[1][2]*x[2],
-		a[2][0]*x[0] + a[2][1]*x[1] + a[2][2]*x[2],
-	}
-}
-
 // Energy runs the year hour by hour, each hour exactly under its mean weather:
 // the thermostat gives the constant heat, from none to the burner's rating,
 // that brings the air to the set-point at the hour's end, and the vents take
@@ -114,7 +77,7 @@ func (s *SeasonNodes) Energy() (SeasonCourse, error) {
 	}
 	h := &s.House
 	n := &h.n
-	step := h.hourStep()
+	step := h.step(3600)
 	c := SeasonCourse{Lowest: math.Inf(1), Highest: math.Inf(-1), LowestSoil: math.Inf(1)}
 	c.Method = "three nodes, hourly"
 	_, start := h.HoldingHeat(s.drive(0), s.SetPoints.At(0))

@@ -1,0 +1,83 @@
+package airheat
+
+import (
+	"errors"
+	"fmt"
+	"math"
+	"time"
+)
+
+// SetBack is what a lower set-point at night does, once every day is like the
+// one before.
+type SetBack struct {
+	HeatPerDay   float64       // J a day from the heater with the set-back
+	ConstantHeat float64       // J a day that would hold the day's set-point throughout
+	Saving       float64       // fraction of ConstantHeat saved
+	Recovery     time.Duration // from the start of the day until the air is at its set-point, to the step; 24 h if never
+	Lowest       float64       // °C, lowest air
+	LowestSoil   float64       // °C, lowest soil layer
+	WarmestAir   float64       // °C, warmest air; below the day's set-point the heater is too small
+	Residual     float64       // J a day, heat less losses: zero when the days repeat
+}
+
+// setBackStep is the thermostat's step, s.
+const setBackStep = 300.0
+
+// NightSetBack returns the repeating day of the house under the constant
+// drive d (its Heat counts as a gain, its Ramp must be 0) with the set-points
+// sp and a heater of up to rated, W. The thermostat acts in steps of five
+// minutes, each solved exactly: the heat within a step is constant and brings
+// the air to the set-point at its end. What is saved is the loss of the cooler
+// house alone; a heavy house hardly cools in a night and saves little.
+func (h *House) NightSetBack(d Drive, sp SetPoints, rated float64) (SetBack, error) {
+	err := errors.Join(d.check(), sp.check(), positivePower.Check("rated", rated))
+	if d.Ramp != 0 {
+		err = errors.Join(err, &RangeError{Field: "Ramp", Value: d.Ramp, Unit: "K/s", Source: "a repeating day has a constant outside"})
+	}
+	if err != nil {
+		return SetBack{}, err
+	}
+	const perHour = int(3600 / setBackStep)
+	step := h.step(setBackStep)
+	_, t := h.HoldingHeat(d, sp.Mean())
+	hold, _ := h.HoldingHeat(d, sp.Day)
+	constant := math.Max(0, hold-d.Heat) * 86400
+	for range 3000 {
+		before := t
+		r := SetBack{ConstantHeat: constant, Lowest: math.Inf(1), LowestSoil: math.Inf(1), WarmestAir: math.Inf(-1), Recovery: 24 * time.Hour}
+		lost := 0.0
+		for i := range 24 * perHour {
+			// The day starts with DayStarts, so that the recovery stands first.
+			set := sp.At((i/perHour + sp.DayStarts) % 24)
+			rest := h.Steady(d)
+			x := [3]float64{t.Air - rest.Air, t.Structure - rest.Structure, t.Soil - rest.Soil}
+			free := rest.Air + times(&step.decay, x)[0]
+			q := math.Max(0, math.Min(rated, (set-free)/step.perWatt[0]))
+			if q > 0 {
+				heated := d
+				heated.Heat += q
+				rest = h.Steady(heated)
+				x = [3]float64{t.Air - rest.Air, t.Structure - rest.Structure, t.Soil - rest.Soil}
+			}
+			m := times(&step.mean, x)
+			n := &h.n
+			lost += setBackStep * ((n.Cover+n.Leakage)*(rest.Air+m[0]-d.Outside) + n.CoverSky*(rest.Air+m[0]-d.Outside+d.SkyDrop) +
+				n.StructureOutside*(rest.Structure+m[1]-d.Outside) + n.SoilDeep*(rest.Soil+m[2]-d.Deep) - d.Heat - d.StructureHeat - d.SoilHeat)
+			e := times(&step.decay, x)
+			t = Temperatures{rest.Air + e[0], rest.Structure + e[1], rest.Soil + e[2]}
+			r.HeatPerDay += q * setBackStep
+			r.Lowest, r.WarmestAir, r.LowestSoil = min(r.Lowest, t.Air), max(r.WarmestAir, t.Air), min(r.LowestSoil, t.Soil)
+			if t.Air >= sp.Day-1e-6 && r.Recovery == 24*time.Hour {
+				r.Recovery = time.Duration(i+1) * setBackStep * time.Second
+			}
+		}
+		if math.Abs(t.Air-before.Air) < 1e-9 && math.Abs(t.Structure-before.Structure) < 1e-9 && math.Abs(t.Soil-before.Soil) < 1e-9 {
+			r.Residual = r.HeatPerDay - lost
+			if constant > 0 {
+				r.Saving = 1 - r.HeatPerDay/constant
+			}
+			return r, nil
+		}
+	}
+	return SetBack{}, fmt.Errorf("%w: the days do not yet repeat after 3000 of them", ErrNotConverged)
+}

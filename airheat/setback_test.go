@@ -1,0 +1,39 @@
+package airheat
+
+import (
+	"testing"
+	"time"
+
+	"github.com/stretchr/testify/require"
+)
+
+func TestNightSetBack(t *testing.T) {
+	h := house(t, testNodes())
+	d := Drive{Outside: -2, Deep: 9, Heat: 300}
+	sp := SetPoints{Day: 16, Night: 10, DayStarts: 7, DayEnds: 18}
+	r, err := h.NightSetBack(d, sp, 40000)
+	require.NoError(t, err)
+	require.InDelta(t, 0, r.Residual/r.HeatPerDay, 1e-6)
+	require.InDelta(t, 10, r.Lowest, 1e-6)
+	require.InDelta(t, 16, r.WarmestAir, 1e-6)
+	require.Greater(t, r.Saving, 0.02)
+	// It cannot save more than the mean set-point would.
+	q, _ := h.HoldingHeat(d, sp.Mean())
+	q16, _ := h.HoldingHeat(d, 16)
+	require.Less(t, r.Saving, 1-(q-300)/(q16-300)+1e-3)
+	require.Less(t, r.Recovery, 3*time.Hour)
+	// No set-back: the constant heat.
+	same, err := h.NightSetBack(d, SetPoints{Day: 16, Night: 16, DayStarts: 7, DayEnds: 18}, 40000)
+	require.NoError(t, err)
+	require.InDelta(t, 0, same.Saving, 1e-9)
+	require.InDelta(t, (q16-300)*86400, same.ConstantHeat, 1e-3)
+	// A heater too small never brings it back.
+	small, err := h.NightSetBack(d, sp, 9000)
+	require.NoError(t, err)
+	require.Equal(t, 24*time.Hour, small.Recovery)
+	require.Less(t, small.WarmestAir, 16.0)
+	_, err = h.NightSetBack(Drive{Ramp: 1e-4}, SetPoints{DayStarts: 9, DayEnds: 3}, -1)
+	for _, name := range []string{"Ramp", "DayEnds", "rated"} {
+		require.ErrorContains(t, err, name)
+	}
+}
