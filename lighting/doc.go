@@ -10,6 +10,10 @@
 // fixtures scatter no light, surfaces reflect diffusely and evenly over 400 to
 // 700 nm.
 //
+// Spectra as tables, in photons, watts and lumens; photometric files of LM-63;
+// the sun, clear skies, the daily light through a cover and a year of hours
+// with lamps; the daily light that crops ask for.
+//
 // The frame is right-handed: x and y on the floor, z up, metres. Yaw is
 // counter-clockwise from +x seen from above. PPF is in µmol/s, PPFD in
 // µmol/(m² s), photon intensity in µmol/(s sr).
@@ -45,8 +49,26 @@
 //	Room.Share           exact flux on bed and plane      -                   1e-9               closed box
 //	Dim                  bounded least squares            levels 0..1         1e-9               made-up levels
 //	EnergyInput.Use      all power ends as heat           -                   exact              arithmetic
+//	Spectrum.PPF         ∫ E λ/(N_A h c) dλ             100..5000 nm        exact for its table D65, A, closed forms
+//	Spectrum.Luminous    683.002 ∫ V E dλ               360..810 nm         2e-5 on daylight   CieCol18, CieVis23
+//	ReadLM63             I x multiplier x ballast       1986..2019, A, B, C flux to 1e-14      five files, eight refused
+//	Site.Sun             NREL SPA                       1950..2100          0.0003 degree      Reda04, ERFA, Meeus98
+//	Site.SunDay          elevation = -0.8333            1950..2100          1.5 s              NREL's calculator
+//	Haurwitz             1098 cos z exp(-0.059/cos z)   0..180 degree       1e-9 of formula    pvlib's tests
+//	AirMass              Kasten and Young               0..90 degree        printed digits     pvlib's tests
+//	IneichenPerez        eqs. 6, 8                      turbidity 1..10     1e-9 of formula    pvlib's tests
+//	ExtraterrestrialDay  Allen98 eq. 21                 day 1..366          printed digits     Allen98 examples, table 2.6
+//	Angstrom             (a + b n/N) Ra                 fractions           printed digits     Allen98 example 10
+//	DLI                  0.0036 PPFD h                  0..5000, 0..24 h    exact              six printed sums
+//	Season.Run           deficit/PPFD in the hours left 8760, 8784 h        exact              by hand
+//	Crops                -                              0..80 mol/(m² d)    as quoted          sources in each row
 //
 // # Departures
+//
+// Reda04 prints 11.10629 for the example's hour angle where its own terms give
+// 11.10627. UT1 is taken as UTC (up to 0.9 s). V is interpolated from 5 nm.
+// Factors of Thimijan83 and most crop ranges are second-hand and say so;
+// the spectra of ASTM G173 are not carried.
 //
 // Moreno06 leaves the sensor's cosine out of the spot's fall; here it is
 // counted, so that the exponent m+2 there is m+3 here. The rule that a source
@@ -101,4 +123,36 @@
 //	            Applications, NREL/TP-560-34302 (revised 2008)
 //	Thimijan83  R. W. Thimijan, R. D. Heins, "Photometric, radiometric, and
 //	            quantum light units of measure", HortScience 18 (1983) 818-822
+//	Asabe17     ANSI/ASABE S640, Quantities and units of electromagnetic
+//	            radiation for plants (2017)
+//	CieVis23    ISO/CIE 23539:2023, Photometry - The CIE system of physical
+//	            photometry
+//	CieCol18    CIE 15:2018, Colorimetry
+//	Thimijan83  R. W. Thimijan, R. D. Heins, "Photometric, radiometric, and
+//	            quantum light units of measure: a review of procedures for
+//	            interconversion", HortScience 18 (1983) 818-822
+//	IesLM02     ANSI/IESNA LM-63-02, with the editions of 1986, 1991, 1995 and
+//	            ANSI/IES LM-63-19, standard file format for photometric data
+//	Reda04      I. Reda, A. Andreas, Solar position algorithm for solar
+//	            radiation applications, NREL/TP-560-34302 (2003, revised 2008)
+//	Meeus98     J. Meeus, Astronomical algorithms, 2nd ed. (1998)
+//	IersC17     International Earth Rotation Service, Bulletin C and its table
+//	            of leap seconds to 1 January 2017
+//	Espenak06   F. Espenak, J. Meeus, Five millennium canon of solar eclipses,
+//	            NASA/TP-2006-214141, polynomials for delta T
+//	Kopp11      G. Kopp, J. L. Lean, "A new, lower value of total solar
+//	            irradiance", Geophysical Research Letters 38 (2011) L01706
+//	Haurwitz45  B. Haurwitz, "Insolation in relation to cloudiness and cloud
+//	            density", Journal of Meteorology 2 (1945) 154-166
+//	Kasten89    F. Kasten, A. T. Young, "Revised optical air mass tables and
+//	            approximation formula", Applied Optics 28 (1989) 4735-4738
+//	Ineichen02  P. Ineichen, R. Perez, "A new airmass independent formulation
+//	            for the Linke turbidity coefficient", Solar Energy 73 (2002)
+//	            151-157
+//	Icao93      ICAO Doc 7488, Manual of the standard atmosphere (1993)
+//	Allen98     R. G. Allen, L. S. Pereira, D. Raes, M. Smith, Crop
+//	            evapotranspiration, FAO irrigation and drainage paper 56 (1998)
+//	Faust18     J. E. Faust, J. Logan, "Daily light integral: a research review
+//	            and high-resolution maps of the United States", HortScience 53
+//	            (2018) 1250-1257
 package lighting

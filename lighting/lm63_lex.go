@@ -102,6 +102,9 @@ func (x *lexer) number(what string) (number, error) {
 	if len(word) == 0 {
 		return number{}, x.fault(line, "", "the file ends where the %s should stand", what)
 	}
+	if v, ok := plain(word); ok {
+		return number{v, word, line}, nil
+	}
 	for _, c := range word {
 		if !(c >= '0' && c <= '9' || c == '.' || c == '+' || c == '-' || c == 'e' || c == 'E') {
 			return number{}, x.fault(line, string(word), "not a plain number, for the %s", what)
@@ -112,6 +115,34 @@ func (x *lexer) number(what string) (number, error) {
 		return number{}, x.fault(line, string(word), "not a plain number, for the %s", what)
 	}
 	return number{v, word, line}, nil
+}
+
+// tens are the powers of ten up to which a quotient of whole numbers below
+// 2^53 is the float64 nearest to the decimal.
+var tens = [...]float64{1, 1e1, 1e2, 1e3, 1e4, 1e5, 1e6, 1e7, 1e8, 1e9, 1e10, 1e11, 1e12, 1e13, 1e14, 1e15}
+
+// plain converts the short decimals that fill a file, digits with one point at
+// most, exactly as strconv does; it leaves all others to it.
+func plain(word []byte) (float64, bool) {
+	if len(word) > 15 {
+		return 0, false
+	}
+	n, digits, places, point := uint64(0), 0, 0, false
+	for _, c := range word {
+		switch {
+		case c >= '0' && c <= '9':
+			n = 10*n + uint64(c-'0')
+			digits++
+			if point {
+				places++
+			}
+		case c == '.' && !point:
+			point = true
+		default:
+			return 0, false
+		}
+	}
+	return float64(n) / tens[places], digits > 0
 }
 
 // count reads a whole number from least on. The numbers it announces must fit

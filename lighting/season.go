@@ -85,8 +85,8 @@ func (s Season) check() error {
 		errs = append(errs, fmt.Errorf("%d hours of global radiation, want 8760 or 8784: %w", n, ErrRange))
 	}
 	for i, g := range s.Global {
-		if err := rangeHourly.Check(fmt.Sprintf("global radiation of hour %d", i+1), g); err != nil {
-			errs = append(errs, err)
+		if !rangeHourly.Contains(g) {
+			errs = append(errs, rangeHourly.Check(fmt.Sprintf("global radiation of hour %d", i+1), g))
 			break
 		}
 	}

@@ -1,0 +1,105 @@
+package lighting
+
+import (
+	"math"
+	"testing"
+	"time"
+
+	"github.com/stretchr/testify/require"
+)
+
+// flatSeason has the same day all year: g W/m² from 8 to 16 o'clock.
+func flatSeason(g float64, hours int) Season {
+	s := Season{Global: make([]float64, hours), PerJoule: 2, Transmittance: 0.5, Target: 15, PPFD: 150, From: 2 * time.Hour, Until: 20 * time.Hour, OffAbove: 5000}
+	for h := range s.Global {
+		if h%24 >= 8 && h%24 < 16 {
+			s.Global[h] = g
+		}
+	}
+	return s
+}
+
+func TestSeasonByHand(t *testing.T) {
+	s := flatSeason(200, 8760)
+	r, err := s.Run()
+	require.NoError(t, err)
+	d := r.Days[100]
+	// 200 W/m² x 2 µmol/J x 8 h x 3600 s = 11.52 mol outside, half inside.
+	require.InEpsilon(t, 11.52, d.Outdoor, 1e-12)
+	require.InEpsilon(t, 5.76, d.Daylight, 1e-12)
+	require.InEpsilon(t, 9.24, d.Deficit, 1e-12)
+	// 9.24 mol at 150 µmol/(m² s) are 17.11 h, within the 18 h from 2 to 20.
+	require.InEpsilon(t, 9.24/(150*0.0036), d.Burn.Hours(), 1e-9)
+	require.InEpsilon(t, 9.24, d.Lamps, 1e-9)
+	require.Zero(t, d.Shortfall)
+	require.Len(t, r.Days, 365)
+	require.Equal(t, 365, r.DarkDays)
+	require.Zero(t, r.ShortDays)
+	require.InEpsilon(t, 365*d.Burn.Hours(), r.Burn.Hours(), 1e-9)
+	require.InEpsilon(t, 365*15, r.Daylight+r.Lamps, 1e-9)
+	require.InEpsilon(t, 5.76, r.Percentile(0.1), 1e-12)
+	require.Len(t, r.Month(time.February).Days, 28)
+
+	s.OffAbove = 100 // the eight hours of 200 µmol/(m² s) inside drop out
+	r, err = s.Run()
+	require.NoError(t, err)
+	require.Equal(t, 10*time.Hour, r.Days[0].Burn)
+	require.InEpsilon(t, 9.24-10*0.54, r.Days[0].Shortfall, 1e-12)
+	require.Equal(t, 365, r.ShortDays)
+	s.From, s.Until = 90*time.Minute, 150*time.Minute
+	r, err = s.Run()
+	require.NoError(t, err)
+	require.Equal(t, time.Hour, r.Days[0].Burn)
+	s.PPFD = 0
+	r, err = s.Run()
+	require.NoError(t, err)
+	require.Equal(t, r.Days[0].Deficit, r.Days[0].Shortfall)
+
+	leap, err := flatSeason(900, 8784).Run()
+	require.NoError(t, err)
+	require.Zero(t, leap.Burn)
+	feb, mar := leap.Month(time.February), leap.Month(time.March)
+	require.Len(t, feb.Days, 29)
+	require.Len(t, mar.Days, 31)
+}
+
+// The mean of the deficits exceeds the deficit of the mean day.
+func TestSeasonLaws(t *testing.T) {
+	s := flatSeason(0, 8760)
+	for h := range s.Global {
+		if h%24 == 12 {
+			s.Global[h] = 600 * (1 + math.Sin(float64(h/24*37)))
+		}
+	}
+	s.Transmittance, s.Target = 0.9, 4
+	r, err := s.Run()
+	require.NoError(t, err)
+	deficit, light := 0.0, 0.0
+	for _, d := range r.Days {
+		deficit += d.Deficit / 365
+		light += d.Daylight / 365
+		require.InDelta(t, d.Deficit, d.Lamps+d.Shortfall, 1e-9)
+		require.LessOrEqual(t, d.Burn, s.Until-s.From)
+	}
+	require.Greater(t, deficit, Deficit(s.Target, light)+0.3)
+	require.Less(t, r.Percentile(0.05), r.Percentile(0.5))
+	months := 0.0
+	for m := time.January; m <= time.December; m++ {
+		months += r.Month(m).Lamps
+	}
+	require.InEpsilon(t, r.Lamps, months, 1e-9)
+	for _, p := range []float64{-0.1, 1.1, math.NaN()} {
+		require.True(t, math.IsNaN(r.Percentile(p)))
+	}
+	require.True(t, math.IsNaN(SeasonResult{}.Percentile(0.5)))
+}
+
+func TestSeasonErrorsNameEveryFault(t *testing.T) {
+	bad := Season{Global: []float64{0, math.NaN(), -1}, PerJoule: 1, Transmittance: 65, Target: -1, PPFD: math.Inf(1), From: 9 * time.Hour, Until: 8 * time.Hour, OffAbove: -1}
+	_, err := bad.Run()
+	require.ErrorIs(t, err, ErrRange)
+	for _, want := range []string{"photons per joule", "transmittance is 65", "target is -1", "PPFD of the lamps", "switch-off level", "end of the lamps is 8 h, allowed 9 to 24 h",
+		"3 hours of global radiation", "global radiation of hour 2 is NaN"} {
+		require.ErrorContains(t, err, want)
+	}
+}

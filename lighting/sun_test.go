@@ -1,0 +1,123 @@
+package lighting
+
+import (
+	"math"
+	"testing"
+	"time"
+
+	"github.com/stretchr/testify/require"
+)
+
+// Each figure of the transcribed series moves a fingerprint of the tables as
+// read.
+func TestSunTablesAreTranscribed(t *testing.T) {
+	print := func(powers [][]periodic) (s float64) {
+		i := 1.0
+		for _, p := range powers {
+			for _, v := range p {
+				s += i * (math.Log(v.a) + v.b + v.c/1000)
+				i++
+			}
+		}
+		return s
+	}
+	require.InDelta(t, 111045.97216530649, print(earthLongitude[:]), 1e-6)
+	require.InDelta(t, 380.1450649320448, print(earthLatitude[:]), 1e-6)
+	require.InDelta(t, 36335.3080898162, print(earthDistance[:]), 1e-6)
+	s, y := 0.0, 0.0
+	for i, n := range nutationTerms {
+		s += float64(i+1) * (n.a + 3*n.b + 5*n.c + 7*n.d)
+		for j, v := range n.y {
+			y += float64((i+1)*(j+1)) * v
+		}
+	}
+	require.InDelta(t, 341315.60000000003, s, 1e-6)
+	require.Equal(t, 19882.0, y)
+}
+
+func TestDynamicalLead(t *testing.T) {
+	for at, want := range map[string]float64{ // s; TAI - UTC + 32.184, and [Espenak06] before
+		"1950-01-01T12:00:00Z": 29.07, "1960-01-01T00:00:00Z": 33.2, "1965-01-01T00:00:00Z": 35.8, "1971-12-31T00:00:00Z": 42.2,
+		"1972-01-01T00:00:00Z": 42.184, "1999-01-01T00:00:00Z": 64.184, "2003-10-17T00:00:00Z": 64.184, "2016-12-31T23:59:59Z": 68.184,
+		"2017-01-01T00:00:00Z": 69.184, "2090-01-01T00:00:00Z": 69.184,
+	} {
+		v, err := time.Parse(time.RFC3339, at)
+		require.NoError(t, err)
+		require.InDelta(t, want, DynamicalLead(v).Seconds(), 0.15, at)
+	}
+	// The polynomials meet the table and each other.
+	last := DynamicalLead(time.Date(1971, 12, 31, 23, 0, 0, 0, time.UTC)).Seconds()
+	require.InDelta(t, 42.184, last, 0.2)
+	a := DynamicalLead(time.Date(1960, 12, 31, 0, 0, 0, 0, time.UTC)).Seconds()
+	b := DynamicalLead(time.Date(1961, 1, 2, 0, 0, 0, 0, time.UTC)).Seconds()
+	require.InDelta(t, a, b, 0.2)
+}
+
+func TestSunLaws(t *testing.T) {
+	at := time.Date(2024, 3, 20, 9, 30, 0, 0, time.UTC)
+	site, err := NewSite(50, 14, 0)
+	require.NoError(t, err)
+	sun := site.Sun(at)
+	require.InDelta(t, 90, sun.Elevation+sun.Zenith(), 1e-12)
+	require.Equal(t, sun, site.Sun(at.In(time.FixedZone("UTC+9", 9*3600))), "the zone makes no difference")
+	require.Equal(t, 0.0, testing.AllocsPerRun(20, func() { site.Sun(at) }))
+	// From the Earth's centre the spherical triangle closes; parallax is at
+	// most 8.8 seconds of arc.
+	s := math.Sin(sun.Declination*radian)*math.Sin(50*radian) + math.Cos(sun.Declination*radian)*math.Cos(50*radian)*math.Cos(sun.HourAngle*radian)
+	require.InDelta(t, math.Asin(s)/radian, sun.Elevation, 8.9/3600)
+	// A kilometre higher, the sun stands lower by its share of the parallax.
+	high, err := NewSite(50, 14, 9000)
+	require.NoError(t, err)
+	drop := 8.794 / 3600 * math.Cos(sun.Elevation*radian) * 9000 / 6378140 / sun.Distance
+	require.InDelta(t, drop, sun.Elevation-high.Sun(at).Elevation, 1e-3*drop)
+	// The pole sees the declination.
+	pole, err := NewSite(90, 0, 0)
+	require.NoError(t, err)
+	require.InDelta(t, sun.Declination, pole.Sun(at).Elevation, 8.9/3600)
+	require.True(t, math.IsNaN(site.Sun(time.Date(1949, 12, 31, 0, 0, 0, 0, time.UTC)).Azimuth))
+	require.True(t, math.IsNaN(site.Sun(time.Date(2101, 1, 1, 0, 0, 0, 0, time.UTC)).Distance))
+	require.Equal(t, []float64{50, 14, 9000}, []float64{high.Latitude(), high.Longitude(), high.Altitude()})
+
+	_, err = NewSite(91, 361, 1e5)
+	for _, want := range []string{"latitude is 91", "longitude is 361", "altitude is 100000"} {
+		require.ErrorContains(t, err, want)
+	}
+	for _, v := range []float64{Refraction(-2, 1e5, 10), Refraction(10, 1000, 10), Refraction(10, 1e5, 300)} {
+		require.True(t, math.IsNaN(v))
+	}
+}
+
+func TestSunDay(t *testing.T) {
+	site, err := NewSite(50.6, 14.1, 0)
+	require.NoError(t, err)
+	zone := time.FixedZone("CET", 3600)
+	for month := time.January; month <= time.December; month++ {
+		date := time.Date(2025, month, 11, 0, 0, 0, 0, zone)
+		day, err := site.SunDay(date, RiseElevation)
+		require.NoError(t, err)
+		require.InDelta(t, RiseElevation, site.Sun(day.Rise).Elevation, 1e-5)
+		require.InDelta(t, RiseElevation, site.Sun(day.Set).Elevation, 1e-5)
+		require.InDelta(t, 0, day.Noon.HourAngle, 1e-4)
+		require.Equal(t, date.Day(), day.Transit.Day())
+		require.InDelta(t, day.Set.Sub(day.Rise).Hours(), day.Length.Hours(), 1e-6)
+		require.Same(t, zone, day.Rise.Location())
+		twilight, err := site.SunDay(date, TwilightElevation)
+		require.NoError(t, err)
+		require.Greater(t, twilight.Length, day.Length+50*time.Minute)
+		require.Less(t, twilight.Length, day.Length+110*time.Minute)
+	}
+	arctic, err := NewSite(78, 15, 0)
+	require.NoError(t, err)
+	day, err := arctic.SunDay(time.Date(2025, 12, 21, 0, 0, 0, 0, zone), RiseElevation)
+	require.NoError(t, err)
+	require.Zero(t, day.Length)
+	require.True(t, day.Rise.IsZero() && day.Set.IsZero())
+	day, err = arctic.SunDay(time.Date(2025, 6, 21, 0, 0, 0, 0, zone), RiseElevation)
+	require.NoError(t, err)
+	require.Equal(t, 24*time.Hour, day.Length)
+
+	_, err = site.SunDay(time.Date(1900, 1, 1, 0, 0, 0, 0, zone), RiseElevation)
+	require.ErrorIs(t, err, ErrRange)
+	_, err = site.SunDay(time.Date(2000, 1, 1, 0, 0, 0, 0, zone), 30)
+	require.ErrorContains(t, err, "elevation of rise and set")
+}
