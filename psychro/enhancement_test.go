@@ -84,7 +84,7 @@ func TestDewPointGuesses(t *testing.T) {
 			}
 			room := 9e-5
 			if s == Ice {
-				room = 2e-5
+				room = 3e-5
 			}
 			require.InDelta(t, logF, guess, room, "%g %g", at, p)
 		}
