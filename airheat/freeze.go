@@ -1,0 +1,171 @@
+package airheat
+
+import (
+	"errors"
+	"fmt"
+	"math"
+	"time"
+
+	"cloche.example/internal/constant"
+	"cloche.example/psychro"
+)
+
+// FreezeCaution is to be printed with every freeze-out.
+const FreezeCaution = "Before a house is opened to the frost, drain pipes, tanks and heaters, and take out what must not freeze. Cold that kills one pest spares another: the species, its stage and how dry it is decide. This model gives temperatures only."
+
+// SoilColumn is the floor of a house as a column of wet soil.
+type SoilColumn struct {
+	Area         float64 // m² of floor
+	Depth        float64 // m, to where the temperature is Deep
+	Layers       int     // number of layers, 2 to 40, each a little thicker than the one above
+	Dry          float64 // J/(m³ K), heat capacity of the soil without its water
+	Water        float64 // kg/m³ of water that freezes
+	Thawed       float64 // W/(m K), conductivity without frost
+	Frozen       float64 // W/(m K), conductivity frozen through
+	Surface      float64 // W/(m² K), air to soil surface
+	FreezingSpan float64 // K below 0 °C over which the water freezes
+}
+
+// DefaultSoilColumn is moist loam under a floor of the given area, m²: values
+// from memory, of the order of handbooks.
+func DefaultSoilColumn(area float64) SoilColumn {
+	return SoilColumn{Area: area, Depth: 1, Layers: 12, Dry: 1.2e6, Water: 200, Thawed: 1.1, Frozen: 1.7, Surface: 6, FreezingSpan: 0.5}
+}
+
+// Latent heats and heat capacities of water: [HoF17] ch. 1 for vapour, the
+// rest from memory.
+const (
+	fusionHeat     = 333.6e3 // J/kg, ice to water
+	vaporHeat      = 2.501e6 // J/kg, water to vapour at 0 °C
+	waterCapacity  = 4.2e3   // J/(kg K)
+	iceCapacity    = 2.1e3   // J/(kg K)
+	layerGrowth    = 1.2     // ratio of one layer's thickness to the one above
+	maxLayers      = 40      // layers of a column
+	stepOfFastest  = 0.25    // fraction of the shortest time constant
+	freezeStateLen = maxLayers + 2
+)
+
+// FreezeOut is a house opened to the frost, or left without heat, with the
+// latent heats that the exact solution leaves out: soil water that freezes, and
+// vapour that condenses from air kept saturated by wet surfaces.
+type FreezeOut struct {
+	Nodes    Nodes      // air and structure; AirSoil, SoilCapacity and SoilDeep give way to Soil
+	Soil     SoilColumn // the floor
+	WetAir   float64    // kg of dry air kept saturated while it changes temperature; 0 leaves condensation out
+	Deep     float64    // °C, below the column
+	Start    float64    // °C, air, structure and soil surface at the start; the soil runs straight to Deep
+	Outside  []float64  // °C, hourly means from the start on
+	SkyDrop  float64    // K, sky below outside air
+	Heat     float64    // W, heat given to the air
+	AirLimit float64    // °C, whose time below is counted for the air
+	SoilLim  float64    // °C, whose time below is counted for the soil surface
+}
+
+// FreezeCourse is the result of a FreezeOut.
+type FreezeCourse struct {
+	AirBelow     time.Duration // in all with the air below AirLimit
+	AirSpell     time.Duration // longest unbroken time of it
+	SurfaceBelow time.Duration // in all with the soil surface below SoilLim
+	SurfaceSpell time.Duration // longest unbroken time of it
+	LowestAir    float64       // °C
+	LowestSoil   float64       // °C, coldest soil surface
+	FrostDepth   float64       // m, deepest frost: depth of frozen soil, layers counted by their frozen share
+	Air          []float64     // °C, at the end of each hour
+	Surface      []float64     // °C, soil surface at the end of each hour
+	Lost         float64       // J, to outside, sky and the ground below, less heat given
+	Released     float64       // J, stored heat that went, latent heats included
+	Residual     float64       // J, Released less Lost
+	Step         time.Duration // of the march
+}
+
+func (f *FreezeOut) check() error {
+	s := &f.Soil
+	n := f.Nodes
+	n.SoilCapacity, n.AirSoil, n.SoilDeep = 1, 1, 1
+	err := errors.Join(n.check(),
+		Range{Min: 0.1, Max: 1e6, Unit: "m²"}.Check("Soil.Area", s.Area), Range{Min: 0.1, Max: 5, Unit: "m"}.Check("Soil.Depth", s.Depth),
+		Range{Min: 2, Max: maxLayers, Unit: "layers"}.Check("Soil.Layers", float64(s.Layers)),
+		Range{Min: 1e5, Max: 4e6, Unit: "J/(m³ K)"}.Check("Soil.Dry", s.Dry), Range{Min: 0, Max: 900, Unit: "kg/m³"}.Check("Soil.Water", s.Water),
+		Range{Min: 0.05, Max: 5, Unit: "W/(m K)"}.Check("Soil.Thawed", s.Thawed), Range{Min: 0.05, Max: 5, Unit: "W/(m K)"}.Check("Soil.Frozen", s.Frozen),
+		Range{Min: 0.1, Max: 50, Unit: "W/(m² K)"}.Check("Soil.Surface", s.Surface), Range{Min: 0.05, Max: 5, Unit: "K"}.Check("Soil.FreezingSpan", s.FreezingSpan),
+		Range{Min: 0, Max: 1e6, Unit: "kg"}.Check("WetAir", f.WetAir), wetRange.Check("Deep", f.Deep), wetRange.Check("Start", f.Start),
+		SkyDropRange.Check("SkyDrop", f.SkyDrop), HeatRange.Check("Heat", f.Heat), RoomRange.Check("AirLimit", f.AirLimit), RoomRange.Check("SoilLim", f.SoilLim),
+	)
+	if len(f.Outside) == 0 || len(f.Outside) > 8784 {
+		err = errors.Join(err, fmt.Errorf("Outside has %d values, allowed 1 to 8784: %w", len(f.Outside), ErrRange))
+	}
+	for i, v := range f.Outside {
+		if e := wetRange.Check("Outside", v); e != nil {
+			return errors.Join(err, fmt.Errorf("hour %d: %w", i, e))
+		}
+	}
+	return err
+}
+
+var wetRange = Range{Min: -60, Max: 50, Unit: "°C"}
+
+// column is the state's geometry: heat contents are of air, structure, layers.
+type column struct {
+	f      *FreezeOut
+	layers int
+	thick  [maxLayers]float64 // m
+	depth  [maxLayers]float64 // m, of a layer's middle
+}
+
+// soilHeat is the heat content of soil at t, J/m³ above thawed at 0 °C.
+func (s *SoilColumn) soilHeat(t float64) float64 {
+	thawed, frozen := s.Dry+waterCapacity*s.Water, s.Dry+iceCapacity*s.Water
+	switch {
+	case t >= 0:
+		return thawed * t
+	case t >= -s.FreezingSpan:
+		return (thawed + fusionHeat*s.Water/s.FreezingSpan) * t
+	}
+	return -thawed*s.FreezingSpan - fusionHeat*s.Water + frozen*(t+s.FreezingSpan)
+}
+
+// soilAt is the inverse of soilHeat, with the frozen fraction.
+func (s *SoilColumn) soilAt(e float64) (t, ice float64) {
+	thawed, frozen := s.Dry+waterCapacity*s.Water, s.Dry+iceCapacity*s.Water
+	full := -thawed*s.FreezingSpan - fusionHeat*s.Water
+	switch {
+	case e >= 0:
+		return e / thawed, 0
+	case e >= full:
+		t = e / (thawed + fusionHeat*s.Water/s.FreezingSpan)
+		return t, -t / s.FreezingSpan
+	}
+	return (e-full)/frozen - s.FreezingSpan, 1
+}
+
+// airHeat is the heat content of the air at t, J, its vapour included, and
+// its slope in J/K.
+func (f *FreezeOut) airHeat(t float64) (e, slope float64) {
+	e, slope = f.Nodes.AirCapacity*t, f.Nodes.AirCapacity
+	if f.WetAir > 0 {
+		p := psychro.SaturationPressure(t)
+		dry := constant.StandardPressure - p
+		e += f.WetAir * vaporHeat * vapourRatio * p / dry
+		slope += f.WetAir * vaporHeat * vapourRatio * constant.StandardPressure / (dry * dry) * psychro.SaturationSlope(t)
+	}
+	return e, slope
+}
+
+const vapourRatio = 0.621945 // ratio of the molar masses of water and dry air [HoF17] ch. 1
+
+// airAt inverts airHeat from a near guess by Newton's steps, kept in range.
+func (f *FreezeOut) airAt(e, guess float64) float64 {
+	if f.WetAir == 0 {
+		return e / f.Nodes.AirCapacity
+	}
+	t := guess
+	for range 30 {
+		v, slope := f.airHeat(t)
+		dt := (e - v) / slope
+		t = math.Max(-100, math.Min(90, t+dt))
+		if math.Abs(dt) < 1e-11 {
+			break
+		}
+	}
+	return t
+}

@@ -1,0 +1,124 @@
+package airheat
+
+import (
+	"math"
+	"testing"
+	"time"
+
+	"github.com/stretchr/testify/require"
+)
+
+func openHouse(hours int) FreezeOut {
+	n := testNodes()
+	n.Leakage = 2500
+	f := FreezeOut{Nodes: n, Soil: DefaultSoilColumn(90), WetAir: 250, Deep: 7, Start: 6, SkyDrop: 0, AirLimit: -4, SoilLim: -2, Outside: make([]float64, hours)}
+	for i := range f.Outside {
+		f.Outside[i] = -10
+	}
+	return f
+}
+
+func TestFreezeOutClosesItsBalance(t *testing.T) {
+	f := openHouse(96)
+	f.Nodes.CoverSky, f.SkyDrop, f.Heat = 120, 15, 500
+	c, err := f.Run()
+	require.NoError(t, err)
+	require.Less(t, math.Abs(c.Residual)/c.Released, 1e-9)
+	require.Greater(t, c.FrostDepth, 0.02)
+	require.Less(t, c.FrostDepth, 0.6)
+	require.Greater(t, c.AirBelow, 80*time.Hour)
+	require.Less(t, c.SurfaceBelow, c.AirBelow)
+	require.Greater(t, c.SurfaceBelow, time.Duration(0))
+	require.LessOrEqual(t, c.SurfaceSpell, c.SurfaceBelow)
+}
+
+// Without water the march must agree with the exact solution of a like
+// three-node house: two thin layers can be made one node.
+func TestFreezeMarchWithoutLatentHeatIsLinear(t *testing.T) {
+	f := openHouse(48)
+	f.WetAir, f.Soil.Water, f.Soil.Frozen = 0, 0, f.Soil.Thawed
+	a, err := f.Run()
+	require.NoError(t, err)
+	g := f
+	g.Outside = make([]float64, 48)
+	for i := range g.Outside {
+		g.Outside[i] = f.Outside[i] + 5
+	}
+	g.Deep, g.Start = f.Deep+5, f.Start+5
+	b, err := g.Run()
+	require.NoError(t, err)
+	for i := range a.Air { // shifting all temperatures shifts the course
+		require.InDelta(t, a.Air[i]+5, b.Air[i], 1e-9)
+		require.InDelta(t, a.Surface[i]+5, b.Surface[i], 1e-9)
+	}
+	// Air and structure alone, the soil nearly cut off, against the exact house.
+	f.Soil.Area, f.Soil.Surface = 0.1, 0.1
+	c, err := f.Run()
+	require.NoError(t, err)
+	n := f.Nodes
+	n.AirSoil, n.SoilCapacity, n.SoilDeep = 0, 1e6, 1
+	h := house(t, n)
+	want := h.After(Temperatures{6, 6, 6}, Drive{Outside: -10, Deep: 7}, 3*time.Hour)
+	require.InDelta(t, want.Air, c.Air[2], 1e-3)
+}
+
+func TestLatentHeatHoldsTheSurface(t *testing.T) {
+	wet := openHouse(72)
+	dry := openHouse(72)
+	dry.Soil.Water = 0
+	w, err := wet.Run()
+	require.NoError(t, err)
+	d, err := dry.Run()
+	require.NoError(t, err)
+	require.Less(t, w.SurfaceBelow, d.SurfaceBelow)
+	require.Greater(t, w.Released, d.Released)
+	// Vapour that condenses slows the air.
+	closed := openHouse(5)
+	closed.Nodes.Leakage = 60
+	moist, err := closed.Run()
+	require.NoError(t, err)
+	closed.WetAir = 0
+	plain, err := closed.Run()
+	require.NoError(t, err)
+	require.Greater(t, moist.Air[0], plain.Air[0])
+}
+
+func TestFreezeStepIsFineEnough(t *testing.T) {
+	f := openHouse(30)
+	f.Soil.Layers = 6
+	c := newColumn(&f)
+	per := int(math.Round(3600 / c.step()))
+	coarse, fine := c.march(per), c.march(10*per)
+	for i := range coarse.Air {
+		require.InDelta(t, fine.Air[i], coarse.Air[i], 0.01)
+		require.InDelta(t, fine.Surface[i], coarse.Surface[i], 0.01)
+	}
+}
+
+func TestSoilHeatInverts(t *testing.T) {
+	s := DefaultSoilColumn(1)
+	for _, v := range []float64{-20, -3, -0.5, -0.3, -0.01, 0, 2, 15} {
+		got, ice := s.soilAt(s.soilHeat(v))
+		require.InDelta(t, v, got, 1e-12)
+		require.InDelta(t, math.Max(0, math.Min(1, -v/0.5)), ice, 1e-12)
+	}
+	require.InDelta(t, (1.2e6+4200*200)*10, s.soilHeat(10), 1e-6)
+	require.InDelta(t, -333.6e3*200-(1.2e6+4200*200)*0.5-(1.2e6+2100*200)*4.5, s.soilHeat(-5), 1e-3)
+	f := openHouse(1)
+	e, slope := f.airHeat(10)
+	up, _ := f.airHeat(10.001)
+	require.InDelta(t, slope, (up-e)/0.001, 1e-3*slope)
+	require.InDelta(t, 4.2e5*10+250*2.501e6*0.00766, e, 3e4)
+	require.InDelta(t, 10, f.airAt(e, -5), 1e-9)
+}
+
+func TestFreezeOutRefuses(t *testing.T) {
+	_, err := FreezeOut{}.Run()
+	for _, name := range []string{"AirCapacity", "Soil.Area", "Soil.Layers", "Outside"} {
+		require.ErrorContains(t, err, name)
+	}
+	f := openHouse(8000)
+	f.Nodes.AirCapacity = 1
+	_, err = f.Run()
+	require.ErrorIs(t, err, ErrNotConverged)
+}
