@@ -39,7 +39,7 @@ func TestBranchesBalanceFlowAndPressure(t *testing.T) {
 }
 
 func TestTwinBranchesShareAlike(t *testing.T) {
-	tree, b := demoTree(t)
+	_, b := demoTree(t)
 	b[4].Segments = b[3].Segments
 	tree, err := NewTree(b...)
 	require.NoError(t, err)
