@@ -74,7 +74,7 @@ func IncompleteCarbonLoss(co, co2, carbon float64) float64 {
 
 // EfficiencyRange is that of an efficiency on the lower heating value; a
 // condensing heater of methane can reach 1.11.
-var EfficiencyRange = Range{Min: 0.05, Max: 1.12, Unit: "fraction", Source: "of the lower heating value; the higher one is at most 1.19 of it"}
+var EfficiencyRange = Range{Min: 0.05, Max: 1.12, Unit: "fraction", Source: "of the lower heating value"}
 
 // Burner is a fired heater as it uses fuel at part load: it cycles, and what
 // it loses while it stands ready falls on every hour.

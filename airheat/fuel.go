@@ -83,7 +83,7 @@ func (f *Fuel) valid() error {
 		err = Range{Min: 1e-9, Max: 1, Unit: "kmol/kg", Source: "the fuel must need oxygen"}.Check("oxygen needed", oxygen)
 	}
 	if err == nil {
-		err = Range{Min: f.Lower, Max: 1.3 * f.Lower, Unit: "J/kg", Source: "not below Lower"}.Check("Higher", f.Higher)
+		err = Range{Min: f.Lower, Max: 1.6 * f.Lower, Unit: "J/kg", Source: "at or above Lower"}.Check("Higher", f.Higher)
 	}
 	if err != nil {
 		return fmt.Errorf("fuel %q: %w", f.Name, err)
