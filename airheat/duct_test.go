@@ -126,5 +126,10 @@ func TestDuctHeatClosesItsBalance(t *testing.T) {
 	for _, w := range []string{"Section.Diameter", "HeatTransfer", "flow", "inlet", "Air.Viscosity"} {
 		require.ErrorContains(t, err, w)
 	}
-	require.True(t, math.IsNaN(DuctFilm(100, 0.7, 0.026, 0.3)))
+	for _, bad := range [][2]float64{{9999, 0.7}, {5.0001e6, 0.7}, {2e4, 0.4999}, {2e4, 200.01}} {
+		require.True(t, math.IsNaN(DuctFilm(bad[0], bad[1], 0.026, 0.3)))
+	}
+	for _, good := range [][2]float64{{1e4, 0.7}, {5e6, 0.7}, {2e4, 0.5}, {2e4, 200}} {
+		require.Positive(t, DuctFilm(good[0], good[1], 0.026, 0.3))
+	}
 }

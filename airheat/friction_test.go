@@ -132,3 +132,11 @@ func TestRivalsEndWhereTheySay(t *testing.T) {
 		}
 	}
 }
+
+// The switch of AltshulTsal lies at a raw factor of 0.018, where the two forms
+// differ by 0.6 %.
+func TestAltshulTsalSwitches(t *testing.T) {
+	at := func(raw float64) float64 { return AltshulTsal(1e5, math.Pow(raw/0.11, 4)-68e-5) }
+	require.InEpsilon(t, 0.01805, at(0.01805), 1e-12)
+	require.InEpsilon(t, 0.85*0.01795+0.0028, at(0.01795), 1e-12)
+}
