@@ -1,0 +1,157 @@
+package main
+
+import (
+	"fmt"
+	"io"
+	"math"
+	"strings"
+
+	"cloche.example/internal/report"
+	"cloche.example/lighting"
+)
+
+func write(out io.Writer, d input) {
+	var r report.Report
+	f, t := d.file, d.table
+	r.Title("What %s says", d.name)
+	if d.demo {
+		r.Note("The fixture, its photometry and its spectrum are invented for this example.")
+	}
+
+	r.Section("File")
+	r.Text("Edition", "", f.Edition.String())
+	for _, l := range f.Labels {
+		r.Text(l.Keyword, "", strings.ReplaceAll(l.Value, "\n", " / "))
+	}
+	r.Text("Luminous opening", "", f.Opening())
+	r.Value("Width, length, height: width", math.Abs(f.Width), 3, "m")
+	r.Value("length", math.Abs(f.Length), 3, "m")
+	r.Value("height", math.Abs(f.Height), 3, "m")
+	r.Value("Input power", f.InputPower, 1, "W")
+	if f.Tilt != nil {
+		last := len(f.Tilt.Angles) - 1
+		r.Text("Tilt data", fmt.Sprint(last+1), fmt.Sprintf("angles from %g to %g degree, not applied below", f.Tilt.Angles[0], f.Tilt.Angles[last]))
+	}
+
+	r.Section("Angles")
+	v, h := f.Web.Vertical, f.Web.Horizontal
+	r.Text("Type", map[lighting.Coordinates]string{lighting.TypeA: "A", lighting.TypeB: "B", lighting.TypeC: "C"}[f.Web.Coordinates], "")
+	r.Text("Vertical", fmt.Sprint(len(v)), fmt.Sprintf("from %g to %g degree", v[0], v[len(v)-1]))
+	r.Text("Horizontal", fmt.Sprint(len(h)), fmt.Sprintf("from %g to %g degree: %s", h[0], h[len(h)-1], symmetry(f.Web)))
+
+	r.Section("Light")
+	top := 0.0
+	for _, row := range f.Web.Intensity {
+		for _, c := range row {
+			top = max(top, c)
+		}
+	}
+	r.Value("Greatest intensity", top, 1, "cd")
+	r.Value("Straight down", t.Intensity(0, 0), 1, "cd")
+	r.Value("Flux, exact integral of the table", t.Flux(), 1, "lm")
+	r.Value("of it below the horizontal", flux(f.Web, t, 90), 1, "lm")
+	if lamps := f.LampLumens(); !math.IsNaN(lamps) {
+		r.Value("Flux over lumens of the lamps", t.Flux()/lamps, 4, "")
+	}
+	if f.InputPower > 0 {
+		r.Value("Luminous efficacy", t.Flux()/f.InputPower, 1, "lm/W")
+	}
+	for _, c := range []float64{0, 90} {
+		r.Value(fmt.Sprintf("Full angle at half of the greatest, plane %g-%g", c, c+180), width(t, c, 0.5), 0, "degree")
+		r.Value(fmt.Sprintf("Full angle at a tenth, plane %g-%g", c, c+180), width(t, c, 0.1), 0, "degree")
+	}
+	photons(&r, d)
+
+	if len(f.Warnings) > 0 {
+		r.Section("Accepted, though it departs from the standard")
+		for _, w := range f.Warnings {
+			r.Note("%s", w)
+		}
+	}
+	r.Section("Cautions")
+	r.Note("Do not look into bright or narrow beams, and keep blue and ultraviolet light off eyes. What stands here is not a safety assessment.")
+	r.WriteTo(out)
+}
+
+func photons(r *report.Report, d input) {
+	r.Section("Photons")
+	if d.spectrum == nil {
+		r.Note("LM-63 holds candela and lumens only. With the spectrum of the light (-spectrum) photons follow.")
+		return
+	}
+	s := *d.spectrum
+	r.Value("Illuminance of a PPFD", s.LuxPerPPFD(), 2, "lx per µmol/(m² s)")
+	r.Value("Photons in a joule of light, 400-700 nm", s.PARPhotonsPerJoule(), 3, "µmol/J")
+	ppf := d.table.Flux() * s.PhotonsPerLumen(lighting.PAR)
+	r.Value("PPF, 400-700 nm", ppf, 1, "µmol/s")
+	r.Value("Far-red, 700-800 nm, kept apart", d.table.Flux()*s.PhotonsPerLumen(lighting.FarRed), 2, "µmol/s")
+	if d.file.InputPower > 0 {
+		e := ppf / d.file.InputPower
+		r.Value("Photon efficacy", e, 2, "µmol/J")
+		r.Value("Share of the power that leaves as these photons", lighting.LightShare(e, s.PARPhotonsPerJoule()), 3, "")
+	}
+	r.Note("The spectrum is taken to be the same in every direction.")
+}
+
+// symmetry says what the horizontal angles stand for.
+func symmetry(w lighting.Web) string {
+	first, last := w.Horizontal[0], w.Horizontal[len(w.Horizontal)-1]
+	switch {
+	case w.Coordinates != lighting.TypeC && first == 0:
+		return "mirrored"
+	case w.Coordinates != lighting.TypeC:
+		return "no symmetry"
+	case last == 0:
+		return "the same all round"
+	case last == 90:
+		return "mirrored in both planes"
+	case last == 180:
+		return "mirrored in the plane 0-180"
+	case first == 90:
+		return "mirrored in the plane 90-270"
+	}
+	return "no symmetry"
+}
+
+// flux integrates the light within an angle from straight down, lm, on rings of
+// a quarter degree.
+func flux(w lighting.Web, t *lighting.Table, within float64) float64 {
+	if w.Coordinates == lighting.TypeC && w.Vertical[len(w.Vertical)-1] <= within {
+		return t.Flux()
+	}
+	const step = 0.25
+	sum := 0.0
+	for g := step / 2; g < within; g += step {
+		ring := 0.0
+		for c := 1.0; c < 360; c += 2 {
+			ring += t.Intensity(g, c) / 180
+		}
+		sum += 2 * math.Pi * ring * (math.Cos((g-step/2)*math.Pi/180) - math.Cos((g+step/2)*math.Pi/180))
+	}
+	return sum
+}
+
+// width is the full angle, degree, between the outermost directions of a plane
+// whose intensity is a share of the plane's greatest.
+func width(t *lighting.Table, c, share float64) float64 {
+	top := 0.0
+	at := func(g float64) float64 {
+		if g < 0 {
+			return t.Intensity(-g, c+180)
+		}
+		return t.Intensity(g, c)
+	}
+	for g := -90.0; g <= 90; g += 0.25 {
+		top = max(top, at(g))
+	}
+	if top == 0 {
+		return math.NaN()
+	}
+	low, high := 90.0, -90.0
+	for g := -90.0; g <= 90; g += 0.25 {
+		if at(g) >= share*top {
+			low, high = min(low, g), max(high, g)
+		}
+	}
+	return high - low
+}
