@@ -104,7 +104,8 @@ func (c *column) march(per int) FreezeCourse {
 	}
 	stored := total(&y)
 	r := FreezeCourse{LowestAir: f.Start, LowestSoil: f.Start, Air: make([]float64, len(f.Outside)), Surface: make([]float64, len(f.Outside)), Step: duration(dt)}
-	guess, surface := f.Start, f.Start
+	guess := f.Start
+	var surface float64
 	var airSpell, soilSpell, airIn, soilIn, airLong, soilLong float64
 	var k1, k2, k3, k4, z [freezeStateLen]float64
 	for h, to := range f.Outside {
