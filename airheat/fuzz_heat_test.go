@@ -1,0 +1,75 @@
+package airheat
+
+import (
+	"math"
+	"testing"
+	"time"
+
+	"cloche.example/psychro"
+)
+
+func finite(v ...float64) bool {
+	for _, x := range v {
+		if math.IsNaN(x) || math.IsInf(x, 0) {
+			return false
+		}
+	}
+	return true
+}
+
+func FuzzDuty(f *testing.F) {
+	f.Add(20.0, 0.5, 101325.0, 0.55, uint8(1), 60000.0)
+	f.Add(-10.0, 1.0, 70000.0, 1e4, uint8(3), 1e9)
+	f.Add(0.0, 0.0, 101325.0, 1.0, uint8(0), math.NaN())
+	f.Fuzz(func(t *testing.T, c, rh, p, flow float64, basis uint8, power float64) {
+		for _, m := range []psychro.Model{psychro.IdealGas, psychro.RealGas} {
+			in, err := m.FromRelativeHumidity(c, rh, p)
+			if err != nil {
+				continue
+			}
+			d, err := RiseFor(in, Flow{flow, FlowBasis(basis)}, power)
+			if err != nil {
+				continue
+			}
+			if !finite(d.Power, d.Outlet, d.DryAir, d.OutletFlow) || math.Abs(d.Power-power) > 1e-9*power+1e-9 {
+				t.Fatalf("%+v for %g W", d, power)
+			}
+		}
+	})
+}
+
+func FuzzReach(f *testing.F) {
+	f.Add(4.2e5, 2.6e6, 3.1e7, 640.0, 780.0, 520.0, 60.0, -8.0, 1e-4, 16.0, 2.0)
+	f.Add(1.0, 1e13, 1.0, 1e9, 0.0, 1e-9, 1e9, 50.0, -0.1, 0.0, 0.0)
+	f.Fuzz(func(t *testing.T, ca, cs, cg, cover, as, ag, deep, outside, ramp, start, level float64) {
+		h, err := NewHouse(Nodes{AirCapacity: ca, StructureCapacity: cs, SoilCapacity: cg, Cover: cover, AirStructure: as, AirSoil: ag, StructureOutside: as / 10, SoilDeep: deep})
+		if err != nil {
+			return
+		}
+		e, err := h.Reach(Temperatures{start, start, start}, Drive{Outside: outside, Ramp: ramp, Deep: 8}, AirNode, level, 1000*time.Hour)
+		if err != nil {
+			return
+		}
+		if e.Time < 0 || e.Time > 1000*time.Hour || !finite(e.State.Air) {
+			t.Fatalf("%+v", e)
+		}
+	})
+}
+
+func FuzzFlueLoss(f *testing.F) {
+	f.Add(0.5, 0.06, 0.43, 0.0, 18e6, 1.3, 180.0, 20.0)
+	f.Add(0.75, 0.25, 0.0, 0.0, 50e6, 1.0, 30.0, 15.0)
+	f.Fuzz(func(t *testing.T, c, h, o, w, lower, ratio, flue, air float64) {
+		fuel, err := NewFuel("fuzz", Composition{Carbon: c, Hydrogen: h, Oxygen: o, Water: w, Ash: 1 - c - h - o - w}, lower)
+		if err != nil {
+			return
+		}
+		l, err := fuel.FlueLoss(DefaultCombustionAir(), ratio, flue, air, 101325)
+		if err != nil {
+			return
+		}
+		if !finite(l.Sensible, l.Latent, l.OfLower, l.OfHigher, l.DewPoint) || l.Condensed < 0 || l.Condensed > l.Water*(1+1e-9)+1e-9 {
+			t.Fatalf("%+v", l)
+		}
+	})
+}
