@@ -18,6 +18,44 @@
 // 900 °C); acid dew point of sulphurous flue gas; more than one temperature
 // of a node; transfer of moisture between the nodes of the exact solution.
 //
+// # Heat
+//
+// Burning fuel makes carbon monoxide, supply air burns and scorches, a house
+// without power freezes: CombustionCaution, SupplyCaution, FrostCaution and
+// FreezeCaution are there to be printed.
+//
+//	function              equation               range                 accuracy              check
+//	PowerFor, RiseFor     [HoF17] ch. 1 eq. 26,  −90 to 300 °C ideal,  rounding              by hand; Nag Ex. 15.10; trade figure
+//	FlowFor               30                     to boiling real gas
+//	TwoLayers             two heat balances      Lower above Outside   rounding              worked by hand; mixed bound
+//	Stoichiometry, Burn   atoms and [IupacAw21]  any composition       rounding              Babcock, Joel, Murphy and McKay, ORNL
+//	AirRatioFromO2, -CO2  exact                  complete combustion   rounding              each the other's inverse
+//	FlueLoss              [Janaf98] integrals    −20 to 900 °C         0.1 % of the tables   table in another language; JANAF
+//	FlueGas.DewPoint      vapour pressure        no sulphur            0.05 K                the same table
+//	Siegert               [BimschV10]            above the dew point   1 to 5 % of FlueLoss  from memory
+//	SiegertFor            fitted to FlueLoss     1 to 12 % of oxygen   0.2 % of FlueLoss     scan
+//	MoistHeating          [IsoFuel21]            moisture 0 to 1       definition            wood energy sheet
+//	Dulong, Boie          as they stand          coal; wood poor       1 to 3 % apart        Murphy Ex. 6.8; declared values
+//	House.After, Reach    eigenvectors           linear nodes          1e-7 K, 1e-5 s        40-digit matrix exponential; marching
+//	NightSetBack          exact steps of 5 min   constant weather      balance 1e-6          bound by the mean set-point
+//	FreezeOut             heat contents, march   step from the nodes   0.01 K of a tenth     balance 1e-9; fine steps; exact house
+//	Season                sums over the year     8,760 or 8,784 h      rounding              constant year; Murphy Ex. 9.5
+//	Utilisation, Monthly  [IsoEnergy08]          ratio from 0          of the method         limits; constant year
+//	SeasonNodes           exact hours            linear nodes          balance 1e-9          constant year; House.After
+//
+// The methods of the season part for stated reasons: Hourly keeps no sun for
+// the night and is the highest; bins and degree-hours lend gains from one hour
+// to another of the same temperature and are lower; the months know no single
+// night; SeasonNodes stores and pays for the soil, which the others leave out.
+//
+// Known departures: the Shomate fits of CO2, SO2 and CO begin at 298 K and
+// that of vapour at 500 K, and are used from 240 K on (0.5 % of cp at worst).
+// Nitrogen of the air stands for its argon in volumes and heat. Older tables
+// of atomic weights (12, 1, 16) and 23.15 % of oxygen by mass move the
+// printed examples of the sources by up to 0.5 %; such rows say so. The real
+// gas ends at the boiling point, beyond which a supply of more than 100 °C
+// needs psychro.IdealGas.
+//
 // # Air movement
 //
 // One flow in a duct, a tree of branches, a perforated tube or a store: steady,
