@@ -31,7 +31,7 @@ func (l SupplyLimits) Warnings(supply float64) []string {
 		limit float64
 	}{{"film", l.Film}, {"plants", l.Plant}, {"people", l.Person}} {
 		if supply > k.limit {
-			w = append(w, fmt.Sprintf("supply air of %.0f °C is above the %.0f °C that %s bear at the outlet", supply, k.limit, k.what))
+			w = append(w, fmt.Sprintf("supply air of %.0f °C is above the limit of %.0f °C for %s at the outlet", supply, k.limit, k.what))
 		}
 	}
 	return w
