@@ -69,14 +69,14 @@ const (
 )
 
 func frostPoint(e, p float64) float64 {
-	l := math.Log(e / triplePressure)
+	l := math.Log(e * (1 / triplePressure))
 	g := p*(gi0+l*(gi1+l*gi2)) + e*(gi3+l*gi4)
 	if !(l > -13) { // below the fit of the line over ice
 		return refineDewPoint(Ice, e, p)
 	}
 	u := iceInverse(l - g)
 	T := tripleKelvin / (1 + u)
-	return correctDewPoint(Ice, e, p, g, T, -(u+1)/T*iceLogDerivative(u))
+	return correctDewPoint(Ice, e, p, g, T, -(u+1)*(u+1)*(1/tripleKelvin)*iceLogDerivative(u))
 }
 
 func liquidDewPoint(e, p float64) float64 {
@@ -84,8 +84,8 @@ func liquidDewPoint(e, p float64) float64 {
 	g := p*(gl0+b*(gl1+b*gl2)) + e*(gl3+b*gl4)
 	q := g / 4
 	b *= 1 - q*(1-q/2*(1-q/3*(1-q/4))) // exp(-g/4)
-	T := liquidTemperatureOf(b)
-	return correctDewPoint(Liquid, e, p, g, T, liquidLogSlope(T, b))
+	T, x := liquidTemperatureOf(b)
+	return correctDewPoint(Liquid, e, p, g, T, liquidLogSlope(T, x, b))
 }
 
 // correctDewPoint returns the dew point, °C, of vapour of pressure e in air of
@@ -103,7 +103,7 @@ func correctDewPoint(surface Surface, e, p, g, T, slope float64) float64 {
 	if surface == Ice {
 		drift = 0
 	}
-	return T + d/(1-d*(1/T+drift)) - kelvin
+	return T + d*(1+d*(1/T+drift)) - kelvin
 }
 
 // refineDewPoint solves the same equation by the inverse of the saturation

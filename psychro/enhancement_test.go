@@ -20,7 +20,8 @@ func TestEnhancementSlope(t *testing.T) {
 				}
 				rise := iceLogSlope(at)
 				if s == Liquid {
-					rise = liquidLogSlope(at+kelvin, liquidRoot(at+kelvin))
+					root, x := liquidRoot(at + kelvin)
+					rise = liquidLogSlope(at+kelvin, x, root)
 				}
 				logF, slope := enhancementSlope(s, at+kelvin, p, pureSaturation(s, at), rise)
 				require.InDelta(t, f(at), logF, 2e-11)

@@ -28,14 +28,13 @@ func (s State) Entropy() float64 {
 	z := 100 / T
 	baa, baw, bww := virials(z)
 	caa, caw, cww := caloric(z)
-	return s.realEntropyOf(mix(s.x, baa, baw, bww), mix(s.x, caa, caw, cww))
+	return s.realEntropyOf(mix(s.x, baa, baw, bww), mix(s.x, caa, caw, cww), math.Log(T))
 }
 
-// realEntropyOf takes the mixture's B and B - T dB/dT, cm³/mol.
-func (s State) realEntropyOf(b, c float64) float64 {
+// realEntropyOf takes the mixture's B and B - T dB/dT, cm³/mol, and ln T.
+func (s State) realEntropyOf(b, c, logT float64) float64 {
 	T := s.t + kelvin
 	x, xa := s.x, 1-s.x
-	logT := math.Log(T)
 	air := ha1*logT + T*(2*ha2+T*(3.0/2*ha3+T*(4.0/3*ha4+T*(5.0/4*ha5)))) + airEntropy
 	vapour := hw1*logT + T*(2*hw2+T*(3.0/2*hw3+T*(4.0/3*hw4+T*(5.0/4*hw5)))) + waterEntropy
 	slope := 1e-6 * (b - c) / T // dB/dT

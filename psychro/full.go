@@ -1,5 +1,7 @@
 package psychro
 
+import "math"
+
 // Properties are all properties of a State in one place, for a program that
 // prints or stores them. The methods of the same names explain each.
 type Properties struct {
@@ -32,7 +34,8 @@ type Properties struct {
 
 // Properties returns all properties; what several share is computed once.
 func (s State) Properties() Properties {
-	h, v, entropy := s.energies()
+	logT := math.Log(s.t + kelvin)
+	h, v, entropy := s.energies(logT)
 	cp, latent := s.HeatCapacity(), s.LatentHeat()
 	mu, k := s.transport()
 	q := Properties{
@@ -57,7 +60,7 @@ func (s State) Properties() Properties {
 		LatentHeat:               latent,
 		Viscosity:                mu,
 		Conductivity:             k,
-		VapourDiffusivity:        s.VapourDiffusivity(),
+		VapourDiffusivity:        diffusivityOf(logT, s.p),
 	}
 	q.PrandtlNumber = mu * cp / (1 + s.w) / k
 	q.SchmidtNumber = mu / (q.Density * q.VapourDiffusivity)
@@ -66,8 +69,8 @@ func (s State) Properties() Properties {
 }
 
 // energies returns enthalpy, volume and entropy, which share the virial
-// coefficients.
-func (s State) energies() (h, v, entropy float64) {
+// coefficients, given ln T.
+func (s State) energies(logT float64) (h, v, entropy float64) {
 	if s.model == IdealGas {
 		return s.Enthalpy(), s.SpecificVolume(), s.Entropy()
 	}
@@ -76,5 +79,5 @@ func (s State) energies() (h, v, entropy float64) {
 	baa, baw, bww := virials(z)
 	caa, caw, cww := caloric(z)
 	b, c := mix(s.x, baa, baw, bww), mix(s.x, caa, caw, cww)
-	return realEnthalpyOf(T, s.p, s.x, c), realVolumeOf(T, s.p, s.x, b), s.realEntropyOf(b, c)
+	return realEnthalpyOf(T, s.p, s.x, c), realVolumeOf(T, s.p, s.x, b), s.realEntropyOf(b, c, logT)
 }

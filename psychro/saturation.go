@@ -104,7 +104,8 @@ func SaturationSlopeOver(s Surface, t float64) float64 {
 	if s == Ice {
 		return iceSaturation(t) * iceLogSlope(t)
 	}
-	return liquidSaturation(t) * liquidLogSlope(t+kelvin, liquidRoot(t+kelvin))
+	q, x := liquidRoot(t + kelvin)
+	return liquidSaturation(t) * liquidLogSlope(t+kelvin, x, q)
 }
 
 func pureSaturation(s Surface, t float64) float64 {
@@ -127,41 +128,46 @@ func quadraticABC(x float64) (a, b, c float64) {
 
 // liquidSaturation is [IapwsIF07] eq. 30: Pa, from °C.
 func liquidSaturation(t float64) float64 {
-	q := liquidRoot(t + kelvin)
+	q, _ := liquidRoot(t + kelvin)
 	q *= q
 	return q * q * 1e6
 }
 
-// liquidRoot is the fourth root of eq. 30, p in MPa, from K.
-func liquidRoot(T float64) float64 {
-	a, b, c := quadraticABC(T + n9/(T-n10))
-	return 2 * c / (math.Sqrt(b*b-4*a*c) - b) // eq. 30
+// liquidRoot is the fourth root of eq. 30, p in MPa, from T in K, and the x of
+// its quadratic, the theta of eq. 29b.
+func liquidRoot(T float64) (root, x float64) {
+	x = T + n9/(T-n10)
+	a, b, c := quadraticABC(x)
+	return 2 * c / (math.Sqrt(b*b-4*a*c) - b), x // eq. 30
 }
 
 // liquidTemperature is [IapwsIF07] eq. 31: °C, from Pa.
 func liquidTemperature(e float64) float64 {
-	return liquidTemperatureOf(math.Sqrt(math.Sqrt(e*1e-6))) - kelvin
+	T, _ := liquidTemperatureOf(math.Sqrt(math.Sqrt(e * 1e-6)))
+	return T - kelvin
 }
 
-// liquidTemperatureOf is eq. 31 in K, from the fourth root of p in MPa.
-func liquidTemperatureOf(beta float64) float64 {
+// liquidTemperatureOf is eq. 31 in K, from the fourth root of p in MPa, and its
+// D, the theta of eq. 29b.
+func liquidTemperatureOf(beta float64) (T, x float64) {
 	s := beta * beta
 	ee := s + n3*beta + n6
 	f := n1*s + n4*beta + n7
 	g := n2*s + n5*beta + n8
 	d := 2 * g / (-f - math.Sqrt(f*f-4*ee*g))
 	h := n10 + d
-	return (h - math.Sqrt(h*h-4*(n9+n10*d))) / 2 // eq. 31
+	return (h - math.Sqrt(h*h-4*(n9+n10*d))) / 2, d // eq. 31
 }
 
 // liquidLogSlope is d ln p/dT on the line of [IapwsIF07], 1/K, at T in K with
-// beta the fourth root of p in MPa: the quadratic of eq. 29 differentiated.
-func liquidLogSlope(T, beta float64) float64 {
-	d := 1 / (T - n10)
-	x := T + n9*d
+// the theta x of eq. 29b and beta, the fourth root of p in MPa: the quadratic
+// of eq. 29 differentiated. n9/(T - n10) is x - T, so that dx/dT needs no
+// division.
+func liquidLogSlope(T, x, beta float64) float64 {
+	d := x - T
 	by := (2*beta*x+n1*beta+2*n3*x+n4)*beta + 2*n6*x + n7
 	ba := 2*beta*((x+n1)*x+n2) + (n3*x+n4)*x + n5
-	return -4 * by * (1 - n9*d*d) / (ba * beta)
+	return -4 * by * (1 - d*d*(1/n9)) / (ba * beta)
 }
 
 // iceSaturation is [IapwsIce11] eq. 6: Pa, from °C.

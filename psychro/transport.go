@@ -58,7 +58,13 @@ func VapourDiffusivity(t, p float64) float64 {
 	if !Temperatures.Contains(t) || !Pressures.Contains(p) {
 		return nan
 	}
-	return diffusivityZero * standardPressure / p * math.Exp(diffusivityExponent*math.Log(1+t/kelvin))
+	return diffusivityOf(math.Log(t+kelvin), p)
+}
+
+// diffusivityOf takes ln T.
+func diffusivityOf(logT, p float64) float64 {
+	const logKelvin = 5.610021094841726 // ln 273.15
+	return diffusivityZero * standardPressure / p * math.Exp(diffusivityExponent*(logT-logKelvin))
 }
 
 // vapourViscosityOf is that of dilute water vapour, Pa s, from 647.096/T and its

@@ -69,14 +69,18 @@ func enhancement(s Surface, T, p, ps float64) float64 {
 // enhancementSlope returns the logarithm of the factor and its derivative
 // d ln f/dT, 1/K, given the slope d ln ps/dT, 1/K.
 func enhancementSlope(s Surface, T, p, ps, slope float64) (logF, logSlope float64) {
+	perT := 1 / T
+	caa, caw, cww := caloric(100 * perT)
+	return enhancementSlopeOf(s, perT, p, ps, slope, caa, caw, cww)
+}
+
+// enhancementSlopeOf takes 1/T and what caloric returns at T.
+func enhancementSlopeOf(s Surface, perT, p, ps, slope, caa, caw, cww float64) (logF, logSlope float64) {
 	vc := volumeLiquid
 	if s == Ice {
 		vc = volumeIce
 	}
-	perT := 1 / T
-	z := 100 * perT
-	baa, baw, bww := virials(z)
-	caa, caw, cww := caloric(z)
+	baa, baw, bww := virials(100 * perT)
 	k := 1e-6 / gasConstant * perT
 	b, c := baa-2*baw+bww, caa-2*caw+cww
 	pure, mixed := k*(p-ps)*(vc-bww), k*p*b

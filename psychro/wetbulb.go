@@ -62,6 +62,7 @@ func (s State) bulb(surface Surface, tw, h float64) (y, slope, bend float64) {
 	T := tw + kelvin
 	perT := 1 / T
 	m, p := s.model, s.p
+	caa, caw, cww := caloric(100 * perT)
 	var ps, rise float64 // saturation pressure and d ln ps/dT
 	var xs, grow float64 // mole fraction and d ln xs/dT
 	switch {
@@ -69,10 +70,10 @@ func (s State) bulb(surface Surface, tw, h float64) (y, slope, bend float64) {
 		ps, rise = handbookSaturation(surface, tw), handbookLogSlope(surface, tw)
 		xs, grow = ps/p, rise
 	case surface == Liquid:
-		root := liquidRoot(T)
+		root, x := liquidRoot(T)
 		ps = root * root
 		ps *= ps * 1e6
-		rise = liquidLogSlope(T, root)
+		rise = liquidLogSlope(T, x, root)
 	default:
 		ps, rise = iceSaturation(tw), iceLogSlope(tw)
 	}
@@ -80,7 +81,7 @@ func (s State) bulb(surface Surface, tw, h float64) (y, slope, bend float64) {
 		return math.Inf(1), 1, 0
 	}
 	if m == RealGas {
-		f, extra := enhancementSlope(surface, T, p, ps, rise)
+		f, extra := enhancementSlopeOf(surface, perT, p, ps, rise, caa, caw, cww)
 		xs, grow = ps/p*(1+f*(1+f/2*(1+f/3*(1+f/4)))), rise+extra
 	}
 	perXa := 1 / (1 - xs)
@@ -92,7 +93,7 @@ func (s State) bulb(surface Surface, tw, h float64) (y, slope, bend float64) {
 		hw = latentZero + heatVapour*tw
 		hs, cs = heatAir*tw+ws*hw, heatAir+ws*heatVapour
 	} else {
-		hs, cs, hw = realEnthalpy(T, p, xs, perXa)
+		hs, cs, hw = realEnthalpy(T, perT, p, xs, perXa, mix(xs, caa, caw, cww), xs*cww-(1-xs)*caa+(1-2*xs)*caw)
 	}
 	latent := (hw - hc) * dws
 	slope = cs + latent - (ws-s.w)*cc
@@ -102,20 +103,21 @@ func (s State) bulb(surface Surface, tw, h float64) (y, slope, bend float64) {
 
 // realEnthalpy returns the enthalpy of moist air, J/kg dry air, its change
 // with temperature at constant humidity, J/(kg K), and with the humidity ratio
-// at constant temperature, J/kg; perXa is the inverse of 1 - x.
-func realEnthalpy(T, p, x, perXa float64) (h, c, byW float64) {
-	caa, caw, cww := caloric(100 / T)
+// at constant temperature, J/kg; perT and perXa are the inverses of T and of
+// 1 - x, mixed is the mixture's B - T dB/dT, cm³/mol, and half its derivative
+// by x is bend.
+func realEnthalpy(T, perT, p, x, perXa, mixed, bend float64) (h, c, byW float64) {
 	k := p * 1e-6
 	xa := 1 - x
 	air, vapour := airIdeal(T), vapourIdeal(T)
-	n := xa*air + x*vapour + k*mix(x, caa, caw, cww)
-	dn := vapour - air + 2*k*(x*cww-xa*caa+(xa-x)*caw)
+	n := xa*air + x*vapour + k*mixed
+	dn := vapour - air + 2*k*bend
 	h = n * perXa / molarAir
 	// dW = 0.622 dx/(1 - x)².
 	byW = (dn*xa + n) / (molarAir * molarRatio)
 	c = xa*(ha1+T*(2*ha2+T*(3*ha3+T*(4*ha4+T*(5*ha5))))) + x*(hw1+T*(2*hw2+T*(3*hw3+T*(4*hw4+T*(5*hw5)))))
-	daa, daw, dww := caloricSlope(100 / T)
-	c = (c - k/T*mix(x, daa, daw, dww)) * perXa / molarAir
+	daa, daw, dww := caloricSlope(100 * perT)
+	c = (c - k*perT*mix(x, daa, daw, dww)) * perXa / molarAir
 	return h, c, byW
 }
 
@@ -185,7 +187,16 @@ func (s State) solveBulb(surface Surface, lo, hi, x, h float64) float64 {
 			if hi-lo < 1e-9 {
 				return x
 			}
-			next = 0.5 * (lo + hi)
+			x = 0.5 * (lo + hi)
+			continue
+		}
+		if math.Abs(turn) < 0.01 {
+			// Mostly the second evaluation is the last, and needs no slope of
+			// its own: that of the first, bent, is good to a tenth of turn.
+			last := s.bulbBalance(surface, next, h) / (slope * (1 - bend*step))
+			if math.Abs(last*turn) < 1e-9 {
+				return max(lo, min(next-last, hi))
+			}
 		}
 		x = next
 	}
