@@ -78,7 +78,7 @@ func (s Season) check() error {
 		RangeDLI.Check("target", s.Target), RangePPFD.Check("PPFD of the lamps", s.PPFD), RangePPFD.Check("switch-off level", s.OffAbove),
 		day.Check("start of the lamps", s.From.Hours()), day.Check("end of the lamps", s.Until.Hours()),
 	}
-	if s.From > s.Until {
+	if s.From > s.Until && day.Contains(s.From.Hours()) {
 		errs = append(errs, &RangeError{Field: "end of the lamps", Value: s.Until.Hours(), Min: s.From.Hours(), Max: 24, Unit: "h"})
 	}
 	if n := len(s.Global); n != 8760 && n != 8784 {

@@ -102,7 +102,7 @@ func rings(p *plot.Plot, top float64) error {
 		if err := add(xy); err != nil {
 			return err
 		}
-		names.XYs = append(names.XYs, plotter.XY{X: 0, Y: k * s})
+		names.XYs = append(names.XYs, plotter.XY{X: 0.26 * k * s, Y: 0.966 * k * s})
 		names.Labels = append(names.Labels, fmt.Sprintf("%g", k*s))
 	}
 	for a := 0.0; a < 360; a += 30 {

@@ -1,0 +1,76 @@
+package main
+
+import (
+	"io"
+	"time"
+
+	"cloche.example/internal/demo"
+	"cloche.example/internal/report"
+	"cloche.example/lighting"
+)
+
+func write(out io.Writer, in input, r result) {
+	var p report.Report
+	y := r.year
+	p.Title("Lamps over a year: %s", r.crop.Name)
+	if in.global == "" {
+		p.Note("%s The year of hours is invented too: a clear sky after Haurwitz under clouds that wander by a fixed sequence.", demo.Note)
+	}
+
+	p.Section("Given")
+	p.Value("Daily light wanted", r.target, 1, "mol/(m² d)")
+	p.Note("%s: %s; %s (%s).", r.crop.Name, r.crop.Basis, r.crop.Source, r.crop.Read)
+	p.Value("Light of the lamps on the bed", in.ppfd, 0, "µmol/(m² s)")
+	p.Value("Light outside that reaches the bed", in.transmittance, 2, "fraction")
+	p.Value("Photons in a joule of global radiation", in.perJoule, 3, "µmol/J")
+	p.Value("Lamps may burn from", in.from, 1, "h")
+	p.Value("until", in.until, 1, "h")
+	p.Value("and only while daylight on the bed is at most", in.off, 0, "µmol/(m² s)")
+
+	p.Section("Month by month")
+	var rows [][]string
+	for m := time.January; m <= time.December; m++ {
+		mm := y.Month(m)
+		days := float64(len(mm.Days))
+		missing := 0.0
+		for _, d := range mm.Days {
+			missing += d.Deficit / days
+		}
+		rows = append(rows, []string{m.String(), report.Number(mm.Daylight/days, 1), report.Number(lighting.Deficit(r.target, mm.Daylight/days), 1),
+			report.Number(missing, 1), report.Number(mm.Burn.Hours(), 0), report.Number(float64(mm.DarkDays), 0), report.Number(float64(mm.ShortDays), 0)})
+	}
+	p.Table([]string{"", "daylight", "missing, mean day", "missing, mean of days", "lamps, h", "dark days", "short days"}, rows)
+	p.Note("Light in mol/(m² d) on the bed. Dark days miss the target without lamps, short days with them. The mean of what days miss exceeds what the mean day misses: plan with days.")
+
+	p.Section("Dark days")
+	for _, share := range []float64{0.05, 0.1, 0.25, 0.5} {
+		light := y.Percentile(share)
+		missing := lighting.Deficit(r.target, light)
+		label := report.Number(100*share, 0) + " % of the days have less daylight than"
+		p.Value(label, light, 2, "mol/(m² d)")
+		if run, err := lighting.LightingTime(missing, in.ppfd); err != nil {
+			p.Text("   lamps", "-", "longer than a day: more lamps, or less light")
+		} else {
+			p.Value("   lamps", run.Hours(), 1, "h")
+		}
+	}
+
+	p.Section("The year")
+	p.Value("Daylight on the bed", y.Daylight, 0, "mol/m²")
+	p.Value("From the lamps", y.Lamps, 0, "mol/m²")
+	p.Value("Lamps burn", y.Burn.Hours(), 0, "h")
+	p.Value("Days that miss the target without lamps", float64(y.DarkDays), 0, "")
+	p.Value("Days that miss it with them", float64(y.ShortDays), 0, "")
+	p.Value("Power", r.power, 1, "W/m² of bed")
+	p.Value("Power of the bed's lamps", r.energy.Power, 0, "W")
+	p.Value("Electricity", r.energy.Electricity/3.6e6, 0, "kWh")
+	p.Value("Heat into the house", r.energy.Heat/3.6e6, 0, "kWh")
+	p.Value("Cost", r.energy.Cost, 0, "currency")
+	p.Note("Each day is planned with its whole daylight known: a controller that must guess burns longer. All electricity ends as heat inside; where the house would have been heated in that hour it saves fuel, else it must be vented.")
+
+	p.Section("Cautions")
+	for _, c := range lighting.Cautions(nil, lighting.Bed{Length: 1, Width: 1}) {
+		p.Note("%s", c)
+	}
+	p.WriteTo(out)
+}
