@@ -1,0 +1,155 @@
+package main
+
+import (
+	"errors"
+	"fmt"
+	"time"
+
+	"cloche.example/airheat"
+	"cloche.example/envelope"
+	"cloche.example/internal/demo"
+	"cloche.example/psychro"
+)
+
+// What stores heat in the demo house: invented with it, or from memory.
+const (
+	airCapacity  = 1210.0 // J/(m³ K)
+	soilCapacity = 2.0e6  // J/(m³ K), moist soil
+	soilDepth    = 0.20   // m that follows within a night
+	soilBelow    = 8.0    // °C under it
+	structure    = 26e3   // J/(m² K) of floor: frame, benches, pots
+	toStructure  = 7.0    // W/(m² K) of floor, with the fan
+	toSoil       = 5.0    // W/(m² K) of floor, with the fan
+	frame        = 0.04   // fraction added for bars
+)
+
+// horizon is how far frost is looked for.
+const horizon = 7 * 24 * time.Hour
+
+// row is one cover at one outside temperature.
+type row struct {
+	cover     string
+	outside   float64 // °C
+	heat      float64 // W that held the house
+	start     airheat.Temperatures
+	drive     airheat.Drive
+	fan, dark airheat.House // the house with its fan and without
+	fault     airheat.Event // the heater alone fails
+	cut       airheat.Event // power cut
+}
+
+var covers = []struct {
+	name string
+	film func() envelope.Cover
+}{
+	{"single film", envelope.SingleFilm},
+	{"double film", envelope.DoubleFilm},
+	{"triple-wall sheet 16 mm", envelope.TripleWall16},
+}
+
+// compute solves all rows, cover by cover.
+func compute(c choice) ([]row, error) {
+	share := envelope.Range{Min: 0.05, Max: 1, Unit: "fraction"}
+	if err := errors.Join(
+		envelope.StackTemperature.Check("-inside", c.inside), airheat.RoomRange.Check("-level", c.level), share.Check("-still", c.still),
+		envelope.Range{Min: 0, Max: 1, Unit: "fraction"}.Check("-cloud", c.cloud), envelope.Range{Min: 0, Max: 40, Unit: "m/s"}.Check("-wind", c.wind),
+	); err != nil {
+		return nil, err
+	}
+	if !(c.inside > c.level) {
+		return nil, errors.New("-inside must be above -level")
+	}
+	form := envelope.DefaultForm()
+	form.Span, form.Length, form.Azimuth, form.Depth = demo.Span, demo.Length, demo.Azimuth, demo.Depth
+	form.Eave, form.Ridge = demo.EaveHeight, demo.RidgeHeight
+	shape, err := envelope.NewShape(form)
+	if err != nil {
+		return nil, err
+	}
+	var rows []row
+	for _, cover := range covers {
+		film := cover.film()
+		house, err := envelope.NewHouse(envelope.HousePlan{
+			Shape:          shape,
+			Covers:         shape.CoversByKind(map[envelope.FacetKind]envelope.Cover{envelope.Roof: film, envelope.SideWall: film, envelope.EndWall: film}),
+			FrameAllowance: frame,
+			Ground:         shape.Ground(envelope.DefaultGround()),
+			Climate:        envelope.DefaultGroundClimate(),
+			Leakage:        envelope.DefaultLeakage(),
+		})
+		if err != nil {
+			return nil, err
+		}
+		for _, outside := range c.outside {
+			r, err := one(c, house, outside)
+			if err != nil {
+				return nil, fmt.Errorf("%s, outside %g °C: %w", cover.name, outside, err)
+			}
+			r.cover = cover.name
+			rows = append(rows, r)
+		}
+	}
+	return rows, nil
+}
+
+// one makes three nodes of the house at one outside temperature, with the
+// covers' loss at the start and at the frost, and lets the heat fail.
+func one(c choice, house envelope.House, outside float64) (row, error) {
+	r := row{outside: outside}
+	if !(outside < c.level) {
+		return r, fmt.Errorf("the outside air must be below -level, %g °C, for frost to come in", c.level)
+	}
+	if err := envelope.StackTemperature.Check("-outside", outside); err != nil {
+		return r, err
+	}
+	pressure := psychro.StandardPressure(demo.Altitude)
+	dew := max(envelope.SkyDewPoint.Min, min(envelope.SkyDewPoint.Max, outside-2))
+	clear := envelope.SkyEmissivity(dew, 0, pressure)
+	sky := envelope.SkyTemperatureOf(outside, clear+(1-clear)*c.cloud)
+	drop := max(0, outside-sky)
+	k := envelope.DefaultHouseConditions()
+	k.InsideHumidity, k.OutsideHumidity = demo.InsideRH, demo.OutsideRH
+	k.Outside, k.Ground, k.Sky, k.Wind, k.Pressure = outside, outside, sky, c.wind, pressure
+	// The covers' loss at the start and at the frost, that of vapour included:
+	// the wet soil and plants that give it cool by it. Between the two a
+	// straight line: what is left at the outside air's temperature goes to the sky.
+	var cover, leak [2]float64
+	var ground float64
+	var err error
+	for i, inside := range []float64{c.level, c.inside} {
+		k.Inside, k.InsideRadiant = inside, inside
+		loss, err := house.Loss(k)
+		if err != nil {
+			return r, err
+		}
+		cover[i] = loss.Cover + loss.Frame + loss.Doors + loss.Bridges
+		leak[i] = loss.Leakage.Total / (inside - outside)
+		ground = loss.Linear.Ground
+	}
+	slope := (cover[1] - cover[0]) / (c.inside - c.level)
+	toSky := 0.0
+	if rest := cover[0] - slope*(c.level-outside); drop > 0.1 && rest > 0 {
+		toSky = min(slope, rest/drop)
+	}
+	shape := house.Shape()
+	n := airheat.Nodes{
+		AirCapacity: airCapacity * shape.Volume, StructureCapacity: structure * shape.FloorArea, SoilCapacity: soilCapacity * soilDepth * shape.FloorArea,
+		Cover: slope - toSky, CoverSky: toSky, Leakage: (leak[0] + leak[1]) / 2,
+		AirStructure: toStructure * shape.FloorArea, AirSoil: toSoil * shape.FloorArea, SoilDeep: ground,
+	}
+	if r.fan, err = airheat.NewHouse(n); err != nil {
+		return r, err
+	}
+	n.AirStructure *= c.still
+	n.AirSoil *= c.still
+	if r.dark, err = airheat.NewHouse(n); err != nil {
+		return r, err
+	}
+	r.drive = airheat.Drive{Outside: outside, SkyDrop: drop, Deep: soilBelow}
+	r.heat, r.start = r.fan.HoldingHeat(r.drive, c.inside)
+	if r.fault, err = r.fan.CoolDown(r.drive, c.inside, 0, c.level, horizon); err != nil {
+		return r, err
+	}
+	r.cut, err = r.fan.Failure(r.dark, r.drive, c.inside, 0, c.level, horizon)
+	return r, err
+}
