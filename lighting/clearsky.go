@@ -97,7 +97,7 @@ func (s Site) ClearSky(t time.Time, turbidity float64) (ClearSky, error) {
 	pressure := standardSeaLevel * math.Pow(1-2.25577e-5*s.altitude, 5.25588) // [Icao93]
 	in := ClearSkyInput{Zenith: sun.Zenith(), Turbidity: turbidity, Altitude: s.altitude, Extraterrestrial: sun.Extraterrestrial()}
 	if sun.Elevation > -1 {
-		in.Zenith -= Refraction(sun.Elevation, min(max(pressure, 4e4), 1.1e5), 10)
+		in.Zenith -= Refraction(sun.Elevation, pressure, 10)
 	}
 	if in.Zenith < 90 {
 		in.Zenith = max(in.Zenith, 0)

@@ -74,6 +74,12 @@ func TestClearSkyOfASite(t *testing.T) {
 	for _, want := range []string{"zenith", "air mass", "turbidity", "altitude", "extraterrestrial"} {
 		require.ErrorContains(t, err, want)
 	}
+	thin := ClearSkyInput{Zenith: 10, AirMass: 0.3, Turbidity: 3, Extraterrestrial: 1361}
+	_, err = thin.IneichenPerez()
+	require.NoError(t, err)
+	thin.AirMass = 0.2999
+	_, err = thin.IneichenPerez()
+	require.ErrorContains(t, err, "allowed 0.3 to 40")
 	require.Zero(t, Haurwitz(95))
 	for _, z := range []float64{-1, 181, math.NaN()} {
 		require.True(t, math.IsNaN(Haurwitz(z)))

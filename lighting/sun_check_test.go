@@ -81,6 +81,7 @@ func TestSunOfMeeus(t *testing.T) {
 		{check.Row{Where: "Meeus98.25b/right ascension", Printed: "198.378121", Tol: 1e-4, Why: why}, sun.RightAscension},
 		{check.Row{Where: "Meeus98.25b/declination", Printed: "-7.783817", Tol: 1e-4, Why: why}, sun.Declination},
 		{check.Row{Where: "Meeus98.25b/distance", Printed: "0.99760775", Tol: 5e-8, Why: why}, sun.Distance},
+		{check.Row{Where: "Meeus98.28a/equation of time, degree", Printed: "3.427351", Tol: 4e-5, Why: "the book shifts the longitude to the FK5"}, sun.EquationOfTime / 240},
 		{check.Row{Where: "Meeus98.22a/nutation", Printed: "-3.788"}, psi / arcsecond},
 		{check.Row{Where: "Meeus98.22a/obliquity", Printed: "9.443"}, eps / arcsecond},
 		{check.Row{Where: "Meeus98.22a/mean obliquity", Printed: "84387.407"}, meanObliquity(apr/365250) / arcsecond},

@@ -28,8 +28,7 @@ type SunDay struct {
 // SunDay returns the day of the sun whose transit lies within 12 hours of noon
 // of date's clock, in date's time zone. The sun rises and sets when its centre
 // passes the elevation, degree, -18 to 18: RiseElevation for the edge of the
-// disc. The error is a *RangeError for years and elevations outside, and
-// ErrNotConverged never occurs for valid ones.
+// disc. The error is a *RangeError for years and elevations outside.
 func (s Site) SunDay(date time.Time, elevation float64) (SunDay, error) {
 	r := Range{Min: -18, Max: 18, Unit: "degree"}
 	if err := r.Check("elevation of rise and set", elevation); err != nil {
@@ -92,10 +91,10 @@ func crossing(above func(float64) float64, midnight, transit float64) (float64, 
 }
 
 // Refraction returns by how much the air lifts the sun, degree, at elevation,
-// degree without refraction, -1 to 90, pressure, Pa, 40,000 to 110,000, and
+// degree without refraction, -1 to 90, pressure, Pa, 30,000 to 110,000, and
 // temperature, °C, -60 to 60: [Reda04] eq. 42 after Sæmundsson. NaN outside.
 func Refraction(elevation, pressure, temperature float64) float64 {
-	if !(elevation >= -1 && elevation <= 90) || !(pressure >= 4e4 && pressure <= 1.1e5) || !(temperature >= -60 && temperature <= 60) {
+	if !(elevation >= -1 && elevation <= 90) || !(pressure >= 3e4 && pressure <= 1.1e5) || !(temperature >= -60 && temperature <= 60) {
 		return math.NaN()
 	}
 	angle := (elevation + 10.3/(elevation+5.11)) * radian

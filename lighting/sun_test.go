@@ -45,6 +45,10 @@ func TestDynamicalLead(t *testing.T) {
 		require.NoError(t, err)
 		require.InDelta(t, want, DynamicalLead(v).Seconds(), 0.15, at)
 	}
+	// 1960.0 and 1964.0 by hand: 29.07 + 4.07 - 100/233 + 1000/2547 and
+	// 45.45 - 11.737 - 121/260 + 1331/718.
+	require.InDelta(t, 33.103434, DynamicalLead(time.Date(1960, 1, 1, 12, 0, 0, 0, time.UTC)).Seconds(), 1e-5)
+	require.InDelta(t, 35.101375, DynamicalLead(time.Date(1964, 1, 1, 12, 0, 0, 0, time.UTC)).Seconds(), 1e-5)
 	// The polynomials meet the table and each other.
 	last := DynamicalLead(time.Date(1971, 12, 31, 23, 0, 0, 0, time.UTC)).Seconds()
 	require.InDelta(t, 42.184, last, 0.2)
@@ -120,4 +124,11 @@ func TestSunDay(t *testing.T) {
 	require.ErrorIs(t, err, ErrRange)
 	_, err = site.SunDay(time.Date(2000, 1, 1, 0, 0, 0, 0, zone), 30)
 	require.ErrorContains(t, err, "elevation of rise and set")
+}
+
+// The two polynomials a century and a millennium away, where every coefficient
+// counts; the sums were done in decimals.
+func TestSunPolynomials(t *testing.T) {
+	require.InDelta(t, 281.231060019, siderealTime(36525), 1e-7)
+	require.InDelta(t, 360288.1950090482, meanLongitude(1), 1e-9)
 }
