@@ -93,7 +93,8 @@
 //
 // The polynomial over ice, the virial polynomials of air with water and of
 // water with water, and the enthalpies of liquid water and ice are fits made
-// for this library; tests compare them with the formulas they stand for. The
-// handbook's own wet bulbs near freezing take the liquid or the iced bulb by a
+// for this library. Tests compare the first three with the formulas they stand
+// for; the two enthalpies only with steam-table and IAPWS values from memory
+// and with the slope of the saturation line. The handbook's own wet bulbs near freezing take the liquid or the iced bulb by a
 // rule that its text does not give; ours is stated at State.WetBulb.
 package psychro
