@@ -45,6 +45,16 @@ func TestFlueGasByAnalysis(t *testing.T) {
 	}, func(in ...float64) float64 { return IncompleteCarbonLoss(in[0], in[1], in[2]) / 2326 })
 }
 
+// 13.7 lb of gas a lb of fuel, 0.24 Btu/(lb °F), flue 480 °F, air 81 °F.
+func TestDryGasLoss(t *testing.T) {
+	check.Run(t, []check.Row{
+		{Where: "BWSteam11/p263/dry-gas-loss-Btu-lb", In: []float64{13.7, 0.24, 480, 81}, Printed: "1311", Tol: 1, Why: "1311.9, printed without rounding up"},
+	}, func(in ...float64) float64 {
+		celsius := func(f float64) float64 { return (f - 32) / 1.8 }
+		return DryGasLoss(in[0], in[1]*4186.8, celsius(in[2]), celsius(in[3])) / 2326
+	})
+}
+
 func joelGas(t *testing.T) Fuel {
 	f, err := NewGasFuel("gas of Ex. 8.12", GasShares{Methane: 0.94, Ethane: 0.035, Propane: 0.007, Nitrogen: 0.018})
 	require.NoError(t, err)

@@ -61,6 +61,11 @@ func DryGasFromAnalysis(co2, o2, co, n2, carbon float64) float64 {
 	return (11*co2 + 8*o2 + 7*(co+n2)) / (3 * (co2 + co)) * carbon
 }
 
+// DryGasLoss returns the heat that dry flue gas takes away, J/kg of fuel, by
+// the short form gas × capacity × (flue - air): gas in kg/kg of fuel, capacity
+// in J/(kg K), flue and air in °C [BWSteam11]. Fuel.FlueLoss integrates.
+func DryGasLoss(gas, capacity, flue, air float64) float64 { return gas * capacity * (flue - air) }
+
 // incompleteCarbon is the heat lost per kg of carbon burnt to carbon monoxide
 // only, 10150 Btu/lb in [BWSteam11], J/kg.
 const incompleteCarbon = 10150 * 2326.0

@@ -224,3 +224,12 @@ func TestBurnerAtPartLoad(t *testing.T) {
 	require.NoError(t, err)
 	require.InDelta(t, 0.93, Losses{Flue: l.OfLower, Casing: 0.005}.Efficiency(), 0.01)
 }
+
+func TestFlueAllocatesNothing(t *testing.T) {
+	f := LightOil()
+	require.Zero(t, testing.AllocsPerRun(100, func() {
+		r, _ := f.AirRatioFromO2(DefaultCombustionAir(), 0.05)
+		l, _ := f.FlueLoss(DefaultCombustionAir(), r, 180, 20, 101325)
+		sinkHeat += l.OfLower
+	}))
+}
