@@ -31,13 +31,16 @@ func TestDLITable(t *testing.T) {
 	run, err := LightingTime(Deficit(17, InsideDLI(8, 0.65)), 150)
 	require.NoError(t, err)
 	require.NoError(t, check.Row{Where: "run-time worksheet, numbers own", Printed: "21.85"}.Verify(run.Hours()))
-	require.NoError(t, check.Row{Where: "mol/kWh per µmol/J", Printed: "3.6"}.Verify(MolPerKilowattHour))
+	require.Equal(t, 3.6, MolPerKilowattHour, "3.6e6 J in a kWh, 1e-6 mol in a µmol")
 }
 
 func TestDailyLightRanges(t *testing.T) {
 	for _, v := range []float64{DLI(-1, time.Hour), DLI(math.NaN(), time.Hour), DLI(1, 25*time.Hour), DLI(1, -1), PPFDFor(81, time.Hour), PPFDFor(1, 0),
 		InsideDLI(1, 1.5), InsideDLI(81, 1), Deficit(81, 0), Deficit(0, -1), OutdoorDLI(-1, 2), OutdoorDLI(1, 1), OutdoorDLI(1, math.NaN())} {
 		require.True(t, math.IsNaN(v))
+	}
+	for perJoule, ok := range map[float64]bool{1.699: false, 1.7: true, 2.5: true, 2.501: false} {
+		require.Equal(t, ok, !math.IsNaN(OutdoorDLI(1e6, perJoule)))
 	}
 	require.Zero(t, Deficit(10, 20))
 	_, err := LightingTime(20, 100)

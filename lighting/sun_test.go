@@ -132,3 +132,32 @@ func TestSunPolynomials(t *testing.T) {
 	require.InDelta(t, 281.231060019, siderealTime(36525), 1e-7)
 	require.InDelta(t, 360288.1950090482, meanLongitude(1), 1e-9)
 }
+
+// The other coefficients of the series: the obliquity 10,000 years away, where
+// the sum of its terms stands, and a fingerprint of the five arguments as read.
+func TestSunCoefficientsAreTranscribed(t *testing.T) {
+	require.InDelta(t, 81401.348, meanObliquity(10)/arcsecond, 1e-6)
+	sum := 0.0
+	for i, a := range arguments {
+		for j, v := range a {
+			sum += float64(4*i+j+1) * math.Log(math.Abs(v))
+		}
+	}
+	require.InDelta(t, 1170.104011732171, sum, 1e-6)
+}
+
+// 1.02 cot(h + 10.3/(h + 5.11)) minutes at 101 kPa and 10 °C, by hand, and the
+// ends of its ranges.
+func TestRefraction(t *testing.T) {
+	require.InDelta(t, 0.483032123, Refraction(0, 101000, 10), 1e-8)
+	require.InDelta(t, 0.090128013, Refraction(10, 101000, 10), 1e-8)
+	require.InEpsilon(t, 2, Refraction(10, 1e5, 10)/Refraction(10, 5e4, 10), 1e-14)
+	for _, p := range []float64{3e4, 1.1e5} {
+		require.False(t, math.IsNaN(Refraction(10, p, 10)))
+	}
+	for _, p := range []float64{29999, 110001} {
+		require.True(t, math.IsNaN(Refraction(10, p, 10)))
+	}
+	require.Equal(t, -6.0, TwilightElevation, "civil twilight, by definition")
+	require.InDelta(t, -(34.0+16.0)/60, RiseElevation, 5e-5, "34' of refraction and 16' of radius")
+}
