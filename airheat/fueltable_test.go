@@ -1,0 +1,115 @@
+package airheat
+
+import (
+	"encoding/csv"
+	"math"
+	"os"
+	"strconv"
+	"testing"
+
+	"github.com/stretchr/testify/require"
+)
+
+// TestGasHeatAgainstQuadrature holds every coefficient of the gases.
+func TestGasHeatAgainstQuadrature(t *testing.T) {
+	file, err := os.Open("testdata/gasheat.csv")
+	require.NoError(t, err)
+	defer file.Close()
+	r := csv.NewReader(file)
+	r.Comment = '#'
+	rows, err := r.ReadAll()
+	require.NoError(t, err)
+	require.Len(t, rows, 25)
+	for _, row := range rows[1:] {
+		var v [3]float64
+		for i := range v {
+			v[i], err = strconv.ParseFloat(row[i], 64)
+			require.NoError(t, err)
+		}
+		require.InEpsilon(t, v[2], gas(v[0]).heat(273.15, v[1]), 1e-9, "%v", row)
+	}
+}
+
+// TestReadyMadeFuels: the table a second time, as a guard against slips.
+func TestReadyMadeFuels(t *testing.T) {
+	rows := []struct {
+		f                   Fuel
+		c, h, o, n, s, w, a float64 // per cent of the dry matter, w of the whole
+		dry                 float64 // MJ/kg
+		emission            float64 // kg/GJ
+	}{
+		{LightOil(), 86.2, 13.2, 0.5, 0, 0.1, 0, 0, 42.7, 74.1},
+		{Wood(), 50, 6, 43.5, 0, 0, 20, 0.5, 18.5, 0},
+		{Pellets(), 50, 6, 43.5, 0, 0, 8, 0.5, 18.5, 0},
+		{Straw(), 47, 6, 41, 0.5, 0.1, 15, 5.4, 17.4, 0},
+		{HardCoal(), 77.487, 4.8168, 7.8534, 1.46597, 0.83770, 4.5, 7.5393, 30.4817, 94.6},
+	}
+	for _, r := range rows {
+		d := 1 - r.w/100
+		c := r.f.Composition
+		for _, p := range [][2]float64{{r.c, c.Carbon}, {r.h, c.Hydrogen}, {r.o, c.Oxygen}, {r.n, c.Nitrogen}, {r.s, c.Sulphur}, {r.a, c.Ash}} {
+			require.InDelta(t, p[0]/100*d, p[1], 1e-6, "%s %+v", r.f.Name, c)
+		}
+		require.InDelta(t, r.w/100, c.Water, 1e-12)
+		require.InEpsilon(t, r.dry*1e6*d-2.443e6*r.w/100, r.f.Lower, 1e-5, r.f.Name)
+		require.InDelta(t, r.emission, r.f.Emission*1e9, 1e-9)
+	}
+	require.InDelta(t, 56.1, NaturalGas().Emission*1e9, 1e-9)
+	require.InDelta(t, 63.1, Propane().Emission*1e9, 1e-9)
+	// Molar heats of the gases, MJ/m³ at 0 °C on the higher value: 39.7, 69.6,
+	// 99.0, 128.4, 12.75, 12.63 (quotients of the same molar heats).
+	for i, want := range []float64{890.58, 1560.69, 2219.17, 2877.40, 285.83, 282.98} {
+		shares := []GasShares{{Methane: 1}, {Ethane: 1}, {Propane: 1}, {Butane: 1}, {Hydrogen: 1}, {CarbonMonoxide: 1}}[i]
+		f, err := NewGasFuel("part", shares)
+		require.NoError(t, err)
+		require.InEpsilon(t, want, f.Higher*f.MolarMass/1e6, 1e-9)
+	}
+	require.InDelta(t, 44.096, Propane().MolarMass, 0.002)
+	biogas, err := NewGasFuel("biogas", GasShares{Methane: 0.6, CarbonDioxide: 0.39, Oxygen: 0.01})
+	require.NoError(t, err)
+	require.InDelta(t, 0.6*16.043+0.39*44.009+0.01*31.998, biogas.MolarMass, 1e-9)
+}
+
+// TestCombustionLimitsStandWhereTheySay tries each side of the edges.
+func TestCombustionLimitsStandWhereTheySay(t *testing.T) {
+	f := NaturalGas()
+	try := func(a CombustionAir) error { _, err := f.Stoichiometry(a); return err }
+	require.NoError(t, try(CombustionAir{Oxygen: 0.1501, HumidityRatio: 0.0999}))
+	require.Error(t, try(CombustionAir{Oxygen: 0.1499}))
+	require.Error(t, try(CombustionAir{Oxygen: 0.2, HumidityRatio: 0.1001}))
+	_, err := f.AirRatioFromO2(DefaultCombustionAir(), 0.2095*0.979)
+	require.NoError(t, err)
+	_, err = f.AirRatioFromO2(DefaultCombustionAir(), 0.2095*0.981)
+	require.Error(t, err)
+	require.InDelta(t, 0.21/0.001, AirRatioRule(0.209), 1e-9)
+	require.True(t, math.IsNaN(AirRatioRule(0.2101)))
+	require.True(t, math.IsNaN(SiegertGas.Siegert(180, 20, 0.2101)))
+	require.False(t, math.IsNaN(SiegertGas.Siegert(180, 20, 0.2099)))
+	nearly := Composition{Carbon: 0.9, Hydrogen: 0.09901}
+	_, err = NewFuel("nearly", nearly, 40e6)
+	require.NoError(t, err)
+	nearly.Hydrogen = 0.0989
+	_, err = NewFuel("not", nearly, 40e6)
+	require.Error(t, err)
+	// Sulphur's molar mass, by what it burns to.
+	s := solid([]float64{0.5, 0, 0, 0.5})
+	g, err := s.Burn(DefaultCombustionAir(), 1)
+	require.NoError(t, err)
+	require.InEpsilon(t, 0.5/32.06, g.SO2, 1e-9)
+	k, err := f.SiegertFor(180, 20)
+	require.NoError(t, err)
+	for _, o2 := range []float64{0.03, 0.10} {
+		ratio, err := f.AirRatioFromO2(DefaultCombustionAir(), o2)
+		require.NoError(t, err)
+		l, err := f.FlueLoss(DefaultCombustionAir(), ratio, 180, 20, 101325)
+		require.NoError(t, err)
+		require.InEpsilon(t, l.OfLower, k.Siegert(180, 20, o2), 1e-9)
+	}
+	// Condensate leaves at the flue's temperature: 4.18 kJ/(kg K).
+	l, err := f.FlueLoss(DefaultCombustionAir(), 1.2, 40, 20, 101325)
+	require.NoError(t, err)
+	T1, T2 := 293.15, 313.15
+	vapour := l.Gas.H2O - l.Condensed/18.015
+	gases := 1000 * (l.Gas.CO2*gasCO2.heat(T1, T2) + l.Gas.N2*gasN2.heat(T1, T2) + l.Gas.O2*gasO2.heat(T1, T2) + vapour*gasH2O.heat(T1, T2))
+	require.InEpsilon(t, l.Condensed*4180*20, l.Sensible-gases, 1e-9)
+}
