@@ -3,7 +3,6 @@ package airheat
 import (
 	"testing"
 
-	"cloche.example/internal/speed"
 	"cloche.example/psychro"
 )
 
@@ -47,5 +46,3 @@ func BenchmarkYearEnergy(b *testing.B) {
 		sinkHeat += c.Fuel
 	}
 }
-
-func BenchmarkHeatMathExp(b *testing.B) { speed.MathExp(b) }

@@ -6,7 +6,7 @@ import (
 	"cloche.example/internal/speed"
 )
 
-func BenchmarkCoverMathExp(b *testing.B) { speed.MathExp(b) }
+func BenchmarkMathExp(b *testing.B) { speed.MathExp(b) }
 
 // Three semi-transparent films with two gaps, closed to 1e-9 W/m², over a
 // table of nights. Each step costs an elimination of 6 unknowns and, in each

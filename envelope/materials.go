@@ -12,7 +12,6 @@ const (
 	PropLight                         // fraction, light (PAR) at normal incidence, whole product
 	PropIndex                         // ratio, refractive index
 	PropResistance                    // m² K/W
-	PropHeatCapacity                  // J/(m³ K), per volume
 	PropU                             // W/(m² K), as declared
 )
 
@@ -27,7 +26,6 @@ const (
 	KindScreen
 	KindWall
 	KindInsulation
-	KindSoil
 )
 
 // Value is a typical value with its range in the unit of its Property. Low
@@ -58,15 +56,13 @@ func (m Material) Get(p Property) (Value, bool) {
 }
 
 const (
-	memory    = "from memory"
-	en10077   = "EN ISO 10077-2:2003 list"
-	en10456   = "EN ISO 10456:2007"
-	iso13370  = "ISO 13370:2017 Table 7"
-	soilCheck = "slab test case of an open ground-coupling program"
+	memory  = "from memory"
+	en10077 = "EN ISO 10077-2:2003 list"
+	en10456 = "EN ISO 10456:2007"
 )
 
-// Materials returns the table of cover, wall and soil materials as a fresh
-// slice. Values are typical; the user's own measured ones come first.
+// Materials returns the table of cover and wall materials as a fresh slice;
+// Soils returns that of soils. Values are typical; the user's own measured ones come first.
 func Materials() []Material {
 	v := func(p Property, low, typical, high float64, source string) Value {
 		return Value{p, low, typical, high, source}
@@ -119,11 +115,5 @@ func Materials() []Material {
 		{"aluminium", KindWall, []Value{v(PropConductivity, 160, 160, 230, "EN ISO 10077-2:2003 list; 230 in CIBSE Guide A")}},
 		{"extruded polystyrene", KindInsulation, []Value{v(PropConductivity, 0.029, 0.034, 0.038, memory)}},
 		{"expanded polystyrene", KindInsulation, []Value{v(PropConductivity, 0.031, 0.037, 0.040, "open building catalogues 0.031 and 0.037")}},
-		{"soil, clay or silt", KindSoil, []Value{one(PropConductivity, 1.5, iso13370), one(PropHeatCapacity, 3.0e6, iso13370)}},
-		{"soil, sand or gravel", KindSoil, []Value{one(PropConductivity, 2.0, iso13370+" ("+memory+")"), one(PropHeatCapacity, 2.0e6, iso13370+" ("+memory+")")}},
-		{"rock", KindSoil, []Value{one(PropConductivity, 3.5, iso13370+" ("+memory+")"), one(PropHeatCapacity, 2.0e6, iso13370+" ("+memory+")")}},
-		{"dry sandy soil", KindSoil, []Value{one(PropConductivity, 0.264, soilCheck), one(PropHeatCapacity, 1650*795, soilCheck)}},
-		{"dry loam", KindSoil, []Value{one(PropConductivity, 0.251, soilCheck), one(PropHeatCapacity, 1250*837, soilCheck)}},
-		{"wet clay", KindSoil, []Value{one(PropConductivity, 1.51, soilCheck), one(PropHeatCapacity, 1500*2930, soilCheck)}},
 	}
 }

@@ -18,6 +18,7 @@ import (
 	"time"
 
 	"cloche.example/internal/demo"
+	"cloche.example/internal/year"
 	"cloche.example/lighting"
 )
 
@@ -134,7 +135,7 @@ const photonsPerJoule = 4.9
 func (in input) hours(stdin io.Reader) ([]float64, error) {
 	switch in.global {
 	case "":
-		return inventedYear()
+		return year.Demo().Sun, nil
 	case "-":
 		return readYear(stdin)
 	}

@@ -8,6 +8,7 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"cloche.example/internal/demo"
+	"cloche.example/internal/year"
 )
 
 func call(stdin string, args ...string) (status int, out, problems string) {
@@ -24,8 +25,7 @@ func TestDemoRunsAndSaysItIsInvented(t *testing.T) {
 }
 
 func TestInventedYearLooksLikeOne(t *testing.T) {
-	g, err := inventedYear()
-	require.NoError(t, err)
+	g := year.Demo().Sun
 	require.Len(t, g, 8760)
 	sum := 0.0
 	for h, v := range g {
@@ -41,8 +41,8 @@ func TestInventedYearLooksLikeOne(t *testing.T) {
 // Hours of 100 W/m² all day and all year: 100 x 2.016 x 0.62 µmol/(m² s) make
 // 10.8 mol/(m² d); 6.2 to 17 are missing, 8.62 h at 200 µmol/(m² s).
 func TestYearFromAFile(t *testing.T) {
-	year := strings.Repeat("100\n", 8760)
-	status, out, problems := call("# W/m²\n"+year, "-global", "-")
+	hours := strings.Repeat("100\n", 8760)
+	status, out, problems := call("# W/m²\n"+hours, "-global", "-")
 	require.Equal(t, 0, status, problems)
 	require.NotContains(t, out, "invented")
 	require.Regexp(t, `50 % of the days have less daylight than\s+10.80  mol`, out)

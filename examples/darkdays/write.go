@@ -6,6 +6,7 @@ import (
 
 	"cloche.example/internal/demo"
 	"cloche.example/internal/report"
+	"cloche.example/internal/year"
 	"cloche.example/lighting"
 )
 
@@ -14,7 +15,7 @@ func write(out io.Writer, in input, r result) {
 	y := r.year
 	p.Title("Lamps over a year: %s", r.crop.Name)
 	if in.global == "" {
-		p.Note("%s The year of hours is invented too: a clear sky after Haurwitz under clouds that wander by a fixed sequence.", demo.Note)
+		p.Note("%s %s", demo.Note, year.Note)
 	}
 
 	p.Section("Given")

@@ -9,6 +9,7 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"cloche.example/internal/demo"
+	"cloche.example/lighting"
 )
 
 func TestDemoRunsAndSaysItIsInvented(t *testing.T) {
@@ -47,4 +48,11 @@ func TestWrongInputIsOneLine(t *testing.T) {
 	var out, problems bytes.Buffer
 	require.Equal(t, 0, run([]string{"-h"}, &out, &problems))
 	require.Contains(t, out.String(), "-figure")
+}
+
+func TestEachCropShownIsInTheTable(t *testing.T) {
+	for _, name := range crops {
+		_, known := lighting.FindCrop(name)
+		require.True(t, known, name)
+	}
 }

@@ -11,12 +11,8 @@ import (
 	"cloche.example/lighting"
 )
 
-// crops and the daily light they want, mol/(m² d); second-hand quotation of
-// Virginia Cooperative Extension SPES-720.
-var crops = []struct {
-	name      string
-	low, high float64
-}{{"lettuce", 12, 17}, {"basil", 15, 25}, {"cilantro", 15, 20}, {"tomato", 20, 30}, {"cucumber", 20, 30}}
+// crops are those of lighting.Crops that the table shows.
+var crops = [...]string{"lettuce", "basil", "cilantro", "tomato", "cucumber"}
 
 func write(out io.Writer, in input, r result) {
 	var p report.Report
@@ -103,11 +99,12 @@ func day(p *report.Report, in input, r result) {
 	p.Value("mean", dli(r.stats.Mean), 2, "mol/(m² d)")
 	p.Value("darkest point", dli(r.stats.Minimum), 2, "mol/(m² d)")
 	rows := [][]string{}
-	for _, c := range crops {
-		rows = append(rows, []string{c.name, report.Number(c.low, 0) + " to " + report.Number(c.high, 0), report.Number(100*dli(r.stats.Mean)/c.low, 0), report.Number(math.Max(0, c.low-dli(r.stats.Mean)), 1)})
+	for _, name := range crops {
+		c, _ := lighting.FindCrop(name)
+		rows = append(rows, []string{c.Name, report.Number(c.Min, 0) + " to " + report.Number(c.Upper, 0), report.Number(100*dli(r.stats.Mean)/c.Min, 0), report.Number(math.Max(0, c.Min-dli(r.stats.Mean)), 1)})
 	}
 	p.Table([]string{"crop", "wants, mol/(m² d)", "% of the least", "daylight must add"}, rows)
-	p.Note("Wants: Virginia Cooperative Extension SPES-720, quoted second-hand.")
+	p.Note("Wants: the table of crops of package lighting, which names its sources; most were quoted second-hand.")
 }
 
 // table condenses the map to at most eight columns and four rows.

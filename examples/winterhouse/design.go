@@ -3,6 +3,7 @@ package main
 import (
 	"errors"
 	"fmt"
+	"math"
 
 	"cloche.example/airheat"
 	"cloche.example/envelope"
@@ -114,6 +115,7 @@ func compute(p plan) (design, error) {
 	d.Caution = []string{
 		"Check structure, snow and wind loads, electricity and heater installation against local codes; leave them to licensed trades.",
 		airheat.CombustionCaution,
+		airheat.SupplyCaution,
 		airheat.FrostCaution,
 	}
 	d.Caution = append(d.Caution, d.Light.cautions...)
@@ -138,7 +140,7 @@ func airOf(p plan) (airStates, error) {
 	a.OutsideW, a.OutsideDew = a.outside.HumidityRatio(), a.outside.DewPoint()
 	clear := envelope.SkyEmissivity(a.OutsideDew, 0, a.Pressure)
 	a.Sky = envelope.SkyTemperatureOf(p.Site.Outside, envelope.CloudySky(clear, p.Site.Cloud, 1, 1000))
-	if a.Sky != a.Sky {
+	if math.IsNaN(a.Sky) {
 		return a, fmt.Errorf("no sky temperature for a dew point of %.1f °C: the sky model holds from %g to %g °C", a.OutsideDew, envelope.SkyDewPoint.Min, envelope.SkyDewPoint.Max)
 	}
 	a.skyBelowAir = p.Site.Outside - a.Sky

@@ -5,6 +5,8 @@ import (
 	"testing"
 
 	"github.com/stretchr/testify/require"
+
+	"cloche.example/envelope"
 )
 
 // TestFiguresByHand recomputes figures of the report with plain arithmetic.
@@ -52,4 +54,20 @@ func TestFiguresByHand(t *testing.T) {
 	sensible := 0.65 * 750 * 94.72 * (1 - 0.45)
 	byAir := d.Summer.Calm.Flow * 97307 / (287.042 * (273.15 + d.Summer.Calm.Inside)) * 1006 * d.Summer.Calm.Rise
 	require.InEpsilon(t, sensible-d.Loss.linear.Air()*d.Summer.Calm.Rise, byAir, 0.03)
+}
+
+// TestClimateFindsTheColdestMonth moves one yearly wave through all months,
+// half months among them.
+func TestClimateFindsTheColdestMonth(t *testing.T) {
+	for want := 0.5; want < 12.5; want += 0.25 {
+		var p plan
+		for i := range p.Site.MonthlyMean {
+			p.Site.MonthlyMean[i] = 9 - 10*math.Cos(2*math.Pi*(float64(i+1)-want)/12)
+		}
+		c := climate(p)
+		require.InDelta(t, 9, c.OutsideMean, 1e-9)
+		require.InDelta(t, 10, c.OutsideSwing, 1e-9)
+		require.InDelta(t, 0, math.Remainder(c.Coldest-want, 12), 1e-9)
+		require.NoError(t, envelope.MonthRange.Check("Coldest", c.Coldest))
+	}
 }

@@ -60,8 +60,10 @@ func climate(p plan) envelope.GroundClimate {
 	}
 	c.OutsideMean, c.OutsideSwing = mean, math.Hypot(a, b)
 	// T = mean + a cos + b sin is lowest half a year after its crest.
-	lowest := math.Mod(12*math.Atan2(-b, -a)/(2*math.Pi)+12, 12)
-	c.Coldest = 1 + math.Mod(lowest, 11.999)
+	c.Coldest = 1 + 12*math.Atan2(-b, -a)/(2*math.Pi)
+	if c.Coldest < envelope.MonthRange.Min {
+		c.Coldest += 12
+	}
 	c.InsideMean, c.InsideSwing = p.Inside.Temperature, 0
 	return c
 }

@@ -1,12 +1,8 @@
 package main
 
-import "cloche.example/internal/report"
-
-// Supply air above these temperatures, °C, calls for a warning; common
-// practice, no source.
-const (
-	supplyPlants = 50.0
-	supplyFilm   = 60.0
+import (
+	"cloche.example/airheat"
+	"cloche.example/internal/report"
 )
 
 func (d *design) heatText(r *report.Report, p plan) {
@@ -27,10 +23,8 @@ func (d *design) heatText(r *report.Report, p plan) {
 	if h.Margin < 0 {
 		r.Note("Warning: the heater cannot hold the house on the design night.")
 	}
-	if h.Supply > supplyFilm {
-		r.Note("Warning: supply air above %.0f °C harms film and plants near the outlet.", supplyFilm)
-	} else if h.Supply > supplyPlants {
-		r.Note("Warning: supply air above %.0f °C harms plants near the outlet.", supplyPlants)
+	for _, w := range airheat.DefaultSupplyLimits().Warnings(h.Supply) {
+		r.Note("Warning: %s.", w)
 	}
 
 	d.seasonText(r, p)

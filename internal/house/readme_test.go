@@ -41,3 +41,15 @@ func TestREADMENamesTheTwoCommands(t *testing.T) {
 	require.Contains(t, string(readme), "    go test ./... ")
 	require.Contains(t, string(ci), "\ngo test ./...\n")
 }
+
+// TestREADMENamesEveryProgram wants each directory of examples in its table.
+func TestREADMENamesEveryProgram(t *testing.T) {
+	readme, err := os.ReadFile(filepath.Join(root, "README.md"))
+	require.NoError(t, err)
+	programs, err := filepath.Glob(filepath.Join(root, "examples", "*", "main.go"))
+	require.NoError(t, err)
+	require.NotEmpty(t, programs)
+	for _, p := range programs {
+		require.Contains(t, string(readme), "`"+filepath.Base(filepath.Dir(p))+"`")
+	}
+}

@@ -13,7 +13,7 @@
 //	           a = (1.6 + 3.2 (1 - cloud)) (0.75 + 0.25 sin of the season)
 //	dew      = the least of outside - 0.3 and outside's daily mean - 1.5 - 3.5 (1 - cloud)
 //	wind     = 2.6 + 0.8 W1' + 0.9 W3' + 0.7 cos(2π(h-14)/24), at least 0.3
-//	sun      = clear (1 - 0.75 cloud^3.4), clear = 1098 s exp(-0.057/s), s the sine of the sun's height
+//	sun      = clear (1 - 0.75 cloud^3.4), clear = 1098 s exp(-0.059/s), s the sine of the sun's height
 //
 // The clear-sky form is Haurwitz's (Journal of Meteorology 2, 1945), the cloud
 // factor Kasten and Czeplak's (Solar Energy 24, 1980), the declination
@@ -80,7 +80,7 @@ func sun(n int, t float64) float64 {
 		solar := math.Mod(t-0.5+(float64(k)+0.5)/parts, 24) + (demo.Longitude-meridian)/15
 		s := math.Sin(demo.Latitude*rad)*math.Sin(decl) + math.Cos(demo.Latitude*rad)*math.Cos(decl)*math.Cos((solar-12)*15*rad)
 		if s > 0 {
-			sum += 1098 * s * math.Exp(-0.057/s)
+			sum += 1098 * s * math.Exp(-0.059/s)
 		}
 	}
 	return sum / parts
