@@ -24,7 +24,7 @@ func TestDemoRunsAndSaysItIsInvented(t *testing.T) {
 }
 
 func TestWrongInputIsOneLine(t *testing.T) {
-	for _, args := range [][]string{{"-humidity", "60", "-wind", "-1"}, {"-cloud", "3"}, {"-outside", "x"}, {"more"}, {"-outside", "NaN"}, {"-figure", "x.unknown"}} {
+	for _, args := range [][]string{{"-humidity", "60", "-wind", "-1"}, {"-cloud", "3"}, {"-outside", "x"}, {"more"}, {"-outside", "NaN"}, {"-figure", filepath.Join(t.TempDir(), "x.unknown")}} {
 		var out, problems bytes.Buffer
 		require.Equal(t, 2, run(args, &out, &problems), args)
 		require.Empty(t, out.String())

@@ -1,11 +1,15 @@
 package main
 
 import (
+	"bytes"
 	"cmp"
 	"fmt"
 	"io"
 	"math"
+	"os"
+	"path/filepath"
 	"slices"
+	"strings"
 
 	"gonum.org/v1/plot"
 	"gonum.org/v1/plot/plotter"
@@ -92,8 +96,13 @@ func draw(file string, rows []row) error {
 	p.Legend.Add("driven by the sky", second)
 	p.Legend.Top = false
 	p.NominalY(names...)
-	if err := p.Save(18*vg.Centimeter, 12*vg.Centimeter, file); err != nil {
+	picture, err := p.WriterTo(18*vg.Centimeter, 12*vg.Centimeter, strings.TrimPrefix(filepath.Ext(file), "."))
+	if err != nil {
 		return fmt.Errorf("figure: %w", err)
 	}
-	return nil
+	var b bytes.Buffer
+	if _, err := picture.WriteTo(&b); err != nil {
+		return fmt.Errorf("figure: %w", err)
+	}
+	return os.WriteFile(file, b.Bytes(), 0o644)
 }
