@@ -19,6 +19,7 @@ type design struct {
 	Loss    loss        `json:"design_loss"`
 	Heater  heaterDuty  `json:"heater"`
 	Time    timeFigures `json:"warm_up_and_frost"`
+	Sun     sunInside   `json:"sun"`
 	Light   light       `json:"lighting"`
 	Summer  summerNoon  `json:"summer"`
 	Ridge   ridgeReturn `json:"ridge_return"`
@@ -107,10 +108,13 @@ func compute(p plan) (design, error) {
 	if err = d.coldNight(p, shape); err != nil {
 		return d, err
 	}
+	if d.Sun, err = sunOf(p, shape); err != nil {
+		return d, err
+	}
 	var faults [4]error
 	d.Heater, faults[0] = dutyOf(p, d)
 	d.Time, faults[1] = timesOf(p, d)
-	d.Light, faults[2] = lightOf(p)
+	d.Light, faults[2] = lightOf(p, d.Sun.Daylight)
 	d.Summer, faults[3] = summerOf(p, d)
 	d.Caution = []string{
 		"Check structure, snow and wind loads, electricity and heater installation against local codes; leave them to licensed trades.",

@@ -43,15 +43,19 @@ func TestFiguresByHand(t *testing.T) {
 	require.InEpsilon(t, d.Loss.Total, sum, 1e-9)
 	require.InEpsilon(t, d.Loss.Total/29, d.Loss.Coefficient, 1e-9)
 
-	// 6. Daily light: the mean PPFD for 15 hours, 3600 s an hour, and the
-	// daylight of the plan; the lamps' power is 24 × 38 W.
-	require.InEpsilon(t, d.Light.Mean*15*3600/1e6, d.Light.DLI, 1e-9)
-	require.InEpsilon(t, d.Light.DLI+3.2, d.Light.DLIAll, 1e-9)
-	require.InDelta(t, 912, d.Light.Power, 1e-9)
+	// 6. Daily light: the mean PPFD for 18 hours, 3600 s an hour, and what the
+	// roof leaves of January's 3.1 MJ/(m² d), 0.45 of it PAR at 4.48 µmol/J;
+	// two films let 0.88² through straight and less of slanting light, dirt
+	// and frame leave 0.8. The lamps' power is 24 × 145 W.
+	require.InEpsilon(t, d.Light.Mean*18*3600/1e6, d.Light.DLI, 1e-9)
+	require.InEpsilon(t, 3.1*0.45*4.48*d.Sun.OnTrays, d.Sun.Daylight, 1e-9)
+	require.InDelta(t, 0.88*0.88*0.89*0.8, d.Sun.OnTrays, 0.01)
+	require.InEpsilon(t, d.Light.DLI+d.Sun.Daylight, d.Light.DLIAll, 1e-9)
+	require.InDelta(t, 3480, d.Light.Power, 1e-9)
 
 	// 7. Summer: sun on the floor, less transpiration, leaves by air and
 	// cover; the air at 1.1 kg/m³ and 1006 J/(kg K) carries flow × rise.
-	sensible := 0.65 * 750 * 94.72 * (1 - 0.45)
+	sensible := d.Sun.Gain * 750 * 94.72 * (1 - 0.45)
 	byAir := d.Summer.Calm.Flow * 97307 / (287.042 * (273.15 + d.Summer.Calm.Inside)) * 1006 * d.Summer.Calm.Rise
 	require.InEpsilon(t, sensible-d.Loss.linear.Air()*d.Summer.Calm.Rise, byAir, 0.03)
 }

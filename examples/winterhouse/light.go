@@ -26,7 +26,8 @@ type light struct {
 // photonsPerJoule of a white LED spectrum in µmol/J, from memory.
 const photonsPerJoule = 4.7
 
-func lightOf(p plan) (light, error) {
+// lightOf maps the lamps; daylight on the trays is in mol/(m² d).
+func lightOf(p plan, daylight float64) (light, error) {
 	var l light
 	q := p.Lighting
 	beam, err := lighting.FromBeamAngle(q.PPF*q.Maintenance, q.Beam)
@@ -65,7 +66,7 @@ func lightOf(p plan) (light, error) {
 	l.AlongRow, l.Across = q.BedLength/float64(q.PerRow), q.BedWidth/float64(q.Rows)
 	l.Meet = l.Spot >= l.AlongRow && l.Spot >= l.Across
 	l.DLI = lighting.DLI(s.Mean, run)
-	l.DLIAll = l.DLI + q.SunDLI
+	l.DLIAll = l.DLI + daylight
 	l.cautions = lighting.Cautions(layout, bed)
 	return l, nil
 }

@@ -11,11 +11,11 @@ import (
 	"bytes"
 	_ "embed"
 	"encoding/json"
-	"errors"
-	"flag"
 	"fmt"
 	"io"
 	"os"
+
+	"cloche.example/internal/program"
 )
 
 //go:embed plan.json
@@ -26,52 +26,29 @@ func main() { os.Exit(run(os.Args[1:], os.Stdin, os.Stdout, os.Stderr)) }
 // run is main with its streams; the result is the exit status. Nothing is
 // printed to out before all is computed.
 func run(args []string, in io.Reader, out, problems io.Writer) int {
-	f := flag.NewFlagSet("winterhouse", flag.ContinueOnError)
-	f.SetOutput(io.Discard)
+	f := program.New("winterhouse", "winterhouse designs a small heated greenhouse from a plan.")
+	f.Between = "\n  "
 	file := f.String("plan", "", "read the plan from this `file`, - for standard input; without it the demo house")
 	printPlan := f.Bool("print-plan", false, "write the demo plan to start from")
 	asJSON := f.Bool("json", false, "print every computed figure as JSON")
-	fail := func(err error) int {
-		fmt.Fprintln(problems, "winterhouse:", err)
-		return 2
-	}
-	if err := f.Parse(args); errors.Is(err, flag.ErrHelp) {
-		fmt.Fprintln(out, "winterhouse designs a small heated greenhouse from a plan.")
-		f.SetOutput(out)
-		f.PrintDefaults()
-		return 0
-	} else if err != nil {
-		return fail(err)
-	}
-	if f.NArg() > 0 {
-		return fail(fmt.Errorf("%q is not understood; -h explains", f.Arg(0)))
-	}
-	if *printPlan {
-		_, err := out.Write(demoPlan)
+	return f.Run(args, out, problems, func() (io.WriterTo, error) {
+		if *printPlan {
+			return bytes.NewReader(demoPlan), nil
+		}
+		p, err := load(*file, in)
 		if err != nil {
-			return fail(err)
+			return nil, err
 		}
-		return 0
-	}
-	p, err := load(*file, in)
-	if err != nil {
-		return fail(err)
-	}
-	d, err := compute(p)
-	if err != nil {
-		return fail(fmt.Errorf("the plan can be read but not computed: %w", err))
-	}
-	text := []byte(d.text(p))
-	if *asJSON {
-		if text, err = json.MarshalIndent(d, "", "  "); err != nil {
-			return fail(err)
+		d, err := compute(p)
+		if err != nil {
+			return nil, fmt.Errorf("the plan can be read but not computed: %w", err)
 		}
-		text = append(text, '\n')
-	}
-	if _, err := out.Write(text); err != nil {
-		return fail(err)
-	}
-	return 0
+		if !*asJSON {
+			return d.text(p), nil
+		}
+		text, err := json.MarshalIndent(d, "", "  ")
+		return bytes.NewBuffer(append(text, '\n')), err
+	})
 }
 
 // load reads and checks the plan.

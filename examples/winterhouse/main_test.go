@@ -3,21 +3,16 @@ package main
 import (
 	"bytes"
 	"encoding/json"
-	"flag"
 	"os"
 	"path/filepath"
-	"regexp"
-	"strconv"
 	"strings"
 	"testing"
 
-	"github.com/google/go-cmp/cmp"
 	"github.com/stretchr/testify/require"
 
 	"cloche.example/internal/demo"
+	"cloche.example/internal/golden"
 )
-
-var update = flag.Bool("update", false, "rewrite the golden files")
 
 // try runs the program and returns its status and both outputs.
 func try(input string, args ...string) (status int, out, problems string) {
@@ -26,43 +21,28 @@ func try(input string, args ...string) (status int, out, problems string) {
 	return status, o.String(), e.String()
 }
 
-// golden compares text with a file, numbers to half a unit in the last printed
-// place or a part in 1e9, everything else to the letter.
-func golden(t *testing.T, name, got string) {
-	t.Helper()
-	path := filepath.Join("testdata", name)
-	if *update {
-		require.NoError(t, os.WriteFile(path, []byte(got), 0o644))
-	}
-	want, err := os.ReadFile(path)
-	require.NoError(t, err)
-	number := regexp.MustCompile(`-?\d+(\.\d+)?(e[-+]\d+)?`)
-	require.Empty(t, cmp.Diff(number.ReplaceAllString(string(want), "#"), number.ReplaceAllString(got, "#")))
-	w, g := number.FindAllString(string(want), -1), number.FindAllString(got, -1)
-	require.Len(t, g, len(w))
-	for i := range w {
-		a, _ := strconv.ParseFloat(w[i], 64)
-		b, _ := strconv.ParseFloat(g[i], 64)
-		_, decimals, _ := strings.Cut(w[i], ".")
-		tol := 1e-9 * max(1, a, -a)
-		if len(decimals) < 7 {
-			unit := 1.0
-			for range decimals {
-				unit /= 10
-			}
-			tol = 1.01 * unit
-		}
-		require.InDelta(t, a, b, tol, "number %d", i)
-	}
-}
-
 func TestGoldenReportAndJSON(t *testing.T) {
 	status, out, problems := try("")
 	require.Zero(t, status, problems)
-	golden(t, "report.txt", out)
+	golden.Equal(t, "report.txt", out)
 	status, out, problems = try("", "-json")
 	require.Zero(t, status, problems)
-	golden(t, "report.json", out)
+	golden.Equal(t, "report.json", out)
+}
+
+// The excerpt in the README stands so in the report.
+func TestReadmeExcerpt(t *testing.T) {
+	readme, err := os.ReadFile("../../README.md")
+	require.NoError(t, err)
+	_, excerpt, found := strings.Cut(string(readme), "    Design heat loss\n")
+	require.True(t, found)
+	excerpt, _, _ = strings.Cut(excerpt, "\n\n")
+	_, out, _ := try("")
+	for _, line := range strings.Split(excerpt, "\n") {
+		if line = strings.TrimPrefix(line, "    "); line != "..." {
+			require.Contains(t, out, line+"\n")
+		}
+	}
 }
 
 func TestPrintedPlanIsThePlan(t *testing.T) {

@@ -18,6 +18,12 @@ func (d *design) coldNight(p plan, shape envelope.Shape) error {
 	plan.Ground = shape.Ground(plan.Ground)
 	plan.Ground.Soil = soils[p.Ground.Soil]
 	plan.Ground.WallThickness, plan.Ground.WallResistance = p.Ground.WallThickness, p.Ground.WallResistance
+	for i, f := range shape.Facets {
+		if f.Kind == envelope.EndWall && p.Cover.DoorArea > 0 {
+			plan.Doors = []envelope.Door{{Name: "door", Facet: i, Area: p.Cover.DoorArea, U: p.Cover.DoorU}}
+			break
+		}
+	}
 	plan.Leakage.Model, plan.Leakage.AirChanges = envelope.LeakageGiven, p.Cover.AirChanges
 	h, err := envelope.NewHouse(plan)
 	if err != nil {

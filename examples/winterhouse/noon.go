@@ -2,6 +2,7 @@ package main
 
 import (
 	"errors"
+	"math"
 
 	"cloche.example/ventilation"
 )
@@ -22,17 +23,18 @@ type noon struct {
 	Neutral float64 `json:"neutral_level_above_grade_m"`
 }
 
-// Pressure coefficients at the windward side, the lee side and the ridge of a
-// low house in the open, referred to the wind at the ridge; from memory.
-const (
-	cpWindward = 0.5
-	cpLee      = -0.3
-	cpRidge    = -0.5
-)
+var shelters = map[string]ventilation.Shelter{"exposed": ventilation.Exposed, "semi-sheltered": ventilation.SemiSheltered, "sheltered": ventilation.Sheltered}
 
-// solarShare is the fraction of the sun on the floor that is absorbed inside,
-// from memory.
-const solarShare = 0.65
+// roofFace is the kind of roof in the table of pressure coefficients.
+func roofFace(h house) ventilation.Face {
+	switch pitch := math.Atan2(h.RidgeHeight-h.EaveHeight, h.Span/2) * 180 / math.Pi; {
+	case pitch < 10:
+		return ventilation.LowRoof
+	case pitch <= 30:
+		return ventilation.MidRoof
+	}
+	return ventilation.SteepRoof
+}
 
 func summerOf(p plan, d design) (summerNoon, error) {
 	var r summerNoon
@@ -40,13 +42,16 @@ func summerOf(p plan, d design) (summerNoon, error) {
 	vent := func(name string, z, area, cp float64) ventilation.Opening {
 		return ventilation.Opening{Name: name, Height: z, Area: area, Discharge: s.Discharge, Coefficient: cp}
 	}
+	// Wind across the house; the ridge vent opens to the lee.
+	table := shelters[s.Shelter].Coefficients()
+	windward, lee, ridge := table.At(ventilation.Wall, 0), table.At(ventilation.Wall, 180), table.At(roofFace(p.House), 180)
 	side := s.SideLength * s.SideHeight / 2
 	var openings []ventilation.Opening
 	if side > 0 {
-		openings = append(openings, vent("windward side vent", s.SideLevel, side, cpWindward), vent("lee side vent", s.SideLevel, side, cpLee))
+		openings = append(openings, vent("windward side vent", s.SideLevel, side, windward), vent("lee side vent", s.SideLevel, side, lee))
 	}
 	if a := s.RidgeLength * s.RidgeWidth; a > 0 {
-		openings = append(openings, vent("ridge vent", p.House.RidgeHeight, a, cpRidge))
+		openings = append(openings, vent("ridge vent", p.House.RidgeHeight, a, ridge))
 	}
 	for _, o := range openings {
 		r.Have += o.Area
@@ -55,7 +60,7 @@ func summerOf(p plan, d design) (summerNoon, error) {
 	if err != nil {
 		return r, err
 	}
-	load := ventilation.Load{Solar: solarShare * s.Sun * d.Shape.Floor, Transpired: s.Transpiration, Loss: d.Loss.linear.Air()}
+	load := ventilation.Load{Solar: d.Sun.Gain * s.Sun * d.Shape.Floor, Transpired: s.Transpiration, Loss: d.Loss.linear.Air()}
 	state := func(wind float64) (noon, error) {
 		states, err := n.SteadyStates(load, ventilation.Outdoors{Temperature: s.Outside, Pressure: d.Air.Pressure, Wind: wind})
 		if err != nil {

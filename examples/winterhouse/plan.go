@@ -45,6 +45,9 @@ type cover struct {
 	SideWalls  string  `json:"side_walls" one:"single film|infrared film|double film|single glass|twin-wall sheet"`
 	EndWalls   string  `json:"end_walls" one:"single film|infrared film|double film|single glass|twin-wall sheet"`
 	AirChanges float64 `json:"air_changes_per_h" range:"0.05 20"`
+	LightLeft  float64 `json:"light_left_by_dirt_drops_and_frame_fraction" range:"0.2 1"`
+	DoorArea   float64 `json:"door_area_m2" range:"0 50"`
+	DoorU      float64 `json:"door_u_w_m2_k" range:"0.1 10"`
 }
 
 type ground struct {
@@ -90,7 +93,6 @@ type lamps struct {
 	BedLength   float64 `json:"bed_length_m" range:"0.3 200"`
 	BedWidth    float64 `json:"bed_width_m" range:"0.3 30"`
 	Photoperiod float64 `json:"photoperiod_h" range:"0 24"`
-	SunDLI      float64 `json:"daylight_on_trays_mol_m2_d" range:"0 60"`
 	Maintenance float64 `json:"maintenance_factor" range:"0.3 1"`
 	Price       float64 `json:"electricity_price_per_kwh" range:"0 10"`
 	Currency    string  `json:"currency"`
@@ -108,6 +110,7 @@ type summer struct {
 	RidgeLength   float64 `json:"ridge_vent_length_m" range:"0 400"`
 	RidgeWidth    float64 `json:"ridge_vent_opening_m" range:"0 4"`
 	Discharge     float64 `json:"discharge_coefficient" range:"0.05 1"`
+	Shelter       string  `json:"shelter" one:"exposed|semi-sheltered|sheltered"`
 }
 
 // contradictions lists what no single value's range can show.

@@ -66,7 +66,7 @@ func seasonOf(p plan, d design) (seasonFuel, error) {
 	}
 	storage := 1000*p.Storage.Structure + soilCapacity*d.Shape.Floor*p.Storage.SoilDepth
 	s, _, err := airheat.MonthlyHouse{
-		SetPoint: p.Heater.SeasonInside, Loss: d.Loss.Coefficient, Aperture: solarShare * d.Shape.Floor,
+		SetPoint: p.Heater.SeasonInside, Loss: d.Loss.Coefficient, Aperture: d.Sun.Gain * d.Shape.Floor,
 		Storage: storage / d.Loss.Coefficient / 3600, Burner: b, Price: p.Heater.FuelPrice,
 	}.Monthly(m)
 	if err != nil {

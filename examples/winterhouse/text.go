@@ -7,8 +7,8 @@ import (
 )
 
 // text is the report for people.
-func (d *design) text(p plan) string {
-	var r report.Report
+func (d *design) text(p plan) *report.Report {
+	r := new(report.Report)
 	r.Title("Winter and summer design: %s", p.Name)
 	r.Note("%s", p.Note)
 
@@ -66,14 +66,14 @@ func (d *design) text(p plan) string {
 	r.Value("  per kelvin", d.Loss.Coefficient, 1, "W/K")
 	r.Value("  per floor area", d.Loss.PerFloor, 1, "W/m²")
 
-	d.heatText(&r, p)
-	d.lightText(&r, p)
-	d.summerText(&r, p)
+	d.heatText(r, p)
+	d.lightText(r, p)
+	d.summerText(r, p)
 	r.Section("Cautions")
 	for _, c := range d.Caution {
 		r.Note("%s", c)
 	}
-	return r.String()
+	return r
 }
 
 // limit prints a relative humidity, or that no humidity drips.

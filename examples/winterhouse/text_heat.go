@@ -54,7 +54,9 @@ func (d *design) lightText(r *report.Report, p plan) {
 		r.Note("The spots do not meet at tray height both ways.")
 	}
 	r.Value("daily light, lamps alone", l.DLI, 1, "mol/(m² d)")
-	r.Value("daily light with daylight", l.DLIAll, 1, "mol/(m² d)")
+	r.Value("daylight on the trays in the design month", d.Sun.Daylight, 1, "mol/(m² d)")
+	r.Value("  of that outside", 100*d.Sun.OnTrays, 0, "%")
+	r.Value("both together", l.DLIAll, 1, "mol/(m² d)")
 	d.cropText(r)
 	r.Value("electric power", l.Power, 0, "W")
 	r.Value("  of it heat into the house", l.Heat, 0, "W")

@@ -46,11 +46,11 @@ const (
 const (
 	Fixtures    = 24    // count, 3 rows of 8
 	FixtureRows = 3     // count
-	FixturePPF  = 96.0  // µmol/s each
-	FixtureW    = 38.0  // W each
+	FixturePPF  = 380.0 // µmol/s each
+	FixtureW    = 145.0 // W each
 	BeamAngle   = 110.0 // degree, full angle at half intensity
 	LampHeight  = 1.15  // m above the trays
 	BedLength   = 11.2  // m
 	BedWidth    = 3.6   // m
-	Photoperiod = 15.0  // h
+	Photoperiod = 18.0  // h
 )
