@@ -1,0 +1,34 @@
+package ventilation_test
+
+import (
+	"testing"
+
+	"github.com/stretchr/testify/require"
+
+	"cloche.example/ventilation"
+)
+
+func TestWinterRanges(t *testing.T) {
+	for name, c := range map[string]struct {
+		r        ventilation.Range
+		min, max float64
+	}{
+		"ReleaseRange":     {ventilation.ReleaseRange, 0, 100},
+		"DryAirRange":      {ventilation.DryAirRange, 0, 10000},
+		"FilmRange":        {ventilation.FilmRange, 0, 100},
+		"RecoveryRange":    {ventilation.RecoveryRange, 0, 1},
+		"MarginRange":      {ventilation.MarginRange, 0, 20},
+		"HouseVolumeRange": {ventilation.HouseVolumeRange, 0, 1000000},
+		"ExchangeRange":    {ventilation.ExchangeRange, 0.01, 50},
+		"RoundRange":       {ventilation.RoundRange, 1, 100},
+		"StructureRange":   {ventilation.StructureRange, 0, 10000000000},
+		"WaterRange":       {ventilation.WaterRange, 0, 1000000},
+	} {
+		require.Equal(t, c.min, c.r.Min, name)
+		require.Equal(t, c.max, c.r.Max, name)
+		require.NotEmpty(t, c.r.Unit, name)
+		require.NotEmpty(t, c.r.Source, name)
+		require.NoError(t, c.r.Check("x", c.max), name)
+		require.Error(t, c.r.Check("x", 1.01*c.max), name)
+	}
+}
