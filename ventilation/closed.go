@@ -100,8 +100,7 @@ func (s TwoLevels) Flow(c Conditions) (StackFlow, error) {
 }
 
 // StackVolume returns the volume flow, m³/s, of the handbook's stack formula
-// Q = Cd A sqrt(2 g H (Ti - To)/Ti) [AshHoF17] ch. 16, natural ventilation
-// (equation from memory), with cd (dimensionless), area, m², of the openings
+// Q = Cd A sqrt(2 g H (Ti - To)/Ti) [AshHoF97] ch. 25 eq. 37, with cd (dimensionless), area, m², of the openings
 // low or high where they are equal, height, m, from the neutral level to the
 // middle of the lower opening, inside and outside, °C. The colder of the two
 // sides gives and the warmer takes: for inside below outside the two change
@@ -112,6 +111,23 @@ func StackVolume(cd, area, height, inside, outside float64) float64 {
 	}
 	warm, cold := math.Max(inside, outside)+kelvin, math.Min(inside, outside)+kelvin
 	return cd * area * math.Sqrt(2*constant.Gravity*height*(warm-cold)/warm)
+}
+
+// Coefficients of ExchangeDischarge in the source's order.
+const (
+	exchangeStill = 0.40
+	exchangeSlope = 0.0045 // 1/K
+)
+
+// ExchangeDischarge returns the discharge coefficient (dimensionless) of an
+// opening through which air passes both ways and mixes between, for inside and
+// outside, °C: Cd = 0.40 + 0.0045 |Ti - To| [AshHoF97] ch. 25 eq. 38; with one
+// way only the handbook has 0.65. NaN outside TemperatureRange.
+func ExchangeDischarge(inside, outside float64) float64 {
+	if !(TemperatureRange.Contains(inside) && TemperatureRange.Contains(outside)) {
+		return math.NaN()
+	}
+	return exchangeStill + exchangeSlope*math.Abs(inside-outside)
 }
 
 // Effectiveness of openings for WindVolume [AshHoF17] ch. 16 (from memory).

@@ -45,6 +45,17 @@ func TestHandbookFormulas(t *testing.T) {
 	// Q = 0.6 x 2 sqrt(2 x 9.80665 x 1.5 x 10/303.15), worked by hand.
 	require.InEpsilon(t, 1.182152, ventilation.StackVolume(0.6, 2, 1.5, 30, 20), 1e-5)
 	require.Equal(t, ventilation.StackVolume(0.6, 2, 1.5, 30, 20), ventilation.StackVolume(0.6, 2, 1.5, 20, 30))
+	// Equal openings 3 m apart are 1.5 m from the neutral level: the handbook's
+	// volume at the inside density against the balance.
+	f, err := ventilation.TwoLevels{LowArea: 2, LowDischarge: 0.6, HighArea: 2, HighDischarge: 0.6, Separation: 3}.Flow(dry(t, 30, 20, 0))
+	require.NoError(t, err)
+	require.InEpsilon(t, f.Flow/ventilation.DryAirDensity(20, 101325), ventilation.StackVolume(0.6, 2, 1.5, 30, 20), 0.01)
+	check.Run(t, []check.Row{
+		{Where: "AshHoF97.ch25.eq38/20K", In: []float64{30, 10}, Printed: "0.490"},
+		{Where: "AshHoF97.ch25.eq38/0K", In: []float64{20, 20}, Printed: "0.400"},
+		{Where: "AshHoF97.ch25.eq38/40K", In: []float64{0, 40}, Printed: "0.580"},
+	}, func(in ...float64) float64 { return ventilation.ExchangeDischarge(in[0], in[1]) })
+	require.True(t, math.IsNaN(ventilation.ExchangeDischarge(20, 99)))
 	require.InEpsilon(t, 3.3, ventilation.WindVolume(0.55, 2, 3), 1e-12)
 	require.Equal(t, 0.5, ventilation.PerpendicularEffectiveness.Min)
 	require.Equal(t, 0.6, ventilation.PerpendicularEffectiveness.Max)

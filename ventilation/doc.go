@@ -45,6 +45,12 @@
 //	EnAreaRatio          cubic [EnVent17]               0 to 90 degree         not stated             coefficients
 //	Hinged.Area          front and side triangles       0 to 90 degree         geometry               laws
 //	Screen.PressureDrop  Forchheimer                    woven screens          measured K, Y: 10 %    laws
+//	StackVolume          [AshHoF97] ch. 25 eq. 37       calm                   a rival, 1 %           worked by hand
+//	ExchangeDischarge    [AshHoF97] ch. 25 eq. 38       two-way flow           not stated             worked by hand
+//	RidgeVent.Opening    gap of a flap at the ridge     0 to 90 degree         geometry               worked by hand
+//	WallCoefficient      [SwaChan87] eq. 2-1            sides 1:5 to 5:1       fit of tunnel tests    [PersilyIvy01] profile
+//	RoofMean             table [PersilyIvy01]           low-rise, 1:1 and 2:1  0.05                   [Liddament96] tables
+//	LogWindAt            [EnWind05] eqs. 4.3 to 4.5     0.1 to 200 m           mean wind only         worked by hand
 //	WindAt               power law [AshHoF17] ch. 24    0.1 to 200 m           mean wind only         laws
 //	WindAtTwoMetres      [Fao98] eq. 47                 0.5 m up               grass                  FAO-56 example 14
 //	SteadyStates         S(1-f) = (m cp + L) dT         to 80 °C inside        1e-9 of the heat       laws
@@ -55,7 +61,7 @@
 // The stack formula of the handbook and the Boussinesq form are offered beside
 // the balance as rivals; at 30/22 °C the latter errs by 0.3 %, at large
 // differences of temperature and area by up to 8 %. Published reference results with a fixed
-// density of 1.2 kg/m³ are about 1 % below the balance at 20/10 °C. EnAreaRatio gives
+// density of 1.2 kg/m³ are 0.7 % below the balance at 20/10 °C. EnAreaRatio gives
 // 0.90 at 90 degrees, where a flap is wholly open.
 //
 // # Cautions
@@ -70,6 +76,8 @@
 //	            Airflow.WindowVentilation (2024): published formulas of hinged
 //	            openings and single-sided flow with their references
 //	AshHoF17    ASHRAE Handbook - Fundamentals (SI), 2017, ch. 1, 16 and 24
+//	AshHoF97    ASHRAE Handbook - Fundamentals (SI), 1997, ch. 25 eqs. 37 and 38
+//	            (read as quoted elsewhere)
 //	Bb18        Building Bulletin 101, Guidelines on ventilation, thermal comfort
 //	            and indoor air quality in schools, ESFA 2018, sec. 8.3; as tested
 //	            in CERN's CAiMIRA
@@ -78,7 +86,11 @@
 //	            (1962) 859-868
 //	Bs91        BS 5925:1991, Code of practice for ventilation principles and
 //	            designing for natural ventilation
+//	Buildings24 LBNL, Buildings, Modelica library (2024), package
+//	            Airflow.Multizone and its reference results
 //	Din22       DIN/TS 4108-8:2022-09 (formula as in AixLib24)
+//	EnWind05    EN 1991-1-4:2005, Eurocode 1, wind actions, sec. 4.3 (eqs. 4.4
+//	            and 4.5 read, table 4.1 from memory)
 //	EnVent17    EN 16798-7:2017 and CEN/TR 16798-8 (formulas as in AixLib24)
 //	Fao98       R. G. Allen and others, Crop evapotranspiration, FAO Irrigation
 //	            and Drainage Paper 56, Rome 1998
@@ -93,10 +105,14 @@
 //	            (1997) 105-112 (from memory)
 //	NistAir89   G. N. Walton, AIRNET, NISTIR 89-4072, 1989: test cases as
 //	            reproduced by NIST in contam-x-jr-ml
+//	PersilyIvy01 A. Persily, E. Ivy, Input data for multizone airflow and IAQ
+//	            analysis, NISTIR 6585, 2001: values as in NIST's file of wind
+//	            pressure profiles
 //	SenScreen16 A. López and others, "Wind tunnel analysis of the airflow through
 //	            insect-proof screens ...", Sensors 16 (2016) 690
-//	SwaChan88   M. V. Swami, S. Chandra, "Correlations for pressure distribution
-//	            on buildings", ASHRAE Transactions 94 (1988) (from memory)
+//	SwaChan87   M. V. Swami, S. Chandra, "Procedures for calculating natural
+//	            ventilation airflow rates in buildings", Florida Solar Energy
+//	            Center, FSEC-CR-163-86, 1987
 //	Valera06    D. L. Valera and others, "Aerodynamic analysis of several
 //	            insect-proof screens used in greenhouses", Spanish J. Agric.
 //	            Research 4 (2006) 273-279 (coefficients from memory)

@@ -13,7 +13,7 @@ var (
 	HeightRange       = Range{Min: -10, Max: 50, Unit: "m", Source: "protected-cropping houses"}
 	AreaRange         = Range{Min: 0, Max: 1e5, Unit: "m²", Source: "protected-cropping houses"}
 	DischargeRange    = Range{Min: 0, Max: 1, Unit: "dimensionless", Source: "a jet carries at most the area times the ideal speed"}
-	PressureCoefRange = Range{Min: -3, Max: 1, Unit: "dimensionless", Source: "stagnation is 1, suction peaks reach about -3"}
+	PressureCoefRange = Range{Min: -3, Max: 2, Unit: "dimensionless", Source: "stagnation is 1, suction peaks reach about -3; above 1 where the reference wind is that of a lower level"}
 	VerticalRange     = Range{Min: 0, Max: 20, Unit: "m", Source: "protected-cropping houses"}
 	ViscousRange      = Range{Min: 0, Max: 1e6, Unit: "Pa s/m³", Source: "screens on vents of protected-cropping houses"}
 	ExponentRange     = Range{Min: 0.5, Max: 1, Unit: "dimensionless", Source: "turbulent to laminar flow"}

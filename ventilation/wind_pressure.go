@@ -82,9 +82,8 @@ func (t CoefficientTable) At(face Face, angle float64) float64 {
 	return v[i] + part*(v[i+1]-v[i])
 }
 
-// swami holds the coefficients of [SwaChan88] in the source's order (from
-// memory).
-var swami = [7]float64{1.248, -0.703, -1.175, 0.131, 0.769, 0.07, 0.717}
+// swami holds the coefficients of [SwaChan87] eq. 2-1 in the source's order.
+var swami = [7]float64{1.248, -0.703, -1.175, 0.131, 0.769, 0.071, 0.717}
 
 // WallCoefficient returns the surface-averaged pressure coefficient
 // (dimensionless) of a wall of a low-rise building at angle, degree between
@@ -93,10 +92,10 @@ var swami = [7]float64{1.248, -0.703, -1.175, 0.131, 0.769, 0.07, 0.717}
 // (dimensionless, 0.6 in the source):
 //
 //	Cp = Cp0 ln(1.248 - 0.703 sin(a/2) - 1.175 sin²a + 0.131 sin³(2 a G)
-//	     + 0.769 cos(a/2) + 0.07 G² sin²(a/2) + 0.717 cos²(a/2)), G = ln side
+//	     + 0.769 cos(a/2) + 0.071 G² sin²(a/2) + 0.717 cos²(a/2)), G = ln side
 //
-// [SwaChan88] (from memory); it refers to the wind at the height of the
-// eaves. NaN outside.
+// [SwaChan87] eq. 2-1 (as [Buildings24] carries it; other prints round 0.071
+// to 0.07); it refers to the wind at the height of the eaves. NaN outside.
 func WallCoefficient(angle, side, normal float64) float64 {
 	if !(IncidenceRange.Contains(angle) && side >= 0.2 && side <= 5 && DischargeRange.Contains(normal)) {
 		return math.NaN()

@@ -74,7 +74,7 @@ func TestPressureTables(t *testing.T) {
 	require.Empty(t, ventilation.Shelter(9).Coefficients().Source)
 }
 
-// [SwaChan88], worked by hand at angles where terms vanish.
+// [SwaChan87], worked by hand at angles where terms vanish.
 func TestWallCoefficient(t *testing.T) {
 	require.InDelta(t, 0.6*math.Log(1.248+0.769+0.717), ventilation.WallCoefficient(0, 1, 0.6), 1e-12)
 	require.InDelta(t, 0.6*math.Log(1.248-0.703), ventilation.WallCoefficient(180, 1, 0.6), 1e-12)
@@ -82,6 +82,98 @@ func TestWallCoefficient(t *testing.T) {
 	require.InDelta(t, 0.6*math.Log(1.248-0.703*r-1.175+0.769*r+0.717*0.5), ventilation.WallCoefficient(90, 1, 0.6), 1e-12)
 	g := math.Log(2)
 	s := math.Sin(math.Pi * g)
-	require.InDelta(t, 0.6*math.Log(1.248-0.703*r-1.175+0.131*s*s*s+0.769*r+0.07*g*g*0.5+0.717*0.5), ventilation.WallCoefficient(90, 2, 0.6), 1e-12)
-	require.True(t, math.IsNaN(ventilation.WallCoefficient(90, 9, 0.6)))
+	require.InDelta(t, 0.6*math.Log(1.248-0.703*r-1.175+0.131*s*s*s+0.769*r+0.071*g*g*0.5+0.717*0.5), ventilation.WallCoefficient(90, 2, 0.6), 1e-12)
+	for _, side := range []float64{0.2, 5} {
+		require.False(t, math.IsNaN(ventilation.WallCoefficient(60, side, 0.6)))
+	}
+	for _, side := range []float64{0.199, 5.01} {
+		require.True(t, math.IsNaN(ventilation.WallCoefficient(60, side, 0.6)))
+	}
+	// As long as the next wall, coefficient 0.6 square on: the profile that
+	// [PersilyIvy01] prints.
+	check.Run(t, []check.Row{
+		{Where: "PersilyIvy01/S&C long wall = short/0deg", In: []float64{0}, Printed: "0.603"},
+		{Where: "PersilyIvy01/30deg", In: []float64{30}, Printed: "0.469"},
+		{Where: "PersilyIvy01/60deg", In: []float64{60}, Printed: "0.119"},
+		{Where: "PersilyIvy01/90deg", In: []float64{90}, Printed: "-0.443"},
+		{Where: "PersilyIvy01/120deg", In: []float64{120}, Printed: "-0.681"},
+		{Where: "PersilyIvy01/150deg", In: []float64{150}, Printed: "-0.390"},
+		{Where: "PersilyIvy01/180deg", In: []float64{180}, Printed: "-0.364"},
+	}, func(in ...float64) float64 { return ventilation.WallCoefficient(in[0], 1, 0.6) })
+}
+
+// The mean over both slopes of the slope-by-slope tables is what another
+// transcription prints, to its 0.05.
+func TestRoofMeans(t *testing.T) {
+	for _, c := range []struct {
+		s    ventilation.Shelter
+		face ventilation.Face
+		tol  float64
+	}{
+		{ventilation.Exposed, ventilation.LowRoof, 1e-12}, {ventilation.Exposed, ventilation.MidRoof, 1e-12},
+		{ventilation.SemiSheltered, ventilation.LowRoof, 1e-12}, {ventilation.SemiSheltered, ventilation.MidRoof, 0.05 + 1e-12},
+		{ventilation.Sheltered, ventilation.LowRoof, 1e-12}, {ventilation.Sheltered, ventilation.MidRoof, 1e-12},
+	} {
+		table := c.s.Coefficients()
+		for _, a := range []float64{0, 20, 45, 70, 90, 120, 180} {
+			want := 0.5 * (table.At(c.face, a) + table.At(c.face, 180-a))
+			require.InDelta(t, want, c.s.RoofMean(c.face, false, a), c.tol, "%v %v %v", c.s, c.face, a)
+		}
+	}
+	check.Run(t, []check.Row{
+		{Where: "PersilyIvy01/half height/11-30/0deg", In: []float64{1, 2, 0, 0}, Printed: "-0.35"},
+		{Where: "PersilyIvy01/half height/11-30/45deg", In: []float64{1, 2, 0, 45}, Printed: "-0.45"},
+		{Where: "PersilyIvy01/half height/11-30/90deg", In: []float64{1, 2, 0, 90}, Printed: "-0.55"},
+		{Where: "PersilyIvy01/2:1 exposed/below 10/0deg", In: []float64{0, 1, 1, 0}, Printed: "-0.7"},
+		{Where: "PersilyIvy01/2:1 exposed/below 10/45deg", In: []float64{0, 1, 1, 45}, Printed: "-0.7"},
+		{Where: "PersilyIvy01/2:1 exposed/below 10/90deg", In: []float64{0, 1, 1, 90}, Printed: "-0.8"},
+		{Where: "PersilyIvy01/2:1 exposed/11-30/0deg", In: []float64{0, 2, 1, 0}, Printed: "-0.6"},
+		{Where: "PersilyIvy01/2:1 exposed/11-30/45deg", In: []float64{0, 2, 1, 45}, Printed: "-0.65"},
+		{Where: "PersilyIvy01/2:1 exposed/11-30/90deg", In: []float64{0, 2, 1, 90}, Printed: "-0.7"},
+		{Where: "PersilyIvy01/2:1 half height/below 10/0deg", In: []float64{1, 1, 1, 0}, Printed: "-0.6"},
+		{Where: "PersilyIvy01/2:1 half height/below 10/45deg", In: []float64{1, 1, 1, 45}, Printed: "-0.6"},
+		{Where: "PersilyIvy01/2:1 half height/below 10/90deg", In: []float64{1, 1, 1, 90}, Printed: "-0.6"},
+		{Where: "PersilyIvy01/2:1 half height/11-30/0deg", In: []float64{1, 2, 1, 0}, Printed: "-0.5"},
+		{Where: "PersilyIvy01/2:1 half height/11-30/45deg", In: []float64{1, 2, 1, 45}, Printed: "-0.6"},
+		{Where: "PersilyIvy01/2:1 half height/11-30/90deg", In: []float64{1, 2, 1, 90}, Printed: "-0.55"},
+		{Where: "PersilyIvy01/2:1 as high/below 10/0deg", In: []float64{2, 1, 1, 0}, Printed: "-0.49"},
+		{Where: "PersilyIvy01/2:1 as high/below 10/45deg", In: []float64{2, 1, 1, 45}, Printed: "-0.46"},
+		{Where: "PersilyIvy01/2:1 as high/below 10/90deg", In: []float64{2, 1, 1, 90}, Printed: "-0.41"},
+		{Where: "PersilyIvy01/2:1 as high/11-30/0deg", In: []float64{2, 2, 1, 0}, Printed: "-0.45"},
+		{Where: "PersilyIvy01/2:1 as high/11-30/45deg", In: []float64{2, 2, 1, 45}, Printed: "-0.46"},
+		{Where: "PersilyIvy01/2:1 as high/11-30/90deg", In: []float64{2, 2, 1, 90}, Printed: "-0.41"},
+	}, func(in ...float64) float64 {
+		got := ventilation.Shelter(in[0]).RoofMean(ventilation.Face(in[1]), in[2] == 1, in[3])
+		// 1 % of the smallest value must show: the rows are exact.
+		if want := math.Round(got*100) / 100; math.Abs(got-want) > 1e-9 {
+			return math.NaN()
+		}
+		return got
+	})
+	require.True(t, math.IsNaN(ventilation.Exposed.RoofMean(ventilation.Wall, true, 0)))
+	require.True(t, math.IsNaN(ventilation.Shelter(3).RoofMean(ventilation.LowRoof, true, 0)))
+	require.True(t, math.IsNaN(ventilation.Exposed.RoofMean(ventilation.LowRoof, true, 181)))
+}
+
+// [EnWind05] eqs. 4.3 to 4.5, worked by hand with its table of terrains.
+func TestLogWindAt(t *testing.T) {
+	for _, c := range []struct {
+		terrain   ventilation.RoughTerrain
+		z0, least float64
+	}{
+		{ventilation.SeaTerrain, 0.003, 1}, {ventilation.LakeTerrain, 0.01, 1}, {ventilation.FieldTerrain, 0.05, 2},
+		{ventilation.VillageLand, 0.3, 5}, {ventilation.TownTerrain, 1, 10},
+	} {
+		k := math.Pow(c.z0/0.05, 0.07)
+		u, err := ventilation.LogWindAt(20, c.terrain, 4, 10, ventilation.FieldTerrain)
+		require.NoError(t, err)
+		require.InEpsilon(t, 4*k*math.Log(20/c.z0)/math.Log(10/0.05), u, 1e-12)
+		low, err := ventilation.LogWindAt(0.5, c.terrain, 4, 10, ventilation.FieldTerrain)
+		require.NoError(t, err)
+		require.InEpsilon(t, 4*k*math.Log(c.least/c.z0)/math.Log(10/0.05), low, 1e-12)
+	}
+	_, err := ventilation.LogWindAt(-1, ventilation.RoughTerrain{}, -4, 1000, ventilation.RoughTerrain{Roughness: 1, Least: 60})
+	for _, field := range []string{"height", "measured", "station is", "terrain.Roughness", "stationTerrain.Least"} {
+		require.ErrorContains(t, err, field)
+	}
 }

@@ -1,0 +1,60 @@
+package ventilation
+
+import (
+	"errors"
+	"math"
+)
+
+// RidgeVent is a continuous vent along the ridge, on one slope: a run of flaps
+// hung at the ridge that lie on the roof when closed. It has next to no side
+// triangles: the neighbours block them.
+type RidgeVent struct {
+	Length float64 // m, of the run
+	Depth  float64 // m, of the flaps from the hinge to the free edge
+	Pitch  float64 // degree, slope of the roof, 0 to 80
+	Ridge  float64 // m above the datum, of the hinge
+	Angle  float64 // degree, opened from the roof's plane, 0 to 90
+}
+
+// PitchRange limits the slope of a roof.
+var PitchRange = Range{Min: 0, Max: 80, Unit: "degree", Source: "roofs"}
+
+// Check joins every fault of v, by field.
+func (v RidgeVent) Check() error {
+	return errors.Join(
+		positive(FlapRange, "Length", v.Length),
+		positive(VerticalRange, "Depth", v.Depth),
+		PitchRange.Check("Pitch", v.Pitch),
+		HeightRange.Check("Ridge", v.Ridge),
+		FlapAngleRange.Check("Angle", v.Angle),
+	)
+}
+
+// ends returns the heights, m, of the lip of the hole and of the flap's edge.
+func (v RidgeVent) ends() (lip, edge float64) {
+	rad := math.Pi / 180
+	return v.Ridge - v.Depth*math.Sin(v.Pitch*rad), v.Ridge - v.Depth*math.Sin((v.Pitch-v.Angle)*rad)
+}
+
+// Opening returns v opened to Angle as an opening between the lip of the hole
+// in the roof and the free edge of the flap, on its frame area Length times
+// Depth. Its discharge coefficient is that of model m with the coefficient
+// sharp (dimensionless) of a sharp-edged hole, its pressure coefficient the
+// given one (dimensionless) of the slope. Where one house has such vents on
+// both slopes each is an opening of its own. The error joins the faults by
+// field; a closed vent, Angle zero, is none.
+func (v RidgeVent) Opening(m HingedModel, sharp, coefficient float64) (Opening, error) {
+	err := errors.Join(v.Check(), PressureCoefRange.Check("coefficient", coefficient))
+	if v.Angle == 0 {
+		err = errors.Join(err, &RangeError{Field: "Angle", Value: 0, Min: 0, Max: FlapAngleRange.Max, Unit: "degree", Source: "more than zero; a closed vent is no opening: leave it out"})
+	}
+	cd, fault := m.Discharge(Hinged{Hinge: TopHinged, Along: v.Length, Depth: v.Depth, Angle: v.Angle, Blocked: 2}, sharp)
+	if v.Check() == nil {
+		err = errors.Join(err, fault) // else the faults stand above by their own names
+	}
+	if err != nil {
+		return Opening{}, err
+	}
+	lip, edge := v.ends()
+	return Opening{Name: "ridge", Height: 0.5 * (lip + edge), Vertical: edge - lip, Area: v.Length * v.Depth, Discharge: cd, Coefficient: coefficient}, nil
+}
