@@ -69,6 +69,8 @@ type loss struct {
 	Terms       []term  `json:"terms"`
 	GroundYear  float64 `json:"ground_annual_mean_w"`
 	GroundTotal float64 `json:"ground_design_month_w"`
+	SeasonMean  float64 `json:"season_outside_mean_c"`
+	Season      float64 `json:"season_w_k"`
 	LeakSens    float64 `json:"leakage_sensible_w"`
 	LeakLatent  float64 `json:"leakage_latent_w"`
 	Condensate  float64 `json:"condensate_l_h"`
@@ -129,8 +131,7 @@ func compute(p plan) (design, error) {
 	return d, d.deepen(p)
 }
 
-// airOf returns the design states of the air and the sky's temperature by
-// Berdahl and Martin at midnight, low clouds at 1 km.
+// airOf returns the design states of the air and the sky's temperature.
 func airOf(p plan) (airStates, error) {
 	var a airStates
 	var e1, e2 error
@@ -142,13 +143,20 @@ func airOf(p plan) (airStates, error) {
 	}
 	a.InsideW, a.InsideDew, a.InsideWet = a.inside.HumidityRatio(), a.inside.DewPoint(), a.inside.WetBulb()
 	a.OutsideW, a.OutsideDew = a.outside.HumidityRatio(), a.outside.DewPoint()
-	clear := envelope.SkyEmissivity(a.OutsideDew, 0, a.Pressure)
-	a.Sky = envelope.SkyTemperatureOf(p.Site.Outside, envelope.CloudySky(clear, p.Site.Cloud, 1, 1000))
-	if math.IsNaN(a.Sky) {
-		return a, fmt.Errorf("no sky temperature for a dew point of %.1f °C: the sky model holds from %g to %g °C", a.OutsideDew, envelope.SkyDewPoint.Min, envelope.SkyDewPoint.Max)
-	}
+	a.Sky, e1 = skyOf(a.outside, p.Site.Cloud)
 	a.skyBelowAir = p.Site.Outside - a.Sky
-	return a, nil
+	return a, e1
+}
+
+// skyOf returns the temperature of the sky in °C by Berdahl and Martin at
+// midnight, low clouds at 1 km.
+func skyOf(air psychro.State, cloud float64) (float64, error) {
+	clear := envelope.SkyEmissivity(air.DewPoint(), 0, air.Pressure())
+	sky := envelope.SkyTemperatureOf(air.Temperature(), envelope.CloudySky(clear, cloud, 1, 1000))
+	if math.IsNaN(sky) {
+		return sky, fmt.Errorf("no sky temperature for a dew point of %.1f °C: the sky model holds from %g to %g °C", air.DewPoint(), envelope.SkyDewPoint.Min, envelope.SkyDewPoint.Max)
+	}
+	return sky, nil
 }
 
 func shapeFrom(h house) (envelope.Shape, error) {

@@ -4,6 +4,7 @@ import (
 	"math"
 
 	"cloche.example/envelope"
+	"cloche.example/psychro"
 )
 
 // coldNight solves every facet, the ground and the leakage on the design
@@ -49,7 +50,35 @@ func (d *design) coldNight(p plan, shape envelope.Shape) error {
 	for _, t := range r.Terms() {
 		d.Loss.Terms = append(d.Loss.Terms, term{t.Name, t.Loss, t.Share})
 	}
-	return nil
+	return d.meanNight(p, h, k)
+}
+
+// meanNight finds the loss per kelvin under the season's usual wind and cloud,
+// at the mean of the months colder than the house is kept.
+func (d *design) meanNight(p plan, h envelope.House, k envelope.HouseConditions) error {
+	n := 0.0
+	for _, t := range p.Site.MonthlyMean {
+		if t < p.Heater.SeasonInside {
+			n, d.Loss.SeasonMean = n+1, d.Loss.SeasonMean+t
+		}
+	}
+	if n == 0 {
+		d.Loss.SeasonMean = p.Site.Outside // nothing to heat, on any coefficient
+	} else {
+		d.Loss.SeasonMean /= n
+	}
+	air, err := psychro.FromRelativeHumidity(d.Loss.SeasonMean, p.Site.OutsideRH, d.Air.Pressure)
+	if err != nil {
+		return err
+	}
+	if k.Sky, err = skyOf(air, p.Site.SeasonCloud); err != nil {
+		return err
+	}
+	k.Inside, k.InsideRadiant = p.Heater.SeasonInside, p.Heater.SeasonInside
+	k.Outside, k.Ground, k.Wind = d.Loss.SeasonMean, d.Loss.SeasonMean, p.Site.SeasonWind
+	r, err := h.Loss(k)
+	d.Loss.Season = r.Coefficient
+	return err
 }
 
 // frame is the allowance for bars and profiles, fraction, from memory.

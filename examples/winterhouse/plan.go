@@ -25,6 +25,8 @@ type site struct {
 	OutsideRH   float64     `json:"outside_design_rh" range:"0.05 1"`
 	Wind        float64     `json:"wind_at_cover_m_s" range:"0 40"`
 	Cloud       float64     `json:"cloud_fraction" range:"0 1"`
+	SeasonWind  float64     `json:"season_wind_at_cover_m_s" range:"0 40"`
+	SeasonCloud float64     `json:"season_cloud_fraction" range:"0 1"`
 	DesignMonth int         `json:"design_month" range:"1 12"`
 	MonthlySun  [12]float64 `json:"monthly_sun_mj_m2_d" range:"0 45"`
 	MonthlyMean [12]float64 `json:"monthly_mean_c" range:"-50 45"`

@@ -54,7 +54,7 @@ var fuels = map[string]func() airheat.Fuel{"wood pellets": airheat.Pellets, "woo
 var days = [12]float64{31, 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31}
 
 // seasonOf is the monthly method on the plan's means, with the loss
-// coefficient of the design night, its sky included.
+// coefficient of the season's mean night.
 func seasonOf(p plan, d design) (seasonFuel, error) {
 	b := airheat.Burner{Rated: p.Heater.Power, Efficiency: p.Heater.Efficiency, Fuel: fuels[p.Heater.Fuel]()}
 	if err := b.Check(); err != nil {
@@ -66,8 +66,8 @@ func seasonOf(p plan, d design) (seasonFuel, error) {
 	}
 	storage := 1000*p.Storage.Structure + soilCapacity*d.Shape.Floor*p.Storage.SoilDepth
 	s, _, err := airheat.MonthlyHouse{
-		SetPoint: p.Heater.SeasonInside, Loss: d.Loss.Coefficient, Aperture: d.Sun.Gain * d.Shape.Floor,
-		Storage: storage / d.Loss.Coefficient / 3600, Burner: b, Price: p.Heater.FuelPrice,
+		SetPoint: p.Heater.SeasonInside, Loss: d.Loss.Season, Aperture: d.Sun.Gain * d.Shape.Floor,
+		Storage: storage / d.Loss.Season / 3600, Burner: b, Price: p.Heater.FuelPrice,
 	}.Monthly(m)
 	if err != nil {
 		return seasonFuel{}, err
@@ -105,7 +105,7 @@ func (d *design) seasonText(r *report.Report, p plan) {
 	r.Value("  gains from the sun put to use", d.Season.Gains, 0, "kWh")
 	r.Value("fuel over the year", d.Season.Mass, 0, "kg")
 	r.Value("cost over the year", d.Season.Cost, 0, p.Lighting.Currency)
-	r.Note("Monthly method on the plan's monthly means, at %.0f °C inside, with the design night's loss per kelvin, its clear sky included: an upper figure.", p.Heater.SeasonInside)
+	r.Note("Monthly method on the plan's monthly means, at %.0f °C inside, with %.0f W/K: the loss at %.1f °C outside, the mean of the heated months, under the season's wind and cloud.", p.Heater.SeasonInside, d.Loss.Season, d.Loss.SeasonMean)
 }
 
 func (d *design) cropText(r *report.Report) {
