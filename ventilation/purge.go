@@ -13,7 +13,7 @@ var (
 	ExchangeRange  = Range{Min: 0.01, Max: 50, Unit: "air changes", Source: "one opening of the vents"}
 	RoundRange     = Range{Min: 1, Max: 100, Unit: "count", Source: "a morning"}
 	StructureRange = Range{Min: 0, Max: 1e10, Unit: "J/K", Source: "houses up to some hectares"}
-	WaterRange     = Range{Min: 0, Max: 1e6, Unit: "kg", Source: "houses up to some hectares"}
+	PurgeRange     = Range{Min: 0, Max: 1e6, Unit: "kg", Source: "houses up to some hectares"}
 )
 
 // Purge dries a house by rounds of heat and vent: the air is heated with the
@@ -56,7 +56,7 @@ func (p Purge) Check() error {
 		positive(HouseVolumeRange, "Volume", p.Volume),
 		TemperatureRange.Check("Warm", p.Warm),
 		ExchangeRange.Check("Exchange", p.Exchange),
-		WaterRange.Check("Release", p.Release),
+		PurgeRange.Check("Release", p.Release),
 		StructureRange.Check("Structure", p.Structure),
 	)
 	if err != nil {

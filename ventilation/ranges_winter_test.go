@@ -22,7 +22,7 @@ func TestWinterRanges(t *testing.T) {
 		"ExchangeRange":    {ventilation.ExchangeRange, 0.01, 50},
 		"RoundRange":       {ventilation.RoundRange, 1, 100},
 		"StructureRange":   {ventilation.StructureRange, 0, 10000000000},
-		"WaterRange":       {ventilation.WaterRange, 0, 1000000},
+		"PurgeRange":       {ventilation.PurgeRange, 0, 1000000},
 	} {
 		require.Equal(t, c.min, c.r.Min, name)
 		require.Equal(t, c.max, c.r.Max, name)
