@@ -2,16 +2,21 @@ package lighting
 
 import "math"
 
+// DaylightPARShare is the fraction of the energy of global radiation from 400 to
+// 700 nm: 0.45 by [Faust18]; the clear sky of [AstmSun03] has 0.430.
+const DaylightPARShare = 0.45
+
 // Photons of PAR in a joule of global radiation, µmol/J. Authors differ by
 // 4 %; a site's own sensors beat all three.
 const (
-	// DaylightFaust is 0.45 of the energy in PAR at 4.48 µmol/J [Faust18].
-	DaylightFaust = 0.45 * 4.48
-	// DaylightThimijan is 0.45 of the energy in PAR at the 4.57 µmol/J of sun
-	// and sky of [Thimijan83].
-	DaylightThimijan = 0.45 * 4.57
-	// DaylightClear is the ratio of the spectrum AM1.5 global of ASTM G173
-	// under a clear sky, µmol/J (quoted; the spectrum is not carried here).
+	// DaylightFaust is DaylightPARShare of the energy in PAR at 4.48 µmol/J
+	// [Faust18].
+	DaylightFaust = DaylightPARShare * 4.48
+	// DaylightThimijan is DaylightPARShare of the energy in PAR at the 4.57
+	// µmol/J of sun and sky of [Thimijan83].
+	DaylightThimijan = DaylightPARShare * 4.57
+	// DaylightClear is the ratio in the spectrum AM1.5 global under a clear sky
+	// [AstmSun03], µmol/J.
 	DaylightClear = 1.977
 )
 

@@ -8,43 +8,61 @@ import (
 	"github.com/stretchr/testify/require"
 )
 
-// Points of V(λ) of 1 nm [CieVis23], where the table of 5 nm is interpolated
-// and where it is not.
+// V(λ) at every nanometre [CieVis23]: equal where the library's table stands,
+// within 2.2e-4 between, where it is interpolated.
 func TestLuminousEfficiencyTable(t *testing.T) {
-	row := func(printed string, nm, tol float64) check.Row {
-		why := ""
-		if tol > 0 {
-			why = "cubics between 5 nm against the CIE's own interpolation"
+	rows := readTable(t, "cie_v_1nm.csv")
+	require.Len(t, rows, 471)
+	area, off, exact := 0.0, 0.0, 0
+	for _, r := range rows {
+		v := LuminousEfficiency(r[0])
+		area += r[1]
+		if math.Mod(r[0], 5) == 0 {
+			require.InEpsilon(t, r[1], v, 1e-12, "%g nm", r[0])
+			exact++
+			continue
 		}
-		return check.Row{Where: "CieVis23.Table", In: []float64{nm}, Printed: printed, Tol: tol, Why: why}
+		off = max(off, math.Abs(v-r[1]))
+		require.InEpsilon(t, r[1], v, 0.015, "%g nm", r[0])
 	}
-	check.Run(t, []check.Row{
-		row("0.000396", 400, 0), row("0.038", 450, 0), row("0.323", 500, 0), row("0.503", 510, 0), row("1.000", 555, 0),
-		row("0.631", 600, 0), row("0.503", 610, 0), row("0.107", 650, 0), row("0.004102", 700, 0),
-		row("0.0005722187", 404, 2e-6), row("0.0417680", 452, 5e-5), row("0.3085780", 499, 2e-4), row("0.5445120", 512, 2e-4),
-		row("0.9983255", 558, 1e-4), row("0.9980983", 552, 1e-4), row("0.9070064", 576, 1e-4), row("0.6438448", 599, 5e-5),
-		row("0.2978504", 627, 1e-4), row("0.0573962", 661, 5e-5), row("0.0043800750", 699, 5e-6),
-	}, func(in ...float64) float64 { return LuminousEfficiency(in[0]) })
+	require.Equal(t, len(luminous), exact)
+	require.Less(t, off, 2.2e-4)
+	t.Logf("between the points within %.1e", off)
+	verify(t, []gotRow{
+		{check.Row{Where: "CieVis23/area of 1 nm, from memory", Printed: "106.857"}, area},
+		{check.Row{Where: "CieVis23/area here", Printed: "106.857"}, flatArea(t)},
+		{check.Row{Where: "CieVis23/400 nm", Printed: "0.000396"}, LuminousEfficiency(400)},
+		{check.Row{Where: "CieVis23/555 nm", Printed: "1.000"}, LuminousEfficiency(555)},
+		{check.Row{Where: "CieVis23/650 nm", Printed: "0.107"}, LuminousEfficiency(650)},
+		{check.Row{Where: "CieVis23/700 nm", Printed: "0.004102"}, LuminousEfficiency(700)},
+		{check.Row{Where: "CieVis23/830 nm", Printed: "0.00000045181"}, LuminousEfficiency(830)},
+	})
 }
 
-// Each figure of the transcribed tables, small or large, moves the
-// fingerprints, which are of the tables as read. The area under V(λ) is
-// published: 106.857 nm (from memory).
-func TestTablesAreTranscribed(t *testing.T) {
-	area := 0.0
-	for _, v := range luminous {
-		area += 5 * v
-	}
-	require.NoError(t, check.Row{Where: "CieVis23/area", Printed: "106.857"}.Verify(area))
-	fingerprint := func(v []float64) float64 {
-		s := 0.0
-		for i, x := range v {
-			s += float64(i+1) * math.Log(x)
+// flatArea is the area under V(λ), nm: the lumens of an even spectrum.
+func flatArea(t *testing.T) float64 {
+	return spectrum(t, []float64{300, 900}, []float64{1, 1}).Luminous() / 683.002
+}
+
+// The standard illuminants at every 5 nm [CieCol18]: A by its formula to the six
+// printed digits; D65 from 10 nm, the points between rounded from the two beside.
+// Its five points from 790 nm on are from memory and held here as printed.
+func TestIlluminantTables(t *testing.T) {
+	a, d := IlluminantA(), IlluminantD65()
+	rows := readTable(t, "cie_illuminants.csv")
+	require.Len(t, rows, 97)
+	for _, r := range rows {
+		require.InEpsilon(t, r[1], a.At(r[0]), 5e-6, "A at %g nm", r[0])
+		require.InDelta(t, r[2], d.At(r[0]), 6e-4, "D65 at %g nm", r[0])
+		if math.Mod(r[0], 10) == 0 {
+			require.InEpsilon(t, r[2], d.At(r[0]), 1e-12, "D65 at %g nm", r[0])
 		}
-		return s
 	}
-	require.InDelta(t, -22250.623517, fingerprint(luminous[:]), 1e-3)
-	require.InDelta(t, 6407.754475, fingerprint(d65[:]), 1e-3)
+	for nm, want := range map[float64]float64{790: 64.3040, 800: 59.4519, 810: 51.9590, 820: 57.4406, 830: 60.3125} {
+		require.InEpsilon(t, want, d.At(nm), 1e-12)
+		require.Zero(t, d.At(nm+50))
+	}
+	require.InEpsilon(t, 100, a.At(560), 1e-14)
 }
 
 // Quantities of the standard illuminants; lx per µmol and µmol/J as integrated
@@ -57,10 +75,6 @@ func TestIlluminants(t *testing.T) {
 		{check.Row{Where: "CieCol18.D65/µmol per J", Printed: "4.52845"}, d.PARPhotonsPerJoule()},
 		{check.Row{Where: "CieCol18.A/lx per µmol", Printed: "50.2566", Tol: 1e-3, Why: why}, a.LuxPerPPFD()},
 		{check.Row{Where: "CieCol18.A/µmol per J", Printed: "5.013275", Tol: 5e-5, Why: "the formula in steps of 1 nm against a table of 5 nm"}, a.PARPhotonsPerJoule()},
-		{check.Row{Where: "CieCol18.A/S at 400 nm, from memory", Printed: "14.7080"}, a.At(400)},
-		{check.Row{Where: "CieCol18.A/S at 700 nm, from memory", Printed: "198.261"}, a.At(700)},
-		{check.Row{Where: "CieCol18.D65/S at 555 nm", Printed: "102.023"}, d.At(555)},
-		{check.Row{Where: "CieCol18.D65/S at 495 nm", Printed: "109.082", Tol: 6e-4, Why: "the 5 nm value is rounded from the two beside it"}, d.At(495)},
 	})
 }
 

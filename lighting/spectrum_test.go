@@ -79,7 +79,7 @@ func TestSpectrumErrorsNameEveryFault(t *testing.T) {
 	_, err = NewSpectrum([]float64{400, 700}, []float64{1, math.Inf(1)})
 	require.True(t, errors.As(err, &e))
 	require.Equal(t, "power 2", e.Field)
-	for _, nm := range []float64{359, 811, math.NaN()} {
+	for _, nm := range []float64{359, 831, math.NaN()} {
 		require.True(t, math.IsNaN(LuminousEfficiency(nm)))
 	}
 	require.True(t, math.IsNaN(PhotonsPerJoule(0.55)))

@@ -12,6 +12,9 @@ var (
 	RangeLongitude = Range{Min: -180, Max: 180, Unit: "degree", Source: "east of Greenwich positive"}
 	RangeAltitude  = Range{Min: -500, Max: 9000, Unit: "m"}
 	RangeYear      = Range{Min: 1950, Max: 2100, Unit: "year", Source: "civil time is tied to dynamical time by a table up to 2017 and its last value"}
+	// RangeEpoch is where the sun may be asked for with a given lead of
+	// dynamical time.
+	RangeEpoch = Range{Min: -2000, Max: 6000, Unit: "year", Source: "[Reda04]"}
 )
 
 // Site is a place on Earth. Make it with NewSite.
@@ -55,17 +58,26 @@ func (s Sun) Zenith() float64 { return 90 - s.Elevation }
 // position algorithm [Reda04]: within 0.0003 degree by its authors. UT1 is
 // taken as UTC, which is at most 0.9 s or 0.004 degree of hour angle; refraction
 // is left out: see Refraction. Outside the years every field is NaN.
-func (s Site) Sun(t time.Time) Sun { return s.SunDeltaT(t, DynamicalLead(t)) }
-
-// SunDeltaT is Sun with a given lead of dynamical (terrestrial) time over UT1;
-// the lead's effect is 0.0007 degree for a minute.
-func (s Site) SunDeltaT(t time.Time, lead time.Duration) Sun {
+func (s Site) Sun(t time.Time) Sun {
 	if !RangeYear.Contains(float64(t.UTC().Year())) {
-		n := math.NaN()
-		return Sun{n, n, n, n, n, n, n}
+		return noSun
+	}
+	return s.sun(julian(t), DynamicalLead(t))
+}
+
+// SunDeltaT is Sun for the years -2000 to 6000 by the calendar of package time,
+// the Gregorian one at all times, with a given lead of dynamical (terrestrial)
+// time over UT1, which counts 0.0007 degree for a minute. A time.Time counts
+// days of 86,400 s: t stands for UT1.
+func (s Site) SunDeltaT(t time.Time, lead time.Duration) Sun {
+	if !RangeEpoch.Contains(float64(t.UTC().Year())) {
+		return noSun
 	}
 	return s.sun(julian(t), lead)
 }
+
+// noSun stands for a year outside the range.
+var noSun = Sun{none, none, none, none, none, none, none}
 
 // j2000 is Julian day 2451545.0.
 var j2000 = time.Date(2000, 1, 1, 12, 0, 0, 0, time.UTC)

@@ -1,0 +1,64 @@
+package lighting
+
+import (
+	"encoding/csv"
+	"os"
+	"strconv"
+	"testing"
+
+	"cloche.example/internal/check"
+	"github.com/stretchr/testify/require"
+)
+
+// readTable reads the numbers of a file of testdata, row by row.
+func readTable(t testing.TB, name string) [][]float64 {
+	t.Helper()
+	file, err := os.Open("testdata/" + name)
+	require.NoError(t, err)
+	defer file.Close()
+	r := csv.NewReader(file)
+	r.Comment = '#'
+	text, err := r.ReadAll()
+	require.NoError(t, err)
+	rows := make([][]float64, len(text))
+	for i, line := range text {
+		rows[i] = make([]float64, len(line))
+		for j, s := range line {
+			rows[i][j], err = strconv.ParseFloat(s, 64)
+			require.NoError(t, err, "%s row %d", name, i+1)
+		}
+	}
+	return rows
+}
+
+// The sun of [AstmSun03], AM1.5 global: the total that the documentation of
+// the library pvlib prints, and integrals made elsewhere by trapezoids from the
+// same table; here photons and lumens are exact for its straight lines.
+func TestSunOfASTM(t *testing.T) {
+	rows := readTable(t, "astm_g173_global.csv")
+	require.Len(t, rows, 2002)
+	var nm, power []float64
+	for _, r := range rows {
+		nm, power = append(nm, r[0]), append(power, r[1])
+	}
+	sun := spectrum(t, nm, power)
+	total := sun.Power(280, 4000)
+	const trapezoid = "trapezoids in steps of 1 nm against straight lines"
+	verify(t, []gotRow{
+		{check.Row{Where: "AstmSun03/total, W/m²", Printed: "1000.37"}, total},
+		{check.Row{Where: "AstmSun03/total by trapezoids, W/m²", Printed: "1000.37066"}, total},
+		{check.Row{Where: "AstmSun03/400 to 700 nm, W/m²", Printed: "429.8311"}, sun.PARPower()},
+		{check.Row{Where: "AstmSun03/share of 400 to 700 nm", Printed: "0.42967184"}, sun.PARPower() / total},
+		{check.Row{Where: "AstmSun03/PPFD, µmol/(m² s)", Printed: "1977.86788", Tol: 3e-4, Why: trapezoid}, sun.PPF()},
+		{check.Row{Where: "AstmSun03/µmol of PAR per J of PAR", Printed: "4.60150017", Tol: 1e-6, Why: trapezoid}, sun.PARPhotonsPerJoule()},
+		{check.Row{Where: "AstmSun03/µmol of PAR per J of sun", Printed: "1.97713504", Tol: 4e-7, Why: trapezoid}, sun.PPF() / total},
+		{check.Row{Where: "AstmSun03/lx per µmol", Printed: "55.3601401", Tol: 1e-3, Why: "V by cubics between 5 nm"}, sun.LuxPerPPFD()},
+		{check.Row{Where: "AstmSun03/lx per µmol, of Thimijan83's daylight", Printed: "54", Suspect: "another daylight", Right: "55.4"}, sun.LuxPerPPFD()},
+		{check.Row{Where: "AstmSun03/µmol per J, of Thimijan83's daylight", Printed: "4.57", Suspect: "another daylight", Right: "4.60"}, sun.PARPhotonsPerJoule()},
+	})
+	require.NoError(t, check.Row{Where: "DaylightClear", Printed: "1.977"}.Verify(sun.PPF()/total))
+	require.InDelta(t, DaylightClear, sun.PPF()/total, 5e-4)
+	// Bands of plants in this light stay apart and in order.
+	require.Greater(t, sun.Photons(Extended), sun.PPF())
+	require.InEpsilon(t, sun.Photons(Band{"to 800 nm", 400, 800}), sun.PPF()+sun.Photons(FarRed), 1e-13)
+}
