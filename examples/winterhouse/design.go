@@ -13,19 +13,22 @@ import (
 // A design is every computed figure, with the terms it is made of. Keys of
 // the JSON form carry the unit.
 type design struct {
-	Air     airStates   `json:"air"`
-	Shape   shapeOf     `json:"shape"`
-	Facets  []facet     `json:"facets"`
-	Loss    loss        `json:"design_loss"`
-	Heater  heaterDuty  `json:"heater"`
-	Time    timeFigures `json:"warm_up_and_frost"`
-	Sun     sunInside   `json:"sun"`
-	Light   light       `json:"lighting"`
-	Summer  summerNoon  `json:"summer"`
-	Ridge   ridgeReturn `json:"ridge_return"`
-	Season  seasonFuel  `json:"fuel"`
-	Crops   []cropLight `json:"crops"`
-	Caution []string    `json:"cautions"`
+	Air     airStates     `json:"air"`
+	Shape   shapeOf       `json:"shape"`
+	Facets  []facet       `json:"facets"`
+	Loss    loss          `json:"design_loss"`
+	Heater  heaterDuty    `json:"heater"`
+	Time    timeFigures   `json:"warm_up_and_frost"`
+	Sun     sunInside     `json:"sun"`
+	Light   light         `json:"lighting"`
+	Summer  summerNoon    `json:"summer"`
+	Ridge   ridgeReturn   `json:"ridge_return"`
+	Season  seasonFuel    `json:"fuel"`
+	Crops   []cropLight   `json:"crops"`
+	Drying  dryingMorning `json:"winter_drying"`
+	Caution []string      `json:"cautions"`
+	house   envelope.House
+	night   envelope.HouseConditions
 }
 
 type airStates struct {

@@ -58,6 +58,20 @@ func TestFiguresByHand(t *testing.T) {
 	sensible := d.Sun.Gain * 750 * 94.72 * (1 - 0.45)
 	byAir := d.Summer.Calm.Flow * 97307 / (287.042 * (273.15 + d.Summer.Calm.Inside)) * 1006 * d.Summer.Calm.Rise
 	require.InEpsilon(t, sensible-d.Loss.linear.Air()*d.Summer.Calm.Rise, byAir, 0.03)
+
+	// 8. Drying: the vapour that the cover leaves, over the difference of the
+	// humidity ratios, is the dry air; at 97307 Pa a kilogram of it with its
+	// vapour fills R T (1 + 1.608 W)/p at 15 °C. It takes 1006 J/(kg K) over
+	// 12 K and 2.5 MJ for a kilogram of vapour, which warms at 1860 J/(kg K).
+	dry := d.Drying
+	require.InDelta(t, 7, dry.Condensed+dry.ToAir, 1e-9)
+	require.InDelta(t, 0.00945, dry.InsideW, 1e-5)
+	require.InDelta(t, 0.00441, dry.OutsideW, 1e-5)
+	flow := dry.ToAir / 3600 / (dry.InsideW - dry.OutsideW)
+	require.InEpsilon(t, flow*287.042*288.15*(1+1.608*dry.InsideW)/97307, dry.Flow, 0.002)
+	require.InEpsilon(t, flow*12*(1006+1860*dry.OutsideW), dry.Sensible, 0.003)
+	require.InEpsilon(t, dry.ToAir/3600*(2.501e6+1860*15), dry.Latent, 0.003)
+	require.InEpsilon(t, dry.Heat/3/0.88*3*3.6e6/17.5e6, dry.Fuel, 0.1) // pellets of 17 to 18 MJ/kg
 }
 
 // TestClimateFindsTheColdestMonth moves one yearly wave through all months,

@@ -50,12 +50,13 @@ func (d *design) coldNight(p plan, shape envelope.Shape) error {
 	for _, t := range r.Terms() {
 		d.Loss.Terms = append(d.Loss.Terms, term{t.Name, t.Loss, t.Share})
 	}
-	return d.meanNight(p, h, k)
+	d.house, d.night = h, k
+	return d.meanNight(p)
 }
 
 // meanNight finds the loss per kelvin under the season's usual wind and cloud,
 // at the mean of the months colder than the house is kept.
-func (d *design) meanNight(p plan, h envelope.House, k envelope.HouseConditions) error {
+func (d *design) meanNight(p plan) error {
 	n := 0.0
 	for _, t := range p.Site.MonthlyMean {
 		if t < p.Heater.SeasonInside {
@@ -71,14 +72,23 @@ func (d *design) meanNight(p plan, h envelope.House, k envelope.HouseConditions)
 	if err != nil {
 		return err
 	}
-	if k.Sky, err = skyOf(air, p.Site.SeasonCloud); err != nil {
-		return err
-	}
-	k.Inside, k.InsideRadiant = p.Heater.SeasonInside, p.Heater.SeasonInside
-	k.Outside, k.Ground, k.Wind = d.Loss.SeasonMean, d.Loss.SeasonMean, p.Site.SeasonWind
-	r, err := h.Loss(k)
+	r, err := d.usualNight(p, air, p.Heater.SeasonInside, p.Inside.RH)
 	d.Loss.Season = r.Coefficient
 	return err
+}
+
+// usualNight solves the house under the season's wind and cloud in the air
+// outside, with the air inside at temperature, °C, and humidity, a fraction.
+func (d *design) usualNight(p plan, air psychro.State, temperature, humidity float64) (envelope.HouseLoss, error) {
+	k := d.night
+	var err error
+	if k.Sky, err = skyOf(air, p.Site.SeasonCloud); err != nil {
+		return envelope.HouseLoss{}, err
+	}
+	k.Inside, k.InsideRadiant, k.InsideHumidity = temperature, temperature, humidity
+	k.Outside, k.Ground, k.OutsideHumidity = air.Temperature(), air.Temperature(), air.RelativeHumidity()
+	k.Wind = p.Site.SeasonWind
+	return d.house.Loss(k)
 }
 
 // frame is the allowance for bars and profiles, fraction, from memory.

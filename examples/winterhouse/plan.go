@@ -17,6 +17,7 @@ type plan struct {
 	Storage  storage `json:"heat_storage"`
 	Lighting lamps   `json:"lighting"`
 	Summer   summer  `json:"summer"`
+	Drying   drying  `json:"winter_drying"`
 }
 
 type site struct {
@@ -113,6 +114,15 @@ type summer struct {
 	RidgeWidth    float64 `json:"ridge_vent_opening_m" range:"0 4"`
 	Discharge     float64 `json:"discharge_coefficient" range:"0.05 1"`
 	Shelter       string  `json:"shelter" one:"exposed|semi-sheltered|sheltered"`
+}
+
+type drying struct {
+	Outside   float64 `json:"outside_c" range:"-30 25"`
+	OutsideRH float64 `json:"outside_relative_humidity" range:"0.05 1"`
+	Released  float64 `json:"vapour_released_kg_h" range:"0 2000"`
+	Wanted    float64 `json:"wanted_relative_humidity" range:"0.1 0.99"`
+	Hours     float64 `json:"duration_h" range:"0.1 24"`
+	Recovery  float64 `json:"heat_recovery_effectiveness" range:"0 0.95"`
 }
 
 // contradictions lists what no single value's range can show.

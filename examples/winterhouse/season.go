@@ -84,11 +84,12 @@ func cropsOf(l light) (rows []cropLight) {
 
 // deepen adds what stands on the other figures.
 func (d *design) deepen(p plan) error {
-	var e1, e2 error
+	var e1, e2, e3 error
 	d.Ridge, e1 = ridgeOf(p, *d)
 	d.Season, e2 = seasonOf(p, *d)
+	d.Drying, e3 = dryingOf(p, *d)
 	d.Crops = cropsOf(d.Light)
-	return errors.Join(e1, e2)
+	return errors.Join(e1, e2, e3)
 }
 
 func (d *design) seasonText(r *report.Report, p plan) {

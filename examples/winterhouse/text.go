@@ -69,6 +69,7 @@ func (d *design) text(p plan) *report.Report {
 	d.heatText(r, p)
 	d.lightText(r, p)
 	d.summerText(r, p)
+	d.dryingText(r, p)
 	r.Section("Cautions")
 	for _, c := range d.Caution {
 		r.Note("%s", c)
