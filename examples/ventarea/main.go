@@ -7,14 +7,11 @@
 package main
 
 import (
-	"errors"
-	"flag"
-	"fmt"
 	"io"
 	"os"
-	"strings"
 
 	"cloche.example/internal/demo"
+	"cloche.example/internal/program"
 )
 
 // house is what the user may set.
@@ -30,8 +27,7 @@ func main() { os.Exit(run(os.Args[1:], os.Stdout, os.Stderr)) }
 // run is main with its streams; the result is the exit status.
 func run(args []string, out, problems io.Writer) int {
 	var h house
-	f := flag.NewFlagSet("ventarea", flag.ContinueOnError)
-	f.SetOutput(io.Discard)
+	f := program.New("ventarea", "ventarea prints the vent area the demo house needs, over sun and wind.")
 	f.Float64Var(&h.floor, "floor", demo.Span*demo.Length, "floor area, `m²`")
 	f.Float64Var(&h.volumeOf, "mean-height", 0.5*(demo.EaveHeight+demo.RidgeHeight)+demo.Depth, "mean height of the air space, `m`")
 	f.Float64Var(&h.low, "low", 0.8, "middle of the side vents above grade, `m`")
@@ -46,28 +42,5 @@ func run(args []string, out, problems io.Writer) int {
 	f.Float64Var(&h.outside, "outside", 27, "outside air, `°C`")
 	f.Float64Var(&h.pressure, "pressure", 97300, "air pressure, `Pa`")
 	f.Float64Var(&h.rise, "rise", 4, "allowed temperature rise, `K`")
-	if err := f.Parse(args); err != nil {
-		if errors.Is(err, flag.ErrHelp) {
-			fmt.Fprintln(out, "ventarea prints the vent area the demo house needs, over sun and wind.")
-			f.SetOutput(out)
-			f.PrintDefaults()
-			return 0
-		}
-		fmt.Fprintln(problems, "ventarea:", err)
-		return 2
-	}
-	if f.NArg() > 0 {
-		fmt.Fprintf(problems, "ventarea: %q is not understood; -h explains\n", f.Arg(0))
-		return 2
-	}
-	report, err := h.report()
-	if err != nil {
-		fmt.Fprintln(problems, "ventarea:", strings.ReplaceAll(err.Error(), "\n", "; "))
-		return 2
-	}
-	if _, err := report.WriteTo(out); err != nil {
-		fmt.Fprintln(problems, "ventarea:", err)
-		return 1
-	}
-	return 0
+	return f.Run(args, out, problems, func() (io.WriterTo, error) { return h.report() })
 }
