@@ -49,9 +49,9 @@
 //	Room.Share           exact flux on bed and plane      -                   1e-9               closed box
 //	Dim                  bounded least squares            levels 0..1         1e-9               made-up levels
 //	EnergyInput.Use      all power ends as heat           -                   exact              arithmetic
-//	Spectrum.PPF         ∫ E λ/(N_A h c) dλ               100..5000 nm        exact for its tabl  AstmSun03, D65, A
+//	Spectrum.PPF         ∫ E λ/(N_A h c) dλ               100..5000 nm        exact for a table  AstmSun03, D65, A
 //	Spectrum.Luminous    683.002 ∫ V E dλ                 360..830 nm         2e-5 on daylight   AstmSun03, CieCol18
-//	LuminousEfficiency   cubics through four              360..830 nm         2.2e-4 between 5 n  CieVis23, 471 points
+//	LuminousEfficiency   cubics through four              360..830 nm         2.2e-4             CieVis23, 471 points
 //	ReadLM63             I x multiplier x ballast         1986..2019, A, B, C flux to 1e-14      six files, eight refused
 //	Site.Sun             NREL SPA                         1950..2100          0.0003 degree      Reda04, ERFA, Meeus98
 //	Site.SunDeltaT       NREL SPA                         -2000..6000         0.0003 (0..3000)   ephem: 0.003 at the ends

@@ -21,6 +21,7 @@ func FuzzLM63(f *testing.F) {
 	for name := range e.Malformed {
 		f.Add(lm63File(f, name))
 	}
+	f.Add(lm63File(f, "own_typeA_2019.ies"))
 	f.Add([]byte(lm63Text("IESNA91", lm63Plain)))
 	f.Add([]byte("TILT=INCLUDE\n1 1 0 1 " + lm63Plain))
 	f.Fuzz(func(t *testing.T, data []byte) {

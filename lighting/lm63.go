@@ -173,7 +173,8 @@ func (f *LM63) Label(keyword string) (string, bool) {
 }
 
 // Opening returns the shape of the luminous opening that the signs of the
-// dimensions encode [IesLM02].
+// dimensions encode [IesLM02]; up to the edition of 1995 a 0 could stand for the
+// second minus of what is round.
 func (f *LM63) Opening() string {
 	sign := func(v float64) int {
 		switch {
@@ -185,6 +186,9 @@ func (f *LM63) Opening() string {
 		return 0
 	}
 	w, l, h := sign(f.Width), sign(f.Length), sign(f.Height)
+	if w < 0 && l == 0 && (f.Edition <= LM63of1995 || h >= 0) {
+		l = -1
+	}
 	switch [3]int{w, l, h} {
 	case [3]int{0, 0, 0}:
 		return "point"
@@ -192,17 +196,17 @@ func (f *LM63) Opening() string {
 		return "rectangle"
 	case [3]int{1, 1, 1}:
 		return "box"
-	case [3]int{-1, -1, 0}, [3]int{-1, 0, 0}:
+	case [3]int{-1, -1, 0}:
 		return "circle or ellipse"
-	case [3]int{-1, -1, 1}, [3]int{-1, 0, 1}:
+	case [3]int{-1, -1, 1}:
 		return "vertical cylinder"
-	case [3]int{-1, -1, -1}, [3]int{-1, 0, -1}:
+	case [3]int{-1, -1, -1}:
 		return "sphere or spheroid"
 	case [3]int{-1, 1, -1}:
 		return "horizontal cylinder along the 0-180 plane"
 	case [3]int{1, -1, -1}:
 		return "horizontal cylinder across the 0-180 plane"
-	case [3]int{0, -1, 0}:
+	case [3]int{-1, 0, -1}:
 		return "vertical disc"
 	}
 	return "not in the standard's list"

@@ -28,7 +28,11 @@ func (x *lexer) fault(line int, token, format string, a ...any) error {
 	if len(token) > longest {
 		token = token[:longest] + "..."
 	}
-	return &LM63Error{Line: line, Token: token, Reason: fmt.Sprintf(format, a...), InTilt: x.tilt}
+	reason := fmt.Sprintf(format, a...)
+	if x.joined {
+		reason += " (commas stand between digits: decimal commas?)"
+	}
+	return &LM63Error{Line: line, Token: token, Reason: reason, InTilt: x.tilt}
 }
 
 // nextLine returns the next line without its end, CR, LF or CRLF, and its

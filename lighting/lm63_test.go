@@ -161,10 +161,14 @@ func TestLM63Opening(t *testing.T) {
 	for want, d := range map[string][3]float64{
 		"point": {0, 0, 0}, "rectangle": {1, 2, 0}, "box": {1, 2, 3}, "circle or ellipse": {-1, -1, 0}, "vertical cylinder": {-1, 0, 1},
 		"sphere or spheroid": {-1, -1, -1}, "horizontal cylinder along the 0-180 plane": {-1, 2, -1},
-		"horizontal cylinder across the 0-180 plane": {1, -2, -1}, "vertical disc": {0, -1, 0}, "not in the standard's list": {0, 0, 1},
+		"horizontal cylinder across the 0-180 plane": {1, -2, -1}, "vertical disc": {-1, 0, -1}, "not in the standard's list": {0, 0, 1},
 	} {
-		f := LM63{Width: d[0], Length: d[1], Height: d[2]}
+		f := LM63{Edition: LM63of2002, Width: d[0], Length: d[1], Height: d[2]}
 		require.Equal(t, want, f.Opening())
+	}
+	for want, d := range map[string][3]float64{"circle or ellipse": {-1, 0, 0}, "vertical cylinder": {-1, 0, 1}, "sphere or spheroid": {-1, 0, -1}} {
+		f := LM63{Edition: LM63of1995, Width: d[0], Length: d[1], Height: d[2]}
+		require.Equal(t, want, f.Opening(), "0 for the second minus")
 	}
 }
 

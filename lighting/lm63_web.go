@@ -17,19 +17,35 @@ func (p *parser) angles(nV, nH int) error {
 	}
 	var ends []number
 	var err error
-	if w.Vertical, ends, err = p.numbers("vertical angle", nV, increasing(low, high)); err != nil {
+	if w.Vertical, ends, err = p.numbers("vertical angle", nV, w.starting(low, high)); err != nil {
 		return err
 	}
 	if i, why := w.verticalFault(); why != "" {
 		return p.fault(ends[i].line, string(ends[i].word), "%s", why)
 	}
-	if w.Horizontal, ends, err = p.numbers("horizontal angle", nH, increasing(lowH, highH)); err != nil {
+	if w.Horizontal, ends, err = p.numbers("horizontal angle", nH, w.starting(lowH, highH)); err != nil {
 		return err
 	}
 	if i, why := w.horizontalFault(); why != "" {
 		return p.fault(ends[i].line, string(ends[i].word), "%s", why)
 	}
 	return nil
+}
+
+// starting is increasing with the first angle where the standard lets it stand,
+// so that a shifted stream is found at the number that is out of place.
+func (w *Web) starting(low, high float64) func(v, last float64, first bool) string {
+	also, types := -90.0, "types A and B"
+	if w.Coordinates == TypeC {
+		also, types = 90, "type C"
+	}
+	rest := increasing(low, high)
+	return func(v, last float64, first bool) string {
+		if first && v >= low && v <= high && v != 0 && v != also {
+			return fmt.Sprintf("the angles of %s begin at %g or %g", types, min(0, also), max(0, also))
+		}
+		return rest(v, last, first)
+	}
 }
 
 // verticalFault tells which end, 0 or 1, of the vertical angles stands where
@@ -125,7 +141,7 @@ func (p *parser) end() error {
 		return nil
 	}
 	if p.joined {
-		return p.fault(line, string(word), "numbers are left over and commas stand between digits: decimal commas?")
+		return p.fault(line, string(word), "numbers are left over")
 	}
 	for _, c := range word {
 		if c >= '0' && c <= '9' {

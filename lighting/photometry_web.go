@@ -197,7 +197,7 @@ func expandC(w Web) (planes []plane) {
 			if h >= 180 && h < 360 {
 				add(h-360, row)
 			}
-			if h == 360 { // stands before the row at 0, should the two differ
+			if h == 360 && !slices.Equal(row, w.Intensity[0]) { // stands before the row at 0
 				planes = slices.Insert(planes, 0, plane{0, row})
 			}
 		}
