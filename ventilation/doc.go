@@ -27,6 +27,12 @@
 // the speed, wells for vents below grade, wind at height and pressure
 // coefficients.
 //
+// Winter: the outside air that holds a humidity after what condenses on the
+// cover (DryingCase), its heat and heat recovery, the time to dry and rounds of
+// heat and vent (Purge), with the states of package psychro; cold air that
+// falls on the crop as jets from each vent, and which vents to open first
+// (ColdJet, ColdVents).
+//
 // # What is not modelled
 //
 // Layers of different temperature in one air space, the dynamics of gusts (a
@@ -51,10 +57,21 @@
 //	WallCoefficient      [SwaChan87] eq. 2-1            sides 1:5 to 5:1       fit of tunnel tests    [PersilyIvy01] profile
 //	RoofMean             table [PersilyIvy01]           low-rise, 1:1 and 2:1  0.05                   [Liddament96] tables
 //	LogWindAt            [EnWind05] eqs. 4.3 to 4.5     0.1 to 200 m           mean wind only         worked by hand
+//	PadWall.Cool         t = t0 - eta (t0 - twb)        wet bulb above 0 °C    of psychro             [Hundy16] ex. 22.1
+//	Fogging.Into         mass and enthalpy kept         to saturation          of psychro             laws
+//	Shade.Balance        two layers, all reflections    one band, diffuse      measured optics        [Baille01], by hand
+//	OpeningRule.Position proportional, wind, rain       0 to 1                 exact                  worked by hand
 //	WindAt               power law [AshHoF17] ch. 24    0.1 to 200 m           mean wind only         laws
 //	WindAtTwoMetres      [Fao98] eq. 47                 0.5 m up               grass                  FAO-56 example 14
 //	SteadyStates         S(1-f) = (m cp + L) dT         to 80 °C inside        1e-9 of the heat       laws
 //	AreaForRise          the same, for the area         0.01 to 80 K           1e-9 of the heat       SteadyStates
+//	DryingCase.Flow      m = (E - C)/(W - Wo)           ranges by field        1e-12 of water, heat   laws; C: Lewis relation, 10 %
+//	DryingCase.Time      exponentials between sinks     well mixed             exact                  small steps; dilution law
+//	Purge.Rounds         exp(-n) of the air stays       well mixed             1e-9 of water, heat    laws
+//	ColdJet.AxisExcess   dT0 KT L/s, slot sqrt(L/s)     free jets [AshHoF17]   20 %                   laws
+//	ColdJet.MildExcess   plume laws [Fischer79]         free plumes            20 %                   laws
+//	ColdJet.Fall         psi (KT/K²) Ar (s/L)^n L       band of psi 1 : 3      the band itself        momentum integral
+//	ColdVents.At         Network.Solve, ColdJet.Fall    jets do not meet       as Fall                Network
 //
 // # Known departures from the sources
 //
@@ -78,6 +95,9 @@
 //	AshHoF17    ASHRAE Handbook - Fundamentals (SI), 2017, ch. 1, 16 and 24
 //	AshHoF97    ASHRAE Handbook - Fundamentals (SI), 1997, ch. 25 eqs. 37 and 38
 //	            (read as quoted elsewhere)
+//	Baille01    A. Baille, C. Kittas, N. Katsoulas, "Influence of whitening on
+//	            greenhouse microclimate and crop energy partitioning", Agric.
+//	            Forest Meteorol. 107 (2001) 293-306 (abstract)
 //	Bb18        Building Bulletin 101, Guidelines on ventilation, thermal comfort
 //	            and indoor air quality in schools, ESFA 2018, sec. 8.3; as tested
 //	            in CERN's CAiMIRA
@@ -89,13 +109,20 @@
 //	Buildings24 LBNL, Buildings, Modelica library (2024), package
 //	            Airflow.Multizone and its reference results
 //	Din22       DIN/TS 4108-8:2022-09 (formula as in AixLib24)
+//	Dowdy87     J. A. Dowdy, N. S. Karabash, "Experimental determination of heat
+//	            and mass transfer coefficients in rigid impregnated cellulose
+//	            evaporative media", ASHRAE Transactions 93 (1987) (from memory)
+//	EnVent17    EN 16798-7:2017 and CEN/TR 16798-8 (formulas as in AixLib24)
 //	EnWind05    EN 1991-1-4:2005, Eurocode 1, wind actions, sec. 4.3 (eqs. 4.4
 //	            and 4.5 read, table 4.1 from memory)
-//	EnVent17    EN 16798-7:2017 and CEN/TR 16798-8 (formulas as in AixLib24)
 //	Fao98       R. G. Allen and others, Crop evapotranspiration, FAO Irrigation
 //	            and Drainage Paper 56, Rome 1998
+//	Fischer79   H. B. Fischer and others, Mixing in Inland and Coastal Waters,
+//	            Academic Press, New York 1979, ch. 9 (coefficients from memory)
 //	GidsPhaff82 W. de Gids, H. Phaff, "Ventilation rates and energy consumption due
 //	            to open windows", Air Infiltration Review 4 (1982) 4-5
+//	Hundy16     G. F. Hundy, A. R. Trott, T. C. Welch, Refrigeration, Air
+//	            Conditioning and Heat Pumps, ch. 22 (example 22.1)
 //	LarsenH08   T. S. Larsen, P. Heiselberg, "Single-sided natural ventilation
 //	            driven by wind pressure and temperature difference", Energy and
 //	            Buildings 40 (2008) 1031-1040 (formula as in AixLib24)

@@ -23,12 +23,20 @@ func TestWinterRanges(t *testing.T) {
 		"RoundRange":       {ventilation.RoundRange, 1, 100},
 		"StructureRange":   {ventilation.StructureRange, 0, 10000000000},
 		"PurgeRange":       {ventilation.PurgeRange, 0, 1000000},
+		"InletSizeRange":   {ventilation.InletSizeRange, 0.0001, 10},
+		"InletSpeedRange":  {ventilation.InletSpeedRange, 0.0001, 40},
+		"InletExcessRange": {ventilation.InletExcessRange, -80, 0},
+		"InletAngleRange":  {ventilation.InletAngleRange, -90, 60},
+		"InletFactorRange": {ventilation.InletFactorRange, 1, 10},
+		"DropRange":        {ventilation.DropRange, 0, 50},
+		"ReachRange":       {ventilation.ReachRange, 0.01, 500},
+		"OpenRange":        {ventilation.OpenRange, 0, 1},
 	} {
 		require.Equal(t, c.min, c.r.Min, name)
 		require.Equal(t, c.max, c.r.Max, name)
 		require.NotEmpty(t, c.r.Unit, name)
 		require.NotEmpty(t, c.r.Source, name)
 		require.NoError(t, c.r.Check("x", c.max), name)
-		require.Error(t, c.r.Check("x", 1.01*c.max), name)
+		require.Error(t, c.r.Check("x", 1.01*c.max+1e-9), name)
 	}
 }

@@ -1,0 +1,281 @@
+package ventilation
+
+import (
+	"errors"
+	"fmt"
+	"math"
+
+	"cloche.example/internal/constant"
+)
+
+// InletShape is the shape of the opening that cold air enters by.
+type InletShape uint8
+
+// The shapes.
+const (
+	CompactInlet InletShape = iota // a vent about as long as high
+	SlotInlet                      // a long vent, many times longer than open
+)
+
+// The laws of an air jet by shape: decay factors of speed and temperature of
+// plain openings, from memory of [AshHoF17] ch. 20 (compact 5 to 7, slot about
+// 2.5; temperature decays a little faster); ends of the published band of the
+// fall, 1/6 and 4/15 from the momentum that weight adds to a jet of flat
+// profiles, 0.47 of Shepelev (from memory) and its like for a slot; and the laws of a plume,
+// which is what a slow cold jet soon becomes [Fischer79] (from memory).
+var inletLaws = [...]struct {
+	velocity, thermal float64 // dimensionless K and KT
+	shallow, steep    float64 // dimensionless factors psi of the fall
+	plumeSpeed        float64 // dimensionless, of B^(1/3) s^(-1/3) or b^(1/3)
+	plumeExcess       float64 // dimensionless, of B^(2/3) s^(-5/3) or b^(2/3)/s
+}{
+	CompactInlet: {6, 5, 1.0 / 6, 0.47, 4.7, 9.1},
+	SlotInlet:    {2.5, 2.1, 4.0 / 15, 0.447, 1.66, 2.38},
+}
+
+// Ranges of a cold jet.
+var (
+	InletSizeRange   = Range{Min: 1e-4, Max: 10, Unit: "m", Source: "gaps to wide-open vents"}
+	InletSpeedRange  = Range{Min: 1e-4, Max: 40, Unit: "m/s", Source: "air through vents"}
+	InletExcessRange = Range{Min: -80, Max: 0, Unit: "K", Source: "cold air; small differences of density"}
+	InletAngleRange  = Range{Min: -90, Max: 60, Unit: "degree", Source: "straight down to steeply up"}
+	InletFactorRange = Range{Min: 1, Max: 10, Unit: "dimensionless", Source: "decay factors of openings"}
+	DropRange        = Range{Min: 0, Max: 50, Unit: "m", Source: "houses"}
+	ReachRange       = Range{Min: 0.01, Max: 500, Unit: "m", Source: "houses"}
+	OpenRange        = Range{Min: 0, Max: 1, Unit: "fraction", Source: "shut to wholly open"}
+)
+
+// ColdJet is a jet of cold air that enters a warm house at rest.
+type ColdJet struct {
+	Shape    InletShape // of the opening
+	Size     float64    // m: the square root of a compact opening's effective area (discharge coefficient times area), or a slot's effective height
+	Speed    float64    // m/s, through the effective area
+	Excess   float64    // K, entering air over house air, zero or less
+	House    float64    // °C
+	Angle    float64    // degree above the horizontal, -90 (straight down) to 60
+	Velocity float64    // K, decay factor of the speed, dimensionless
+	Thermal  float64    // KT, decay factor of the temperature difference, dimensionless
+}
+
+// DefaultColdJet returns a level jet of the given shape with the decay factors
+// of plain openings; Size, Speed, Excess and House are still to be set.
+func DefaultColdJet(shape InletShape) ColdJet {
+	if shape > SlotInlet {
+		return ColdJet{Shape: shape}
+	}
+	return ColdJet{Shape: shape, Velocity: inletLaws[shape].velocity, Thermal: inletLaws[shape].thermal}
+}
+
+// Check joins every fault of j, by field.
+func (j ColdJet) Check() error {
+	var shape error
+	if j.Shape > SlotInlet {
+		shape = fmt.Errorf("Shape: %w: %d, allowed CompactInlet or SlotInlet", ErrRange, j.Shape)
+	}
+	return errors.Join(shape,
+		InletSizeRange.Check("Size", j.Size),
+		InletSpeedRange.Check("Speed", j.Speed),
+		InletExcessRange.Check("Excess", j.Excess),
+		TemperatureRange.Check("House", j.House),
+		InletAngleRange.Check("Angle", j.Angle),
+		InletFactorRange.Check("Velocity", j.Velocity),
+		InletFactorRange.Check("Thermal", j.Thermal),
+	)
+}
+
+// Archimedes returns the ratio of weight to momentum at the opening,
+// dimensionless and zero or more: g |dT0| L/(T V0²), with the house's absolute
+// temperature.
+func (j ColdJet) Archimedes() float64 {
+	return constant.Gravity * -j.Excess * j.Size / ((j.House + kelvin) * j.Speed * j.Speed)
+}
+
+// AxisSpeed returns the largest speed, m/s, at the distance path, m, along the
+// jet: V0 K L/s of a compact jet, V0 K sqrt(L/s) of a slot, V0 in the core
+// before that [AshHoF17] ch. 20; or, where that is more, the speed of the
+// plume of the same weight, 4.7 (B/s)^(1/3) and 1.66 b^(1/3) [Fischer79], short
+// of a free fall. NaN for a negative path.
+func (j ColdJet) AxisSpeed(path float64) float64 {
+	jet := j.decay(j.Velocity, path)
+	if j.Excess == 0 || path == 0 {
+		return j.Speed * jet
+	}
+	ar, x := j.Archimedes(), path/j.Size
+	plume := inletLaws[j.Shape].plumeSpeed * math.Cbrt(ar)
+	if j.Shape == CompactInlet {
+		plume /= math.Cbrt(x)
+	}
+	free := math.Sqrt(2 * ar * x) // a fall from rest without friction
+	return j.Speed * math.Max(jet, math.Min(plume, free))
+}
+
+// AxisExcess returns the temperature difference on the axis to the house, K,
+// zero or less, at the distance path, m, along the jet: dT0 KT L/s of a compact
+// jet, dT0 KT sqrt(L/s) of a slot, dT0 in the core [AshHoF17] ch. 20. It is the
+// colder answer. NaN for a negative path.
+func (j ColdJet) AxisExcess(path float64) float64 {
+	return j.Excess * j.decay(j.Thermal, path)
+}
+
+// MildExcess returns the same, K at path, m, by the law of a plume of the same
+// weight where that dilutes more: 9.1 B^(2/3) s^(-5/3) and 2.38 b^(2/3)/s as
+// g dT/T [Fischer79]. A slow cold jet draws in more air as it falls than the law
+// of AxisExcess knows.
+func (j ColdJet) MildExcess(path float64) float64 {
+	if j.Excess == 0 {
+		return j.AxisExcess(path)
+	}
+	x := path / j.Size
+	if j.Shape == CompactInlet {
+		x *= math.Cbrt(x * x)
+	}
+	plume := inletLaws[j.Shape].plumeExcess / (math.Cbrt(j.Archimedes()) * x)
+	return j.Excess * math.Min(j.decay(j.Thermal, path), plume)
+}
+
+// decay is the fall of the axis value for the decay factor k.
+func (j ColdJet) decay(k, path float64) float64 {
+	if !(path >= 0) {
+		return math.NaN()
+	}
+	x := path / j.Size
+	if j.Shape == SlotInlet {
+		x = math.Sqrt(x)
+	}
+	if x <= k {
+		return 1
+	}
+	return k / x
+}
+
+// Landing is where the axis of a cold jet comes down to a height.
+type Landing struct {
+	Distance    float64 // m, level distance from the opening; the reach if the far wall stops it
+	Path        float64 // m, along the jet
+	Speed       float64 // m/s, on the axis
+	Temperature float64 // °C, on the axis, by the decay of a jet: the colder answer
+	Mild        float64 // °C, on the axis, by that of a plume where it dilutes more
+	Struck      bool    // the far wall stops the jet, the air runs down it
+}
+
+// Fall is the fall of a cold jet to a height, by both ends of the published
+// band: the two differ threefold in the drop at a given distance.
+type Fall struct {
+	Steep   Landing // with the strongest bend
+	Shallow Landing // with the weakest
+	Coldest float64 // °C, the lowest of both
+}
+
+// Fall returns where the jet comes down by drop, m (DropRange), below the
+// opening, with the far wall at the level distance reach, m (ReachRange). The
+// axis drops below its straight line by
+//
+//	y = psi (KT/K²) Ar (s/L)^n L, n 3 of a compact jet, 5/2 of a slot,
+//
+// with s the distance along that line; dilution counts along the bent axis.
+// At a drop of zero the air has its outside temperature. The fields are NaN
+// where Check, drop or reach is at fault.
+func (j ColdJet) Fall(drop, reach float64) Fall {
+	nan := math.NaN()
+	if !(DropRange.Contains(drop) && ReachRange.Contains(reach)) || j.Check() != nil {
+		none := Landing{nan, nan, nan, nan, nan, false}
+		return Fall{none, none, nan}
+	}
+	law := &inletLaws[j.Shape]
+	f := Fall{Steep: j.land(law.steep, drop, reach), Shallow: j.land(law.shallow, drop, reach)}
+	f.Coldest = math.Min(f.Steep.Temperature, f.Shallow.Temperature)
+	return f
+}
+
+// Drop returns how far the axis lies below the opening, m, at the level
+// distance, m, with the bend steep or else shallow, for a path to be drawn;
+// NaN outside and for a jet straight down.
+func (j ColdJet) Drop(distance float64, steep bool) float64 {
+	if !(distance >= 0) || j.Check() != nil || j.Angle == InletAngleRange.Min {
+		return math.NaN()
+	}
+	psi := inletLaws[j.Shape].shallow
+	if steep {
+		psi = inletLaws[j.Shape].steep
+	}
+	c, n, sin, cos := j.bend(psi)
+	s := distance / cos
+	return c*math.Pow(s, n) - s*sin
+}
+
+// bend returns c and n of the drop c s^n - s sin below the opening, with sine
+// and cosine of the angle.
+func (j ColdJet) bend(psi float64) (c, n, sin, cos float64) {
+	n = 3
+	if j.Shape == SlotInlet {
+		n = 2.5
+	}
+	sin, cos = math.Sincos(j.Angle * math.Pi / 180)
+	if j.Angle == -90 {
+		cos = 0
+	}
+	c = psi * j.Thermal / (j.Velocity * j.Velocity) * j.Archimedes() * math.Pow(j.Size, 1-n)
+	return c, n, sin, cos
+}
+
+// land follows the axis with the factor psi.
+func (j ColdJet) land(psi, drop, reach float64) Landing {
+	c, n, sin, cos := j.bend(psi)
+	var l Landing
+	s := comesDown(c, n, sin, drop)
+	switch {
+	case drop == 0 && sin <= 0:
+	case cos == 0: // straight down
+		l.Path = drop
+	case s*cos <= reach:
+		l.Distance, l.Path = s*cos, arc(c, n, sin, cos, s)
+	default: // the far wall, or s is NaN or infinite: the wall if it gets there
+		l.Struck, l.Distance = true, reach
+		s = reach / cos
+		down := c*math.Pow(s, n) - s*sin
+		if down < 0 {
+			down = 0 // it meets the roof: the air runs back along it, and down the wall
+		}
+		l.Path = arc(c, n, sin, cos, s) + drop - down
+	}
+	l.Speed = j.AxisSpeed(l.Path)
+	l.Temperature = j.House + j.AxisExcess(l.Path)
+	l.Mild = j.House + j.MildExcess(l.Path)
+	return l
+}
+
+// comesDown returns the last s, m, at which c s^n - s sin equals drop; +Inf if
+// none. The left side is convex: Newton's steps from beyond the root fall to it.
+func comesDown(c, n, sin, drop float64) float64 {
+	s := math.Inf(1)
+	if c > 0 {
+		s = math.Max(math.Pow(2*drop/c, 1/n), math.Pow(2*math.Max(sin, 0)/c, 1/(n-1)))
+	}
+	if sin < 0 {
+		s = math.Min(s, -drop/sin)
+	}
+	if math.IsInf(s, 1) || s == 0 {
+		return s
+	}
+	for range maxSteps {
+		power := c * math.Pow(s, n-1)
+		step := (power*s - s*sin - drop) / (n*power - sin)
+		s -= step
+		if !(step > 1e-13*s) {
+			break
+		}
+	}
+	return s
+}
+
+// arc returns the length, m, of the axis up to s by Simpson's rule; the
+// integrand is smooth, and 64 strips leave an error below 1e-4.
+func arc(c, n, sin, cos, s float64) float64 {
+	const strips = 64
+	slope := func(s float64) float64 { return math.Hypot(cos, n*c*math.Pow(s, n-1)-sin) }
+	sum := slope(0) + slope(s)
+	for i := 1; i < strips; i++ {
+		sum += float64(2+2*(i&1)) * slope(s*float64(i)/strips)
+	}
+	return sum * s / (3 * strips)
+}
