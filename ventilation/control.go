@@ -1,0 +1,181 @@
+package ventilation
+
+import (
+	"errors"
+	"fmt"
+	"math"
+	"time"
+)
+
+// OpeningRule moves the vents by the inside temperature, in proportion, within
+// what wind and rain allow.
+type OpeningRule struct {
+	Start    float64 // °C, inside temperature at which the vents begin to open
+	Band     float64 // K, above Start over which they open from Least to Most: the proportional band
+	DeadBand float64 // fraction of the opening; smaller moves are not made
+	Step     float64 // fraction; the drive stops at multiples of it, 0 for anywhere
+	Least    float64 // fraction, kept open below Start
+	Most     float64 // fraction, at Start and Band and above
+	WindLow  float64 // m/s, above which the wind lowers the vents
+	WindHigh float64 // m/s, at which and above no more than WindMost is open
+	WindMost float64 // fraction, in wind of WindHigh and more
+	RainMost float64 // fraction, most opening in rain
+}
+
+// Cause says what set the position of the vents.
+type Cause uint8
+
+// The causes.
+const (
+	ByTemperature Cause = iota // the rule's demand
+	ByDeadBand                 // the demand was too near the last position
+	ByWind                     // the wind's limit
+	ByRain                     // the rain's limit
+	ByHand                     // a schedule
+)
+
+var causeNames = [...]string{"temperature", "dead band", "wind", "rain", "hand"}
+
+// String names the cause in a word or two.
+func (c Cause) String() string {
+	if int(c) < len(causeNames) {
+		return causeNames[c]
+	}
+	return fmt.Sprintf("Cause(%d)", uint8(c))
+}
+
+// Position is where the vents stand, and why.
+type Position struct {
+	Demand  float64 // fraction, what the temperature asks for
+	Limit   float64 // fraction, what wind and rain allow
+	Opening float64 // fraction, where they stand
+	By      Cause   // what set Opening
+}
+
+// BandRange limits a proportional band.
+var BandRange = Range{Min: 0.1, Max: 30, Unit: "K", Source: "below, vents hunt; a rule in K, not in per cent"}
+
+// Check joins every fault of r, by field.
+func (r OpeningRule) Check() error {
+	return errors.Join(
+		TemperatureRange.Check("Start", r.Start),
+		BandRange.Check("Band", r.Band),
+		ShareRange.Check("DeadBand", r.DeadBand),
+		ShareRange.Check("Step", r.Step),
+		ShareRange.Check("Least", r.Least),
+		ShareRange.Check("Most", r.Most),
+		Range{Min: r.Least, Max: 1, Unit: "fraction", Source: "Least"}.Check("Most", r.Most),
+		WindRange.Check("WindLow", r.WindLow),
+		Range{Min: r.WindLow, Max: WindRange.Max, Unit: "m/s", Source: "WindLow"}.Check("WindHigh", r.WindHigh),
+		ShareRange.Check("WindMost", r.WindMost),
+		ShareRange.Check("RainMost", r.RainMost),
+	)
+}
+
+// Demand returns the opening, fraction, that the inside temperature, °C, asks
+// for: Least + (Most - Least) (inside - Start)/Band between Start and
+// Start + Band, Least below and Most above.
+func (r OpeningRule) Demand(inside float64) float64 {
+	return r.Least + (r.Most-r.Least)*math.Max(0, math.Min(1, (inside-r.Start)/r.Band))
+}
+
+// limit returns the opening that wind, m/s, and rain allow, and which of them
+// sets it.
+func (r OpeningRule) limit(wind float64, rain bool) (float64, Cause) {
+	limit, by := 1.0, ByTemperature
+	switch {
+	case wind >= r.WindHigh && r.WindMost < limit:
+		limit, by = r.WindMost, ByWind
+	case wind > r.WindLow && r.WindMost < limit:
+		limit, by = 1-(1-r.WindMost)*(wind-r.WindLow)/(r.WindHigh-r.WindLow), ByWind
+	}
+	if rain && r.RainMost < limit {
+		limit, by = r.RainMost, ByRain
+	}
+	return limit, by
+}
+
+// Position returns where the rule puts the vents that stand at last, fraction,
+// for the inside temperature, °C, the wind, m/s, and rain. Wind and rain act
+// at once, whatever the dead band and Least say. A rule that Check refuses
+// gives a meaningless position; NaN goes in and out.
+func (r OpeningRule) Position(inside, wind float64, rain bool, last float64) Position {
+	p := Position{Demand: r.Demand(inside)}
+	var by Cause
+	p.Limit, by = r.limit(wind, rain)
+	p.Opening = p.Demand
+	held := math.Min(last, p.Limit)
+	switch {
+	case math.Abs(p.Demand-last) < r.DeadBand && last <= p.Limit:
+		p.Opening, p.By = held, ByDeadBand
+	case p.Demand > p.Limit:
+		p.Opening, p.By = p.Limit, by
+	}
+	if p.By != ByDeadBand {
+		p.Opening = r.stop(p.Opening, p.Limit)
+	}
+	return p
+}
+
+// stop returns the place nearest to opening where the drive can stop, not
+// above limit.
+func (r OpeningRule) stop(opening, limit float64) float64 {
+	if r.Step == 0 {
+		return opening
+	}
+	n := math.Round(opening / r.Step)
+	if n*r.Step > limit*(1+1e-12) {
+		n = math.Floor(limit / r.Step * (1 + 1e-12))
+	}
+	return math.Min(1, n*r.Step)
+}
+
+// Move is a vent set by hand.
+type Move struct {
+	At      time.Duration // since midnight, below 24 h
+	Opening float64       // fraction, from then on
+}
+
+// Schedule is the vents' day by hand, in order of time: twice a day are two
+// moves. Before the first move stands what the last one left the day before.
+type Schedule []Move
+
+// Check joins every fault of s, by field.
+func (s Schedule) Check() error {
+	var faults []error
+	if len(s) == 0 {
+		faults = append(faults, &RangeError{Field: "number of moves", Value: 0, Min: 1, Max: math.Inf(1), Unit: "count"})
+	}
+	for i, m := range s {
+		where := fmt.Sprintf("moves[%d]", i)
+		first := time.Duration(0)
+		if i > 0 {
+			first = s[i-1].At
+		}
+		if m.At < first || m.At >= 24*time.Hour {
+			faults = append(faults, &RangeError{Field: where + ".At", Value: m.At.Hours(), Min: first.Hours(), Max: 24, Unit: "h", Source: "hours of one day in order"})
+		}
+		faults = append(faults, ShareRange.Check(where+".Opening", m.Opening))
+	}
+	return errors.Join(faults...)
+}
+
+// Opening returns where the vents stand, fraction, at the time since
+// midnight of any day. NaN without a move.
+func (s Schedule) Opening(at time.Duration) float64 {
+	if len(s) == 0 {
+		return math.NaN()
+	}
+	at %= 24 * time.Hour
+	if at < 0 {
+		at += 24 * time.Hour
+	}
+	opening := s[len(s)-1].Opening
+	for _, m := range s {
+		if m.At > at {
+			break
+		}
+		opening = m.Opening
+	}
+	return opening
+}
