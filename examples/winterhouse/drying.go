@@ -12,21 +12,21 @@ import (
 )
 
 type dryingMorning struct {
-	Possible  bool    `json:"outside_air_can_dry"`
-	InsideW   float64 `json:"wanted_humidity_ratio_kg_kg"`
-	OutsideW  float64 `json:"outside_humidity_ratio_kg_kg"`
-	Condensed float64 `json:"condenses_on_cover_kg_h"`
-	ToAir     float64 `json:"left_to_air_kg_h"`
-	Flow      float64 `json:"flow_needed_m3_s"`
-	Changes   float64 `json:"flow_needed_per_h"`
-	Leakage   float64 `json:"leakage_m3_s"`
-	Vent      float64 `json:"by_opening_m3_s"`
-	Sensible  float64 `json:"sensible_w"`
-	Latent    float64 `json:"latent_w"`
-	Saved     float64 `json:"heat_recovery_would_save_w"`
-	Heat      float64 `json:"heat_over_the_time_kwh"`
-	Fuel      float64 `json:"fuel_over_the_time_kg"`
-	Cost      float64 `json:"cost_over_the_time"`
+	Possible  bool     `json:"outside_air_can_dry"`
+	InsideW   float64  `json:"wanted_humidity_ratio_kg_kg"`
+	OutsideW  float64  `json:"outside_humidity_ratio_kg_kg"`
+	Condensed float64  `json:"condenses_on_cover_kg_h"`
+	ToAir     float64  `json:"left_to_air_kg_h"`
+	Flow      float64  `json:"flow_needed_m3_s"`
+	Changes   float64  `json:"flow_needed_per_h"`
+	Leakage   float64  `json:"leakage_m3_s"`
+	Vent      float64  `json:"by_opening_m3_s"`
+	Sensible  float64  `json:"sensible_w"`
+	Latent    float64  `json:"latent_w"`
+	Saved     float64  `json:"heat_recovery_would_save_w"`
+	Heat      float64  `json:"heat_over_the_time_kwh"`
+	Fuel      *float64 `json:"fuel_over_the_time_kg"`
+	Cost      *float64 `json:"cost_over_the_time"`
 }
 
 // dryingOf holds the wanted humidity on a winter morning by outside air. What
@@ -62,8 +62,11 @@ func dryingOf(p plan, d design) (dryingMorning, error) {
 	over := a.Over(time.Duration(q.Hours * float64(time.Hour)))
 	r.Heat = (over.Sensible + over.Latent) / 3.6e6
 	b := airheat.Burner{Rated: p.Heater.Power, Efficiency: p.Heater.Efficiency, Fuel: fuels[p.Heater.Fuel]()}
-	r.Fuel = b.FuelPower(a.Total) / b.Fuel.Lower * 3600 * q.Hours
-	r.Cost = r.Fuel * p.Heater.FuelPrice
+	if a.Total <= b.Rated {
+		fuel := b.FuelPower(a.Total) / b.Fuel.Lower * 3600 * q.Hours
+		cost := fuel * p.Heater.FuelPrice
+		r.Fuel, r.Cost = &fuel, &cost
+	}
 	return r, nil
 }
 
@@ -89,7 +92,7 @@ func (d *design) dryingText(r *report.Report, p plan) {
 	r.Value("  latent", a.Latent, 0, "W")
 	r.Value("  heat recovery would save", a.Saved, 0, "W")
 	r.Value("over "+report.Number(q.Hours, 1)+" h", a.Heat, 1, "kWh")
-	r.Value("  fuel", a.Fuel, 2, "kg")
-	r.Value("  cost", a.Cost, 2, p.Lighting.Currency)
+	r.Text("  fuel", numberOr(a.Fuel, 2, "beyond the heater"), "kg")
+	r.Text("  cost", numberOr(a.Cost, 2, "-"), p.Lighting.Currency)
 	r.Note("Under the season's wind and cloud. Open the ridge first and a little: cold air falls.")
 }

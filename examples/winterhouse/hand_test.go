@@ -71,7 +71,7 @@ func TestFiguresByHand(t *testing.T) {
 	require.InEpsilon(t, flow*287.042*288.15*(1+1.608*dry.InsideW)/97307, dry.Flow, 0.002)
 	require.InEpsilon(t, flow*12*(1006+1860*dry.OutsideW), dry.Sensible, 0.003)
 	require.InEpsilon(t, dry.ToAir/3600*(2.501e6+1860*15), dry.Latent, 0.003)
-	require.InEpsilon(t, dry.Heat/3/0.88*3*3.6e6/17.5e6, dry.Fuel, 0.1) // pellets of 17 to 18 MJ/kg
+	require.InEpsilon(t, dry.Heat/3/0.88*3*3.6e6/17.5e6, *dry.Fuel, 0.1) // pellets of 17 to 18 MJ/kg
 }
 
 // TestClimateFindsTheColdestMonth moves one yearly wave through all months,

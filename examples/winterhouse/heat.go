@@ -7,17 +7,17 @@ import (
 )
 
 type heaterDuty struct {
-	Power    float64 `json:"power_w"`
-	Needed   float64 `json:"needed_w"`
-	Margin   float64 `json:"margin"`
-	Inlet    float64 `json:"flow_at_inlet_m3_s"`
-	Outlet   float64 `json:"flow_at_outlet_m3_s"`
-	Mass     float64 `json:"flow_kg_s"`
-	Supply   float64 `json:"supply_c"`
-	Rise     float64 `json:"rise_k"`
-	ByRule   float64 `json:"power_by_1_2_x_1005_w"`
-	Passes   float64 `json:"air_passes_per_h"`
-	SupplyAt float64 `json:"supply_at_needed_power_c"`
+	Power    float64  `json:"power_w"`
+	Needed   float64  `json:"needed_w"`
+	Margin   float64  `json:"margin"`
+	Inlet    float64  `json:"flow_at_inlet_m3_s"`
+	Outlet   float64  `json:"flow_at_outlet_m3_s"`
+	Mass     float64  `json:"flow_kg_s"`
+	Supply   float64  `json:"supply_c"`
+	Rise     float64  `json:"rise_k"`
+	ByRule   float64  `json:"power_by_1_2_x_1005_w"`
+	Passes   float64  `json:"air_passes_per_h"`
+	SupplyAt *float64 `json:"supply_at_needed_power_c"`
 }
 
 var bases = map[string]airheat.FlowBasis{"fan inlet": airheat.FanInlet, "standard air": airheat.StandardAir, "outlet": airheat.Outlet}
@@ -26,17 +26,17 @@ func dutyOf(p plan, d design) (heaterDuty, error) {
 	flow := airheat.Flow{Value: p.Heater.Flow, Basis: bases[p.Heater.FlowBasis]}
 	full, err := airheat.RiseFor(d.Air.inside, flow, p.Heater.Power)
 	if err != nil {
-		return heaterDuty{}, err
+		return heaterDuty{}, named(err, "heater.power_w into heater.flow_m3_s is too much for air")
 	}
-	needed, err := airheat.RiseFor(d.Air.inside, flow, d.Loss.Total)
-	if err != nil {
-		return heaterDuty{}, err
-	}
-	return heaterDuty{
+	h := heaterDuty{
 		Power: p.Heater.Power, Needed: d.Loss.Total, Margin: p.Heater.Power/d.Loss.Total - 1,
 		Inlet: full.InletFlow, Outlet: full.OutletFlow, Mass: full.MoistAir, Supply: full.Outlet, Rise: full.Rise,
-		ByRule: full.ByRule, Passes: airheat.AirPasses(full.InletFlow, d.Shape.Volume), SupplyAt: needed.Outlet,
-	}, nil
+		ByRule: full.ByRule, Passes: airheat.AirPasses(full.InletFlow, d.Shape.Volume),
+	}
+	if needed, err := airheat.RiseFor(d.Air.inside, flow, d.Loss.Total); err == nil {
+		h.SupplyAt = &needed.Outlet
+	}
+	return h, nil
 }
 
 type timeFigures struct {

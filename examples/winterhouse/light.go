@@ -1,6 +1,8 @@
 package main
 
 import (
+	"fmt"
+	"math"
 	"time"
 
 	"cloche.example/lighting"
@@ -66,6 +68,9 @@ func lightOf(p plan, daylight float64) (light, error) {
 	l.AlongRow, l.Across = q.BedLength/float64(q.PerRow), q.BedWidth/float64(q.Rows)
 	l.Meet = l.Spot >= l.AlongRow && l.Spot >= l.Across
 	l.DLI = lighting.DLI(s.Mean, run)
+	if math.IsNaN(l.DLI) {
+		return l, fmt.Errorf("the lamps give %.0f µmol/(m² s) for lighting.photoperiod_h, more than any day's light", s.Mean)
+	}
 	l.DLIAll = l.DLI + daylight
 	l.cautions = lighting.Cautions(layout, bed)
 	return l, nil

@@ -1,6 +1,7 @@
 package main
 
 import (
+	"fmt"
 	"math"
 
 	"cloche.example/envelope"
@@ -21,6 +22,9 @@ func (d *design) coldNight(p plan, shape envelope.Shape) error {
 	plan.Ground.WallThickness, plan.Ground.WallResistance = p.Ground.WallThickness, p.Ground.WallResistance
 	for i, f := range shape.Facets {
 		if f.Kind == envelope.EndWall && p.Cover.DoorArea > 0 {
+			if p.Cover.DoorArea > f.Area {
+				return fmt.Errorf("cover.door_area_m2 is %g, more than the end wall's %.2f", p.Cover.DoorArea, f.Area)
+			}
 			plan.Doors = []envelope.Door{{Name: "door", Facet: i, Area: p.Cover.DoorArea, U: p.Cover.DoorU}}
 			break
 		}

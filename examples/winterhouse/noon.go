@@ -16,11 +16,11 @@ type summerNoon struct {
 }
 
 type noon struct {
-	Rise    float64 `json:"rise_k"`
-	Inside  float64 `json:"inside_c"`
-	Flow    float64 `json:"flow_m3_s"`
-	Changes float64 `json:"air_changes_per_h"`
-	Neutral float64 `json:"neutral_level_above_grade_m"`
+	Rise    float64  `json:"rise_k"`
+	Inside  float64  `json:"inside_c"`
+	Flow    float64  `json:"flow_m3_s"`
+	Changes float64  `json:"air_changes_per_h"`
+	Neutral *float64 `json:"neutral_level_above_grade_m"`
 }
 
 var shelters = map[string]ventilation.Shelter{"exposed": ventilation.Exposed, "semi-sheltered": ventilation.SemiSheltered, "sheltered": ventilation.Sheltered}
@@ -67,7 +67,11 @@ func summerOf(p plan, d design) (summerNoon, error) {
 			return noon{}, err
 		}
 		c := states[0]
-		return noon{c.Rise, c.Temperature, c.Air.Volume, ventilation.AirChanges(c.Air.Volume, d.Shape.Volume), c.Air.Neutral}, nil
+		n := noon{Rise: c.Rise, Inside: c.Temperature, Flow: c.Air.Volume, Changes: ventilation.AirChanges(c.Air.Volume, d.Shape.Volume)}
+		if !math.IsNaN(c.Air.Neutral) {
+			n.Neutral = &c.Air.Neutral
+		}
+		return n, nil
 	}
 	var e1, e2 error
 	r.Calm, e1 = state(0)

@@ -1,7 +1,5 @@
 package main
 
-import "fmt"
-
 // A plan is what the program reads: every key carries its unit, every number
 // its allowed range. All keys must be given.
 type plan struct {
@@ -21,7 +19,7 @@ type plan struct {
 }
 
 type site struct {
-	Altitude    float64     `json:"altitude_m" range:"-400 5000"`
+	Altitude    float64     `json:"altitude_m" range:"-400 4000"`
 	Outside     float64     `json:"outside_design_c" range:"-50 20"`
 	OutsideRH   float64     `json:"outside_design_rh" range:"0.05 1"`
 	Wind        float64     `json:"wind_at_cover_m_s" range:"0 40"`
@@ -29,7 +27,7 @@ type site struct {
 	SeasonWind  float64     `json:"season_wind_at_cover_m_s" range:"0 40"`
 	SeasonCloud float64     `json:"season_cloud_fraction" range:"0 1"`
 	DesignMonth int         `json:"design_month" range:"1 12"`
-	MonthlySun  [12]float64 `json:"monthly_sun_mj_m2_d" range:"0 45"`
+	MonthlySun  [12]float64 `json:"monthly_sun_mj_m2_d" range:"0 38"`
 	MonthlyMean [12]float64 `json:"monthly_mean_c" range:"-50 45"`
 }
 
@@ -123,28 +121,4 @@ type drying struct {
 	Wanted    float64 `json:"wanted_relative_humidity" range:"0.1 0.99"`
 	Hours     float64 `json:"duration_h" range:"0.1 24"`
 	Recovery  float64 `json:"heat_recovery_effectiveness" range:"0 0.95"`
-}
-
-// contradictions lists what no single value's range can show.
-func (p plan) contradictions() (faults []error) {
-	h := p.House
-	if h.RidgeHeight <= h.EaveHeight {
-		faults = append(faults, fmt.Errorf("house.ridge_height_m is %g, not above house.eave_height_m, which is %g", h.RidgeHeight, h.EaveHeight))
-	}
-	if p.Inside.Temperature <= p.Site.Outside {
-		faults = append(faults, fmt.Errorf("inside.temperature_c is %g, not above site.outside_design_c, which is %g: nothing to heat", p.Inside.Temperature, p.Site.Outside))
-	}
-	if p.Lighting.BedWidth > h.Span || p.Lighting.BedLength > h.Length {
-		faults = append(faults, fmt.Errorf("lighting.bed_length_m and bed_width_m are %g and %g, more than the house's %g and %g", p.Lighting.BedLength, p.Lighting.BedWidth, h.Length, h.Span))
-	}
-	if p.Lighting.Height > h.RidgeHeight+h.Depth {
-		faults = append(faults, fmt.Errorf("lighting.height_above_trays_m is %g, more than the ridge's %g above the floor", p.Lighting.Height, h.RidgeHeight+h.Depth))
-	}
-	if top := p.Summer.SideLevel + p.Summer.SideHeight/2; p.Summer.SideHeight > 0 && top > h.RidgeHeight {
-		faults = append(faults, fmt.Errorf("summer.side_vent_centre_above_grade_m is %g: the vent's top at %g would stand above the ridge at %g", p.Summer.SideLevel, top, h.RidgeHeight))
-	}
-	if p.Summer.SideLength*p.Summer.SideHeight+p.Summer.RidgeLength*p.Summer.RidgeWidth <= 0 {
-		faults = append(faults, fmt.Errorf("summer: the house has no vent, both areas are zero"))
-	}
-	return faults
 }

@@ -72,7 +72,7 @@ func seasonOf(p plan, d design) (seasonFuel, error) {
 	if err != nil {
 		return seasonFuel{}, err
 	}
-	return seasonFuel{b.FuelPower(d.Loss.Total) / b.Fuel.Lower * 3600, s.Heat / 3.6e6, s.FuelMass, s.Cost, s.Gains / 3.6e6}, nil
+	return seasonFuel{b.FuelPower(min(d.Loss.Total, b.Rated)) / b.Fuel.Lower * 3600, s.Heat / 3.6e6, s.FuelMass, s.Cost, s.Gains / 3.6e6}, nil
 }
 
 func cropsOf(l light) (rows []cropLight) {

@@ -85,10 +85,10 @@ func limit(rh float64) string {
 	return report.Number(100*rh, 0) + " %"
 }
 
-// hoursOr prints hours, or the word for an event that does not come.
-func hoursOr(h *float64, never string) string {
-	if h == nil {
-		return never
+// numberOr prints a number, or the word for one that does not exist.
+func numberOr(x *float64, decimals int, none string) string {
+	if x == nil {
+		return none
 	}
-	return report.Number(*h, 2)
+	return report.Number(*x, decimals)
 }

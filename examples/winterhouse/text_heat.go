@@ -17,7 +17,7 @@ func (d *design) heatText(r *report.Report, p plan) {
 	r.Value("  mass", h.Mass, 3, "kg/s")
 	r.Value("supply air at full power", h.Supply, 1, "°C")
 	r.Value("  rise", h.Rise, 1, "K")
-	r.Value("supply air at the needed power", h.SupplyAt, 1, "°C")
+	r.Text("supply air at the needed power", numberOr(h.SupplyAt, 1, "too hot"), "°C")
 	r.Value("the rule 1.2 × 1005 would say for this rise", h.ByRule, 0, "W")
 	r.Value("the house's air passes the heater", h.Passes, 1, "per h")
 	if h.Margin < 0 {
@@ -31,10 +31,10 @@ func (d *design) heatText(r *report.Report, p plan) {
 	t := d.Time
 	r.Section("Warm-up and frost")
 	r.Value("unheated air, design night", t.Start, 1, "°C")
-	r.Text("warm-up from there at full heat", hoursOr(t.WarmUp, "never"), "h")
+	r.Text("warm-up from there at full heat", numberOr(t.WarmUp, 2, "never"), "h")
 	r.Value("full heat would settle at", t.WouldReach, 1, "°C")
-	r.Text("air at 0 °C after the heater stops", hoursOr(t.HeaterOut, "never"), "h")
-	r.Text("air at 0 °C after the power fails", hoursOr(t.PowerCut, "never"), "h")
+	r.Text("air at 0 °C after the heater stops", numberOr(t.HeaterOut, 2, "never"), "h")
+	r.Text("air at 0 °C after the power fails", numberOr(t.PowerCut, 2, "never"), "h")
 	r.Note("Three nodes, air, structure and soil, with time constants of %.2f, %.1f and %.0f h. Without power the fan stands still and half of the exchange with structure and soil remains.", t.Constants[0], t.Constants[1], t.Constants[2])
 }
 
@@ -77,10 +77,6 @@ func (d *design) summerText(r *report.Report, p plan) {
 		r.Value("  flow", c.Flow, 2, "m³/s")
 		r.Value("  air changes", c.Changes, 0, "per h")
 	}
-	r.Value("neutral level in calm, above grade", s.Calm.Neutral, 2, "m")
-	area := "none does"
-	if s.Area != nil {
-		area = report.Number(*s.Area, 1)
-	}
-	r.Text("vent area for a rise of "+report.Number(p.Summer.AllowedRise, 1)+" K in calm", area, "m²")
+	r.Text("neutral level in calm, above grade", numberOr(s.Calm.Neutral, 2, "none"), "m")
+	r.Text("vent area for a rise of "+report.Number(p.Summer.AllowedRise, 1)+" K in calm", numberOr(s.Area, 1, "none does"), "m²")
 }
