@@ -108,10 +108,13 @@
 //	            designing for natural ventilation
 //	Buildings24 LBNL, Buildings, Modelica library (2024), package
 //	            Airflow.Multizone and its reference results
+//	ChiCol34    T. H. Chilton, A. P. Colburn, Ind. Eng. Chem. 26 (1934) 1183-1187
 //	Din22       DIN/TS 4108-8:2022-09 (formula as in AixLib24)
 //	Dowdy87     J. A. Dowdy, N. S. Karabash, "Experimental determination of heat
 //	            and mass transfer coefficients in rigid impregnated cellulose
 //	            evaporative media", ASHRAE Transactions 93 (1987) (from memory)
+//	EnGlass11   EN 673:2011, Glass in building - Determination of thermal
+//	            transmittance (surface coefficients from memory)
 //	EnVent17    EN 16798-7:2017 and CEN/TR 16798-8 (formulas as in AixLib24)
 //	EnWind05    EN 1991-1-4:2005, Eurocode 1, wind actions, sec. 4.3 (eqs. 4.4
 //	            and 4.5 read, table 4.1 from memory)
@@ -130,6 +133,9 @@
 //	Miguel97    A. F. Miguel and others, "Analysis of the airflow characteristics
 //	            of greenhouse screening materials", J. Agric. Eng. Research 67
 //	            (1997) 105-112 (from memory)
+//	MonsiSaeki53 M. Monsi, T. Saeki, Japanese J. Botany 14 (1953) 22-52
+//	Monteith65  J. L. Monteith, Evaporation and environment, Symp. Soc. Exp.
+//	            Biology 19 (1965) 205-234 (from memory)
 //	NistAir89   G. N. Walton, AIRNET, NISTIR 89-4072, 1989: test cases as
 //	            reproduced by NIST in contam-x-jr-ml
 //	PersilyIvy01 A. Persily, E. Ivy, Input data for multizone airflow and IAQ
@@ -137,6 +143,8 @@
 //	            pressure profiles
 //	SenScreen16 A. López and others, "Wind tunnel analysis of the airflow through
 //	            insect-proof screens ...", Sensors 16 (2016) 690
+//	Stanghellini87 C. Stanghellini, Transpiration of greenhouse crops: an aid to
+//	            climate management, thesis, Wageningen 1987 (from memory)
 //	SwaChan87   M. V. Swami, S. Chandra, "Procedures for calculating natural
 //	            ventilation airflow rates in buildings", Florida Solar Energy
 //	            Center, FSEC-CR-163-86, 1987

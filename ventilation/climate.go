@@ -1,0 +1,204 @@
+package ventilation
+
+import (
+	"errors"
+	"fmt"
+	"math"
+
+	"cloche.example/internal/constant"
+	"cloche.example/psychro"
+)
+
+// Ranges of the balance of heat and water.
+var (
+	SunRange         = Range{Min: 0, Max: 1500, Unit: "W/m²", Source: "sun on a horizontal plane, broken clouds included"}
+	FloorAreaRange   = Range{Min: 0.1, Max: 1e6, Unit: "m²", Source: "a cold frame to a hundred hectares"}
+	VolumeRange      = Range{Min: 0.05, Max: 1e7, Unit: "m³", Source: "a cold frame to a hundred hectares"}
+	CoverAreaRange   = Range{Min: 0.1, Max: 2e6, Unit: "m²", Source: "a cold frame to a hundred hectares"}
+	CoverURange      = Range{Min: 0.05, Max: 12, Unit: "W/(m² K)", Source: "insulated wall to single film in wind"}
+	SurfaceRange     = Range{Min: 0.5, Max: 100, Unit: "W/(m² K)", Source: "still air to storm"}
+	ConductanceRange = Range{Min: 0, Max: 100, Unit: "W/(m² K)", Source: "insulated floor to a thin slab over water"}
+	ShareRange       = Range{Min: 0, Max: 1, Unit: "fraction", Source: "definition"}
+	SoilVapourRange  = Range{Min: 0, Max: 1e5, Unit: "s/m", Source: "free water to dry sand"}
+	ClimateHeatRange = Range{Min: -1e8, Max: 1e8, Unit: "W", Source: "houses up to some hectares"}
+	VapourRange      = Range{Min: 0, Max: 1000, Unit: "kg/s", Source: "houses up to some hectares"}
+	SkyRange         = Range{Min: -100, Max: 80, Unit: "°C", Source: "clear dry sky to the air's own temperature"}
+	GroundRange      = Range{Min: -40, Max: 60, Unit: "°C", Source: "frozen to sun-baked ground"}
+	PadRange         = Range{Min: 0, Max: 0.99, Unit: "fraction", Source: "wet pads reach 0.7 to 0.9"}
+)
+
+// House is a house as the balance of heat and water sees it.
+type House struct {
+	FloorArea float64  // m²
+	Volume    float64  // m³, of the air
+	Cover     Cover    // roof and walls
+	Floor     Floor    // ground under the crop
+	Crop      Crop     // the plants
+	Air       *Network // openings, leaks and fans
+}
+
+// Cover is the cover as a whole: one inner surface of one temperature.
+type Cover struct {
+	Area          float64 // m²
+	U             float64 // W/(m² K), inside air to outside air, with the two surface coefficients that follow
+	Inside        float64 // W/(m² K), inner surface coefficient contained in U
+	Outside       float64 // W/(m² K), outer surface coefficient contained in U
+	Convection    float64 // W/(m² K), inside air to the inner surface, without radiation
+	Emissivity    float64 // fraction, effective emissivity between crop, floor and inner surface; 0 for no radiation
+	Transmittance float64 // fraction of the sun on the horizontal that arrives inside, per floor area
+	Absorptance   float64 // fraction of the sun on the horizontal that the cover absorbs, per floor area
+	SkyFactor     float64 // fraction, outer emissivity times the view of the sky
+}
+
+// DefaultCover returns a single-film or single-glass cover of area, m², with
+// the surface coefficients of EN 673 [EnGlass11] (8 inside, 23 outside, from
+// memory): U 5.8, convection 4, effective emissivity 0.8, transmittance 0.65,
+// absorptance 0.10, and a sky factor of 0.6.
+func DefaultCover(area float64) Cover {
+	return Cover{Area: area, U: 5.8, Inside: 8, Outside: 23, Convection: 4, Emissivity: 0.8,
+		Transmittance: 0.65, Absorptance: 0.10, SkyFactor: 0.6}
+}
+
+// Floor is the ground under the crop.
+type Floor struct {
+	Conductance float64 // W/(m² K), surface to the ground's temperature
+	Convection  float64 // W/(m² K), inside air to the surface
+	Absorptance float64 // fraction of the sun that reaches it; the rest leaves the house
+	Wet         float64 // fraction of the floor that evaporates; 0 for a dry or covered floor
+	Resistance  float64 // s/m, of the soil's top layer to vapour; 0 for free water
+}
+
+// DefaultFloor returns bare moist soil: 2 W/(m² K) to the ground, 3 W/(m² K)
+// to the air, absorptance 0.8, half of it wet with 500 s/m. The values are
+// orders of magnitude, not measurements.
+func DefaultFloor() Floor {
+	return Floor{Conductance: 2, Convection: 3, Absorptance: 0.8, Wet: 0.5, Resistance: 500}
+}
+
+// Weather is what drives the house from outside.
+type Weather struct {
+	Air    psychro.State // outside air
+	Sun    float64       // W/m², on the horizontal
+	Wind   float64       // m/s, at the height to which the pressure coefficients refer
+	Sky    float64       // °C, radiant temperature of the sky; the outside air's own for no loss to the sky
+	Ground float64       // °C, temperature of the ground below the floor's conductance
+}
+
+// Setting is what is done to the house now. Each zero means nothing.
+type Setting struct {
+	Opening  float64 // fraction of the area of every opening, 0 shut to 1; leaks and fans stay
+	Heat     float64 // W, sensible heat to the inside air; negative takes heat
+	Moisture float64 // kg/s, vapour set free in the inside air at its temperature
+	Mist     float64 // kg/s, liquid water that evaporates in the inside air and takes its latent heat
+	Pad      float64 // fraction, efficiency of a wet pad that all entering air passes
+	Shade    float64 // fraction of the sun kept from the house outside the cover
+}
+
+// Climate is a house ready for the balance. It never changes and may be used
+// by several goroutines at once.
+type Climate struct {
+	house     House
+	beyond    float64 // W/K, inner surface of the cover to the outside air
+	longwave  float64 // fraction of heat radiation that the crop takes
+	radiation float64 // W/K⁴, emissivity times sigma times the floor area
+	leaf      float64 // m², 2 LAI times the floor area
+	boundary  float64 // 1174 times the root of the leaf size
+	forced    float64 // K m, 207 times the square of the air speed
+	fans      bool    // a fan runs
+}
+
+// NewClimate returns the house ready for the balance. The error joins every
+// fault, each with its field.
+func NewClimate(h House) (*Climate, error) {
+	if err := h.check(); err != nil {
+		return nil, err
+	}
+	c := &Climate{house: h}
+	cover, crop := h.Cover, h.Crop
+	c.beyond = cover.Area / (1/cover.U - 1/cover.Inside)
+	c.radiation = cover.Emissivity * constant.StefanBoltzmann * h.FloorArea
+	for i := range h.Air.paths {
+		c.fans = c.fans || h.Air.paths[i].kind == fanPath
+	}
+	if crop.LAI > 0 {
+		c.longwave = Interception(crop.LAI, crop.LongwaveExtinction)
+		c.leaf = 2 * crop.LAI * h.FloorArea
+		c.boundary = boundaryFactor * math.Sqrt(crop.LeafSize)
+		c.forced = boundaryForced * crop.AirSpeed * crop.AirSpeed
+	}
+	return c, nil
+}
+
+// House returns the house.
+func (c *Climate) House() House { return c.house }
+
+func (h House) check() error {
+	var air error
+	if h.Air == nil {
+		air = fmt.Errorf("Air: %w: a house needs the network of its openings and leaks", ErrNoSolution)
+	}
+	c, f := h.Cover, h.Floor
+	films := error(nil)
+	if CoverURange.Contains(c.U) && SurfaceRange.Contains(c.Inside) && SurfaceRange.Contains(c.Outside) {
+		if most := 1 / (1/c.Inside + 1/c.Outside); c.U > most*(1+1e-12) {
+			films = &RangeError{Field: "Cover.U", Value: c.U, Min: CoverURange.Min, Max: most, Unit: CoverURange.Unit, Source: "the surface coefficients Inside and Outside alone"}
+		}
+	}
+	var sun error
+	if c.Transmittance+c.Absorptance > 1 && ShareRange.Contains(c.Transmittance) && ShareRange.Contains(c.Absorptance) {
+		sun = &RangeError{Field: "Cover.Transmittance + Cover.Absorptance", Value: c.Transmittance + c.Absorptance, Min: 0, Max: 1, Unit: "fraction", Source: "the cover gives away no more sun than falls on it"}
+	}
+	return errors.Join(
+		FloorAreaRange.Check("FloorArea", h.FloorArea),
+		VolumeRange.Check("Volume", h.Volume),
+		CoverAreaRange.Check("Cover.Area", c.Area),
+		CoverURange.Check("Cover.U", c.U),
+		SurfaceRange.Check("Cover.Inside", c.Inside),
+		SurfaceRange.Check("Cover.Outside", c.Outside),
+		films,
+		SurfaceRange.Check("Cover.Convection", c.Convection),
+		ShareRange.Check("Cover.Emissivity", c.Emissivity),
+		ShareRange.Check("Cover.Transmittance", c.Transmittance),
+		ShareRange.Check("Cover.Absorptance", c.Absorptance),
+		sun,
+		ShareRange.Check("Cover.SkyFactor", c.SkyFactor),
+		ConductanceRange.Check("Floor.Conductance", f.Conductance),
+		SurfaceRange.Check("Floor.Convection", f.Convection),
+		ShareRange.Check("Floor.Absorptance", f.Absorptance),
+		ShareRange.Check("Floor.Wet", f.Wet),
+		SoilVapourRange.Check("Floor.Resistance", f.Resistance),
+		h.Crop.check("Crop."),
+		air,
+	)
+}
+
+func (w *Weather) check() error {
+	t, p := w.Air.Temperature(), w.Air.Pressure()
+	if TemperatureRange.Contains(t) && PressureRange.Contains(p) && SunRange.Contains(w.Sun) &&
+		WindRange.Contains(w.Wind) && SkyRange.Contains(w.Sky) && GroundRange.Contains(w.Ground) {
+		return nil
+	}
+	return errors.Join(
+		TemperatureRange.Check("Air.Temperature", t),
+		PressureRange.Check("Air.Pressure", p),
+		SunRange.Check("Sun", w.Sun),
+		WindRange.Check("Wind", w.Wind),
+		SkyRange.Check("Sky", w.Sky),
+		GroundRange.Check("Ground", w.Ground),
+	)
+}
+
+func (s *Setting) check() error {
+	if ShareRange.Contains(s.Opening) && ClimateHeatRange.Contains(s.Heat) && VapourRange.Contains(s.Moisture) &&
+		VapourRange.Contains(s.Mist) && PadRange.Contains(s.Pad) && ShareRange.Contains(s.Shade) {
+		return nil
+	}
+	return errors.Join(
+		ShareRange.Check("Opening", s.Opening),
+		ClimateHeatRange.Check("Heat", s.Heat),
+		VapourRange.Check("Moisture", s.Moisture),
+		VapourRange.Check("Mist", s.Mist),
+		PadRange.Check("Pad", s.Pad),
+		ShareRange.Check("Shade", s.Shade),
+	)
+}

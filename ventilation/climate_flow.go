@@ -1,0 +1,183 @@
+package ventilation
+
+import (
+	"math"
+
+	"cloche.example/internal/constant"
+)
+
+// dryFlow is the mass balance of the openings counted in dry air: what enters
+// carries the water of the outside air with it, what leaves that of the inside
+// air, so that the dry air that enters and leaves is the same while the moist
+// air is not.
+type dryFlow struct {
+	paths           []path
+	opening         float64 // fraction of the openings' area
+	outside, inside air     // moist densities
+	dryOut, dryIn   float64 // kg of dry air per kg of moist air outside and inside
+	dynamic         float64 // Pa
+	buoyancy        float64 // Pa/m
+}
+
+// element returns path i with its opening's area taken at the fraction, and
+// false for one that is shut.
+func (s *dryFlow) element(i int) (path, bool) {
+	e := s.paths[i]
+	if e.kind <= screenPath && s.opening != 1 {
+		if s.opening == 0 {
+			return e, false
+		}
+		e.flow *= s.opening
+		e.slope /= s.opening
+	}
+	return e, true
+}
+
+// net returns the net inflow of dry air, kg/s, at the inside pressure p, Pa,
+// the rate at which it falls with p, and the inflow alone and all flows
+// together, kg/s.
+func (s *dryFlow) net(p float64) (net, rate, inflow, size float64) {
+	kIn, kOut := s.outside.root*s.dryOut, s.inside.root*s.dryIn
+	for i := range s.paths {
+		e := &s.paths[i]
+		if e.kind == pointPath {
+			d := e.wind*s.dynamic + s.buoyancy*e.bottom - p
+			k, a := e.flow*s.opening, math.Abs(d)
+			if k == 0 {
+				continue
+			}
+			m := k * math.Sqrt(a)
+			if d > 0 {
+				m *= kIn
+				inflow += m
+				net += m
+			} else {
+				m *= kOut
+				net -= m
+			}
+			size += m
+			rate += 0.5 * m / a
+			continue
+		}
+		t, open := s.element(i)
+		if !open {
+			continue
+		}
+		bottom := t.drive(t.bottom, s.dynamic, s.buoyancy, p)
+		top := t.drive(t.top, s.dynamic, s.buoyancy, p)
+		in, out, r := t.flows(bottom, top, s.outside, s.inside)
+		in *= s.dryOut
+		out *= s.dryIn
+		inflow += in
+		net += in - out
+		size += in + out
+		rate += r * 0.5 * (s.dryIn + s.dryOut)
+	}
+	return net, rate, inflow, size
+}
+
+// bracket returns inside pressures, Pa, between which the balance lies, and
+// false when nothing but fans is open.
+func (s *dryFlow) bracket() (low, high float64, open bool) {
+	low, high = math.Inf(1), math.Inf(-1)
+	fans := false
+	for i := range s.paths {
+		e := &s.paths[i]
+		if e.kind == fanPath {
+			fans = true
+			continue
+		}
+		if e.kind <= screenPath && s.opening == 0 {
+			continue
+		}
+		w := e.wind * s.dynamic
+		a, b := w+s.buoyancy*e.bottom, w+s.buoyancy*e.top
+		low = min(low, a, b)
+		high = max(high, a, b)
+		open = true
+	}
+	if !open || !fans {
+		return low, high, open
+	}
+	for step := 1.0; step < 1e12; step *= 4 {
+		if f, _, _, _ := s.net(low); f >= 0 {
+			break
+		}
+		low -= step
+	}
+	for step := 1.0; step < 1e12; step *= 4 {
+		if f, _, _, _ := s.net(high); f <= 0 {
+			break
+		}
+		high += step
+	}
+	return low, high, open
+}
+
+// solve returns the flow of dry air, kg/s, each way, and the inside pressure at
+// the datum, Pa, starting from the pressure near. The net inflow falls strictly
+// with the pressure; the search is that of solver.pressure.
+func (s *dryFlow) solve(near float64) (flow, pressure float64) {
+	low, high, open := s.bracket()
+	if !open {
+		return 0, math.NaN()
+	}
+	if !(low < high) {
+		_, _, in, _ := s.net(low)
+		return in, low
+	}
+	p := near
+	if !(p > low && p < high) {
+		p = 0.5 * (low + high)
+	}
+	last, slow := math.Inf(1), 0
+	for range maxSteps {
+		f, rate, in, size := s.net(p)
+		switch {
+		case math.Abs(f) <= rounding*size:
+			return in - 0.5*f, p
+		case f > 0:
+			low = p
+		default:
+			high = p
+		}
+		if math.Abs(f) > 0.5*last {
+			slow++
+		}
+		last = math.Abs(f)
+		next := p + f/rate
+		if !(next > low && next < high) || slow == 3 {
+			next = 0.5 * (low + high)
+			slow = 0
+		}
+		if math.Abs(next-p) <= rounding*math.Abs(p) || next == low || next == high {
+			f, _, in, _ = s.net(next)
+			return in - 0.5*f, next
+		}
+		p = next
+	}
+	return math.NaN(), math.NaN()
+}
+
+// moistDensity returns the density, kg/m³, of air of temperature t, °C, and
+// vapour pressure e, Pa, at the pressure p, Pa: (p - e + eps e)/(R_da T), which
+// is (1 + W)/v of [AshHoF17] ch. 1 eq. 26.
+func moistDensity(t, e, p float64) float64 {
+	return (p - (1-vapourRatio)*e) / (GasConstantDryAir * (t + kelvin))
+}
+
+// flow returns the balance of the openings for inside air of temperature t, °C,
+// and vapour pressure e, Pa.
+func (k *climateCase) flow(t, e float64) dryFlow {
+	out, in := k.density, moistDensity(t, e, k.pressure)
+	return dryFlow{
+		paths:    k.c.house.Air.paths,
+		opening:  k.opening,
+		outside:  newAir(out),
+		inside:   newAir(in),
+		dryOut:   1 / (1 + k.outsideRatio),
+		dryIn:    1 / (1 + vapourRatio*e/(k.pressure-e)),
+		dynamic:  0.5 * out * k.wind * k.wind,
+		buoyancy: (in - out) * constant.Gravity,
+	}
+}

@@ -1,0 +1,305 @@
+package ventilation
+
+import (
+	"fmt"
+	"math"
+
+	"cloche.example/psychro"
+)
+
+// ClimateState is a steady state of a house: temperatures, humidity and flow
+// that close every balance together, with each term. Heat flows are for the
+// whole house.
+type ClimateState struct {
+	Temperature      float64 // °C, inside air
+	HumidityRatio    float64 // kg/kg dry air, inside
+	RelativeHumidity float64 // fraction, inside
+	VapourPressure   float64 // Pa, inside
+	Deficit          float64 // Pa, vapour pressure deficit of the inside air at its own temperature
+	LeafDeficit      float64 // Pa, saturation at the canopy's temperature over the inside vapour pressure; NaN without a crop
+	DewPoint         float64 // °C, of the inside air; NaN for dry air
+	Canopy           float64 // °C; NaN without a crop
+	Surface          float64 // °C, of the floor
+	Lining           float64 // °C, inner surface of the cover
+
+	Entering      float64 // °C, air that enters: outside air, past the pad if there is one
+	EnteringRatio float64 // kg/kg dry air, of it
+	DryAir        float64 // kg/s of dry air that enters and leaves
+	Volume        float64 // m³/s of outside air that enters
+	AirChanges    float64 // air changes per hour, 1/h, by Volume
+	Pressure      float64 // Pa, inside at the datum over outside static pressure there; NaN when sealed
+	Neutral       float64 // m, neutral level above the datum; NaN when sealed or without a difference of density
+
+	SunCanopy    float64 // W, sun absorbed by the leaves
+	SunFloor     float64 // W, sun absorbed by the floor
+	SunCover     float64 // W, sun absorbed by the cover
+	SunReflected float64 // W, sun that came in and goes out again
+	Heat         float64 // W, sensible heat put into the air
+	SkyLoss      float64 // W, of the cover to the sky beyond what it would lose to surroundings at the outside temperature
+	SolAir       float64 // °C, the outside temperature that has the effect of air, sun on the cover and sky together
+
+	CanopyHeat   float64 // W, canopy to air
+	CanopyLatent float64 // W, canopy to vapour
+	CanopyUp     float64 // W, heat radiation of the canopy to the cover
+	CanopyDown   float64 // W, heat radiation of the canopy to the floor
+	FloorHeat    float64 // W, floor to air
+	FloorLatent  float64 // W, floor to vapour
+	FloorUp      float64 // W, heat radiation of the floor to the cover
+	Ground       float64 // W, floor to the ground
+	CoverHeat    float64 // W, air to the inner surface of the cover by convection
+	CoverLatent  float64 // W, set free at the inner surface by condensation
+	CoverLoss    float64 // W, from the inner surface to SolAir
+	AirSensible  float64 // W, carried off by the air: it enters and is warmed
+	AirLatent    float64 // W, carried off by the air: the water it gains, as vapour of the inside temperature
+	Liquid       float64 // W, brought in by liquid water that evaporates less what drips carry off, counted from 0 °C
+	MoistureHeat float64 // W, enthalpy of the vapour that is set free
+
+	Transpired float64 // kg/s, by the canopy; negative is dew on the leaves
+	Soil       float64 // kg/s, by the floor; negative is dew on it
+	Mist       float64 // kg/s, evaporated in the air
+	Moisture   float64 // kg/s, set free as vapour
+	Condensed  float64 // kg/s, on the cover
+	Drip       float64 // kg/s, out of saturated air: fog
+	ByAir      float64 // kg/s, water carried off by the air
+	FromPad    float64 // kg/s, water evaporated in the pad
+
+	Stomata  float64 // s/m, stomatal resistance on 2 LAI; zero under dew, NaN without a crop
+	Boundary float64 // s/m, resistance of the leaves' boundary layer on 2 LAI; NaN without a crop
+
+	HeatResidual  float64 // W, whole house: what its terms fail to balance
+	WaterResidual float64 // kg/s, whole house
+	NodeResidual  float64 // fraction, the largest imbalance of canopy, floor, cover, water and air over the terms of each
+	Slope         float64 // W/K, rate of the air's surplus of heat with its temperature; negative for a stable state
+	Stable        bool    // Slope is negative: a small disturbance dies out
+}
+
+// HeatIn returns the heat, W, that enters the inside: sun absorbed by canopy
+// and floor, heat put in, enthalpy of vapour set free and of liquid water.
+func (s *ClimateState) HeatIn() float64 {
+	return s.SunCanopy + s.SunFloor + s.Heat + s.MoistureHeat + s.Liquid
+}
+
+// HeatOut returns the heat, W, that leaves the inside: to the ground, through
+// the cover, and with the air.
+func (s *ClimateState) HeatOut() float64 {
+	return s.Ground + s.CoverLoss + s.AirSensible + s.AirLatent
+}
+
+// WaterIn returns the water, kg/s, that becomes vapour inside.
+func (s *ClimateState) WaterIn() float64 { return s.Transpired + s.Soil + s.Mist + s.Moisture }
+
+// WaterOut returns the water, kg/s, that leaves the inside air.
+func (s *ClimateState) WaterOut() float64 { return s.Condensed + s.Drip + s.ByAir }
+
+// Solve returns the steady state of the house in the weather w under the
+// setting s: temperature, humidity and flow solved together. Where several
+// states exist it is the one nearest to the air that enters, which a house
+// reaches that has just been opened; States lists them all. The error joins the
+// inputs outside their ranges; ErrNoSolution says that the house would pass
+// TemperatureRange; ErrNotConverged tells the residuals. It allocates nothing.
+func (c *Climate) Solve(w Weather, s Setting) (ClimateState, error) {
+	var k climateCase
+	if err := c.prepare(&k, &w, &s); err != nil {
+		return ClimateState{}, err
+	}
+	x, slope, err := k.solve()
+	if err != nil {
+		return ClimateState{}, err
+	}
+	var out ClimateState
+	k.state(&out, &x, slope)
+	return out, nil
+}
+
+// HeatFor returns the state in which the inside air has the given temperature,
+// °C (TemperatureRange), with the heat that this takes in the field Heat: what
+// a heater must give, or, negative, a cooler take. The Heat of s is not used.
+// Errors are those of Solve.
+func (c *Climate) HeatFor(w Weather, s Setting, temperature float64) (ClimateState, error) {
+	var k climateCase
+	if err := c.prepare(&k, &w, &s); err != nil {
+		return ClimateState{}, err
+	}
+	if err := TemperatureRange.Check("temperature", temperature); err != nil {
+		return ClimateState{}, err
+	}
+	x := k.start()
+	k.heat = 0
+	left, err := k.surplus(temperature, &x)
+	if err != nil {
+		return ClimateState{}, err
+	}
+	k.heat = -left
+	m := k.exchange(&x)
+	k.evaluate(&x, m, k.exchangeRate(&x, m), true)
+	_, slope := k.eliminate(5)
+	var out ClimateState
+	k.state(&out, &x, slope)
+	return out, nil
+}
+
+// PathsTo writes to dst the flow of moist air through each element of the
+// network in the state of the weather w and the setting s, and returns dst: openings,
+// then leaks, then fans. A nil dst allocates; otherwise dst must have the
+// network's length. What enters and what leaves differ by the water that the
+// air gains.
+func (c *Climate) PathsTo(dst []PathFlow, w Weather, s Setting, state ClimateState) ([]PathFlow, error) {
+	n := c.house.Air
+	if dst == nil {
+		dst = make([]PathFlow, n.Len())
+	}
+	if len(dst) != n.Len() {
+		panic("ventilation: dst does not have the network's length")
+	}
+	var k climateCase
+	if err := c.prepare(&k, &w, &s); err != nil {
+		return nil, err
+	}
+	f := k.flow(state.Temperature, state.VapourPressure)
+	for i := range dst {
+		dst[i] = PathFlow{}
+		e, open := f.element(i)
+		if !open || math.IsNaN(state.Pressure) {
+			continue
+		}
+		bottom := e.drive(e.bottom, f.dynamic, f.buoyancy, state.Pressure)
+		top := e.drive(e.top, f.dynamic, f.buoyancy, state.Pressure)
+		in, out, _ := e.flows(bottom, top, f.outside, f.inside)
+		dst[i] = PathFlow{Drive: 0.5 * (bottom + top), In: in, Out: out}
+	}
+	return dst, nil
+}
+
+// state fills out from the solved unknowns x, term by term from their
+// definitions.
+func (k *climateCase) state(out *ClimateState, x *climateNodes, slope float64) {
+	c := k.c
+	h := &c.house
+	m := k.exchange(x)
+	k.evaluate(x, m, 0, false)
+	t, e, p := x.air, x.vapour, k.pressure
+	tk := t + kelvin
+	w := vapourRatio * e / (p - e)
+	rc := (p - e) / (GasConstantDryAir * tk) * (HeatCapacityAir + vapourHeat*w)
+	const rv = GasConstantDryAir / vapourRatio
+	es, _ := saturation(t)
+	nan := math.NaN()
+
+	*out = ClimateState{
+		Temperature: t, HumidityRatio: w, RelativeHumidity: e / es, VapourPressure: e, Deficit: es - e,
+		DewPoint: psychro.SaturationTemperature(e), Surface: x.floor, Lining: x.lining,
+		Canopy: nan, LeafDeficit: nan, Stomata: nan, Boundary: nan,
+		Entering: k.entering, EnteringRatio: k.enteringRatio,
+		DryAir: m, Volume: m * (1 + k.outsideRatio) / k.density, Pressure: k.lastDrive,
+		SunCanopy: k.canopySun, SunFloor: k.floorSun, SunCover: k.coverSun,
+		SunReflected: k.sun.Reflected*h.FloorArea + k.sun.Floor*(1-h.Floor.Absorptance)*h.FloorArea,
+		Heat:         k.heat, SkyLoss: k.skyLoss, SolAir: k.solAir,
+		Mist: k.mist, Moisture: k.moisture, Drip: x.drip,
+		Slope: slope, Stable: slope < 0,
+	}
+	out.AirChanges = AirChanges(out.Volume, h.Volume)
+	f := k.flow(t, e)
+	out.Neutral = NeutralLevel(out.Pressure, Conditions{Inside: f.inside.rho, Outside: f.outside.rho})
+
+	q := c.radiation
+	fourth := func(t float64) float64 { t += kelvin; return t * t * t * t }
+	if c.leaf > 0 {
+		d := x.canopy - t
+		out.Canopy = x.canopy
+		out.Boundary = c.boundary / math.Sqrt(math.Sqrt(h.Crop.LeafSize*math.Abs(d)+c.forced))
+		out.CanopyHeat = c.leaf * rc * d / out.Boundary
+		ec, _ := saturation(x.canopy)
+		out.LeafDeficit, out.Stomata = ec-e, 0
+		if ec > e {
+			factor, _, _ := h.Crop.Stomata.factor(x.canopy, ec-e)
+			out.Stomata = k.stomata * factor
+		}
+		out.Transpired = c.leaf * (ec - e) / (rv * tk * (out.Boundary + out.Stomata))
+		out.CanopyLatent = out.Transpired * (vapourEnthalpy(t) - liquidHeat*x.canopy)
+		if out.Transpired > 0 {
+			out.CanopyLatent = out.Transpired * (vapourEnthalpy(x.canopy) - liquidHeat*x.canopy)
+		}
+		out.CanopyUp = q * c.longwave * (fourth(x.canopy) - fourth(x.lining))
+		out.CanopyDown = q * c.longwave * (fourth(x.canopy) - fourth(x.floor))
+	}
+	out.FloorHeat = h.FloorArea * h.Floor.Convection * (x.floor - t)
+	ef, _ := saturation(x.floor)
+	if ef > e {
+		out.Soil = h.FloorArea * h.Floor.Wet * (ef - e) / (rv * tk * (lewisFactor*rc/h.Floor.Convection + h.Floor.Resistance))
+		out.FloorLatent = out.Soil * (vapourEnthalpy(x.floor) - liquidHeat*x.floor)
+	} else {
+		out.Soil = h.FloorArea * (ef - e) / (rv * tk * lewisFactor * rc / h.Floor.Convection)
+		out.FloorLatent = out.Soil * (vapourEnthalpy(t) - liquidHeat*x.floor)
+	}
+	out.FloorUp = q * (1 - c.longwave) * (fourth(x.floor) - fourth(x.lining))
+	out.Ground = h.FloorArea * h.Floor.Conductance * (x.floor - k.ground)
+	out.CoverHeat = h.Cover.Area * h.Cover.Convection * (t - x.lining)
+	if ev, _ := saturation(x.lining); e > ev {
+		out.Condensed = h.Cover.Area * (e - ev) / (rv * tk * lewisFactor * rc / h.Cover.Convection)
+		out.CoverLatent = out.Condensed * (vapourEnthalpy(t) - liquidHeat*x.lining)
+	}
+	out.CoverLoss = c.beyond * (x.lining - k.solAir)
+	out.AirSensible = m * k.enteringHeat * (t - k.entering)
+	out.ByAir = m * (w - k.enteringRatio)
+	out.AirLatent = out.ByAir * vapourEnthalpy(t)
+	out.FromPad = m * (k.enteringRatio - k.outsideRatio)
+	out.Liquid = liquidHeat * (out.Transpired*x.canopy + out.Soil*x.floor + k.mist*t - out.Condensed*x.lining - out.Drip*t)
+	out.MoistureHeat = k.moisture * vapourEnthalpy(t)
+	out.HeatResidual = out.HeatIn() - out.HeatOut()
+	out.WaterResidual = out.WaterIn() - out.WaterOut()
+	for i := range k.residual {
+		if k.size[i] > 0 {
+			out.NodeResidual = max(out.NodeResidual, math.Abs(k.residual[i])/k.size[i])
+		}
+	}
+}
+
+// States returns every steady state of the house in the weather w under the
+// setting s, coolest first. There is one in calm air. Wind that opposes the
+// stack can give three: a cool one with wind through the house, a hot one with
+// the stack reversed, and an unstable one between; which of the stable ones a
+// house takes depends on what went before. Two states that lie closer than the
+// steps of the search, 0.1 K, may pass unseen. Errors are those of Solve.
+func (c *Climate) States(w Weather, s Setting) ([]ClimateState, error) {
+	var k climateCase
+	if err := c.prepare(&k, &w, &s); err != nil {
+		return nil, err
+	}
+	x := k.start()
+	var failed error
+	f := func(t float64) float64 {
+		v, err := k.surplus(t, &x)
+		if err != nil && failed == nil {
+			failed = err
+		}
+		return v
+	}
+	still := f(k.entering)
+	warm := allRoots(func(rise float64) float64 { return f(k.entering + rise) }, TemperatureRange.Max-k.entering)
+	cool := allRoots(func(fall float64) float64 { return f(k.entering - fall) }, k.entering-TemperatureRange.Min)
+	if failed != nil {
+		return nil, failed
+	}
+	var at []float64
+	for i := len(cool) - 1; i >= 0; i-- {
+		at = append(at, k.entering-cool[i].x)
+	}
+	if still == 0 {
+		at = append(at, k.entering)
+	}
+	for _, r := range warm {
+		at = append(at, k.entering+r.x)
+	}
+	if len(at) == 0 {
+		return nil, fmt.Errorf("balance of heat and water: %w: no state within %g to %g °C inside", ErrNoSolution, TemperatureRange.Min, TemperatureRange.Max)
+	}
+	states := make([]ClimateState, len(at))
+	for i, t := range at {
+		y, slope, err := k.between(t, t, x)
+		if err != nil {
+			return nil, err
+		}
+		k.state(&states[i], &y, slope)
+	}
+	return states, nil
+}

@@ -1,0 +1,57 @@
+package ventilation_test
+
+import (
+	"testing"
+
+	"github.com/stretchr/testify/require"
+
+	"cloche.example/psychro"
+	"cloche.example/ventilation"
+)
+
+func air(t testing.TB, temperature, rh float64) psychro.State {
+	t.Helper()
+	s, err := psychro.FromRelativeHumidity(temperature, rh, 101325)
+	if err != nil {
+		t.Fatal(err)
+	}
+	return s
+}
+
+// summerHouse is a small gable house with side and ridge vents and a crop.
+func summerHouse(t testing.TB) ventilation.House {
+	return ventilation.House{
+		FloorArea: 94.7, Volume: 275,
+		Cover: ventilation.DefaultCover(186),
+		Floor: ventilation.DefaultFloor(),
+		Crop:  ventilation.DefaultCrop(2.5),
+		Air: build(t,
+			ventilation.Opening{Name: "south side", Height: 0.6, Area: 2.4, Discharge: 0.62, Coefficient: 0.3},
+			ventilation.Opening{Name: "north side", Height: 0.6, Area: 2.4, Discharge: 0.62, Coefficient: -0.25},
+			ventilation.Opening{Name: "ridge", Height: 2.9, Area: 3.6, Discharge: 0.60, Coefficient: -0.45},
+			ventilation.Opening{Name: "door", Height: 1.0, Vertical: 1.9, Area: 1.7, Discharge: 0.62, Coefficient: -0.2}),
+	}
+}
+
+func climate(t testing.TB, h ventilation.House) *ventilation.Climate {
+	t.Helper()
+	c, err := ventilation.NewClimate(h)
+	if err != nil {
+		t.Fatal(err)
+	}
+	return c
+}
+
+func TestAHouseOnASummerNoonAndOnAWinterNight(t *testing.T) {
+	c := climate(t, summerHouse(t))
+	noon, err := c.Solve(ventilation.Weather{Air: air(t, 27, 0.5), Sun: 820, Wind: 2, Sky: 12, Ground: 17}, ventilation.Setting{Opening: 1})
+	require.NoError(t, err)
+	require.InDelta(t, 30, noon.Temperature, 1)
+	require.Greater(t, noon.Transpired, 0.005)
+	require.Zero(t, noon.Condensed)
+	night, err := c.Solve(ventilation.Weather{Air: air(t, -5, 0.8), Wind: 2, Sky: -20, Ground: 10}, ventilation.Setting{Opening: 0.02, Heat: 12000})
+	require.NoError(t, err)
+	require.Greater(t, night.Temperature, 0.0)
+	require.Greater(t, night.Condensed, 0.0)
+	require.Less(t, night.Canopy, night.Temperature, "the leaves radiate to the cold cover")
+}

@@ -1,0 +1,116 @@
+package ventilation
+
+import (
+	"errors"
+	"math"
+)
+
+// Ranges of a crop.
+var (
+	LeafAreaRange    = Range{Min: 0, Max: 12, Unit: "m²/m²", Source: "leaf over floor area; dense trellised crops reach about 6"}
+	ExtinctionRange  = Range{Min: 0.1, Max: 1.2, Unit: "dimensionless", Source: "upright leaves to flat ones"}
+	ReflectanceRange = Range{Min: 0, Max: 0.6, Unit: "fraction", Source: "leaves reflect 0.1 to 0.3 of the sun"}
+	LeafSizeRange    = Range{Min: 0.002, Max: 1, Unit: "m", Source: "needles to banana leaves"}
+	AirSpeedRange    = Range{Min: 0.01, Max: 10, Unit: "m/s", Source: "air inside is never wholly still"}
+	CarbonRange      = Range{Min: 50, Max: 5000, Unit: "µmol/mol", Source: "depleted air to the limit for people at work"}
+)
+
+// Crop is a stand of plants as one layer of leaves.
+type Crop struct {
+	LAI                float64 // m²/m², leaf area, one side, over floor area; 0 for none
+	Extinction         float64 // dimensionless, extinction of the sun per unit of LAI
+	LongwaveExtinction float64 // dimensionless, of heat radiation per unit of LAI
+	Reflectance        float64 // fraction of the sun that the leaves turn back
+	LeafSize           float64 // m, mean width of a leaf along the air's path
+	AirSpeed           float64 // m/s, among the leaves
+	CO2                float64 // µmol/mol
+	Stomata            Stomata // which published response
+}
+
+// DefaultCrop returns a crop of leaf area lai, m²/m² (LeafAreaRange), with the
+// coefficients of a trellised tomato: extinction 0.48 of the sun and 0.64 of
+// heat radiation, leaves of 0.05 m in air of 0.09 m/s [Stanghellini87] (from
+// memory), reflectance 0.2, outdoor CO2 of 420 µmol/mol.
+func DefaultCrop(lai float64) Crop {
+	return Crop{LAI: lai, Extinction: 0.48, LongwaveExtinction: 0.64, Reflectance: 0.2,
+		LeafSize: 0.05, AirSpeed: 0.09, CO2: 420, Stomata: TomatoStomata}
+}
+
+// Check joins every fault of c, by field. Without leaves only LAI is looked at.
+func (c Crop) Check() error { return c.check("") }
+
+// check is Check with where before each field's name.
+func (c Crop) check(where string) error {
+	if c.LAI == 0 {
+		return nil
+	}
+	return errors.Join(
+		LeafAreaRange.Check(where+"LAI", c.LAI),
+		ExtinctionRange.Check(where+"Extinction", c.Extinction),
+		ExtinctionRange.Check(where+"LongwaveExtinction", c.LongwaveExtinction),
+		ReflectanceRange.Check(where+"Reflectance", c.Reflectance),
+		LeafSizeRange.Check(where+"LeafSize", c.LeafSize),
+		AirSpeedRange.Check(where+"AirSpeed", c.AirSpeed),
+		CarbonRange.Check(where+"CO2", c.CO2),
+		c.Stomata.check(where),
+	)
+}
+
+// Interception returns the share (fraction) of radiation from above that a
+// leaf area lai, m²/m², with the extinction coefficient extinction
+// (dimensionless) takes: 1 - exp(-k LAI) [MonsiSaeki53]. NaN outside
+// LeafAreaRange and ExtinctionRange.
+func Interception(lai, extinction float64) float64 {
+	if !LeafAreaRange.Contains(lai) || !ExtinctionRange.Contains(extinction) {
+		return math.NaN()
+	}
+	return -math.Expm1(-extinction * lai)
+}
+
+// CropSun is what becomes of the sun that reaches a crop.
+type CropSun struct {
+	Canopy    float64 // W/m² of floor, absorbed by the leaves
+	Floor     float64 // W/m² of floor, that passes the leaves
+	Reflected float64 // W/m² of floor, turned back by the leaves
+	Leaf      float64 // W/m² of leaf surface, both sides counted: Canopy/(2 LAI)
+}
+
+// Sun returns how the leaves share out the sun, W/m² of floor (0 to 1500),
+// that falls on them: they take Interception of it and turn back Reflectance
+// of that. NaN where c.Check finds a fault.
+func (c Crop) Sun(sun float64) CropSun {
+	if c.Check() != nil || !SunRange.Contains(sun) {
+		n := math.NaN()
+		return CropSun{n, n, n, n}
+	}
+	return c.sun(sun)
+}
+
+func (c Crop) sun(sun float64) CropSun {
+	if c.LAI == 0 {
+		return CropSun{Floor: sun}
+	}
+	taken := -math.Expm1(-c.Extinction*c.LAI) * sun
+	s := CropSun{Canopy: taken * (1 - c.Reflectance), Floor: sun - taken, Reflected: taken * c.Reflectance}
+	s.Leaf = s.Canopy / (2 * c.LAI)
+	return s
+}
+
+// Boundary layer of leaves in slow air [Stanghellini87] (from memory).
+const (
+	boundaryFactor = 1174.0 // s^0.5... of re = 1174 l^0.5/(l |dT| + 207 u²)^0.25
+	boundaryForced = 207.0  // K m^-1 s²
+)
+
+// LeafBoundary returns the resistance, s/m, of the air at both sides of a leaf
+// of width size, m, to heat and vapour, at the difference of temperature of
+// leaf and air difference, K, in air of speed, m/s:
+// re = 1174 l^0.5/(l |T0 - Ta| + 207 u²)^0.25 [Stanghellini87] (from memory),
+// free and forced convection together. NaN outside LeafSizeRange and
+// AirSpeedRange and beyond 80 K.
+func LeafBoundary(size, difference, speed float64) float64 {
+	if !LeafSizeRange.Contains(size) || !AirSpeedRange.Contains(speed) || !(math.Abs(difference) <= 80) {
+		return math.NaN()
+	}
+	return boundaryFactor * math.Sqrt(size) / math.Sqrt(math.Sqrt(size*math.Abs(difference)+boundaryForced*speed*speed))
+}
