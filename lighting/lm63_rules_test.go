@@ -185,10 +185,10 @@ func TestLM63RefusesCountsAndAngles(t *testing.T) {
 		"a word as count":          {swap("1 -1", "one -1"), "one", "not a plain number, for the number of lamps", 7},
 		"too few in the header":    {lm63Text("IESNA91", "1 -1 2"), "", "the file ends where the number of vertical angles should stand", 7},
 		"ballast not a number":     {swap("0.5 7", "x 7"), "x", "for the ballast factor", 8},
-		"decimal comma, width":     {swap("0.1 0.2 0\n", "0,1 0,2 0\n"), "2", "begin at 0 or 90", 7},
+		"decimal comma, width":     {swap("0.1 0.2 0\n", "0,1 0,2 0\n"), "0", "the twelfth number must be above 0 (commas stand between digits", 7},
 		"decimal comma, watts":     {swap("7 50", "7 57,5"), "5", "begin at 0 or 90", 8},
 		"decimal comma, factor":    {swap("1 -1 2", "1 -1 1,0"), "0", "number of vertical angles must be", 7},
-		"decimal comma, candela":   {swap("100 50 0", "100,2 50,1 0"), "50", "decimal commas?", 11},
+		"decimal comma, candela":   {swap("100 50 0", "100,2 50,1 0"), "1", "numbers are left over (commas stand between digits", 11},
 	} {
 		_, err := readLM63(c.text)
 		var e *LM63Error
