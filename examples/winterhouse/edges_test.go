@@ -88,7 +88,7 @@ func TestEndsOfEveryRange(t *testing.T) {
 // Numbers anywhere in their ranges, a few at once.
 func TestPlansAtRandom(t *testing.T) {
 	r := rand.New(rand.NewPCG(7, 11))
-	for range 150 {
+	for range 60 {
 		p, list := demoNumbers(t)
 		for range 1 + r.IntN(6) {
 			n := list[r.IntN(len(list))]
