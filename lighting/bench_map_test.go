@@ -2,6 +2,7 @@ package lighting
 
 import (
 	"context"
+	"math"
 	"math/rand/v2"
 	"testing"
 
@@ -56,12 +57,34 @@ func BenchmarkMapAimed(b *testing.B) {
 	})
 }
 
-// A pair costs two square roots, one division, two arctangents by table and
-// about 70 products and sums.
+// A pair costs a square root, two divisions, an arccosine and an arctangent by
+// table and about 50 products and sums.
 func BenchmarkMapTable(b *testing.B) {
-	tables := [2]*Table{lopsided(b, TypeC, 37, 25), lopsided(b, TypeC, 19, 13)}
+	benchmarkTables(b, lopsided(b, TypeC, 37, 25), lopsided(b, TypeC, 19, 13))
+}
+
+// The angles of many files are uneven.
+func BenchmarkMapTableUneven(b *testing.B) {
+	w := Web{Vertical: []float64{0, 2.5, 5, 7.5, 10, 15, 20, 25, 30, 35, 40, 45, 50, 60, 70, 80, 85, 90, 105, 120, 150, 180}, Horizontal: []float64{0, 5, 10, 20, 30, 45, 67.5, 90}}
+	for j := range w.Horizontal {
+		w.Intensity = append(w.Intensity, nil)
+		for i := range w.Vertical {
+			w.Intensity[j] = append(w.Intensity[j], 100+40*math.Sin(1.3*float64(i)+0.7*float64(j)))
+		}
+	}
+	uneven, err := NewTable(w)
+	require.NoError(b, err)
+	benchmarkTables(b, uneven)
+}
+
+// The same all round: no azimuth.
+func BenchmarkMapTableRound(b *testing.B) {
+	benchmarkTables(b, lopsided(b, TypeC, 37, 1))
+}
+
+func benchmarkTables(b *testing.B, tables ...*Table) {
 	benchmarkMap(b, 40, func(i int, r *rand.Rand) Fixture {
-		return Fixture{Light: tables[i%2], Aim: Aim(360*r.Float64(), 20*r.Float64(), 360*r.Float64())}
+		return Fixture{Light: tables[i%len(tables)], Aim: Aim(360*r.Float64(), 20*r.Float64(), 360*r.Float64())}
 	})
 }
 

@@ -44,7 +44,7 @@ func lopsided(t testing.TB, kind Coordinates, nV, nH int) *Table {
 		w.Vertical = append(w.Vertical, low+(high-low)*float64(i)/float64(nV-1))
 	}
 	for j := range nH {
-		w.Horizontal = append(w.Horizontal, from+(to-from)*float64(j)/float64(nH-1))
+		w.Horizontal = append(w.Horizontal, from+(to-from)*float64(j)/math.Max(1, float64(nH-1)))
 		row := make([]float64, nV)
 		for i := range row {
 			k := j
