@@ -208,13 +208,14 @@ func (s *solver) evaluate(j *system) float64 {
 		j.matrix[last][last] += slope
 	}
 	if s.wet {
-		g, dg := s.water.condensate(s.t[last], h)
+		carry := max(h, stillVapour)
+		g, dg := s.water.condensate(s.t[last], carry)
 		l, dl := latentHeat(s.t[last], g < 0)
 		s.vapour, s.latent = g, l*g
 		s.f[last] += s.latent
 		if j != nil {
 			j.matrix[last][last] += l*dg + dl*g
-			if d := s.in - s.t[last]; !s.plain && h > 0 && math.Abs(d) > 1e-6 {
+			if d := s.in - s.t[last]; !s.plain && h > stillVapour && math.Abs(d) > 1e-9 {
 				j.matrix[last][last] += s.latent * (slope + h) / (d * h)
 			}
 		}

@@ -16,10 +16,10 @@ func randomStack(r *rand.Rand) ([]Layer, []Gap, Conditions) {
 	for i := range layers {
 		tau := 0.0
 		if r.IntN(2) == 0 {
-			tau = span(0, 0.8)
+			tau = span(0, 0.9)
 		}
 		layers[i] = Layer{
-			EmittanceOut: span(0.02, 1-tau), EmittanceIn: span(0.02, 1-tau), Transmittance: tau,
+			EmittanceOut: span(0.01, 1-tau), EmittanceIn: span(0.01, 1-tau), Transmittance: tau,
 			Thickness: span(0.0001, 0.006), Conductivity: span(0.15, 1.2),
 		}
 		if layers[i].EmittanceOut+tau > 1 || layers[i].EmittanceIn+tau > 1 {
@@ -72,7 +72,7 @@ func randomStack(r *rand.Rand) ([]Layer, []Gap, Conditions) {
 func TestAnyStackCloses(t *testing.T) {
 	r := rand.New(rand.NewPCG(1, 2))
 	jumps, worst := 0, 0
-	for i := range 40000 {
+	for i := range 30000 {
 		layers, gaps, k := randomStack(r)
 		c, err := NewCover(layers, gaps)
 		require.NoError(t, err)
@@ -93,4 +93,54 @@ func TestAnyStackCloses(t *testing.T) {
 		worst = max(worst, s.Iterations)
 	}
 	t.Logf("gaps at the jump: %d; most steps: %d", jumps, worst)
+}
+
+// At the ends of the ranges, coefficients of zero and mirrors among them, the
+// solver closes, too: films to boards, half a millimetre to two metres of air.
+func TestExtremeStacksClose(t *testing.T) {
+	r := rand.New(rand.NewPCG(3, 4))
+	pick := func(low, high float64) float64 {
+		switch r.IntN(4) {
+		case 0:
+			return low
+		case 1:
+			return high
+		}
+		if low > 0 {
+			return low * math.Pow(high/low, r.Float64())
+		}
+		return low + (high-low)*r.Float64()
+	}
+	for i := range 15000 {
+		n := 1 + r.IntN(MaxLayers)
+		layers, gaps := make([]Layer, n), make([]Gap, n-1)
+		k := DefaultConditions()
+		for j := range layers {
+			e := pick(0, 1)
+			tau := (1 - e) * r.Float64() * float64(r.IntN(3)) / 2
+			layers[j] = Layer{EmittanceOut: e, EmittanceIn: (1 - tau) * r.Float64(), Transmittance: tau, Thickness: pick(2e-5, 0.05), Conductivity: pick(0.02, 400)}
+			if r.IntN(4) == 0 {
+				layers[j].Openness = r.Float64()
+				if j > 0 {
+					layers[j].Leakage = pick(0, 0.5)
+				}
+			}
+			k.AbsorbedSun[j] = pick(0, 400) * float64(r.IntN(2))
+		}
+		for j := range gaps {
+			gaps[j] = Gap{Width: pick(5e-4, 2), Bridge: pick(0, 50) * float64(r.IntN(2))}
+		}
+		k.Inside, k.Outside, k.InsideRadiant, k.Ground = pick(-60, 60), pick(-60, 60), pick(-60, 100), pick(-70, 90)
+		k.Sky = pick(-110, k.Outside+SkyAboveAir)
+		k.Wind, k.Pressure, k.Tilt, k.Height, k.InsideHumidity = pick(0, 40), pick(50e3, 110e3), pick(0, 180), pick(0.01, 100), pick(0, 1)
+		k.OutsideConvection, k.InsideConvection = OutsideConvection(r.IntN(int(OutsideGiven)+1)), InsideConvection(r.IntN(int(InsideGiven)+1))
+		k.InsideCoefficient, k.OutsideCoefficient = pick(0, 500), pick(0, 500)
+		k.InnerFace = InnerFace(r.IntN(3))
+		c, err := NewCover(layers, gaps)
+		require.NoError(t, err)
+		s, err := c.Solve(k)
+		require.NoError(t, err, "case %d", i)
+		require.LessOrEqual(t, s.Residual, 1e-9, "case %d", i)
+		require.InDelta(t, s.FluxIn, s.AirDriven+s.SkyDriven+s.SunDriven, 1e-6*(1+math.Abs(s.FluxIn)), "case %d", i)
+	}
 }

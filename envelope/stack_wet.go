@@ -67,6 +67,12 @@ const (
 	freezingHeat = 3.335e5 // J/kg, heat of fusion at 0 °C [AshHoF17] ch. 1
 )
 
+// stillVapour is the least coefficient in W/(m² K) with which vapour reaches a
+// wet face (chosen). Correlations of free convection fall to zero with an
+// infinite slope where face and air are equally warm, which vapour does not:
+// its own difference of density stirs the air.
+const stillVapour = 0.5
+
 // freezingSpan is the span in K below 0 °C over which the deposit turns from
 // water to frost. A jump at 0 °C would leave some balances without a root.
 const freezingSpan = 0.2
