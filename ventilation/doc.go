@@ -61,6 +61,7 @@
 //	Fogging.Into         mass and enthalpy kept         to saturation          of psychro             laws
 //	Shade.Balance        two layers, all reflections    one band, diffuse      measured optics        [Baille01], by hand
 //	OpeningRule.Position proportional, wind, rain       0 to 1                 exact                  worked by hand
+//	Climate.Day          steady steps under vents       a minute to a day      of Climate.Solve       laws
 //	WindAt               power law [AshHoF17] ch. 24    0.1 to 200 m           mean wind only         laws
 //	WindAtTwoMetres      [Fao98] eq. 47                 0.5 m up               grass                  FAO-56 example 14
 //	SteadyStates         S(1-f) = (m cp + L) dT         to 80 °C inside        1e-9 of the heat       laws
