@@ -31,7 +31,8 @@
 // cover (DryingCase), its heat and heat recovery, the time to dry and rounds of
 // heat and vent (Purge), with the states of package psychro; cold air that
 // falls on the crop as jets from each vent, and which vents to open first
-// (ColdJet, ColdVents).
+// (ColdJet, ColdVents); what a door that is opened now and then costs, and what
+// a lobby saves (DoorCase).
 //
 // # What is not modelled
 //
@@ -73,6 +74,8 @@
 //	ColdJet.MildExcess   plume laws [Fischer79]         free plumes            20 %                   laws
 //	ColdJet.Fall         psi (KT/K²) Ar (s/L)^n L       band of psi 1 : 3      the band itself        momentum integral
 //	ColdVents.At         Network.Solve, ColdJet.Fall    jets do not meet       as Fall                Network
+//	DoorCase.Loss        Network.Solve; gusts [Warren84] ranges by field       as Network.Solve       cold-store door formula
+//	DoorCase.WithLobby   1/(1 + x/2)² of its difference well mixed             exact                  small steps; 2^(-3/2)
 //
 // # Known departures from the sources
 //

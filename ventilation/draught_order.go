@@ -9,9 +9,9 @@ import (
 )
 
 // Opened is At for vents opened group after group: order lists the groups, each
-// the indices of its openings, and opened, 0 to their number, says how far:
-// 1.25 is the first group wholly and the second a quarter. Openings in no group
-// stay shut. The error joins every fault by field.
+// the indices of its openings, and opened, a count from 0 to their number, says
+// how far: 1.25 is the first group wholly and the second a quarter. Openings in
+// no group stay shut. The error joins every fault by field.
 func (v ColdVents) Opened(order [][]int, opened float64) (ColdAir, error) {
 	err := errors.Join(v.checkOrder(order), Range{Min: 0, Max: float64(len(order)), Unit: "count", Source: "the number of groups"}.Check("opened", opened))
 	if err != nil {
