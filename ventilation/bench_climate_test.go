@@ -1,6 +1,7 @@
 package ventilation_test
 
 import (
+	"math"
 	"testing"
 
 	"github.com/stretchr/testify/require"
@@ -37,4 +38,49 @@ func BenchmarkSummerBalance(b *testing.B) {
 		sum += s.Temperature
 	}
 	speed.Sink = sum
+}
+
+// yearHours is a made-up year: a yearly and a daily wave.
+func yearHours(n int) *ventilation.Hours {
+	h := &ventilation.Hours{Pressure: 101325, Soil: ventilation.Soil{Capacity: 3e5, Deep: 1, Ground: 9, Start: 6}}
+	for i := range n {
+		season := -math.Cos(2 * math.Pi * float64(i) / 8760)
+		hour := -math.Cos(2 * math.Pi * float64(i%24) / 24)
+		t := 9 + 10*season + 5*hour
+		h.Temperature = append(h.Temperature, t)
+		h.RelativeHumidity = append(h.RelativeHumidity, 0.72-0.18*hour)
+		h.Sun = append(h.Sun, max(0, (450+300*season)*hour+70*season))
+		h.Wind = append(h.Wind, 1.5+1.5*math.Sin(float64(i)*0.37))
+		h.Sky = append(h.Sky, t-12-3*math.Sin(float64(i)*0.11))
+	}
+	return h
+}
+
+func BenchmarkVentYear(b *testing.B) {
+	c := climate(b, summerHouse(b))
+	hours := yearHours(8760)
+	hours.Settings = []ventilation.Setting{{Opening: 0.3, Heat: 3000}}
+	year := ventilation.NewHouseYear(8760)
+	b.ReportAllocs()
+	for b.Loop() {
+		if err := c.YearTo(year, hours); err != nil {
+			b.Fatal(err)
+		}
+	}
+	speed.Sink = year.Temperature[4000]
+}
+
+func BenchmarkVentYearUnderRule(b *testing.B) {
+	c := climate(b, summerHouse(b))
+	hours := yearHours(8760)
+	hours.Settings = []ventilation.Setting{{}}
+	year := ventilation.NewHouseYear(8760)
+	b.ReportAllocs()
+	for b.Loop() {
+		if err := c.YearUnderTo(year, hours, ventilation.Rule{Vent: 24, Warm: 12, Heater: 34000}); err != nil {
+			b.Fatal(err)
+		}
+	}
+	b.ReportMetric(float64(year.Short), "short")
+	speed.Sink = year.Temperature[4000]
 }

@@ -45,22 +45,23 @@ type climateCase struct {
 	enteringHeat   float64 // J/(kg K), of it
 	opening        float64 // fraction
 
-	sun       CropSun // W/m², on crop and floor
-	canopySun float64 // W
-	floorSun  float64 // W
-	coverSun  float64 // W
-	skyLoss   float64 // W
-	solAir    float64 // °C
-	ground    float64 // °C
-	stomata   float64 // s/m, without the factors of leaf temperature and deficit
-	heat      float64 // W
-	moisture  float64 // kg/s
-	mist      float64 // kg/s
-	residual  [5]float64
-	size      [5]float64
-	jacobian  [5][5]float64
-	lastFlow  float64 // kg/s
-	lastDrive float64 // Pa
+	sun              CropSun // W/m², on crop and floor
+	canopySun        float64 // W
+	floorSun         float64 // W
+	coverSun         float64 // W
+	skyLoss          float64 // W
+	solAir           float64 // °C
+	ground           float64 // °C
+	floorConductance float64 // W/K, floor surface to the ground
+	stomata          float64 // s/m, without the factors of leaf temperature and deficit
+	heat             float64 // W
+	moisture         float64 // kg/s
+	mist             float64 // kg/s
+	residual         [5]float64
+	size             [5]float64
+	jacobian         [5][5]float64
+	lastFlow         float64 // kg/s
+	lastDrive        float64 // Pa
 }
 
 // Unknowns and balances, in this order.
@@ -101,7 +102,7 @@ func (c *Climate) prepare(k *climateCase, w *Weather, s *Setting) error {
 	}
 	k.enteringHeat = HeatCapacityAir + vapourHeat*k.enteringRatio
 	if s.Opening == 0 && h.Air.fansAlone() {
-		return fmt.Errorf("Opening: %w: a fan runs, every opening is shut and there is no leak", ErrNoSolution)
+		return errShut
 	}
 	sun := w.Sun * (1 - s.Shade)
 	k.sun = h.Crop.sun(sun * h.Cover.Transmittance)
@@ -113,6 +114,7 @@ func (c *Climate) prepare(k *climateCase, w *Weather, s *Setting) error {
 	k.skyLoss = h.Cover.Area * h.Cover.SkyFactor * constant.StefanBoltzmann * (to*to*to*to - ts*ts*ts*ts)
 	k.solAir = k.outside + (k.coverSun-k.skyLoss)/(h.Cover.Outside*h.Cover.Area)
 	k.ground = w.Ground
+	k.floorConductance = h.FloorArea * h.Floor.Conductance
 	k.stomata = 0
 	if c.leaf > 0 {
 		k.stomata = h.Crop.Stomata.still(k.sun.Leaf, h.Crop.CO2).Resistance
@@ -121,6 +123,9 @@ func (c *Climate) prepare(k *climateCase, w *Weather, s *Setting) error {
 	k.lastDrive = math.NaN()
 	return nil
 }
+
+// errShut is the fault of a fan in a sealed house.
+var errShut = fmt.Errorf("Opening: %w: a fan runs, every opening is shut and there is no leak", ErrNoSolution)
 
 // fansAlone reports whether a network has a fan that blows and no leak.
 func (n *Network) fansAlone() bool {
@@ -278,7 +283,7 @@ func (k *climateCase) evaluate(x *climateNodes, m, rate float64, derivatives boo
 		if vap < 0 {
 			latent, latentF, latentT = vapourEnthalpy(t)-liquidHeat*x.floor, -liquidHeat, vapourHeat
 		}
-		ground := h.FloorArea * h.Floor.Conductance
+		ground := k.floorConductance
 		r[onFloor] = k.floorSun - heat - latent*vap - ground*(x.floor-k.ground) + down - bare
 		size[onFloor] = k.floorSun + math.Abs(heat) + math.Abs(latent*vap) + math.Abs(ground*(x.floor-k.ground)) + math.Abs(down) + math.Abs(bare)
 		r[onWater] += vap

@@ -232,7 +232,7 @@ func (k *climateCase) state(out *ClimateState, x *climateNodes, slope float64) {
 		out.FloorLatent = out.Soil * (vapourEnthalpy(t) - liquidHeat*x.floor)
 	}
 	out.FloorUp = q * (1 - c.longwave) * (fourth(x.floor) - fourth(x.lining))
-	out.Ground = h.FloorArea * h.Floor.Conductance * (x.floor - k.ground)
+	out.Ground = k.floorConductance * (x.floor - k.ground)
 	out.CoverHeat = h.Cover.Area * h.Cover.Convection * (t - x.lining)
 	if ev, _ := saturation(x.lining); e > ev {
 		out.Condensed = h.Cover.Area * (e - ev) / (rv * tk * lewisFactor * rc / h.Cover.Convection)

@@ -1,0 +1,207 @@
+package ventilation
+
+import (
+	"errors"
+	"math"
+
+	"cloche.example/internal/solve"
+)
+
+// DeficitRange is what a vapour pressure deficit may be asked to be.
+var DeficitRange = Range{Min: 0, Max: 10000, Unit: "Pa", Source: "saturated air to air that no crop stands"}
+
+// VentPosition answers how far to open.
+type VentPosition struct {
+	Opening float64      // fraction of the openings' area, 0 shut to 1
+	Met     bool         // false: no position gives what was asked, this one comes nearest
+	State   ClimateState // the house at that position
+}
+
+// openings is the search for a position of the vents of one case.
+type openings struct {
+	k   climateCase
+	err error // why the last position tried has no state
+}
+
+// try returns the state at the position u, fraction, and false when there is
+// none.
+func (o *openings) try(u float64, out *ClimateState) bool {
+	o.k.opening, o.k.lastDrive = u, math.NaN()
+	if u == 0 && o.k.c.house.Air.fansAlone() {
+		o.err = errShut
+		return false
+	}
+	x, slope, err := o.k.solve()
+	if err != nil {
+		o.err = err
+		return false
+	}
+	o.k.state(out, &x, slope)
+	return true
+}
+
+// OpeningForTemperature returns the least position of the vents at which the
+// house of the weather w and the setting s, whose Opening is not used, is no
+// warmer than limit, °C (TemperatureRange). All openings move together, leaks
+// and fans stay. When the house is too warm whatever opens, Met is false and
+// the position is the one with the coolest house: fully open as a rule, less
+// where the house is cooler than the air that enters. Errors are those of
+// Solve; ErrNoSolution says that no position leaves the house within
+// TemperatureRange.
+func (c *Climate) OpeningForTemperature(w Weather, s Setting, limit float64) (VentPosition, error) {
+	var o openings
+	s.Opening = 1
+	if err := errors.Join(c.prepare(&o.k, &w, &s), TemperatureRange.Check("limit", limit)); err != nil {
+		return VentPosition{}, err
+	}
+	return o.coolerThan(limit)
+}
+
+func (o *openings) coolerThan(limit float64) (VentPosition, error) {
+	var p VentPosition
+	shut := o.try(0, &p.State)
+	if shut && p.State.Temperature <= limit {
+		p.Met = true
+		return p, nil
+	}
+	if o.try(1, &p.State) && p.State.Temperature > limit && p.State.Temperature >= p.State.Entering {
+		p.Opening = 1
+		return p, nil
+	}
+	// The inside temperature over the limit, large where there is no state.
+	excess := func(u float64) float64 {
+		if !o.try(u, &p.State) {
+			return TemperatureRange.Max - limit + 1
+		}
+		return p.State.Temperature - limit
+	}
+	if excess(1) <= 0 {
+		u, err := solve.Root(excess, 0, 1, 1e-12)
+		if err != nil {
+			return VentPosition{}, err
+		}
+		// The limit itself must hold: step to its cool side.
+		for step := 1e-12; excess(u) > 0 && u < 1; step *= 2 {
+			u = min(1, u+step)
+		}
+		p.Opening, p.Met = u, true
+		return p, nil
+	}
+	u := least(excess)
+	if !o.try(u, &p.State) {
+		return VentPosition{}, o.err
+	}
+	p.Opening, p.Met = u, p.State.Temperature <= limit
+	return p, nil
+}
+
+// OpeningForDeficit returns the least position of the vents at which the inside
+// air of the house of the weather w and the setting s, whose Opening is not
+// used, has a vapour pressure deficit between low and high, Pa (DeficitRange).
+// When none does, Met is false and the position is the one whose deficit comes
+// nearest. Positions are looked at in 32 steps, finer near shut, and between
+// them where the deficit crosses the range. Errors are as of
+// OpeningForTemperature.
+func (c *Climate) OpeningForDeficit(w Weather, s Setting, low, high float64) (VentPosition, error) {
+	var o openings
+	s.Opening = 1
+	order := error(nil)
+	if low > high {
+		order = &RangeError{Field: "low", Value: low, Min: DeficitRange.Min, Max: high, Unit: DeficitRange.Unit, Source: "not above high"}
+	}
+	if err := errors.Join(c.prepare(&o.k, &w, &s), DeficitRange.Check("low", low), DeficitRange.Check("high", high), order); err != nil {
+		return VentPosition{}, err
+	}
+	var p VentPosition
+	// How far the deficit lies beside the range, with its side.
+	beside := func(u float64) float64 {
+		if !o.try(u, &p.State) {
+			return math.Inf(1)
+		}
+		switch d := p.State.Deficit; {
+		case d < low:
+			return d - low
+		case d > high:
+			return d - high
+		}
+		return 0
+	}
+	a, fa := 0.0, beside(0)
+	for i := 1; fa != 0 && i <= positions; i++ {
+		b := position(i)
+		fb := beside(b)
+		if fb == 0 || (fa < 0) != (fb < 0) {
+			u := b
+			bound := low
+			if fa > 0 {
+				bound = high
+			}
+			if !math.IsInf(fa, 0) && !math.IsInf(fb, 0) {
+				var err error
+				u, err = solve.Root(func(u float64) float64 {
+					if !o.try(u, &p.State) {
+						return math.NaN()
+					}
+					return p.State.Deficit - bound
+				}, a, b, 1e-12)
+				if err != nil {
+					return VentPosition{}, err
+				}
+				for step := 1e-12; beside(u) != 0 && u < b; step *= 2 {
+					u = min(b, u+step)
+				}
+			}
+			a, fa = u, beside(u)
+			break
+		}
+		a, fa = b, fb
+	}
+	if fa != 0 {
+		a = least(func(u float64) float64 { return math.Abs(beside(u)) })
+	}
+	if !o.try(a, &p.State) {
+		return VentPosition{}, o.err
+	}
+	p.Opening = a
+	p.Met = p.State.Deficit >= low && p.State.Deficit <= high
+	return p, nil
+}
+
+// positions is the number of steps in which a range of openings is looked
+// through.
+const positions = 32
+
+func position(i int) float64 {
+	u := float64(i) / positions
+	return u * u
+}
+
+// least returns the position at which f is smallest: the best of the steps,
+// narrowed by golden section between its neighbours.
+func least(f func(float64) float64) float64 {
+	best, fBest := 0, f(0)
+	for i := 1; i <= positions; i++ {
+		if v := f(position(i)); v < fBest {
+			best, fBest = i, v
+		}
+	}
+	at := position(best)
+	const golden = 0.6180339887498949 // (sqrt 5 - 1)/2
+	a, b := position(max(0, best-1)), position(min(positions, best+1))
+	for range 60 {
+		c, d := b-golden*(b-a), a+golden*(b-a)
+		fc, fd := f(c), f(d)
+		if fc < fBest {
+			at, fBest = c, fc
+		}
+		if fd < fBest {
+			at, fBest = d, fd
+		}
+		if fc < fd {
+			b = d
+		} else {
+			a = c
+		}
+	}
+	return at
+}
