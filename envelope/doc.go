@@ -57,8 +57,12 @@
 //	Cover.Solve           IsoWin03 8.3, eq. 15-17    -60 to 60 °C, 40 m/s  balances 1e-9 W/m² 26 values of an open engine, an
 //	                                                                                         independent solver to 1e-5 K
 //	InsideConvection      IsoWin03 eq. 131-138       tilt 0 to 180 degree  10 % (from memory) second writing
+//	ChurchillChu          ChuChu75                   Ra to 1e12            10 % (from memory) window of a textbook
+//	MacGregorEmery        MacEme69                   Ra 1e4 to 1e7         20 % (from memory) window of a textbook
 //	OutsideConvection     IsoWall17 C.5, Watmuff77   0 to 40 m/s           20 to 30 %        coefficients written out
+//	McAdams, Mitchell     McAdams54, Mitchell76      0 to 30, 40 m/s       20 to 30 %        coefficients written out
 //	SkyEmissivity         BerMar84                   dew point -40 to 30   0.03              by hand
+//	ClarkAllen            ClaAll78                   dew point -40 to 29   0.1 in dry air    by hand, Berdahl and Martin
 //	Swinbank              Swinbank63                 -30 to 40 °C          5 K               an open engine
 //	CoverDewPoint         IsoMoist12 E.7-E.10        -100 to 150 °C        0.1 K             DIN 4108-3, from memory
 //	SealedUnit.Solve      EnGlass11 clauses 5-7      1 to 20 plates        declared 0.1      5 trade values, 28 from memory
@@ -79,26 +83,40 @@
 //
 // # Known departures
 //
-// Outside its published wind a correlation is continued to 40 m/s, and
-// Hollands' correlation beyond Ra 1e5, as ISO 15099 does; OutsideInRange and
-// GapState.InRange tell. The vertical gap correlation jumps at Ra 1e4 and 5e4.
-// Within the upward jump at 5e4 no exact root may exist: the gap is then held
-// at the jump with a Nusselt number between the branches, and GapState.AtJump
-// tells. At the downward jump at 1e4 two roots may exist; either is a
-// solution. Where a screen leaks into a gap its air is a node between two
-// films, and the last resort of the solver may hold a Nusselt number beside
-// its correlation; AtJump tells that, too. A deposit turns to frost over the
-// 0.2 K below 0 °C, and drying frost is taken as water, so that a wet face has
-// one balance. Berdahl and Martin's emissivity and the effect of clouds are
-// from memory but for the formula of the clear sky. ISO 13370 puts
-// 15 to 30 % less through a buried wall of 1 m and up to 40 % more through the
-// floor than two-dimensional conduction does, while their total stays within
-// a few per cent, at worst 15 % low: GroundCoefficients calls the parts the
-// standard's. Its formula for vertical edge insulation promises more than
-// finite differences show, the U-value being 8 to 13 % low. Its two slab
-// formulas jump by 0.014 % where they meet. Annual means are weighted by the
-// days of the months. The table of air changes is from memory. Light that drops
-// or frame keep out is taken as lost, and the sheets absorb as if clean.
+// Outside its published wind a correlation is continued to 40 m/s, inside to
+// any tilt, and Hollands' beyond Ra 1e5, as ISO 15099 does; OutsideInRange,
+// InsideInRange and GapState.InRange tell.
+//
+// The vertical gap correlation jumps at Ra 1e4 and 5e4. Within the upward jump
+// at 5e4 no exact root may exist: the gap is then held at the jump with a
+// Nusselt number between the branches, and GapState.AtJump tells. At the
+// downward jump at 1e4 two roots may exist; either is a solution. Where a
+// screen leaks into a gap its air is a node between two films, and about one
+// such stack in a hundred thousand has no root that the solver finds: a Nusselt
+// number is then held beside its correlation, and AtJump tells that, too.
+//
+// A deposit turns to frost over the 0.2 K below 0 °C, and drying frost is taken
+// as water, so that a wet face has one balance. Correlations of free convection
+// vanish with an infinite slope where face and air are equally warm; vapour
+// reaches a wet face with at least 0.5 W/(m² K), so that a root exists there.
+//
+// ISO 13370 puts 15 to 30 % less through a buried wall of 1 m and up to 40 %
+// more through the floor than two-dimensional conduction does, while their
+// total stays within a few per cent, at worst 15 % low: GroundCoefficients calls
+// the parts the standard's. Its formula for vertical edge insulation promises
+// more than finite differences show, the U-value being 8 to 13 % low. Its two
+// slab formulas jump by 0.014 % where they meet. Annual means are weighted by
+// the days of the months.
+//
+// Light that drops or frame keep out is taken as lost, and the sheets absorb as
+// if clean.
+//
+// The numbers of clauses, annexes and equations of the standards that are sold
+// (EN 673, ISO 6946, ISO 13370, ISO 13788, ISO 15099) are those that open
+// implementations and notes quote; the texts themselves were not at hand. From
+// memory, not read, are: the effect of clouds of Martin and Berdahl, the table
+// of air changes, the correlations of Bot, Papadakis, Baille, McAdams and
+// Mitchell, and whatever else says so at its place.
 //
 // # Sources
 //
@@ -118,8 +136,15 @@
 //	            32 (1984) 663-664; M. Martin, P. Berdahl, "Characteristics of
 //	            infrared sky radiation in the United States", Solar Energy 33
 //	            (1984) 321-336
+//	ChuChu75    S. W. Churchill, H. H. S. Chu, "Correlating equations for laminar and
+//	            turbulent free convection from a vertical plate", Int. J. Heat Mass
+//	            Transfer 18 (1975) 1323-1329 (as a solution manual applies it)
 //	CibseA06    CIBSE Guide A, Environmental design, 2006, section 3.5 (Macey's formula;
 //	            its tables from memory)
+//	ClaAll78    G. Clark, C. Allen, "The estimation of atmospheric radiation for clear
+//	            and cloudy skies", 2nd National Passive Solar Conference 1978, with
+//	            the clouds of G. N. Walton, Thermal analysis research program, NBS
+//	            1983 (as open programs quote them)
 //	DufBec13    J. A. Duffie, W. A. Beckman, Solar Engineering of Thermal
 //	            Processes, 4th ed., Wiley 2013
 //	ElSher82    S. M. ElSherbiny, G. D. Raithby, K. G. T. Hollands, "Heat
@@ -139,6 +164,13 @@
 //	IsoWall17   ISO 6946:2017, Thermal resistance and thermal transmittance
 //	IsoWin03    ISO 15099:2003, Thermal performance of windows, doors and shading
 //	            devices - Detailed calculations
+//	MacEme69    R. K. MacGregor, A. P. Emery, "Free convection through vertical plane
+//	            layers", J. Heat Transfer 91 (1969) 391-401 (as a solution manual
+//	            applies it)
+//	McAdams54   W. H. McAdams, Heat Transmission, 3rd ed., McGraw-Hill 1954 (from
+//	            memory)
+//	Mitchell76  J. W. Mitchell, "Heat transfer from spheres and other animal forms",
+//	            Biophysical Journal 16 (1976) 561-569 (from memory)
 //	Papadakis92 G. Papadakis, A. Frangoudakis, S. Kyritsis, "Mixed, forced and free
 //	            convection heat transfer at the greenhouse cover", J. Agric. Eng.
 //	            Research 51 (1992) 191-205 (from memory)

@@ -91,3 +91,30 @@ func SwinbankIrradiance(t float64) float64 {
 
 // SwinbankAir is the range in °C of Swinbank.
 var SwinbankAir = Range{Min: -30, Max: 40, Unit: "°C", Source: "chosen; measured at 8 to 30 °C (from memory)"}
+
+// Sky emissivity of Clark and Allen with the clouds of Walton, [ClaAll78].
+const (
+	clarkAllen0, clarkAllen1  = 0.787, 0.764
+	clarkAllenKelvin          = 273.0 // K, as the source writes it
+	walton1, walton2, walton3 = 0.0224, -0.0035, 0.00028
+	tenths                    = 10
+)
+
+// ClarkAllenDewPoint is the range in °C of ClarkAllen: above it an overcast
+// sky would radiate more than a black body.
+var ClarkAllenDewPoint = Range{Min: -40, Max: 29, Unit: "°C", Source: "chosen"}
+
+// ClarkAllen returns the emissivity of a sky as a fraction, referred to the
+// air temperature at the ground, for the dewPoint in °C and the cloud cover
+// as a fraction: (0.787 + 0.764 ln(Tdp/273)) (1 + 0.0224 N - 0.0035 N² +
+// 0.00028 N³) with N in tenths, [ClaAll78]. A rival of SkyEmissivity and
+// CloudySky that needs no height of the clouds. NaN outside ClarkAllenDewPoint
+// and 0 to 1.
+func ClarkAllen(dewPoint, cloud float64) float64 {
+	if !ClarkAllenDewPoint.Contains(dewPoint) || !FractionRange.Contains(cloud) {
+		return nan
+	}
+	n := tenths * cloud
+	clear := clarkAllen0 + clarkAllen1*math.Log((dewPoint+constant.ZeroCelsius)/clarkAllenKelvin) // [ClaAll78]
+	return clear * (1 + n*(walton1+n*(walton2+n*walton3)))                                        // Walton in [ClaAll78]
+}

@@ -147,6 +147,7 @@ func (s *solver) report(o *Solution) {
 	o.SkyView = (1 + cosDegree(s.k.Tilt)) / 2
 	o.IrradianceOut, o.IrradianceIn = s.eOut, s.eIn
 	o.OutsideInRange = s.k.OutsideConvection.Published().Contains(s.k.Wind)
+	o.InsideInRange = s.k.InsideConvection.Published().Contains(s.k.Tilt)
 	o.Residual = s.biggest
 	o.AmbientOut = s.ambient(0, s.hOut, s.out, s.eOut)
 	o.AmbientIn = s.ambient(last, s.hIn, s.in, s.eIn)

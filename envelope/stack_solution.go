@@ -69,6 +69,7 @@ type Solution struct {
 	IrradianceOut      float64 // W/m², long-wave from sky and ground
 	IrradianceIn       float64 // W/m², long-wave from the inside
 	OutsideInRange     bool    // the wind lies where the correlation was published
+	InsideInRange      bool    // the tilt lies where the correlation inside was published
 
 	InnerTemperature float64 // °C, coldest inner face of the innermost layer
 	DewPoint         float64 // °C, of the inside air by ISO 13788

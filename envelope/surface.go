@@ -82,8 +82,28 @@ const (
 	InsideISO6946                           // 5.0 below 60 degree of tilt, else 2.5: ISO 6946, heat leaving the house
 	InsidePapadakis                         // 1.95 dT^0.30, Papadakis 1992, greenhouse (from memory)
 	InsideBaille                            // 2.2 dT^0.33, Baille and Boulard, greenhouse (from memory)
+	InsidePlate                             // upright plate, Churchill and Chu 1975, with the sine of the tilt on a slope
 	InsideGiven                             // the caller's own coefficient, as with pipes or fans under the cover
 )
+
+var insideRange = [...]Range{
+	InsideISO15099:  {Min: 0, Max: 180, Unit: "degree", Source: "ISO 15099 8.3.2.2"},
+	InsideISO6946:   {Min: 0, Max: 90, Unit: "degree", Source: "ISO 6946 Annex C: roofs and walls"},
+	InsidePapadakis: {Min: 0, Max: 90, Unit: "degree", Source: "Papadakis et al. 1992: covers of houses (from memory)"},
+	InsideBaille:    {Min: 0, Max: 90, Unit: "degree", Source: "covers of houses (from memory)"},
+	InsidePlate:     {Min: 30, Max: 150, Unit: "degree", Source: "within 60 degree of the upright, as handbooks allow (from memory)"},
+	InsideGiven:     {Min: 0, Max: 180, Unit: "degree", Source: "the caller"},
+}
+
+// Published returns the tilt in degree for which the correlation was
+// published. Coefficient goes on to the ends of GapTilt; a cover's Solution
+// says when it did.
+func (m InsideConvection) Published() Range {
+	if int(m) >= len(insideRange) {
+		return Range{Min: 1, Max: 0, Unit: "degree", Source: "no such correlation"}
+	}
+	return insideRange[m]
+}
 
 // Coefficients of the inside correlations.
 const (
@@ -134,6 +154,8 @@ func newInnerFace(m InsideConvection, tilt, height, p float64, c *constants, giv
 		if tilt >= iso6946Steep {
 			s.fixed = iso6946Level
 		}
+	case InsidePlate:
+		s.sine = math.Sin(tilt * degree)
 	case InsideISO15099:
 		s.sine = math.Sin(tilt * degree)
 		// Only one of the two directions can be within 15 to 90 degree,
@@ -164,6 +186,8 @@ func (s *innerFilmCalc) coefficient(inside, surface float64) (h, slope float64) 
 	case InsideBaille:
 		h = bailleInside * math.Pow(math.Abs(d), bailleN) // [Baille90]
 		return h, -h * (1 + bailleN)
+	case InsidePlate:
+		return s.plate(inside, d)
 	case InsideISO15099:
 		return s.iso15099(inside, d)
 	}
@@ -200,6 +224,20 @@ func (s *innerFilmCalc) iso15099(inside, d float64) (h, slope float64) {
 	// d ln(ra)/d surface = -1/d + 0.25 rel, d k/d surface = 0.25 k1.
 	slope = -h - dnu*air.Conductivity/s.height*(1-innerFilm*rel*d) +
 		d*innerFilm*nu*airConductivity1/s.height
+	return h, slope
+}
+
+// plate is [ChuChu75] with air at the mean of face and room, gravity taken
+// along the slope.
+func (s *innerFilmCalc) plate(inside, d float64) (h, slope float64) {
+	film := inside + constant.ZeroCelsius - d/2
+	air := s.c.air(film, s.p)
+	b, rel := s.c.buoyancy(film, air)
+	ra := b * math.Abs(d) * s.height * s.height * s.height * s.sine
+	nu, dnu := plateNusselt(ra, air.Viscosity*air.HeatCapacity/air.Conductivity)
+	h = nu * air.Conductivity / s.height
+	// As in iso15099, with half for a quarter; the Prandtl number hardly moves.
+	slope = -h - dnu*air.Conductivity/s.height*(1-rel*d/2) + d/2*nu*airConductivity1/s.height
 	return h, slope
 }
 
