@@ -59,9 +59,10 @@ func tube150() (PerforatedTube, TubeSupply) {
 	return t, TubeSupply{Flow: 1.1, Temperature: 45, House: 15, Air: DryAir(45, 101325)}
 }
 
-// 150 rows with the end pressure solved: four marches, and 150 exponentials of
-// heat. A march is a chain of 150 square roots and what hangs on them, about
-// 3 µs; friction, beside the chain, doubles that while it still changes.
+// 150 rows with the end pressure solved: two marches, each a chain of 150 square
+// roots and what hangs on them, about 3 µs, with some ten divisions a row
+// beside it for Colebrook's root and the slopes, which double that; then the
+// heat, a division and a few products a row.
 func BenchmarkTube150(b *testing.B) {
 	t, s := tube150()
 	dst := make([]TubePosition, t.Positions)

@@ -81,13 +81,14 @@ type Duty struct {
 // Q = m (h2 - h1) per kg of dry air [HoF17] ch. 1 eq. 30, in the model that in
 // was made with. psychro.IdealGas is the handbook's ideal form and answers any
 // outlet to 300 °C; psychro.RealGas is some 0.2 % above it and ends at the
-// boiling point, where the error says so.
+// boiling point, where the error says so. An outlet below the inlet's is
+// cooling, of negative power, as far as the dew point.
 func PowerFor(in psychro.State, flow Flow, outlet float64) (Duty, error) {
-	h, err := newHeated(in, outlet)
+	h, err := newHeated(&in, outlet)
 	if err != nil || flow.check() != nil {
 		return Duty{}, errors.Join(flow.check(), err)
 	}
-	return h.duty(flow, h.dryAir(flow)), nil
+	return h.duty(in, flow, h.dryAir(flow)), nil
 }
 
 // RiseFor returns the duty of a heater that gives power, W, to air entering
@@ -98,29 +99,27 @@ func RiseFor(in psychro.State, flow Flow, power float64) (Duty, error) {
 	if err := flow.check(); err != nil || !PowerRange.Contains(power) {
 		return Duty{}, errors.Join(err, PowerRange.Check("power", power))
 	}
-	T1 := in.Temperature() + zeroC
-	h, err := newHeated(in, in.Temperature())
+	if in.Model() == psychro.IdealGas && in.Pressure() > 0 {
+		return idealRise(in, flow, power)
+	}
+	t1 := in.Temperature()
+	h, err := newHeated(&in, t1)
 	if err != nil {
 		return Duty{}, err
 	}
-	k := h.dryAir(flow) * h.cp // W/K at the inlet's volume
-	rise := power / k
-	if flow.Basis == Outlet {
-		// v2 = v1 T2/T1: a linear equation in the rise.
-		if k*T1 <= power {
-			return Duty{}, fmt.Errorf("%w: %g m³/s at the outlet cannot carry %g W, the most is %.6g W", ErrNoSolution, flow.Value, power, k*T1)
-		}
-		rise = power * T1 / (k*T1 - power)
+	_, x, err := h.closed(flow, power, t1+zeroC)
+	if err != nil {
+		return Duty{}, err
 	}
-	// Exact in the ideal form; in the real gas the start of Newton's steps.
-	for range 8 {
-		if h, err = newHeated(in, in.Temperature()+rise); err != nil {
+	rise := x * (t1 + zeroC)
+	for range 12 { // Newton's steps
+		if h, err = newHeated(&in, t1+rise); err != nil {
 			return Duty{}, fmt.Errorf("power %g W: %w", power, err)
 		}
 		da := h.dryAir(flow)
 		miss := power - da*h.up
-		if in.Model() == psychro.IdealGas || math.Abs(miss) <= 1e-12*power {
-			break
+		if math.Abs(miss) <= 1e-12*power {
+			return h.duty(in, flow, da), nil
 		}
 		slope := da * h.cp
 		if flow.Basis == Outlet {
@@ -128,14 +127,48 @@ func RiseFor(in psychro.State, flow Flow, power float64) (Duty, error) {
 		}
 		rise += miss / slope
 	}
-	return h.duty(flow, h.dryAir(flow)), nil
+	return Duty{}, fmt.Errorf("%w: the rise at %g W, last %g K", ErrNotConverged, power, rise)
+}
+
+// idealRise solves for ideal air in closed form: its heat capacity is constant
+// and its volume goes as the absolute temperature.
+func idealRise(in psychro.State, flow Flow, power float64) (Duty, error) {
+	h := heated{v1: in.SpecificVolume(), cp: in.HeatCapacity(), moist: 1 + in.HumidityRatio()}
+	h.v2 = h.v1
+	t1 := in.Temperature()
+	da, x, err := h.closed(flow, power, t1+zeroC)
+	if err != nil {
+		return Duty{}, err
+	}
+	rise := x * (t1 + zeroC)
+	h.t2, h.up, h.v2 = t1+rise, h.cp*rise, h.v1*(1+x)
+	if !SupplyRange.Contains(h.t2) {
+		return Duty{}, fmt.Errorf("power %g W: %w", power, SupplyRange.Check("outlet", h.t2))
+	}
+	return h.duty(in, flow, da), nil
+}
+
+// closed returns the mass of dry air, kg/s, and the rise over T1, the inlet's
+// absolute temperature, of ideal air, for h at its inlet.
+func (h *heated) closed(flow Flow, power, T1 float64) (da, x float64, err error) {
+	da = h.dryAir(flow)
+	x = power / (da * h.cp * T1)
+	if flow.Basis == Outlet {
+		// v2 = v1 T2/T1: the mass falls by 1 − x, a linear equation in the rise.
+		if !(x < 1) {
+			return 0, 0, fmt.Errorf("%w: %g m³/s at the outlet cannot carry %g W, the most is %.6g W", ErrNoSolution, flow.Value, power, power/x)
+		}
+		da *= 1 - x
+		x /= 1 - x
+	}
+	return da, x, nil
 }
 
 // FlowFor returns the duty of a heater that gives power, W, to air entering
 // at state in and leaving at outlet, °C: its flow, on every basis. ByRule is
 // that of the flow at the inlet.
 func FlowFor(in psychro.State, power, outlet float64) (Duty, error) {
-	h, err := newHeated(in, outlet)
+	h, err := newHeated(&in, outlet)
 	err = errors.Join(err, positivePower.Check("power", power))
 	if err != nil {
 		return Duty{}, err
@@ -144,7 +177,7 @@ func FlowFor(in psychro.State, power, outlet float64) (Duty, error) {
 		return Duty{}, &RangeError{Field: "outlet", Value: outlet, Min: in.Temperature(), Max: SupplyRange.Max, Unit: "°C", Source: "the outlet must be warmer than the inlet"}
 	}
 	da := power / h.up
-	return h.duty(Flow{Value: da * h.v1, Basis: FanInlet}, da), nil
+	return h.duty(in, Flow{Value: da * h.v1, Basis: FanInlet}, da), nil
 }
 
 var positivePower = Range{Min: 1e-6, Max: PowerRange.Max, Unit: "W"}
@@ -153,25 +186,27 @@ const zeroC = constant.ZeroCelsius // K, 0 °C
 
 // heated is air on its way through a heater.
 type heated struct {
-	in     psychro.State
 	t2     float64 // °C
 	v1, v2 float64 // m³/kg of dry air
 	up     float64 // J/kg of dry air, enthalpy gained
 	cp     float64 // J/(kg K) of dry air, at the outlet
+	moist  float64 // kg of moist air per kg of dry air
 }
 
-func newHeated(in psychro.State, outlet float64) (heated, error) {
+func newHeated(in *psychro.State, outlet float64) (heated, error) {
 	if in.Pressure() <= 0 {
 		return heated{}, &RangeError{Field: "in", Value: in.Pressure(), Min: psychro.Pressures.Min, Max: psychro.Pressures.Max, Unit: "Pa", Source: "the state must come from one of package psychro's constructors"}
 	}
 	if !SupplyRange.Contains(outlet) {
 		return heated{}, SupplyRange.Check("outlet", outlet)
 	}
-	h := heated{in: in, t2: outlet, v1: in.SpecificVolume()}
 	t1 := in.Temperature()
+	if outlet < t1 && outlet < in.DewPoint() {
+		return heated{}, &RangeError{Field: "outlet", Value: outlet, Min: in.DewPoint(), Max: SupplyRange.Max, Unit: "°C", Source: "below the dew point water condenses, which this balance leaves out"}
+	}
+	h := heated{t2: outlet, v1: in.SpecificVolume(), moist: 1 + in.HumidityRatio()}
 	if in.Model() == psychro.IdealGas {
-		// The heat capacity is constant and the volume goes as the absolute
-		// temperature; no saturation is needed, so superheat is no limit.
+		// No saturation is needed, so superheat is no limit.
 		h.cp = in.HeatCapacity()
 		h.up = h.cp * (outlet - t1)
 		h.v2 = h.v1 * (outlet + zeroC) / (t1 + zeroC)
@@ -193,21 +228,21 @@ func (h *heated) dryAir(flow Flow) float64 {
 	case Outlet:
 		return flow.Value / h.v2
 	case StandardAir:
-		return flow.Value * StandardDensity / (1 + h.in.HumidityRatio())
+		return flow.Value * StandardDensity / h.moist
 	}
-	return flow.Value / (1 + h.in.HumidityRatio())
+	return flow.Value / h.moist
 }
 
-func (h *heated) duty(flow Flow, da float64) Duty {
-	moist := da * (1 + h.in.HumidityRatio())
-	rise := h.t2 - h.in.Temperature()
+func (h *heated) duty(in psychro.State, flow Flow, da float64) Duty {
+	moist := da * h.moist
+	rise := h.t2 - in.Temperature()
 	stated := flow.Value
 	if flow.Basis == MoistMass {
 		stated /= StandardDensity
 	}
 	return Duty{
-		In: h.in, Outlet: h.t2, Power: da * h.up, DryAir: da, MoistAir: moist,
-		InletFlow: da * h.v1, OutletFlow: da * h.v2, Standard: moist / StandardDensity,
+		In: in, Outlet: h.t2, Power: da * h.up, DryAir: da, MoistAir: moist,
+		InletFlow: da * h.v1, OutletFlow: da * h.v2, Standard: moist * (1 / StandardDensity),
 		Rise: rise, Enthalpy: h.up, ByRule: RuleOfThumb(stated, rise),
 	}
 }

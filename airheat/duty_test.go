@@ -107,6 +107,24 @@ func TestDutyRefuses(t *testing.T) {
 	require.Equal(t, "no basis", FlowBasis(0).String())
 }
 
+// TestCoolingEndsAtTheDewPoint: cooling is answered as far as the air stays dry.
+func TestCoolingEndsAtTheDewPoint(t *testing.T) {
+	real, err := psychro.FromRelativeHumidity(20, 0.5, 101325)
+	require.NoError(t, err)
+	for _, in := range []psychro.State{idealAir(t, 20, 0.5, 101325), real} {
+		dew := in.DewPoint()
+		d, err := PowerFor(in, Flow{1, FanInlet}, dew+0.01)
+		require.NoError(t, err)
+		require.Negative(t, d.Power)
+		_, err = PowerFor(in, Flow{1, FanInlet}, dew-0.01)
+		require.ErrorIs(t, err, ErrRange)
+		require.ErrorContains(t, err, "dew point")
+	}
+	// In the real gas too a flow at the outlet carries so much and no more.
+	_, err = RiseFor(real, Flow{1, Outlet}, 400000)
+	require.ErrorIs(t, err, ErrNoSolution)
+}
+
 func TestDutyAllocatesNothing(t *testing.T) {
 	in := idealAir(t, 20, 0.5, 101325)
 	require.Zero(t, testing.AllocsPerRun(100, func() {

@@ -150,6 +150,14 @@ func NewHouse(n Nodes) (House, error) {
 	return h, nil
 }
 
+// made refuses the zero House.
+func (h *House) made(field string) error {
+	if h.scale[0] > 0 {
+		return nil
+	}
+	return &RangeError{Field: field, Min: CapacityRange.Min, Max: CapacityRange.Max, Unit: "J/K", Source: "a House comes from NewHouse"}
+}
+
 // Nodes returns the description the house was made from.
 func (h *House) Nodes() Nodes { return h.n }
 

@@ -30,7 +30,7 @@ const setBackStep = 300.0
 // the air to the set-point at its end. What is saved is the loss of the cooler
 // house alone; a heavy house hardly cools in a night and saves little.
 func (h *House) NightSetBack(d Drive, sp SetPoints, rated float64) (SetBack, error) {
-	err := errors.Join(d.check(), sp.check(), positivePower.Check("rated", rated))
+	err := errors.Join(h.made("House"), d.check(), sp.check(), positivePower.Check("rated", rated))
 	if d.Ramp != 0 {
 		err = errors.Join(err, &RangeError{Field: "Ramp", Value: d.Ramp, Unit: "K/s", Source: "a repeating day has a constant outside"})
 	}

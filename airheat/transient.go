@@ -90,11 +90,20 @@ const settled = 1e-9
 // piece that changes sides is searched in a bracket to a microsecond or better
 // than a part in 1e12. A level that is met at the start gives time zero.
 func (h *House) Reach(start Temperatures, d Drive, node Node, level float64, limit time.Duration) (Event, error) {
+	return h.reachFrom(start, d, node, level, false, limit)
+}
+
+// reachFrom is Reach for a level that counts as met at the start, where met
+// says so.
+func (h *House) reachFrom(start Temperatures, d Drive, node Node, level float64, met bool, limit time.Duration) (Event, error) {
+	if err := h.made("House"); err != nil {
+		return Event{}, err
+	}
 	if err := errors.Join(d.check(), checkStart(start), checkNode(node), RoomRange.Check("level", level), checkLimit(limit)); err != nil {
 		return Event{}, err
 	}
 	c := h.course(start, d)
-	return c.reach(int(node), start.Of(node), level, limit.Seconds())
+	return c.reach(int(node), start.Of(node), level, met, limit.Seconds())
 }
 
 func checkStart(t Temperatures) error {
@@ -115,8 +124,9 @@ func checkLimit(limit time.Duration) error {
 	return nil
 }
 
-// reach finds the first crossing of level by node i, which starts at t0 °C.
-func (c *course) reach(i int, t0, level, limit float64) (Event, error) {
+// reach finds the first crossing of level by node i, which starts at t0 °C; met
+// says that the level counts as reached there.
+func (c *course) reach(i int, t0, level float64, met bool, limit float64) (Event, error) {
 	f := expSum{n: 3, c: c.amp[i], mu: c.lambda, base: c.base[i] - level, slope: c.slope[i]}
 	side := level - t0 // positive: the level lies above the start
 	e := Event{Limiting: c.base[i], Nearest: t0}
@@ -126,7 +136,7 @@ func (c *course) reach(i int, t0, level, limit float64) (Event, error) {
 			e.Limiting = math.Inf(-1)
 		}
 	}
-	if side == 0 {
+	if side == 0 || met {
 		e.Reached, e.State, e.Rate = true, c.at(0), f.slopeAt(0)
 		return e, nil
 	}

@@ -147,6 +147,37 @@ func TestNeverReachedTellsWhereItSettles(t *testing.T) {
 	require.False(t, e.Reached)
 }
 
+// A set-point that the unheated house exceeds, and a level that the house does
+// not exceed when the heater fails, take no time.
+func TestLevelsMetAtTheStartTakeNoTime(t *testing.T) {
+	h := house(t, testNodes())
+	d := Drive{Heat: 20000, Outside: 4, Deep: 10}
+	cold := d
+	cold.Heat = 0
+	for _, below := range []float64{0, 1e-9, 3} {
+		e, err := h.WarmUp(d, h.Steady(cold).Air-below, time.Hour)
+		require.NoError(t, err)
+		require.True(t, e.Reached)
+		require.Zero(t, e.Time)
+		require.InDelta(t, h.Steady(cold).Air, e.State.Air, 1e-12)
+		e, err = h.CoolDown(d, 12, 0.3, 12+below, time.Hour)
+		require.NoError(t, err)
+		require.True(t, e.Reached)
+		require.Zero(t, e.Time)
+		require.InDelta(t, 12, e.State.Air, 1e-12)
+		require.Less(t, e.Rate, 0.0)
+	}
+	var none House
+	_, err := none.WarmUp(d, 12, time.Hour)
+	require.ErrorContains(t, err, "NewHouse")
+	_, err = h.Failure(none, d, 12, 0, 2, time.Hour)
+	require.ErrorContains(t, err, "NewHouse")
+	_, err = none.NightSetBack(d, SetPoints{}, 100)
+	require.ErrorContains(t, err, "NewHouse")
+	_, err = none.PowerForWarmUp(d, 12, time.Hour)
+	require.ErrorContains(t, err, "NewHouse")
+}
+
 func TestTimeConstantsAreTheEigenvalues(t *testing.T) {
 	n := testNodes()
 	h := house(t, n)

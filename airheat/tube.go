@@ -152,13 +152,13 @@ func (t PerforatedTube) SolveTo(dst []TubePosition, supply TubeSupply) (TubeFlow
 		panic("airheat: dst has not the length Positions")
 	}
 	m := t.marcher(supply)
-	u, marches, err := m.endSpeed(supply.Flow/(math.Pi/4*t.Diameter*t.Diameter), dst)
+	marches, err := m.endSpeed(supply.Flow/(math.Pi/4*t.Diameter*t.Diameter), dst)
 	if err != nil {
 		return TubeFlow{}, err
 	}
 	f := TubeFlow{Positions: dst, Marches: marches}
-	f.EndPressure = 0.5 * supply.Air.Density * u * u
 	t.finish(&f, &m, supply)
+	f.EndPressure = dst[len(dst)-1].Pressure
 	return f, nil
 }
 
@@ -167,10 +167,10 @@ func (t PerforatedTube) SolveTo(dst []TubePosition, supply TubeSupply) (TubeFlow
 func (t PerforatedTube) finish(f *TubeFlow, m *marcher, s TubeSupply) {
 	section := math.Pi / 4 * t.Diameter * t.Diameter
 	half := 0.5 * s.Air.Density
-	half *= m.scale * m.scale // of heads; flows and velocities go with the scale
-	velocity := f.Positions[0].Velocity
-	f.FanPressure = half * m.head
-	f.FanTotal = half * (m.head + velocity*velocity)
+	head := m.head + m.grows*m.last
+	velocity := f.Positions[0].Velocity + f.Positions[0].Temperature*m.last
+	f.FanPressure = half * head
+	f.FanTotal = half * (head + velocity*velocity)
 	f.AreaRatio = t.Holes() / section
 	rhoCp := s.Air.Density * s.Air.HeatCapacity
 	wall := t.HeatTransfer * math.Pi * t.Diameter // W/(m K)
@@ -183,16 +183,18 @@ func (t PerforatedTube) finish(f *TubeFlow, m *marcher, s TubeSupply) {
 	for i := range f.Positions {
 		p := &f.Positions[i]
 		x += leg
-		p.Velocity *= m.scale
-		p.Flow *= m.scale // still as a velocity in the tube
+		dHead, dFlow, dVelocity, at, root := slopes(p)
+		p.Pressure += *dHead * m.last
+		p.Flow += *dFlow * m.last // still as a velocity in the tube
+		p.Velocity += *dVelocity * m.last
+		p.Friction = m.friction(p.Velocity, *at, *root)
 		if leg > 0 && wall > 0 {
 			speed := math.Abs(p.Velocity)
-			drop := theta * (1 - math.Exp(-unitsPerVelocity*leg/speed))
+			drop := theta * drained(unitsPerVelocity*leg/speed)
 			f.WallHeat += rhoCp * section * speed * drop
 			theta -= drop
 		}
 		p.Distance = x
-		p.Friction = m.friction(p.Velocity, p.Friction)
 		p.Temperature = s.House + theta
 		p.Pressure *= half
 		p.JetSpeed = p.Flow * toJet
@@ -200,6 +202,7 @@ func (t PerforatedTube) finish(f *TubeFlow, m *marcher, s TubeSupply) {
 		if p.Flow < 0 {
 			f.Reversed++
 			// House air comes in and thins the temperature difference.
+			p.Heat = 0
 			down := p.Velocity*section - p.Flow
 			theta *= p.Velocity * section / down
 		} else {
@@ -218,6 +221,15 @@ func (t PerforatedTube) finish(f *TubeFlow, m *marcher, s TubeSupply) {
 	if highHeat > 0 {
 		f.HeatEven = lowHeat / highHeat
 	}
+}
+
+// drained is 1 − exp(−units) for units >= 0, in a short series where that is as
+// good.
+func drained(units float64) float64 {
+	if units < 0.02 {
+		return units * (1 - units/2*(1-units/3*(1-units/4*(1-units/5)))) // to units⁵/720
+	}
+	return 1 - math.Exp(-units)
 }
 
 // Warnings names reversal and unevenness in words; nil when there is nothing

@@ -96,6 +96,25 @@ func TestTubeFollowsTheMarchingScheme(t *testing.T) {
 	}
 }
 
+// Where friction rules, the far rows get a hundredth of the near ones; and in
+// slow laminar flow it takes all pressure before the end, which is said.
+func TestFrictionRulesALongTube(t *testing.T) {
+	tube, s := tube150()
+	tube.HoleDiameter, tube.HolesPerRow, tube.Positions, tube.Pitch, tube.Discharge, tube.Regain = 0.052, 1, 1500, 0.3, 0.45, 0.5
+	s.Flow = 3.6
+	f, err := tube.Solve(s)
+	require.NoError(t, err)
+	require.Less(t, f.Evenness, 0.02)
+	end, fan, q := bruteTube(tube, s)
+	require.InEpsilon(t, end, f.EndPressure, 2e-9)
+	require.InEpsilon(t, fan, f.FanPressure, 2e-9)
+	require.InEpsilon(t, q[0], f.Positions[1499].Flow, 2e-9)
+	tube.Positions, s.Flow = 600, 0.01
+	_, err = tube.Solve(s)
+	require.ErrorIs(t, err, ErrNoSolution)
+	require.ErrorContains(t, err, "friction")
+}
+
 // Without friction (a film so short that it has none to speak of) and with full
 // regain the row flows follow the cosine, nearer the more rows there are.
 func TestEvennessFollowsTheCosine(t *testing.T) {
@@ -172,6 +191,12 @@ func TestReversalNearTheFanIsReported(t *testing.T) {
 	require.InEpsilon(t, supplied, f.HolesHeat+f.WallHeat, 1e-9)
 	end, _, _ := bruteTube(tube, s)
 	require.InEpsilon(t, end, f.EndPressure, 1e-9)
+	// Rows used before leave nothing behind.
+	used, err := tube.SolveTo(f.Positions, s)
+	require.NoError(t, err)
+	fresh, err := tube.Solve(s)
+	require.NoError(t, err)
+	require.Equal(t, fresh, used)
 }
 
 func TestHolesForAnEvenness(t *testing.T) {

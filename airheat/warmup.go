@@ -12,17 +12,19 @@ const FrostCaution = "A computed time to frost assumes the stated house and weat
 // WarmUp returns when the air reaches setPoint, °C, if the house starts from
 // its unheated steady state under d and then gets the full d.Heat. A set-point
 // that is never reached is answered by Event.Reached false, with the
-// temperature that the air would settle at in Event.Limiting.
+// temperature that the air would settle at in Event.Limiting; one that the
+// unheated house already has, or exceeds, takes no time.
 func (h *House) WarmUp(d Drive, setPoint float64, limit time.Duration) (Event, error) {
 	cold := d
 	cold.Heat = 0
-	return h.Reach(h.Steady(cold), d, AirNode, setPoint, limit)
+	start := h.Steady(cold)
+	return h.reachFrom(start, d, AirNode, setPoint, start.Air >= setPoint, limit)
 }
 
 // CoolDown returns when the air reaches level, °C, if the house starts from
 // the steady state at setPoint, °C, and from then on gets the given fraction of
 // the heat that held it there; d.Heat is left aside. Fraction 0 is a heater
-// out of work.
+// out of work. A level at or above setPoint takes no time.
 func (h *House) CoolDown(d Drive, setPoint, fraction, level float64, limit time.Duration) (Event, error) {
 	return h.Failure(*h, d, setPoint, fraction, level, limit)
 }
@@ -34,12 +36,12 @@ func (h *House) CoolDown(d Drive, setPoint, fraction, level float64, limit time.
 // house after gets the given fraction of the holding heat, and the answer is
 // when its air reaches level, °C.
 func (h *House) Failure(after House, d Drive, setPoint, fraction, level float64, limit time.Duration) (Event, error) {
-	if err := errors.Join(d.check(), RoomRange.Check("setPoint", setPoint), shareRange.Check("fraction", fraction)); err != nil {
+	if err := errors.Join(h.made("House"), d.check(), RoomRange.Check("setPoint", setPoint), shareRange.Check("fraction", fraction)); err != nil {
 		return Event{}, err
 	}
 	q, start := h.HoldingHeat(d, setPoint)
 	d.Heat = fraction * q
-	return after.Reach(start, d, AirNode, level, limit)
+	return after.reachFrom(start, d, AirNode, level, setPoint <= level, limit)
 }
 
 var shareRange = Range{Min: 0, Max: 1, Unit: "fraction"}
@@ -49,7 +51,7 @@ var shareRange = Range{Min: 0, Max: 1, Unit: "fraction"}
 // is left aside. The air's temperature is linear in the heat, so the answer is
 // exact. It is ErrNoSolution when no positive heat is needed.
 func (h *House) PowerForWarmUp(d Drive, setPoint float64, within time.Duration) (float64, error) {
-	if err := errors.Join(d.check(), RoomRange.Check("setPoint", setPoint), checkLimit(within)); err != nil {
+	if err := errors.Join(h.made("House"), d.check(), RoomRange.Check("setPoint", setPoint), checkLimit(within)); err != nil {
 		return 0, err
 	}
 	d.Heat = 0
