@@ -1,10 +1,8 @@
 package lighting
 
 import (
-	"encoding/csv"
+	"fmt"
 	"math"
-	"os"
-	"strconv"
 	"testing"
 	"time"
 
@@ -64,20 +62,15 @@ func TestDaylightRatios(t *testing.T) {
 		{check.Row{Where: "Thimijan83/0.45 x 4.57", Printed: "2.0565"}, DaylightThimijan},
 	})
 	// testdata/daily_greensboro.csv: monthly means at one station.
-	f, err := os.Open("testdata/daily_greensboro.csv")
-	require.NoError(t, err)
-	defer f.Close()
-	r := csv.NewReader(f)
-	r.Comment = '#'
-	rows, err := r.ReadAll()
-	require.NoError(t, err)
-	require.Len(t, rows, 13)
-	for _, row := range rows[1:] {
-		global, err := strconv.ParseFloat(row[2], 64)
-		require.NoError(t, err)
+	for _, row := range readTable(t, "daily_greensboro.csv") {
+		global := row[2]
+		col := func(i int) string { return fmt.Sprintf("%.2f", row[i]) }
+		month := fmt.Sprint(row[0])
+		const why = "the mean of the month is rounded"
 		verify(t, []gotRow{
-			{check.Row{Where: "Greensboro/Thimijan/" + row[0], Printed: row[len(row)-2], Tol: 0.01, Why: "the mean of the month is rounded"}, OutdoorDLI(global*wh, DaylightThimijan)},
-			{check.Row{Where: "Greensboro/clear/" + row[0], Printed: row[len(row)-1], Tol: 0.01, Why: "the mean of the month is rounded"}, OutdoorDLI(global*wh, DaylightClear)},
+			{check.Row{Where: "Greensboro/Faust/" + month, Printed: col(5), Tol: 0.05, Why: "0.45 x 4.48 against the printed 0.007265, 0.1 %, and " + why}, OutdoorDLI(global*wh, DaylightFaust)},
+			{check.Row{Where: "Greensboro/Thimijan/" + month, Printed: col(6), Tol: 0.01, Why: why}, OutdoorDLI(global*wh, DaylightThimijan)},
+			{check.Row{Where: "Greensboro/clear/" + month, Printed: col(7), Tol: 0.01, Why: why}, OutdoorDLI(global*wh, DaylightClear)},
 		})
 	}
 }

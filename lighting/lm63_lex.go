@@ -123,7 +123,7 @@ func (x *lexer) number(what string) (number, error) {
 
 // tens are the powers of ten up to which a quotient of whole numbers below
 // 2^53 is the float64 nearest to the decimal.
-var tens = [...]float64{1, 1e1, 1e2, 1e3, 1e4, 1e5, 1e6, 1e7, 1e8, 1e9, 1e10, 1e11, 1e12, 1e13, 1e14, 1e15}
+var tens = [...]float64{1, 1e1, 1e2, 1e3, 1e4, 1e5, 1e6, 1e7, 1e8, 1e9, 1e10, 1e11, 1e12, 1e13, 1e14}
 
 // plain converts the short decimals that fill a file, digits with one point at
 // most, exactly as strconv does; it leaves all others to it.

@@ -214,6 +214,14 @@ func TestPlainNumbersAsStrconv(t *testing.T) {
 		require.True(t, ok, s)
 		require.Equal(t, want, v, s)
 	}
+	for places := 1; places <= 14; places++ { // every power of ten
+		s := "." + strings.Repeat("0", places-1) + "7"
+		v, ok := plain([]byte(s))
+		want, err := strconv.ParseFloat(s, 64)
+		require.NoError(t, err)
+		require.True(t, ok, s)
+		require.Equal(t, want, v, s)
+	}
 	for _, s := range []string{"", ".", "1.2.3", "-1", "1e3", "9O0", "1234567890123456", "+5"} {
 		_, ok := plain([]byte(s))
 		require.False(t, ok, s)

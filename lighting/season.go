@@ -20,8 +20,8 @@ type Season struct {
 	Transmittance float64       // fraction of the light outside that reaches the bed
 	Target        float64       // mol/(m² d) wanted on the bed
 	PPFD          float64       // µmol/(m² s) of the lamps on the bed
-	From          time.Duration // time of day from which lamps may burn
-	Until         time.Duration // time of day until which they may: the photoperiod's end
+	From          time.Duration // time of day from which lamps may burn: the photoperiod begins
+	Until         time.Duration // time of day until which they may: it ends, at most 24 h and not before From
 	OffAbove      float64       // µmol/(m² s) of daylight inside above which they are off; 5000 is never
 }
 
@@ -56,19 +56,22 @@ func (s Season) Run() (SeasonResult, error) {
 	}
 	var out SeasonResult
 	for d := range len(s.Global) / 24 {
-		day := s.day(s.Global[24*d : 24*d+24])
-		out.Days = append(out.Days, day)
-		out.Burn += day.Burn
-		out.Lamps += day.Lamps
-		out.Daylight += day.Daylight
-		if day.Deficit > 0 {
-			out.DarkDays++
-		}
-		if day.Shortfall > 1e-9*s.Target {
-			out.ShortDays++
-		}
+		out.add(s.day(s.Global[24*d : 24*d+24]))
 	}
 	return out, nil
+}
+
+func (r *SeasonResult) add(d SeasonDay) {
+	r.Days = append(r.Days, d)
+	r.Burn += d.Burn
+	r.Lamps += d.Lamps
+	r.Daylight += d.Daylight
+	if d.Deficit > 0 {
+		r.DarkDays++
+	}
+	if d.Shortfall > 0 {
+		r.ShortDays++
+	}
 }
 
 func (s Season) check() error {
@@ -112,12 +115,13 @@ func (s Season) day(global []float64) SeasonDay {
 		start, end := time.Duration(h)*time.Hour, time.Duration(h+1)*time.Hour
 		free := (min(end, s.Until) - max(start, s.From)).Seconds()
 		if free > 0 && inside(h) <= s.OffAbove {
-			burn += min(free, want-burn)
+			burn = min(burn+free, want)
 		}
 	}
 	d.Burn = time.Duration(burn * float64(time.Second))
-	d.Lamps = burn * s.PPFD * micromole
-	d.Shortfall = max(0, d.Deficit-d.Lamps)
+	if d.Lamps = burn * s.PPFD * micromole; burn < want {
+		d.Shortfall = d.Deficit - d.Lamps
+	}
 	return d
 }
 
@@ -136,8 +140,8 @@ func (r SeasonResult) Percentile(p float64) float64 {
 	return stat.Quantile(p, stat.LinInterp, light, nil)
 }
 
-// Month sums the days of a calendar month of the year, first of 1 to 12; a
-// year of 366 days has its leap day. Light is in mol/m² for the month.
+// Month sums the days of a calendar month of a year that begins on 1 January;
+// one of 366 days has its leap day. Light is in mol/m² for the month.
 func (r SeasonResult) Month(m time.Month) SeasonResult {
 	year := 2023
 	if len(r.Days) == 366 {
@@ -148,16 +152,7 @@ func (r SeasonResult) Month(m time.Month) SeasonResult {
 		if time.Date(year, 1, 1+i, 0, 0, 0, 0, time.UTC).Month() != m {
 			continue
 		}
-		out.Days = append(out.Days, d)
-		out.Burn += d.Burn
-		out.Lamps += d.Lamps
-		out.Daylight += d.Daylight
-		if d.Deficit > 0 {
-			out.DarkDays++
-		}
-		if d.Shortfall > 1e-9 {
-			out.ShortDays++
-		}
+		out.add(d)
 	}
 	return out
 }

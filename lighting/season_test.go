@@ -103,3 +103,42 @@ func TestSeasonErrorsNameEveryFault(t *testing.T) {
 		require.ErrorContains(t, err, want)
 	}
 }
+
+// The months of testdata/daily_greensboro.csv as a year of even days: the light
+// of each month; and what falls outside the atmosphere, which the station's file
+// has, by the formula of a day and by the sun itself at the
+// 1367 W/m² that such files use (common practice, no source).
+func TestSeasonAtGreensboro(t *testing.T) {
+	const latitude = 36.1
+	site, err := NewSite(latitude, -79.95, 270)
+	require.NoError(t, err)
+	rows := readTable(t, "daily_greensboro.csv")
+	require.Len(t, rows, 12)
+	s := Season{PerJoule: DaylightThimijan, Transmittance: 1, Until: 24 * time.Hour, OffAbove: 5000}
+	day := 0
+	for _, r := range rows {
+		above := 0.0
+		for range int(r[1]) {
+			day++
+			above += ExtraterrestrialDay(latitude, day) / r[1]
+			for range 24 {
+				s.Global = append(s.Global, r[2]/24)
+			}
+		}
+		require.InEpsilon(t, r[4]*1e6, above, 0.03, "month %g", r[0])
+		exact := 0.0
+		for at := time.Date(2023, time.Month(r[0]), 1, 5, 0, 0, 0, time.UTC); at.Add(-5*time.Hour).Month() == time.Month(r[0]); at = at.Add(20 * time.Minute) {
+			sun := site.Sun(at)
+			exact += 1200 / r[1] * 1367 / (sun.Distance * sun.Distance) * max(0, math.Sin(sun.Elevation*radian))
+		}
+		require.InEpsilon(t, r[4]*1e6, exact, 0.005, "month %g", r[0])
+		t.Logf("month %2g: formula %+.2f %%, sun %+.2f %%", r[0], 100*(above/r[4]/1e6-1), 100*(exact/r[4]/1e6-1))
+	}
+	year, err := s.Run()
+	require.NoError(t, err)
+	for i, r := range rows {
+		m := year.Month(time.Month(i + 1))
+		require.Len(t, m.Days, int(r[1]))
+		require.InDelta(t, r[6], m.Daylight/r[1], 0.011, "printed to 0.01 of rounded means")
+	}
+}

@@ -56,7 +56,8 @@ func DayLength(latitude float64, day int) time.Duration {
 
 // ExtraterrestrialDay returns the radiation outside the atmosphere on a level
 // square metre in a day, J/(m² d), at latitude, degree north, -90 to 90, on
-// day 1 to 366: [Allen98] eq. 21. NaN outside.
+// day 1 to 366: [Allen98] eq. 21. At 36 degree its declination makes months of
+// spring and autumn come out up to 2.5 % low. NaN outside.
 func ExtraterrestrialDay(latitude float64, day int) float64 {
 	w := SunsetAngle(latitude, day) * radian
 	sinP, cosP := math.Sincos(latitude * radian)
