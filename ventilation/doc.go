@@ -75,6 +75,7 @@
 //	ColdJet.Fall         psi (KT/K²) Ar (s/L)^n L       band of psi 1 : 3      the band itself        momentum integral
 //	ColdVents.At         Network.Solve, ColdJet.Fall    jets do not meet       as Fall                Network
 //	DoorCase.Loss        Network.Solve; gusts [Warren84] ranges by field       as Network.Solve       cold-store door formula
+//	DugIn.States         Network.Solve, wells full      up to 10 wells         as Network.Solve       Network; band of wind
 //	DoorCase.WithLobby   1/(1 + x/2)² of its difference well mixed             exact                  small steps; 2^(-3/2)
 //
 // # Known departures from the sources

@@ -44,9 +44,9 @@ func (d Door) check(where string) error {
 
 // DoorCase is a house with a door that is opened now and then.
 type DoorCase struct {
-	Door     Door
+	Door     Door          // opened
 	Inside   psychro.State // house air, held by the heater
-	Outside  psychro.State
+	Outside  psychro.State // outdoor air
 	Wind     float64       // m/s, at the height to which the pressure coefficients refer
 	Openings []Opening     // what else is open; may be nil
 	Leaks    []Leak        // of the house; may be nil: it is tight but for the door

@@ -22,6 +22,7 @@ func TestWinterRanges(t *testing.T) {
 		"ExchangeRange":     {ventilation.ExchangeRange, 0.01, 50},
 		"RoundRange":        {ventilation.RoundRange, 1, 100},
 		"StructureRange":    {ventilation.StructureRange, 0, 10000000000},
+		"WellCount":         {ventilation.WellCount, 0, 10},
 		"PurgeRange":        {ventilation.PurgeRange, 0, 1000000},
 		"InletSizeRange":    {ventilation.InletSizeRange, 0.0001, 10},
 		"InletSpeedRange":   {ventilation.InletSpeedRange, 0.0001, 40},

@@ -18,8 +18,8 @@ type Well struct {
 // 1/(Cd A)² = 1/(Cd A)²_vent + 1/(Cd A)²_well. The well counts as full of
 // outside air, which holds while air goes in. When air leaves through it the
 // well fills with inside air and the vent acts at grade: such a state, an
-// outward flow at a height below zero, overstates the drive. The error joins
-// every fault by field.
+// outward flow at a height below zero, overstates the drive; DugIn.States knows
+// both. The error joins every fault by field.
 func (w Well) Opening() (Opening, error) {
 	err := errors.Join(
 		w.Vent.check("Vent"),
