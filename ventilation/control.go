@@ -57,16 +57,22 @@ var BandRange = Range{Min: 0.1, Max: 30, Unit: "K", Source: "below, vents hunt; 
 
 // Check joins every fault of r, by field.
 func (r OpeningRule) Check() error {
+	most, high := ShareRange, WindRange
+	if ShareRange.Contains(r.Least) && r.Most >= 0 {
+		most = Range{Min: r.Least, Max: 1, Unit: "fraction", Source: "Least"}
+	}
+	if WindRange.Contains(r.WindLow) {
+		high = Range{Min: r.WindLow, Max: WindRange.Max, Unit: "m/s", Source: "WindLow"}
+	}
 	return errors.Join(
 		TemperatureRange.Check("Start", r.Start),
 		BandRange.Check("Band", r.Band),
 		ShareRange.Check("DeadBand", r.DeadBand),
 		ShareRange.Check("Step", r.Step),
 		ShareRange.Check("Least", r.Least),
-		ShareRange.Check("Most", r.Most),
-		Range{Min: r.Least, Max: 1, Unit: "fraction", Source: "Least"}.Check("Most", r.Most),
+		most.Check("Most", r.Most),
 		WindRange.Check("WindLow", r.WindLow),
-		Range{Min: r.WindLow, Max: WindRange.Max, Unit: "m/s", Source: "WindLow"}.Check("WindHigh", r.WindHigh),
+		high.Check("WindHigh", r.WindHigh),
 		ShareRange.Check("WindMost", r.WindMost),
 		ShareRange.Check("RainMost", r.RainMost),
 	)
@@ -106,7 +112,7 @@ func (r OpeningRule) Position(inside, wind float64, rain bool, last float64) Pos
 	p.Opening = p.Demand
 	held := math.Min(last, p.Limit)
 	switch {
-	case math.Abs(p.Demand-last) < r.DeadBand && last <= p.Limit:
+	case p.Demand != last && math.Abs(p.Demand-last) < r.DeadBand && last <= p.Limit:
 		p.Opening, p.By = held, ByDeadBand
 	case p.Demand > p.Limit:
 		p.Opening, p.By = p.Limit, by

@@ -55,6 +55,7 @@ func TestDeadBandHolds(t *testing.T) {
 	require.Equal(t, 0.5, p.Opening)
 	require.Equal(t, ventilation.ByDeadBand, p.By)
 	require.InDelta(t, 0.55, p.Demand, 1e-12)
+	require.Equal(t, ventilation.ByTemperature, r.Position(25, 0, false, 0.5).By) // no move was asked for
 	require.InDelta(t, 2.0/3, r.Position(26, 0, false, 0.5).Opening, 1e-12)
 }
 
