@@ -26,6 +26,8 @@ func TestDLITable(t *testing.T) {
 	for _, r := range rows {
 		require.InEpsilon(t, r.In[0], PPFDFor(DLI(r.In[0], hours(r.In[1])), hours(r.In[1])), 1e-14)
 	}
+	// E. Runkle, Greenhouse Product News, December 2011: 10 mol in 18 h of lamps.
+	require.NoError(t, check.Row{Where: "Runkle 2011", Printed: "155", Tol: 1, Why: "rounded to five"}.Verify(PPFDFor(10, hours(18))))
 	run, err := LightingTime(Deficit(17, InsideDLI(8, 0.65)), 150)
 	require.NoError(t, err)
 	require.NoError(t, check.Row{Where: "run-time worksheet, numbers own", Printed: "21.85"}.Verify(run.Hours()))
@@ -78,14 +80,20 @@ func TestDaylightRatios(t *testing.T) {
 // Rows of crops read in a source, and what the table says about a figure of
 // the trade.
 func TestCropTable(t *testing.T) {
-	least := map[string]float64{"lettuce": 12, "tomato": 15, "cucumber": 15, "fruiting vegetables": 20} // E. Runkle 2011; C. Gómez
+	// E. Runkle 2011; C. Gómez; Ohio and Michigan State University; Dou et al. 2018.
+	least := map[string]float64{"lettuce": 12, "tomato": 15, "cucumber": 15, "fruiting vegetables": 20, "strawberry": 10, "young plants": 10, "basil": 12.9}
 	for name, want := range least {
 		c, ok := FindCrop(" " + name)
 		require.True(t, ok)
 		require.Equal(t, want, c.Min)
 	}
-	sum, n := 0.0, 0
+	berry, _ := FindCrop("strawberry") // 20 to 25 best, stress above 30
+	require.Equal(t, []float64{22.5, 30}, []float64{berry.Target, berry.Upper})
+	sum, n, read := 0.0, 0, 0
 	for i, c := range Crops() {
+		if c.Read == InSource {
+			read++
+		}
 		require.NotEmpty(t, c.Source, c.Name)
 		require.NotEmpty(t, c.Basis, c.Name)
 		for j, v := range []float64{c.Min, c.Target, c.Upper} {
@@ -98,6 +106,7 @@ func TestCropTable(t *testing.T) {
 		require.False(t, c.Min > c.Target || c.Target > c.Upper || c.Min > c.Upper, c.Name)
 	}
 	require.Equal(t, 50, n)
+	require.Equal(t, 4, read, "rows whose every figure was read in the source; the others say so")
 	require.InDelta(t, 21485.8, sum, 1e-6, "the transcribed table")
 	_, ok := FindCrop("mandrake")
 	require.False(t, ok)

@@ -9,7 +9,6 @@ package main
 
 import (
 	"errors"
-	"flag"
 	"fmt"
 	"io"
 	"math"
@@ -18,6 +17,7 @@ import (
 	"time"
 
 	"cloche.example/internal/demo"
+	"cloche.example/internal/program"
 	"cloche.example/internal/year"
 	"cloche.example/lighting"
 )
@@ -37,8 +37,7 @@ func main() { os.Exit(run(os.Args[1:], os.Stdin, os.Stdout, os.Stderr)) }
 // run is main with its streams; the result is the exit status.
 func run(args []string, stdin io.Reader, out, problems io.Writer) int {
 	var in input
-	f := flag.NewFlagSet("darkdays", flag.ContinueOnError)
-	f.SetOutput(io.Discard)
+	f := program.New("darkdays", "darkdays counts how long lamps must burn over a year.")
 	f.StringVar(&in.crop, "crop", "lettuce", "`crop` whose target to reach; a wrong name lists them")
 	f.Float64Var(&in.target, "target", math.NaN(), "daily light wanted, `mol/(m² d)`, in place of the crop's")
 	f.Float64Var(&in.ppfd, "ppfd", 200, "light of the lamps on the bed, `µmol/(m² s)`")
@@ -52,29 +51,13 @@ func run(args []string, stdin io.Reader, out, problems io.Writer) int {
 	f.Float64Var(&in.area, "area", demo.BedLength*demo.BedWidth, "area of the bed, `m²`")
 	f.Float64Var(&in.price, "price", demo.ElectricPrice, "price of electricity, `currency` per kWh")
 	f.StringVar(&in.global, "global", "", "`file` with a year of hourly global radiation, W/m², a number a line; - is standard input")
-	if err := f.Parse(args); err != nil {
-		if errors.Is(err, flag.ErrHelp) {
-			fmt.Fprintln(out, "darkdays counts how long lamps must burn over a year.")
-			f.SetOutput(out)
-			f.PrintDefaults()
-			return 0
+	return f.Run(args, out, problems, func() (io.WriterTo, error) {
+		r, err := in.solve(f.Given("target"), stdin)
+		if err != nil {
+			return nil, err
 		}
-		fmt.Fprintln(problems, "darkdays:", err)
-		return 2
-	}
-	if f.NArg() > 0 {
-		fmt.Fprintf(problems, "darkdays: %q is not understood; -h explains\n", f.Arg(0))
-		return 2
-	}
-	targetGiven := false
-	f.Visit(func(g *flag.Flag) { targetGiven = targetGiven || g.Name == "target" })
-	r, err := in.solve(targetGiven, stdin)
-	if err != nil {
-		fmt.Fprintln(problems, "darkdays:", strings.ReplaceAll(err.Error(), "\n", "; "))
-		return 2
-	}
-	write(out, in, r)
-	return 0
+		return write(in, r), nil
+	})
 }
 
 // result is what the report prints.

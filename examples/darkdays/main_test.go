@@ -1,25 +1,27 @@
 package main
 
 import (
-	"bytes"
+	"io"
 	"strings"
 	"testing"
 
 	"github.com/stretchr/testify/require"
 
 	"cloche.example/internal/demo"
+	"cloche.example/internal/golden"
 	"cloche.example/internal/year"
 )
 
-func call(stdin string, args ...string) (status int, out, problems string) {
-	var o, p bytes.Buffer
-	status = run(args, strings.NewReader(stdin), &o, &p)
-	return status, o.String(), p.String()
+// with is the program with a standard input.
+func with(stdin string) golden.Run {
+	return func(args []string, out, problems io.Writer) int {
+		return run(args, strings.NewReader(stdin), out, problems)
+	}
 }
 
-func TestDemoRunsAndSaysItIsInvented(t *testing.T) {
-	status, out, problems := call("")
-	require.Equal(t, 0, status, problems)
+func TestDemo(t *testing.T) {
+	out := golden.Print(t, with(""))
+	golden.Equal(t, "demo.txt", out)
 	require.Contains(t, strings.Join(strings.Fields(out), " "), demo.Note)
 	require.Contains(t, out, "not a safety assessment")
 }
@@ -42,28 +44,44 @@ func TestInventedYearLooksLikeOne(t *testing.T) {
 // 10.8 mol/(m² d); 6.2 to 17 are missing, 8.62 h at 200 µmol/(m² s).
 func TestYearFromAFile(t *testing.T) {
 	hours := strings.Repeat("100\n", 8760)
-	status, out, problems := call("# W/m²\n"+hours, "-global", "-")
-	require.Equal(t, 0, status, problems)
+	out := golden.Print(t, with("# W/m²\n"+hours), "-global", "-")
 	require.NotContains(t, out, "invented")
 	require.Regexp(t, `50 % of the days have less daylight than\s+10.80  mol`, out)
 	require.Regexp(t, `Lamps burn\s+3143  h`, out)
 }
 
 func TestWrongInputIsOneLine(t *testing.T) {
-	for _, args := range [][]string{
-		{"-crop", "mandrake"}, {"-target", "NaN"}, {"-target", "90"}, {"-transmittance", "62"}, {"-ppfd", "-1", "-from", "30"}, {"-from", "20", "-until", "4"},
-		{"-efficacy", "0"}, {"-on-bed", "85"}, {"-area", "0"}, {"-price", "NaN"}, {"-global", "nosuch"}, {"-global", "-"}, {"more"}, {"-x"}, {"-per-joule", "4.6"},
+	for _, c := range []struct {
+		say  string
+		args []string
+	}{
+		{`no crop "mandrake"; there are: "lettuce"`, []string{"-crop", "mandrake"}},
+		{"target is NaN", []string{"-target", "NaN"}},
+		{"target is 90 mol/(m² d), allowed 0 to 80", []string{"-target", "90"}},
+		{"transmittance is 62", []string{"-transmittance", "62"}},
+		{"PPFD of the lamps is -1", []string{"-ppfd", "-1", "-from", "30"}},
+		{"from is 30 h", []string{"-ppfd", "-1", "-from", "30"}},
+		{"end of the lamps is 4 h, allowed 20 to 24", []string{"-from", "20", "-until", "4"}},
+		{"efficacy 0", []string{"-efficacy", "0"}},
+		{"on-bed 85", []string{"-on-bed", "85"}},
+		{"area is 0 m²", []string{"-area", "0"}},
+		{"price is NaN", []string{"-price", "NaN"}},
+		{"nosuch", []string{"-global", "nosuch"}},
+		{"2 hours of global radiation, want 8760", []string{"-global", "-"}},
+		{`"more" is not understood`, []string{"more"}},
+		{"-x", []string{"-x"}},
+		{"photons per joule is 4.6", []string{"-per-joule", "4.6"}},
 	} {
-		status, out, problems := call("1\n2\n", args...)
-		require.Equal(t, 2, status, args)
-		require.Empty(t, out)
-		require.Equal(t, 1, strings.Count(problems, "\n"), problems)
-		t.Log(problems)
+		golden.Refuse(t, with("1\n2\n"), c.args, "darkdays: ", c.say)
 	}
-	status, _, problems := call("1\nx\n", "-global", "-")
-	require.Equal(t, 2, status)
-	require.Contains(t, problems, `line 2: "x"`)
-	status, out, _ := call("", "-h")
-	require.Equal(t, 0, status)
-	require.Contains(t, out, "-off-above")
+	golden.Refuse(t, with("1\nx\n"), []string{"-global", "-"}, `line 2: "x"`)
+	golden.Refuse(t, with(strings.Repeat("1\n", 8785)), []string{"-global", "-"}, "line 8785: more than the 8784 hours")
+	golden.Refuse(t, with(strings.Repeat("1\n", 8759)+"-1\n"), []string{"-global", "-"}, "global radiation of hour 8760 is -1")
+	require.Contains(t, golden.Print(t, with(""), "-h"), "-off-above")
+}
+
+// The days of the report that take longer than the lamps may burn say so.
+func TestDarkDaysBeyondTheHoursAllowed(t *testing.T) {
+	require.Regexp(t, `lamps +21\.1 +h, longer than they may burn`, golden.Print(t, with("")))
+	require.Regexp(t, `lamps +- +longer than a day`, golden.Print(t, with(""), "-ppfd", "100"))
 }

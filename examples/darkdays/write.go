@@ -1,7 +1,6 @@
 package main
 
 import (
-	"io"
 	"time"
 
 	"cloche.example/internal/demo"
@@ -10,7 +9,7 @@ import (
 	"cloche.example/lighting"
 )
 
-func write(out io.Writer, in input, r result) {
+func write(in input, r result) *report.Report {
 	var p report.Report
 	y := r.year
 	p.Title("Lamps over a year: %s", r.crop.Name)
@@ -49,9 +48,12 @@ func write(out io.Writer, in input, r result) {
 		missing := lighting.Deficit(r.target, light)
 		label := report.Number(100*share, 0) + " % of the days have less daylight than"
 		p.Value(label, light, 2, "mol/(m² d)")
-		if run, err := lighting.LightingTime(missing, in.ppfd); err != nil {
+		switch run, err := lighting.LightingTime(missing, in.ppfd); {
+		case err != nil:
 			p.Text("   lamps", "-", "longer than a day: more lamps, or less light")
-		} else {
+		case run.Hours() > in.until-in.from:
+			p.Value("   lamps", run.Hours(), 1, "h, longer than they may burn")
+		default:
 			p.Value("   lamps", run.Hours(), 1, "h")
 		}
 	}
@@ -73,5 +75,5 @@ func write(out io.Writer, in input, r result) {
 	for _, c := range lighting.Cautions(nil, lighting.Bed{Length: 1, Width: 1}) {
 		p.Note("%s", c)
 	}
-	p.WriteTo(out)
+	return &p
 }

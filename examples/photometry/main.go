@@ -10,13 +10,11 @@ package main
 import (
 	"bytes"
 	_ "embed"
-	"errors"
-	"flag"
 	"fmt"
 	"io"
 	"os"
-	"strings"
 
+	"cloche.example/internal/program"
 	"cloche.example/lighting"
 )
 
@@ -39,35 +37,21 @@ type input struct {
 
 // run is main with its streams; the result is the exit status.
 func run(args []string, in io.Reader, out, problems io.Writer) int {
-	f := flag.NewFlagSet("photometry", flag.ContinueOnError)
-	f.SetOutput(io.Discard)
+	f := program.New("photometry", "photometry [flags] [FILE.ies] tells what a photometric file says; - reads standard input, no file shows the demo.")
+	f.MostWords = 1
 	spectrum := f.String("spectrum", "", "`file` of the light's spectrum: lines of nm and W/nm, a comma between; relative powers are enough")
 	tilt := f.String("tilt", "", "`file` with the lamp's tilt data, when the photometric file asks for one")
 	figure := f.String("figure", "", "write a polar picture to this `file` (.png, .svg or .pdf)")
-	if err := f.Parse(args); err != nil {
-		if errors.Is(err, flag.ErrHelp) {
-			fmt.Fprintln(out, "photometry [flags] [FILE.ies] tells what a photometric file says; - reads standard input, no file shows the demo.")
-			f.SetOutput(out)
-			f.PrintDefaults()
-			return 0
+	return f.Run(args, out, problems, func() (io.WriterTo, error) {
+		data, err := load(f.Arg(0), *tilt, *spectrum, in)
+		if err == nil && *figure != "" {
+			err = draw(*figure, data)
 		}
-		fmt.Fprintln(problems, "photometry:", err)
-		return 2
-	}
-	if f.NArg() > 1 {
-		fmt.Fprintf(problems, "photometry: one file at a time, not also %q; flags stand before it\n", f.Arg(1))
-		return 2
-	}
-	data, err := load(f.Arg(0), *tilt, *spectrum, in)
-	if err == nil && *figure != "" {
-		err = draw(*figure, data)
-	}
-	if err != nil {
-		fmt.Fprintln(problems, "photometry:", strings.ReplaceAll(err.Error(), "\n", "; "))
-		return 2
-	}
-	write(out, data)
-	return 0
+		if err != nil {
+			return nil, err
+		}
+		return write(data), nil
+	})
 }
 
 // load reads the files.

@@ -1,7 +1,8 @@
 package main
 
 import (
-	"bytes"
+	"io"
+	"math"
 	"os"
 	"path/filepath"
 	"strings"
@@ -9,58 +10,95 @@ import (
 
 	"github.com/stretchr/testify/require"
 
+	"cloche.example/internal/golden"
 	"cloche.example/lighting"
 )
 
-func call(t *testing.T, stdin string, args ...string) (status int, out, problems string) {
-	t.Helper()
-	var o, p bytes.Buffer
-	status = run(args, strings.NewReader(stdin), &o, &p)
-	return status, o.String(), p.String()
+// with is the program with a standard input.
+func with(stdin string) golden.Run {
+	return func(args []string, out, problems io.Writer) int {
+		return run(args, strings.NewReader(stdin), out, problems)
+	}
 }
 
 func TestDemo(t *testing.T) {
-	figure := filepath.Join(t.TempDir(), "polar.svg")
-	status, out, problems := call(t, "", "-figure", figure)
-	require.Equal(t, 0, status, problems)
-	for _, want := range []string{"invented", "mirrored in both planes", "4.919  µmol/J", "not a safety assessment"} {
+	out := golden.Print(t, with(""))
+	golden.Equal(t, "demo.txt", out)
+	for _, want := range []string{"invented", "mirrored in both planes", "not a safety assessment"} {
 		require.Contains(t, out, want)
 	}
-	picture, err := os.ReadFile(figure)
-	require.NoError(t, err)
-	require.Contains(t, string(picture), "plane 90-270")
 }
 
+func TestPictures(t *testing.T) {
+	dir := t.TempDir()
+	for _, ext := range []string{".svg", ".png", ".pdf"} {
+		figure := filepath.Join(dir, "polar"+ext)
+		golden.Print(t, with(""), "-figure", figure)
+		picture, err := os.ReadFile(figure)
+		require.NoError(t, err)
+		require.Greater(t, len(picture), 2000)
+		if ext == ".svg" {
+			require.Contains(t, string(picture), "plane 90-270")
+		}
+	}
+}
+
+// An even source all round: half of its 4π lm go down, in every system of angles
+// and wherever the table breaks.
 func TestFluxBelowTheHorizontal(t *testing.T) {
-	// An even source all round: half of its 4π lm go down.
-	w := lighting.Web{Coordinates: lighting.TypeC, Vertical: []float64{0, 180}, Horizontal: []float64{0}, Intensity: [][]float64{{1, 1}}}
-	table, err := lighting.NewTable(w)
+	for _, c := range []struct {
+		w    lighting.Web
+		want float64
+	}{
+		{lighting.Web{Coordinates: lighting.TypeC, Vertical: []float64{0, 180}, Horizontal: []float64{0}, Intensity: [][]float64{{1, 1}}}, 2 * math.Pi},
+		{lighting.Web{Coordinates: lighting.TypeC, Vertical: []float64{90, 180}, Horizontal: []float64{0}, Intensity: [][]float64{{1, 1}}}, 0},
+		{lighting.Web{Coordinates: lighting.TypeC, Vertical: []float64{0, 90}, Horizontal: []float64{0}, Intensity: [][]float64{{1, 1}}}, 2 * math.Pi},
+		{lighting.Web{Coordinates: lighting.TypeA, Vertical: []float64{-90, 90}, Horizontal: []float64{-90, 90}, Intensity: [][]float64{{1, 1}, {1, 1}}}, math.Pi},
+		{lighting.Web{Coordinates: lighting.TypeB, Vertical: []float64{-90, 90}, Horizontal: []float64{-90, 90}, Intensity: [][]float64{{1, 1}, {1, 1}}}, 2 * math.Pi},
+	} {
+		require.InDelta(t, c.want, below(c.w), 1e-12)
+		table, err := lighting.NewTable(c.w)
+		require.NoError(t, err)
+		require.LessOrEqual(t, below(c.w), table.Flux()*(1+1e-12))
+	}
+	table, err := lighting.NewTable(lighting.Web{Coordinates: lighting.TypeC, Vertical: []float64{0, 180}, Horizontal: []float64{0}, Intensity: [][]float64{{1, 1}}})
 	require.NoError(t, err)
-	require.InEpsilon(t, table.Flux()/2, flux(w, table, 90), 1e-6)
 	require.InDelta(t, 180, width(table, 0, 0.5), 1e-9)
 }
 
 func TestStandardInputWithoutSpectrum(t *testing.T) {
-	status, out, problems := call(t, string(demoFile), "-")
-	require.Equal(t, 0, status, problems)
-	require.Contains(t, out, "candela and lumens only")
+	require.Contains(t, golden.Print(t, with(string(demoFile)), "-"), "candela and lumens only")
+}
+
+// A file of the edition of 1986 with lamp data, tilt and oddities.
+func TestOddFile(t *testing.T) {
+	odd := "an old fixture\nTILT=INCLUDE\n1 2 0 90 1 0.9\n1 1000 1 2 1 1 1 -1 0 0\n1 1 0\n0 90\n0\n300 0\n7"
+	out := golden.Print(t, with(odd), "-")
+	golden.Equal(t, "odd.txt", out)
 }
 
 func TestWrongInputIsOneLine(t *testing.T) {
 	dir := t.TempDir()
 	bad := filepath.Join(dir, "bad.csv")
 	require.NoError(t, os.WriteFile(bad, []byte("400,1\n500;2\n"), 0o600))
-	for _, c := range [][]string{
-		{"", "nosuch.ies"}, {"", dir}, {"", "-"}, {"TILT=NONE\n1 -1 1 0", "-"}, {string(demoFile), "-spectrum", bad, "-"},
-		{"TILT=../secret\n1", "-"}, {"", "a", "b"}, {"", "-x"}, {"", "-figure", "x.bmp"}, {"", "-tilt", "nosuch"},
+	for _, c := range []struct {
+		stdin, say string
+		args       []string
+	}{
+		{"", "nosuch.ies", []string{"nosuch.ies"}},
+		{"", dir, []string{dir}},
+		{"", "standard input: LM-63 file: line 1: no line TILT=", []string{"-"}},
+		{"TILT=NONE\n1 -1 1 0", `LM-63 file: line 2: "0": the number of vertical angles must be a whole number from 2`, []string{"-"}},
+		{string(demoFile), "spectrum: line 2: \"500;2\" is not a wavelength", []string{"-spectrum", bad, "-"}},
+		{"TILT=../secret\n1", `line 1: "../secret": the tilt data are in another file`, []string{"-"}},
+		{"", `"b" is not understood`, []string{"a", "b"}},
+		{"", "-x", []string{"-x"}},
+		{"", "must end in .png, .svg or .pdf", []string{"-figure", "x.bmp"}},
+		{"", "nosuch", []string{"-tilt", "nosuch"}},
+		{"TILT=NONE\n1 -1 1 2 1 1 2 0 0 0 1 1 9 0 90 0 0 0", "the file holds no light", []string{"-figure", filepath.Join(dir, "dark.svg"), "-"}},
 	} {
-		status, out, problems := call(t, c[0], c[1:]...)
-		require.Equal(t, 2, status, c)
-		require.Empty(t, out)
-		require.Equal(t, 1, strings.Count(problems, "\n"), problems)
-		t.Log(problems)
+		golden.Refuse(t, with(c.stdin), c.args, "photometry: ", c.say)
 	}
-	status, out, _ := call(t, "", "-h")
-	require.Equal(t, 0, status)
-	require.Contains(t, out, "-spectrum")
+	require.NoFileExists(t, filepath.Join(dir, "dark.svg"))
+	require.Contains(t, golden.Print(t, with(""), "-h"), "-spectrum")
 }

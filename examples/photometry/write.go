@@ -2,7 +2,6 @@ package main
 
 import (
 	"fmt"
-	"io"
 	"math"
 	"strings"
 
@@ -10,7 +9,7 @@ import (
 	"cloche.example/lighting"
 )
 
-func write(out io.Writer, d input) {
+func write(d input) *report.Report {
 	var r report.Report
 	f, t := d.file, d.table
 	r.Title("What %s says", d.name)
@@ -24,9 +23,9 @@ func write(out io.Writer, d input) {
 		r.Text(l.Keyword, "", strings.ReplaceAll(l.Value, "\n", " / "))
 	}
 	r.Text("Luminous opening", "", f.Opening())
-	r.Value("Width, length, height: width", math.Abs(f.Width), 3, "m")
-	r.Value("length", math.Abs(f.Length), 3, "m")
-	r.Value("height", math.Abs(f.Height), 3, "m")
+	r.Value("Width of the opening", math.Abs(f.Width), 3, "m")
+	r.Value("Length of the opening", math.Abs(f.Length), 3, "m")
+	r.Value("Height of the opening", math.Abs(f.Height), 3, "m")
 	r.Value("Input power", f.InputPower, 1, "W")
 	if f.Tilt != nil {
 		last := len(f.Tilt.Angles) - 1
@@ -49,7 +48,7 @@ func write(out io.Writer, d input) {
 	r.Value("Greatest intensity", top, 1, "cd")
 	r.Value("Straight down", t.Intensity(0, 0), 1, "cd")
 	r.Value("Flux, exact integral of the table", t.Flux(), 1, "lm")
-	r.Value("of it below the horizontal", flux(f.Web, t, 90), 1, "lm")
+	r.Value("of it below the horizontal", below(f.Web), 1, "lm")
 	if lamps := f.LampLumens(); !math.IsNaN(lamps) {
 		r.Value("Flux over lumens of the lamps", t.Flux()/lamps, 4, "")
 	}
@@ -57,8 +56,8 @@ func write(out io.Writer, d input) {
 		r.Value("Luminous efficacy", t.Flux()/f.InputPower, 1, "lm/W")
 	}
 	for _, c := range []float64{0, 90} {
-		r.Value(fmt.Sprintf("Full angle at half of the greatest, plane %g-%g", c, c+180), width(t, c, 0.5), 0, "degree")
-		r.Value(fmt.Sprintf("Full angle at a tenth, plane %g-%g", c, c+180), width(t, c, 0.1), 0, "degree")
+		r.Value(fmt.Sprintf("Full angle at half of the plane's greatest, %g-%g", c, c+180), width(t, c, 0.5), 0, "degree")
+		r.Value(fmt.Sprintf("Full angle at a tenth of it, %g-%g", c, c+180), width(t, c, 0.1), 0, "degree")
 	}
 	photons(&r, d)
 
@@ -70,7 +69,7 @@ func write(out io.Writer, d input) {
 	}
 	r.Section("Cautions")
 	r.Note("Do not look into bright or narrow beams, and keep blue and ultraviolet light off eyes. What stands here is not a safety assessment.")
-	r.WriteTo(out)
+	return &r
 }
 
 func photons(r *report.Report, d input) {
@@ -91,67 +90,4 @@ func photons(r *report.Report, d input) {
 		r.Value("Share of the power that leaves as these photons", lighting.LightShare(e, s.PARPhotonsPerJoule()), 3, "")
 	}
 	r.Note("The spectrum is taken to be the same in every direction.")
-}
-
-// symmetry says what the horizontal angles stand for.
-func symmetry(w lighting.Web) string {
-	first, last := w.Horizontal[0], w.Horizontal[len(w.Horizontal)-1]
-	switch {
-	case w.Coordinates != lighting.TypeC && first == 0:
-		return "mirrored"
-	case w.Coordinates != lighting.TypeC:
-		return "no symmetry"
-	case last == 0:
-		return "the same all round"
-	case last == 90:
-		return "mirrored in both planes"
-	case last == 180:
-		return "mirrored in the plane 0-180"
-	case first == 90:
-		return "mirrored in the plane 90-270"
-	}
-	return "no symmetry"
-}
-
-// flux integrates the light within an angle from straight down, lm, on rings of
-// a quarter degree.
-func flux(w lighting.Web, t *lighting.Table, within float64) float64 {
-	if w.Coordinates == lighting.TypeC && w.Vertical[len(w.Vertical)-1] <= within {
-		return t.Flux()
-	}
-	const step = 0.25
-	sum := 0.0
-	for g := step / 2; g < within; g += step {
-		ring := 0.0
-		for c := 1.0; c < 360; c += 2 {
-			ring += t.Intensity(g, c) / 180
-		}
-		sum += 2 * math.Pi * ring * (math.Cos((g-step/2)*math.Pi/180) - math.Cos((g+step/2)*math.Pi/180))
-	}
-	return sum
-}
-
-// width is the full angle, degree, between the outermost directions of a plane
-// whose intensity is a share of the plane's greatest.
-func width(t *lighting.Table, c, share float64) float64 {
-	top := 0.0
-	at := func(g float64) float64 {
-		if g < 0 {
-			return t.Intensity(-g, c+180)
-		}
-		return t.Intensity(g, c)
-	}
-	for g := -90.0; g <= 90; g += 0.25 {
-		top = max(top, at(g))
-	}
-	if top == 0 {
-		return math.NaN()
-	}
-	low, high := 90.0, -90.0
-	for g := -90.0; g <= 90; g += 0.25 {
-		if at(g) >= share*top {
-			low, high = min(low, g), max(high, g)
-		}
-	}
-	return high - low
 }
