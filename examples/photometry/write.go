@@ -56,8 +56,8 @@ func write(d input) *report.Report {
 		r.Value("Luminous efficacy", t.Flux()/f.InputPower, 1, "lm/W")
 	}
 	for _, c := range []float64{0, 90} {
-		r.Value(fmt.Sprintf("Full angle at half of the plane's greatest, %g-%g", c, c+180), width(t, c, 0.5), 0, "degree")
-		r.Value(fmt.Sprintf("Full angle at a tenth of it, %g-%g", c, c+180), width(t, c, 0.1), 0, "degree")
+		r.Value(fmt.Sprintf("Full angle at half the peak, plane %g-%g", c, c+180), width(t, c, 0.5), 0, "degree")
+		r.Value(fmt.Sprintf("Full angle at a tenth of it, plane %g-%g", c, c+180), width(t, c, 0.1), 0, "degree")
 	}
 	photons(&r, d)
 
