@@ -88,8 +88,11 @@ const molarRest = 28.161 // kg/kmol, (28.965 - 0.2095 × 31.998)/0.7905
 
 // OxygenByMass returns the volume fraction of oxygen in dry air that holds the
 // given mass fraction of it, the rest being nitrogen: sources that state 23 %
-// by mass are followed so.
+// by mass are followed so. NaN for a fraction outside 0 to 1.
 func OxygenByMass(fraction float64) float64 {
+	if !(fraction >= 0 && fraction <= 1) {
+		return math.NaN()
+	}
 	o, n := fraction/molarO2, (1-fraction)/molarN2
 	return o / (o + n)
 }

@@ -259,9 +259,9 @@ func LeakageRule(airChanges, volume float64) float64 { return 0.33 * airChanges 
 
 // AirPasses returns how often an hour the house's air passes the heater, air
 // changes per hour, from the flow in m³/s and the house's volume in m³. NaN for
-// a volume that is not positive.
+// a negative flow and for a volume that is not positive.
 func AirPasses(flow, volume float64) float64 {
-	if !(volume > 0) {
+	if !(flow >= 0 && volume > 0) {
 		return math.NaN()
 	}
 	return flow * 3600 / volume

@@ -2,6 +2,7 @@ package airheat
 
 import (
 	"encoding/csv"
+	"math"
 	"os"
 	"strconv"
 	"testing"
@@ -38,5 +39,48 @@ func TestCoolDownAgainstMatrixExponential(t *testing.T) {
 		require.True(t, e.Reached)
 		require.InDelta(t, want, e.Time.Seconds(), 1e-5)
 		require.InDelta(t, v[14], e.State.Air, 1e-8)
+	}
+}
+
+// TestTransientsAgainstEigenvectorsInManyDigits: random, extreme and degenerate
+// houses, warmed and cooled.
+func TestTransientsAgainstEigenvectorsInManyDigits(t *testing.T) {
+	file, err := os.Open("testdata/transient.csv")
+	require.NoError(t, err)
+	defer file.Close()
+	r := csv.NewReader(file)
+	r.Comment = '#'
+	rows, err := r.ReadAll()
+	require.NoError(t, err)
+	require.Len(t, rows, 97)
+	for _, row := range rows[1:] {
+		var v [19]float64
+		for i := range v {
+			if row[i+1] == "never" {
+				v[i] = math.NaN()
+				continue
+			}
+			v[i], err = strconv.ParseFloat(row[i+1], 64)
+			require.NoError(t, err)
+		}
+		h := house(t, Nodes{AirCapacity: v[0], StructureCapacity: v[1], SoilCapacity: v[2], Cover: v[3], Leakage: v[4], AirStructure: v[5], AirSoil: v[6], StructureOutside: v[7], SoilDeep: v[8]})
+		d := Drive{Outside: v[9], Ramp: v[10], Deep: v[11]}
+		limit := time.Duration(v[16] * 1e9)
+		var e Event
+		start := h.Steady(d)
+		if row[0] == "warm" {
+			d.Heat = v[12]
+			e, err = h.WarmUp(d, v[15], limit)
+		} else {
+			e, err = h.CoolDown(d, v[13], v[14], v[15], limit)
+			d.Heat, start = h.HoldingHeat(d, v[13])
+			d.Heat *= v[14]
+		}
+		require.NoError(t, err)
+		require.InDelta(t, v[18], h.After(start, d, limit).Air, 1e-8, "%v", row)
+		require.Equal(t, !math.IsNaN(v[17]), e.Reached, "%v", row)
+		if e.Reached {
+			require.InDelta(t, v[17], e.Time.Seconds(), 1e-5, "%v", row)
+		}
 	}
 }

@@ -219,17 +219,6 @@ func TestPowerForWarmUpIsTheInverse(t *testing.T) {
 	require.ErrorIs(t, err, ErrNoSolution)
 }
 
-// TestWarmUpFromFiveToTwenty: a house of this kind warms from 5 to 20 °C in
-// about half an hour; common practice, no source.
-func TestWarmUpFromFiveToTwenty(t *testing.T) {
-	// 200 m² of floor, 480 m³ of air, a double film, light benches.
-	h := house(t, Nodes{AirCapacity: 6e5, StructureCapacity: 4e6, SoilCapacity: 2.5e7, Cover: 1300, Leakage: 160, AirStructure: 2000, AirSoil: 600, StructureOutside: 20, SoilDeep: 100})
-	e, err := h.Reach(Temperatures{5, 5, 5}, Drive{Heat: 60000, Outside: -5, Deep: 8}, AirNode, 20, Forever)
-	require.NoError(t, err)
-	require.True(t, e.Reached)
-	require.InDelta(t, 30, e.Time.Minutes(), 10)
-}
-
 func TestNodesReportAllFaults(t *testing.T) {
 	_, err := NewHouse(Nodes{AirCapacity: -1, Cover: math.NaN()})
 	require.ErrorIs(t, err, ErrRange)
