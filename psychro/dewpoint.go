@@ -52,9 +52,9 @@ func (s State) dewPoint(surface Surface) float64 {
 	case s.model == IdealGas:
 		return handbookTemperature(surface, e)
 	case surface == Ice:
-		return frostPoint(e, s.p)
+		return frostPoint(s.x, s.p)
 	default:
-		return liquidDewPoint(e, s.p)
+		return liquidDewPoint(s.x, s.p)
 	}
 }
 
@@ -68,42 +68,47 @@ const (
 	gl0, gl1, gl2, gl3, gl4 = 6.74153e-8, -2.50377e-7, 3.98092e-7, 8.13626e-7, -1.87333e-6
 )
 
-func frostPoint(e, p float64) float64 {
+// frostPoint takes the mole fraction of vapour.
+func frostPoint(x, p float64) float64 {
+	e := x * p
 	l := math.Log(e * (1 / triplePressure))
 	g := p*(gi0+l*(gi1+l*gi2)) + e*(gi3+l*gi4)
-	if !(l > -13) { // below the fit of the line over ice
+	if !(l > -13 && math.Abs(g) < 0.015) { // below the fit of the line over ice
 		return refineDewPoint(Ice, e, p)
 	}
-	u := iceInverse(l - g)
-	T := tripleKelvin / (1 + u)
-	return correctDewPoint(Ice, e, p, g, T, -(u+1)*(u+1)*(1/tripleKelvin)*iceLogDerivative(u))
+	// u need not be the inverse of l - g: by how much it is off counts like
+	// what g is off.
+	u := iceInverseGuess(l - g)
+	off := iceLog(u) - (l - g)
+	perT := (1 + u) * (1 / tripleKelvin)
+	slope := -(1 + u) * perT * iceLogDerivative(u)
+	logF, extra := enhancementSlope(Ice, perT, p, x*(1-g*(1-g/2*(1-g/3)))*(1+off), slope)
+	d := (g - off - logF) / (slope + extra)
+	if !(math.Abs(d) < 0.002) {
+		return refineDewPoint(Ice, e, p)
+	}
+	return tripleKelvin/(1+u-d*(1+u)*perT) - kelvin // one step of Newton, in 1/T
 }
 
-func liquidDewPoint(e, p float64) float64 {
+// liquidDewPoint takes the mole fraction of vapour.
+func liquidDewPoint(x, p float64) float64 {
+	e := x * p
 	b := math.Sqrt(math.Sqrt(e * 1e-6))
 	g := p*(gl0+b*(gl1+b*gl2)) + e*(gl3+b*gl4)
 	q := g / 4
-	b *= 1 - q*(1-q/2*(1-q/3*(1-q/4))) // exp(-g/4)
-	T, x := liquidTemperatureOf(b)
-	return correctDewPoint(Liquid, e, p, g, T, liquidLogSlope(T, x, b))
-}
-
-// correctDewPoint returns the dew point, °C, of vapour of pressure e in air of
-// pressure p, given T in K at which the saturation pressure is e exp(-g), and
-// the slope d ln ps/dT there: one step of Newton on ln(f ps), which is nearly
-// linear in 1/T; its slope in that measure falls by 0.1 % per K over liquid and
-// stands nearly still over ice.
-func correctDewPoint(surface Surface, e, p, g, T, slope float64) float64 {
-	logF, extra := enhancementSlope(surface, T, p, e*(1-g*(1-g/2*(1-g/3))), slope)
+	q = 1 - q*(1-q/2*(1-q/3*(1-q/4))) // exp(-g/4)
+	T, theta := liquidTemperatureOf(b * q)
+	perT := 1 / T
+	slope := liquidLogSlope(T, theta, b*q)
+	q *= q
+	logF, extra := enhancementSlope(Liquid, perT, p, x*(q*q), slope)
 	d := (g - logF) / (slope + extra)
 	if !(math.Abs(d) < 0.002 && math.Abs(g) < 0.015) {
-		return refineDewPoint(surface, e, p)
+		return refineDewPoint(Liquid, e, p)
 	}
-	drift := 0.0005 // half the relative fall of the slope in 1/T, per K
-	if surface == Ice {
-		drift = 0
-	}
-	return T + d*(1+d*(1/T+drift)) - kelvin
+	// One step of Newton on ln(f ps) in 1/T; its slope in that measure falls by
+	// 0.1 % per K.
+	return T + d*(1+d*(perT+0.0005)) - kelvin
 }
 
 // refineDewPoint solves the same equation by the inverse of the saturation
@@ -113,7 +118,7 @@ func refineDewPoint(surface Surface, e, p float64) float64 {
 	f := 1 + 4.2e-8*p
 	for range 20 {
 		t := pureTemperature(surface, e/f)
-		next := enhancement(surface, t+kelvin, p, e/f)
+		next := enhancement(surface, 1/(t+kelvin), p, e/f/p)
 		done := math.Abs(next-f) < 1e-13
 		f = next
 		if done {

@@ -16,14 +16,14 @@ func TestEnhancementSlope(t *testing.T) {
 					continue
 				}
 				f := func(at float64) float64 {
-					return math.Log(enhancement(s, at+kelvin, p, pureSaturation(s, at)))
+					return math.Log(enhancement(s, 1/(at+kelvin), p, pureSaturation(s, at)/p))
 				}
 				rise := iceLogSlope(at)
 				if s == Liquid {
 					root, x := liquidRoot(at + kelvin)
 					rise = liquidLogSlope(at+kelvin, x, root)
 				}
-				logF, slope := enhancementSlope(s, at+kelvin, p, pureSaturation(s, at), rise)
+				logF, slope := enhancementSlope(s, 1/(at+kelvin), p, pureSaturation(s, at)/p, rise)
 				require.InDelta(t, f(at), logF, 2e-11)
 				require.InDelta(t, (f(at+0.01)-f(at-0.01))/0.02, slope, 1e-6*math.Abs(slope)+1e-9)
 			}
@@ -35,9 +35,9 @@ func TestEnhancementSlope(t *testing.T) {
 func TestEnhancementSeries(t *testing.T) {
 	at, p := -100.0, 200e3
 	ps := iceSaturation(at)
-	logF, _ := enhancementSlope(Ice, at+kelvin, p, ps, iceLogSlope(at))
+	logF, _ := enhancementSlope(Ice, 1/(at+kelvin), p, ps/p, iceLogSlope(at))
 	require.InDelta(t, 0.0245, logF, 0.001)
-	require.InDelta(t, math.Log(enhancement(Ice, at+kelvin, p, ps)), logF, 1e-11)
+	require.InDelta(t, math.Log(enhancement(Ice, 1/(at+kelvin), p, ps/p)), logF, 1e-11)
 }
 
 // The molar volumes of the condensed phases from their densities: ice at 0 °C
@@ -60,7 +60,7 @@ func TestDewPointPaths(t *testing.T) {
 				if s == Ice {
 					quick = frostPoint
 				}
-				require.InDelta(t, refineDewPoint(s, e, p), quick(e, p), 3e-9, "%v %g %g", s, at, p)
+				require.InDelta(t, refineDewPoint(s, e, p), quick(e/p, p), 3e-9, "%v %g %g", s, at, p)
 			}
 		}
 	}
@@ -73,7 +73,7 @@ func TestDewPointGuesses(t *testing.T) {
 		for at := -60.0; at < 45; at++ {
 			s := SurfaceAt(at)
 			e := pureSaturation(s, at)
-			e *= enhancement(s, at+kelvin, p, e)
+			e *= enhancement(s, 1/(at+kelvin), p, e/p)
 			logF := math.Log(e / pureSaturation(s, at))
 			guess := 0.0
 			if s == Ice {

@@ -113,9 +113,22 @@ func LatentHeatOver(s Surface, t float64) float64 {
 	if !Temperatures.Contains(t) || !s.contains(t) {
 		return nan
 	}
-	T := t + kelvin
-	_, _, cww := caloric(100 / T)
-	return (vapourIdeal(T)+1e-6*cww*pureSaturation(s, t))/molarWater - RealGas.condensed(s, t)
+	_, _, cww := caloric(100 / (t + kelvin))
+	return latentOf(s, t, cww)
+}
+
+// latentOf takes water's B - T dB/dT, cm³/mol.
+func latentOf(s Surface, t, cww float64) float64 {
+	return (vapourIdeal(t+kelvin)+1e-6*cww*pureSaturation(s, t))/molarWater - RealGas.condensed(s, t)
+}
+
+// airHeat and vapourHeat are the slopes of airIdeal and vapourIdeal, J/(mol K).
+func airHeat(T float64) float64 {
+	return ha1 + T*(2*ha2+T*(3*ha3+T*(4*ha4+T*(5*ha5))))
+}
+
+func vapourHeat(T float64) float64 {
+	return hw1 + T*(2*hw2+T*(3*hw3+T*(4*hw4+T*(5*hw5))))
 }
 
 // heatCapacity is dh/dt at constant p and w, J/(kg K), per kg of dry air.
@@ -124,9 +137,12 @@ func (m Model) heatCapacity(t, p, x, w float64) float64 {
 		return heatAir + w*heatVapour
 	}
 	T := t + kelvin
-	air := ha1 + T*(2*ha2+T*(3*ha3+T*(4*ha4+T*5*ha5)))
-	vapour := hw1 + T*(2*hw2+T*(3*hw3+T*(4*hw4+T*5*hw5)))
-	caa, caw, cww := caloricSlope(100 / T)
+	daa, daw, dww := caloricSlope(100 / T)
+	return realHeatCapacityOf(T, p, x, mix(x, daa, daw, dww))
+}
+
+// realHeatCapacityOf takes the mixture's z d/dz of B - T dB/dT, cm³/mol.
+func realHeatCapacityOf(T, p, x, d float64) float64 {
 	xa := 1 - x
-	return (xa*air + x*vapour - p*1e-6/T*mix(x, caa, caw, cww)) / (molarAir * xa)
+	return (xa*airHeat(T) + x*vapourHeat(T) - p*1e-6/T*d) / (molarAir * xa)
 }

@@ -35,8 +35,7 @@ type Properties struct {
 // Properties returns all properties; what several share is computed once.
 func (s State) Properties() Properties {
 	logT := math.Log(s.t + kelvin)
-	h, v, entropy := s.energies(logT)
-	cp, latent := s.HeatCapacity(), s.LatentHeat()
+	h, v, entropy, cp, latent := s.energies(logT)
 	mu, k := s.transport()
 	q := Properties{
 		Temperature:              s.t,
@@ -68,16 +67,18 @@ func (s State) Properties() Properties {
 	return q
 }
 
-// energies returns enthalpy, volume and entropy, which share the virial
-// coefficients, given ln T.
-func (s State) energies(logT float64) (h, v, entropy float64) {
+// energies returns enthalpy, volume, entropy, heat capacity and latent heat,
+// which share the virial coefficients, given ln T.
+func (s State) energies(logT float64) (h, v, entropy, cp, latent float64) {
 	if s.model == IdealGas {
-		return s.Enthalpy(), s.SpecificVolume(), s.Entropy()
+		return s.Enthalpy(), s.SpecificVolume(), s.Entropy(), s.HeatCapacity(), s.LatentHeat()
 	}
 	T := s.t + kelvin
 	z := 100 / T
 	baa, baw, bww := virials(z)
 	caa, caw, cww := caloric(z)
-	b, c := mix(s.x, baa, baw, bww), mix(s.x, caa, caw, cww)
-	return realEnthalpyOf(T, s.p, s.x, c), realVolumeOf(T, s.p, s.x, b), s.realEntropyOf(b, c, logT)
+	daa, daw, dww := caloricSlope(z)
+	b, c, d := mix(s.x, baa, baw, bww), mix(s.x, caa, caw, cww), mix(s.x, daa, daw, dww)
+	return realEnthalpyOf(T, s.p, s.x, c), realVolumeOf(T, s.p, s.x, b), s.realEntropyOf(b, c, logT),
+		realHeatCapacityOf(T, s.p, s.x, d), latentOf(SurfaceAt(s.t), s.t, cww)
 }

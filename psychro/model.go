@@ -100,11 +100,11 @@ func (m Model) saturated(s Surface, t, p float64) float64 {
 	if m == IdealGas {
 		return handbookSaturation(s, t) / p
 	}
-	ps := pureSaturation(s, t)
-	if !(ps < p) {
-		return ps / p
+	r := pureSaturation(s, t) / p
+	if !(r < 1) {
+		return r
 	}
-	return enhancement(s, t+kelvin, p, ps) * ps / p
+	return enhancement(s, 1/(t+kelvin), p, r) * r
 }
 
 func ratioOf(x float64) float64    { return molarRatio * x / (1 - x) }

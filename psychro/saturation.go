@@ -155,8 +155,10 @@ func liquidTemperatureOf(beta float64) (T, x float64) {
 	f := n1*s + n4*beta + n7
 	g := n2*s + n5*beta + n8
 	d := 2 * g / (-f - math.Sqrt(f*f-4*ee*g))
-	h := n10 + d
-	return (h - math.Sqrt(h*h-4*(n9+n10*d))) / 2, d // eq. 31
+	// eq. 31: T - n10 = u with u + n9/u = d - n10 by its series, which the third
+	// term makes good to 1e-15: n9 is small.
+	v := n9 / (d - n10)
+	return d - v*(1+v*v*(1/n9)), d
 }
 
 // liquidLogSlope is d ln p/dT on the line of [IapwsIF07], 1/K, at T in K with
@@ -212,9 +214,13 @@ const v1, v2, v3, v4, v5 = -0.044453528, -1.8599071e-5, -2.8163202e-6, -1.250476
 // iceInverse returns u = 273.16/T - 1 with iceLog(u) = l: one step of Newton
 // squares the guess's error of 1e-6.
 func iceInverse(l float64) float64 {
-	s := l * l
-	u := l * (v1 + l*v2 + s*(v3+l*v4+s*v5))
+	u := iceInverseGuess(l)
 	return u - (iceLog(u)-l)/iceLogDerivative(u)
+}
+
+func iceInverseGuess(l float64) float64 {
+	s := l * l
+	return l * ((v1 + l*v2) + s*((v3+l*v4)+s*v5))
 }
 
 // iceTemperature solves [IapwsIce11] eq. 6 for the temperature: °C, from Pa.

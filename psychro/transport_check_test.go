@@ -10,11 +10,11 @@ import (
 )
 
 func vapourViscosity(T float64) float64 {
-	return vapourViscosityOf(criticalKelvin/T, math.Sqrt(T/criticalKelvin))
+	return vapourViscosityOf(criticalKelvin/T, math.Sqrt(T))
 }
 
 func vapourConductivity(T float64) float64 {
-	return vapourConductivityOf(criticalKelvin/T, math.Sqrt(T/criticalKelvin))
+	return vapourConductivityOf(criticalKelvin/T, math.Sqrt(T))
 }
 
 // Dilute water vapour. [IapwsCon11] table 4 gives 18.4341883 mW/(m K) at

@@ -46,20 +46,19 @@ func mix(x, aa, aw, ww float64) float64 {
 }
 
 // enhancement is the factor by which the vapour pressure of saturated air
-// exceeds the saturation pressure ps of pure water at T in K and p in Pa:
-// [HylWex83] eq. 18 with second virials alone, two passes from f = 1. Third
+// exceeds the saturation pressure r p of pure water, from 1/T in 1/K and p in
+// Pa: [HylWex83] eq. 18 with second virials alone, two passes from f = 1. Third
 // virials and Henry's law would move it by 0.006 % at most below 60 °C.
-func enhancement(s Surface, T, p, ps float64) float64 {
+func enhancement(s Surface, perT, p, r float64) float64 {
 	vc := volumeLiquid
 	if s == Ice {
 		vc = volumeIce
 	}
-	baa, baw, bww := virials(100 / T)
-	k := 1e-6 / (gasConstant * T)
-	pure := k * (p - ps) * (vc - bww)
-	mixed := k * p * (baa - 2*baw + bww)
-	r := ps / p
+	baa, baw, bww := virials(100 * perT)
+	k := 1e-6 / gasConstant * perT * p
 	xa := 1 - r
+	pure := k * xa * (vc - bww)
+	mixed := k * (baa - 2*baw + bww)
 	y := pure + mixed*xa*xa
 	xa = 1 - r*(1+y*(1+y/2))
 	y = pure + mixed*xa*xa
@@ -68,34 +67,34 @@ func enhancement(s Surface, T, p, ps float64) float64 {
 
 // enhancementSlope returns the logarithm of the factor and its derivative
 // d ln f/dT, 1/K, given the slope d ln ps/dT, 1/K.
-func enhancementSlope(s Surface, T, p, ps, slope float64) (logF, logSlope float64) {
-	perT := 1 / T
+func enhancementSlope(s Surface, perT, p, r, slope float64) (logF, logSlope float64) {
 	caa, caw, cww := caloric(100 * perT)
-	return enhancementSlopeOf(s, perT, p, ps, slope, caa, caw, cww)
+	return enhancementSlopeOf(s, perT, p, r, slope, caa, caw, cww)
 }
 
-// enhancementSlopeOf takes 1/T and what caloric returns at T.
-func enhancementSlopeOf(s Surface, perT, p, ps, slope, caa, caw, cww float64) (logF, logSlope float64) {
+// enhancementSlopeOf takes what caloric returns at T.
+func enhancementSlopeOf(s Surface, perT, p, r, slope, caa, caw, cww float64) (logF, logSlope float64) {
 	vc := volumeLiquid
 	if s == Ice {
 		vc = volumeIce
 	}
 	baa, baw, bww := virials(100 * perT)
-	k := 1e-6 / gasConstant * perT
+	k := 1e-6 / gasConstant * perT * p
 	b, c := baa-2*baw+bww, caa-2*caw+cww
-	pure, mixed := k*(p-ps)*(vc-bww), k*p*b
-	// dB/dT = (B - C)/T, and k goes as 1/T.
-	dPure := -pure*perT - k*ps*slope*(vc-bww) - k*(p-ps)*(bww-cww)*perT
-	dMixed := k * p * ((b - c) - b) * perT
-	r := ps / p
 	xa := 1 - r
-	y := pure + mixed*xa*xa
-	dy := dPure + dMixed*xa*xa - 2*mixed*xa*r*slope
+	pure, mixed := k*xa*(vc-bww), k*b
+	// dB/dT = (B - C)/T, and k goes as 1/T.
+	dPure := -pure*perT - k*(r*slope*(vc-bww)+xa*(bww-cww)*perT)
+	dMixed := -k * c * perT
+	square := xa * xa
+	y := pure + mixed*square
+	dy := dPure + dMixed*square - 2*mixed*xa*r*slope
 	g := 1 + y*(1+y/2)
 	dxa := -r * (slope*g + (1+y)*dy)
 	xa = 1 - r*g
-	y = pure + mixed*xa*xa
-	dy = dPure + dMixed*xa*xa + 2*mixed*xa*dxa
+	square = xa * xa
+	y = pure + mixed*square
+	dy = dPure + dMixed*square + 2*mixed*xa*dxa
 	// ln(1 + y + y²/2), to 1e-11 for the largest y in range, 0.025.
 	y2 := y * y
 	return y - y2*y*(1.0/6-y*(1.0/8-y*(1.0/20))), dy * (1 - y2/2*(1-y))
@@ -115,7 +114,7 @@ func EnhancementFactor(t, p float64) float64 {
 	if !(ps < p) {
 		return nan
 	}
-	return enhancement(s, t+kelvin, p, ps)
+	return enhancement(s, 1/(t+kelvin), p, ps/p)
 }
 
 // caloricSlope returns z d/dz of what caloric returns, cm³/mol: a term c z^k
