@@ -133,7 +133,7 @@ func (r OpeningRule) stop(opening, limit float64) float64 {
 	if n*r.Step > limit*(1+1e-12) {
 		n = math.Floor(limit / r.Step * (1 + 1e-12))
 	}
-	return math.Min(1, n*r.Step)
+	return math.Min(limit, n*r.Step)
 }
 
 // Move is a vent set by hand.

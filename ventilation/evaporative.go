@@ -151,6 +151,9 @@ func (d PadDesign) Size() (PadSize, error) {
 
 // checkAir refuses air outside the ranges of this package, and the zero State.
 func checkAir(field string, s psychro.State) error {
+	if TemperatureRange.Contains(s.Temperature()) && PressureRange.Contains(s.Pressure()) {
+		return nil
+	}
 	return errors.Join(
 		TemperatureRange.Check(field+".Temperature", s.Temperature()),
 		PressureRange.Check(field+".Pressure", s.Pressure()),

@@ -48,7 +48,9 @@ func AirViscosity(t float64) float64 {
 
 // PorosityModel names a published fit of permeability and inertial factor to
 // the porosity of woven screens. Screens of one porosity differ by a factor
-// of two with thread and weave: prefer measured values.
+// of two with thread and weave: prefer measured values. Against three screens
+// measured by [SenScreen16], taken as 0.5 mm thick, the fits give 0.30 to 0.65
+// of the discharge coefficient.
 type PorosityModel uint8
 
 // The fits.

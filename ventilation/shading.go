@@ -26,6 +26,9 @@ type Optics struct {
 func (o Optics) Absorptance() float64 { return 1 - o.Transmittance - o.Reflectance }
 
 func (o Optics) check(where string) error {
+	if ShareRange.Contains(o.Transmittance) && ShareRange.Contains(o.Reflectance) && ShareRange.Contains(o.Transmittance+o.Reflectance) {
+		return nil
+	}
 	return errors.Join(
 		ShareRange.Check(where+".Transmittance", o.Transmittance),
 		ShareRange.Check(where+".Reflectance", o.Reflectance),
