@@ -12,9 +12,18 @@ var (
 	Glass4 = Layer{Name: "glass", EmittanceOut: 0.84, EmittanceIn: 0.84, Thickness: 0.004, Conductivity: 1}
 	// PolycarbonateSkin is one wall of a hollow sheet, 0.5 mm.
 	PolycarbonateSkin = Layer{Name: "polycarbonate wall", EmittanceOut: 0.89, EmittanceIn: 0.89, Transmittance: 0.05, Thickness: 0.5e-3, Conductivity: 0.20}
+	// EVAFilm is film of ethylene-vinyl acetate, 0.18 mm.
+	EVAFilm = Layer{Name: "EVA film", EmittanceOut: 0.63, EmittanceIn: 0.63, Transmittance: 0.30, Thickness: 0.18e-3, Conductivity: 0.34}
 	// AluminisedScreen is a closed screen, bright face outward.
 	AluminisedScreen = Layer{Name: "aluminised screen", EmittanceOut: 0.30, EmittanceIn: 0.60, Transmittance: 0.05, Thickness: 0.2e-3, Conductivity: 0.2, Leakage: 0.0005}
+	// OpenScreen is an aluminised screen with open strips, bright face outward.
+	OpenScreen = Layer{Name: "open aluminised screen", EmittanceOut: 0.30, EmittanceIn: 0.60, Transmittance: 0.05, Thickness: 0.2e-3, Conductivity: 0.2, Openness: 0.4, Leakage: 0.01}
+	// ClearScreen is a closed woven screen that lets light through.
+	ClearScreen = Layer{Name: "clear screen", EmittanceOut: 0.55, EmittanceIn: 0.55, Transmittance: 0.35, Thickness: 0.2e-3, Conductivity: 0.2, Leakage: 0.001}
 )
+
+// Screens returns the ready-made screens, for WithScreen.
+func Screens() []Layer { return []Layer{AluminisedScreen, OpenScreen, ClearScreen} }
 
 // ribFraction is the share of a hollow sheet's section that its ribs take
 // (from memory: 0.01 to 0.04).

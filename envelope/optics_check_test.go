@@ -18,6 +18,11 @@ func TestFresnelValues(t *testing.T) {
 		{Where: "DufBec13 from memory/ex 5.1.1 normal", In: []float64{1.526, 0}, Printed: "0.0434"},
 		{Where: "DufBec13 from memory/ex 5.1.1 60", In: []float64{1.526, 60}, Printed: "0.093"},
 	}, mean)
+	// Snell's law, as the ray in the sheet: Bouguer's path in the same example.
+	check.Run(t, []check.Row{{Where: "DufBec13 from memory/ex 5.1.1 refraction", Printed: "34.58"}},
+		func(...float64) float64 {
+			return math.Acos(-1/math.Log(Sheet{1.526, 1, 1}.Bouguer(60))) * 180 / math.Pi
+		})
 	check.Run(t, []check.Row{{Where: "AST1CAL equation file SCIFREFL/1.61 75", In: []float64{1.61, 75}, Printed: "27.1"}},
 		func(in ...float64) float64 { return 100 * mean(in...) })
 	require.True(t, math.IsNaN(mean(1.5, 91)))
@@ -55,6 +60,17 @@ func TestSheetValues(t *testing.T) {
 	one := stackOf(t, Sheet{1.526, 32, 0.0023})
 	check.Run(t, []check.Row{{Where: "DufBec13 from memory/ex 5.3.1", Printed: "0.768"}},
 		func(...float64) float64 { return one.At(60).Transmittance })
+	polarised := func(index int) float64 {
+		p, q := Fresnel(1.526, 60)
+		r, a := [2]float64{p, q}[index], Sheet{1.526, 32, 0.0023}.Bouguer(60)
+		return a * (1 - r) * (1 - r) / (1 - r*r*a*a)
+	}
+	const why = "the book works with rounded reflectances"
+	check.Run(t, []check.Row{
+		{Where: "DufBec13 from memory/ex 5.3.1 perpendicular", In: []float64{0}, Printed: "0.624", Tol: 0.001, Why: why},
+		{Where: "DufBec13 from memory/ex 5.3.1 parallel", In: []float64{1}, Printed: "0.912", Tol: 0.001, Why: why},
+	}, func(in ...float64) float64 { return polarised(int(in[0])) })
+	require.InDelta(t, (polarised(0)+polarised(1))/2, one.At(60).Transmittance, 1e-12)
 	check.Run(t, []check.Row{{Where: "DufBec13 from memory/ex 5.3.1 absorption", Printed: "0.914"}},
 		func(...float64) float64 { return Sheet{1.526, 32, 0.0023}.Bouguer(60) })
 }

@@ -92,7 +92,9 @@ const (
 
 // Solve returns the U-value by [EnGlass11] clauses 5 to 7. The error joins a
 // *RangeError for each field out of range.
-func (g SealedUnit) Solve() (SealedResult, error) {
+func (g SealedUnit) Solve() (SealedResult, error) { return g.solve(&standard) }
+
+func (g SealedUnit) solve(pc *constants) (SealedResult, error) {
 	if err := g.check(); err != nil {
 		return SealedResult{}, err
 	}
@@ -117,7 +119,7 @@ func (g SealedUnit) Solve() (SealedResult, error) {
 			r.Nusselt[i] = g.nusselt(s, dt)
 			r.HGas[i] = r.Nusselt[i] * s.Gas.Conductivity / s.Width // eq. 6
 			k := g.Mean + constant.ZeroCelsius
-			r.HRad[i] = 4 * constant.StefanBoltzmann * k * k * k / (1/s.Emittance[0] + 1/s.Emittance[1] - 1) // eq. 4
+			r.HRad[i] = 4 * pc.sigma * k * k * k / (1/s.Emittance[0] + 1/s.Emittance[1] - 1) // eq. 4
 			sum += 1 / (r.HGas[i] + r.HRad[i])
 		}
 		moved := 0.0

@@ -20,9 +20,10 @@ func TestSwinbankAgainstTheReferenceEngine(t *testing.T) {
 	require.InEpsilon(t, SwinbankIrradiance(10), standard.emission(Swinbank(10)), 0.01)
 	require.InDelta(t, 0.0552*math.Pow(283.15, 1.5)-273.15, Swinbank(10), 1e-9)
 	require.True(t, math.IsNaN(SwinbankIrradiance(60)))
-	// Gates 1980 writes the clear sky at 20 °C as 1.22 sigma T⁴ - 171: 339.1
-	// W/m²; Swinbank's other form is 9.36e-6 T². They lie 1 % apart.
-	require.InEpsilon(t, 1.22*5.673e-8*math.Pow(293, 4)-171, standard.emission(Swinbank(19.85)), 0.03)
+	// Gates 1980 writes the clear sky as 1.22 sigma T⁴ - 171, at 293 K 339.0856
+	// W/m²: another fit.
+	check.Run(t, []check.Row{{Where: "Gates 1980/293 K", Printed: "339.0856", Tol: 4, Why: "a rival fit of the clear sky, a per cent apart"}},
+		func(...float64) float64 { return SwinbankIrradiance(293 - 273.15) })
 	check.Run(t, []check.Row{{Where: "open documentation/emissivity form", Printed: "9.36e-6", Tol: 1e-7, Why: "two published constants of one fit, 0.8 % apart"}},
 		func(...float64) float64 { return math.Pow((Swinbank(26.85)+273.15)/300/math.Sqrt(300), 4) })
 	require.True(t, math.IsNaN(Swinbank(60)))
@@ -76,35 +77,4 @@ func TestInsideCorrelations(t *testing.T) {
 	require.InDelta(t, 2.2*math.Pow(10, 0.33), InsideBaille.Coefficient(15, 5, 30, 1, 101325), 1e-12)
 	require.True(t, math.IsNaN(InsideGiven.Coefficient(15, 5, 30, 1, 101325)))
 	require.True(t, math.IsNaN(InsideISO6946.Coefficient(15, 5, 30, 0, 101325)))
-}
-
-// The table can be read and holds what the ready-made covers use.
-func TestMaterials(t *testing.T) {
-	names := map[string]Material{}
-	for _, m := range Materials() {
-		require.NotEmpty(t, m.Values, m.Name)
-		names[m.Name] = m
-		for _, v := range m.Values {
-			require.LessOrEqual(t, v.Low, v.Typical, m.Name)
-			require.LessOrEqual(t, v.Typical, v.High, m.Name)
-			require.NotEmpty(t, v.Source, m.Name)
-		}
-	}
-	for name, l := range map[string]Layer{"clear polyethylene film": ClearFilm, "infrared-absorbing polyethylene film": InfraredFilm,
-		"ETFE film": FluoropolymerFilm, "soda-lime glass": Glass4} {
-		for p, v := range map[Property]float64{PropThickness: l.Thickness, PropConductivity: l.Conductivity, PropEmittance: l.EmittanceOut, PropTransmittance: l.Transmittance} {
-			got, ok := names[name].Get(p)
-			require.True(t, ok, name)
-			require.Equal(t, v, got.Typical, name)
-		}
-	}
-	_, ok := names["steel"].Get(PropLight)
-	require.False(t, ok)
-	for _, c := range Covers() {
-		require.Positive(t, c.Cover.Len(), c.Name)
-		require.True(t, c.Light > 0 && c.Light <= 1)
-	}
-	glass := SingleGlass()
-	require.Equal(t, Glass4, glass.Layer(0))
-	require.InDelta(t, 0.02*0.20/0.005, TwinWall6().gaps[0].Bridge, 1e-12)
 }

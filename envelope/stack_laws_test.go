@@ -195,34 +195,6 @@ func TestScreen(t *testing.T) {
 	require.InDelta(t, s.FluxIn, s.InConvective+s.InRadiative+s.InLatent+s.InLeakage, 1e-12)
 }
 
-// Bands of extension services for whole covers, in W/(m² K): 1.0 to 1.2
-// Btu/(h ft² °F) for a single cover, 0.6 to 0.7 for an inflated double film
-// (extension.org), stated for design winds; here a roof of 30 degree under an
-// overcast sky at 6.7 m/s, the faces wet as they are in use. 10 % is left
-// around the band, which states neither wind nor sky. Beside it the same cover
-// under a clear sky, which no table value can hold.
-func TestExtensionServiceBands(t *testing.T) {
-	const btu = 5.678263
-	k := DefaultConditions()
-	k.Inside, k.InsideRadiant, k.Outside, k.Sky, k.Ground, k.Wind = 15, 15, -10, -10, -10, 6.7
-	u := func(c Cover) float64 { return solved(t, c, k).UAir / btu }
-	require.InDelta(t, 1.1, u(mustCover(t, []Layer{Glass4})), 0.2)
-	wetFilm := Layer{EmittanceOut: 0.91, EmittanceIn: 0.95, Thickness: 0.15e-3, Conductivity: 0.33}
-	require.InDelta(t, 1.1, u(mustCover(t, []Layer{wetFilm})), 0.25)
-	require.InDelta(t, 0.65, u(mustCover(t, []Layer{ClearFilm, wetFilm}, Gap{Width: 0.1})), 0.12)
-	require.InDelta(t, 0.62, u(TwinWall6()), 0.1)
-	require.InDelta(t, 0.42, u(TripleWall16()), 0.05)
-	// Film: from 5.7 with a sky at air temperature in calm to 10 under a clear
-	// sky in wind.
-	k.Tilt = 30
-	k.Wind = 0
-	calm := solved(t, SingleFilm(), k).U
-	k.Wind, k.Sky = 6.7, -31
-	windy := solved(t, SingleFilm(), k).U
-	require.InDelta(t, 5.7, calm, 0.4)
-	require.InDelta(t, 10, windy, 0.8)
-}
-
 func TestBadCover(t *testing.T) {
 	_, err := NewCover([]Layer{
 		{EmittanceOut: 0.7, EmittanceIn: 1.2, Transmittance: 0.5, Thickness: -1, Conductivity: 0, Openness: 2, Leakage: 1},

@@ -1,0 +1,164 @@
+package envelope
+
+import (
+	"strings"
+	"testing"
+
+	"github.com/stretchr/testify/require"
+)
+
+// Every value has a source, a unit and a range that holds its typical value
+// and makes sense; fractions of one material leave room for each other.
+func TestMaterials(t *testing.T) {
+	limits := map[Property]Range{
+		PropThickness: ThicknessRange, PropConductivity: ConductivityRange, PropEmittance: FractionRange, PropTransmittance: FractionRange,
+		PropLight: FractionRange, PropIndex: IndexRange, PropResistance: ResistanceRange, PropU: URange,
+		PropOpenness: FractionRange, PropLeakage: LayerLeakageRange, PropSaving: FractionRange, PropRetained: FractionRange,
+	}
+	names := map[string]bool{}
+	for _, m := range Materials() {
+		require.NotEmpty(t, m.Values, m.Name)
+		require.False(t, names[m.Name], m.Name)
+		names[m.Name] = true
+		seen := map[Property]bool{}
+		for _, v := range m.Values {
+			require.False(t, seen[v.Of], m.Name)
+			seen[v.Of] = true
+			require.LessOrEqual(t, v.Low, v.Typical, m.Name)
+			require.LessOrEqual(t, v.Typical, v.High, m.Name)
+			require.NotEmpty(t, strings.TrimSpace(v.Source), m.Name)
+			r, known := limits[v.Of]
+			require.True(t, known, m.Name)
+			require.True(t, r.Contains(v.Low) && r.Contains(v.High), "%s: %+v", m.Name, v)
+			require.Equal(t, r.Unit, v.Of.Unit(), m.Name)
+		}
+		e, hasE := m.Get(PropEmittance)
+		tau, hasT := m.Get(PropTransmittance)
+		if hasE && hasT {
+			require.LessOrEqual(t, e.Typical+tau.Typical, 1.0, m.Name)
+		}
+	}
+	require.Empty(t, Property(99).Unit())
+}
+
+// The ready-made layers are the typical values of the table.
+func TestLayersAreOfTheTable(t *testing.T) {
+	table := map[string]Material{}
+	for _, m := range Materials() {
+		table[m.Name] = m
+	}
+	for name, l := range map[string]Layer{"clear polyethylene film": ClearFilm, "infrared-absorbing polyethylene film": InfraredFilm,
+		"ETFE film": FluoropolymerFilm, "EVA film": EVAFilm, "soda-lime glass": Glass4,
+		"aluminised screen, closed strips": AluminisedScreen, "aluminised screen, open strips": OpenScreen, "clear woven screen": ClearScreen} {
+		for p, v := range map[Property]float64{PropThickness: l.Thickness, PropConductivity: l.Conductivity, PropEmittance: l.EmittanceOut,
+			PropTransmittance: l.Transmittance, PropOpenness: l.Openness, PropLeakage: l.Leakage} {
+			got, ok := table[name].Get(p)
+			if !ok && (p == PropOpenness || p == PropLeakage) {
+				require.Zero(t, v, name)
+				continue
+			}
+			require.True(t, ok, name)
+			require.Equal(t, v, got.Typical, name)
+		}
+	}
+	sheet := table["twin-wall polycarbonate, 6 mm"]
+	for p, v := range map[Property]float64{PropConductivity: PolycarbonateSkin.Conductivity, PropEmittance: PolycarbonateSkin.EmittanceIn, PropTransmittance: PolycarbonateSkin.Transmittance} {
+		got, ok := sheet.Get(p)
+		require.True(t, ok)
+		require.Equal(t, v, got.Typical)
+	}
+	water, ok := table["water on the inner face"].Get(PropEmittance)
+	require.True(t, ok)
+	require.Equal(t, wetEmittance, water.Typical)
+	_, ok = table["steel"].Get(PropLight)
+	require.False(t, ok)
+	for _, c := range Covers() {
+		require.Positive(t, c.Cover.Len(), c.Name)
+		require.True(t, c.Light > 0 && c.Light <= 1)
+	}
+	require.InDelta(t, 0.02*0.20/0.005, TwinWall6().gaps[0].Bridge, 1e-12)
+}
+
+// Every ready-made screen saves below every single cover, the closed bright
+// one most.
+func TestScreensSave(t *testing.T) {
+	for _, cover := range []Cover{SingleFilm(), SingleInfraredFilm(), SingleGlass()} {
+		bare := solved(t, cover, night()).FluxIn
+		var with []float64
+		for _, s := range Screens() {
+			c, err := WithScreen(cover, s)
+			require.NoError(t, err)
+			with = append(with, solved(t, c, night()).FluxIn)
+			require.Less(t, with[len(with)-1], bare, s.Name)
+		}
+		require.Less(t, with[0], with[1])
+		require.Less(t, with[0], with[2])
+	}
+}
+
+// Values that were read in a source, as it prints them.
+func TestPublishedMaterials(t *testing.T) {
+	table := map[string]Material{}
+	for _, m := range Materials() {
+		table[m.Name] = m
+	}
+	for _, r := range []struct {
+		name               string
+		of                 Property
+		low, typical, high float64
+	}{
+		// EN ISO 10077-2:2003 and EN ISO 10456:2007, lists of conductivities; CIBSE Guide A for the other end.
+		{"clear polyethylene film", PropConductivity, 0.33, 0.33, 0.40},
+		{"infrared-absorbing polyethylene film", PropConductivity, 0.33, 0.33, 0.40},
+		{"soda-lime glass", PropConductivity, 1.0, 1.0, 1.05},
+		{"twin-wall polycarbonate, 6 mm", PropConductivity, 0.20, 0.20, 0.21},
+		{"acrylic sheet", PropConductivity, 0.18, 0.18, 0.20},
+		{"glass-reinforced polyester", PropConductivity, 0.40, 0.40, 0.40},
+		{"concrete, 1800 kg/m³", PropConductivity, 1.15, 1.15, 1.15},
+		{"concrete, 2000 kg/m³", PropConductivity, 1.35, 1.35, 1.35},
+		{"concrete, 2200 kg/m³", PropConductivity, 1.65, 1.65, 1.65},
+		{"concrete, 2400 kg/m³", PropConductivity, 2.00, 2.00, 2.00},
+		{"reinforced concrete, 1 % steel", PropConductivity, 2.3, 2.3, 2.3},
+		{"reinforced concrete, 2 % steel", PropConductivity, 2.5, 2.5, 2.5},
+		{"softwood, 500 kg/m³", PropConductivity, 0.12, 0.13, 0.13},
+		{"hardwood, 700 kg/m³", PropConductivity, 0.18, 0.18, 0.18},
+		{"steel", PropConductivity, 45, 50, 50},
+		{"aluminium", PropConductivity, 160, 160, 230},
+		{"expanded polystyrene", PropConductivity, 0.031, 0.037, 0.040},
+		{"soda-lime glass", PropEmittance, 0.837, 0.84, 0.90}, // EN 673; an open engine 0.84
+		{"soda-lime glass", PropIndex, 1.526, 1.526, 1.526},
+		{"soda-lime glass", PropLight, 0.88, 0.90, 0.94},
+		{"ETFE film", PropLight, 0.93, 0.94, 0.95},
+		{"ETFE film", PropIndex, 1.40, 1.40, 1.40},
+		// Hanson 1963, index of the long-wave held back at night.
+		{"clear polyethylene film", PropRetained, 0.26, 0.26, 0.26},
+		{"PVF film", PropRetained, 0.90, 0.90, 0.90},
+		{"polyester film", PropRetained, 0.87, 0.87, 0.87},
+		{"polystyrene film", PropRetained, 0.63, 0.63, 0.63},
+		{"soda-lime glass", PropRetained, 0.93, 0.93, 0.93},
+		// Trade data sheet of hollow sheets.
+		{"twin-wall polycarbonate, 4 mm", PropU, 0.72 * btu, 0.72 * btu, 0.72 * btu},
+		{"twin-wall polycarbonate, 6 mm", PropU, 0.62 * btu, 0.62 * btu, 0.62 * btu},
+		{"twin-wall polycarbonate, 8 mm", PropU, 0.60 * btu, 0.60 * btu, 0.60 * btu},
+		{"twin-wall polycarbonate, 10 mm", PropU, 0.56 * btu, 0.56 * btu, 0.56 * btu},
+		{"triple-wall polycarbonate, 16 mm", PropU, 0.42 * btu, 0.42 * btu, 0.42 * btu},
+		{"twin-wall polycarbonate, 4 mm", PropLight, 0.82, 0.82, 0.82},
+		{"twin-wall polycarbonate, 6 mm", PropLight, 0.78, 0.80, 0.82},
+		{"twin-wall polycarbonate, 8 mm", PropLight, 0.80, 0.80, 0.80},
+		{"twin-wall polycarbonate, 10 mm", PropLight, 0.80, 0.80, 0.80},
+		{"triple-wall polycarbonate, 16 mm", PropLight, 0.59, 0.72, 0.74},
+		// Measured savings of screens.
+		{"aluminised screen, closed strips", PropSaving, 0.50, 0.55, 0.60},
+		{"thermal screen, untight", PropSaving, 0.30, 0.30, 0.30},
+		{"polyethylene curtain", PropSaving, 0.33, 0.33, 0.33},
+		{"PVC curtain", PropSaving, 0.37, 0.37, 0.37},
+	} {
+		v, ok := table[r.name].Get(r.of)
+		require.True(t, ok, r.name)
+		require.InEpsilon(t, r.low, v.Low, 2.2e-3, r.name)
+		require.InEpsilon(t, r.typical, v.Typical, 2.2e-3, r.name)
+		require.InEpsilon(t, r.high, v.High, 2.2e-3, r.name)
+	}
+	infrared, _ := table["infrared-absorbing polyethylene film"].Get(PropTransmittance)
+	require.Equal(t, 0.08, infrared.Low)
+}
