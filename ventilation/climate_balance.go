@@ -42,6 +42,7 @@ type climateCase struct {
 	density        float64 // kg/m³, of the outside air
 	entering       float64 // °C, past the pad
 	enteringRatio  float64 // kg/kg, past the pad
+	enteringVapour float64 // Pa, past the pad
 	enteringHeat   float64 // J/(kg K), of it
 	opening        float64 // fraction
 
@@ -60,7 +61,8 @@ type climateCase struct {
 	residual         [5]float64
 	size             [5]float64
 	jacobian         [5][5]float64
-	lastFlow         float64 // kg/s
+	held             bool    // the inside temperature is given and its balance left open
+	lastFlow         float64 // kg/s of dry air
 	lastDrive        float64 // Pa
 }
 
@@ -100,6 +102,7 @@ func (c *Climate) prepare(k *climateCase, w *Weather, s *Setting) error {
 		}
 		k.entering, k.enteringRatio = pad.Out.State.Temperature(), pad.Out.State.HumidityRatio()
 	}
+	k.enteringVapour = k.pressure * k.enteringRatio / (vapourRatio + k.enteringRatio)
 	k.enteringHeat = HeatCapacityAir + vapourHeat*k.enteringRatio
 	if s.Opening == 0 && h.Air.fansAlone() {
 		return errShut
@@ -120,7 +123,7 @@ func (c *Climate) prepare(k *climateCase, w *Weather, s *Setting) error {
 		k.stomata = h.Crop.Stomata.still(k.sun.Leaf, h.Crop.CO2).Resistance
 	}
 	k.heat, k.moisture, k.mist = s.Heat, s.Moisture, s.Mist
-	k.lastDrive = math.NaN()
+	k.held, k.lastDrive = false, math.NaN()
 	return nil
 }
 
@@ -160,16 +163,15 @@ func (k *climateCase) exchange(x *climateNodes) float64 {
 func (k *climateCase) exchangeRate(x *climateNodes, m float64) float64 {
 	f := k.flow(x.air, x.vapour)
 	step := 1e-4*math.Abs(f.inside.rho-f.outside.rho) + 1e-9
-	g := f
-	g.inside = newAir(f.inside.rho + step)
-	g.buoyancy = (g.inside.rho - g.outside.rho) * constant.Gravity
-	n, _ := g.solve(k.lastDrive)
+	f.at(f.inside.rho + step)
+	n, _ := f.solve(k.lastDrive)
 	return (n - m) / step
 }
 
 // evaluate fills the five residuals at x, with m the flow of dry air, kg/s, the
-// size of the terms of each, and with derivatives their Jacobian, for which
-// rate is the derivative of m with the inside density.
+// size of the terms of each (of water: of what passes each surface both ways),
+// and with derivatives their Jacobian, for which rate is the derivative of m
+// with the inside density.
 //
 //	canopy: sun + long-wave = sensible + latent
 //	floor:  sun + long-wave = sensible + latent + ground
@@ -235,7 +237,7 @@ func (k *climateCase) evaluate(x *climateNodes, m, rate float64, derivatives boo
 		size[onCanopy] = k.canopySun + math.Abs(heat) + math.Abs(latent*vap) + math.Abs(up) + math.Abs(down)
 		r[onWater] += vap
 		r[onAir] += heat
-		size[onWater] += math.Abs(vap)
+		size[onWater] += y * (es + e)
 		size[onAir] += math.Abs(heat)
 		if derivatives {
 			j[onCanopy][onCanopy] = -heatC - latent*vapC - latentC*vap - 2*c.longwave*dc
@@ -288,7 +290,7 @@ func (k *climateCase) evaluate(x *climateNodes, m, rate float64, derivatives boo
 		size[onFloor] = k.floorSun + math.Abs(heat) + math.Abs(latent*vap) + math.Abs(ground*(x.floor-k.ground)) + math.Abs(down) + math.Abs(bare)
 		r[onWater] += vap
 		r[onAir] += heat
-		size[onWater] += math.Abs(vap)
+		size[onWater] += y * (es + e)
 		size[onAir] += math.Abs(heat)
 		if derivatives {
 			hf := h.FloorArea * h.Floor.Convection
@@ -333,7 +335,7 @@ func (k *climateCase) evaluate(x *climateNodes, m, rate float64, derivatives boo
 			r[onLining] += latent * vap
 			size[onLining] += latent * vap
 			r[onWater] -= vap
-			size[onWater] += vap
+			size[onWater] += y * (es + e)
 			if derivatives {
 				j[onLining][onLining] -= latent*y*slope + liquidHeat*vap
 				j[onLining][onWater] += latent * vapE

@@ -159,6 +159,12 @@ func (s *dryFlow) solve(near float64) (flow, pressure float64) {
 	return math.NaN(), math.NaN()
 }
 
+// at sets the density of the inside air, kg/m³, and leaves its humidity.
+func (s *dryFlow) at(density float64) {
+	s.inside = newAir(density)
+	s.buoyancy = (density - s.outside.rho) * constant.Gravity
+}
+
 // moistDensity returns the density, kg/m³, of air of temperature t, °C, and
 // vapour pressure e, Pa, at the pressure p, Pa: (p - e + eps e)/(R_da T), which
 // is (1 + W)/v of [AshHoF17] ch. 1 eq. 26.

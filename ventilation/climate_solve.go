@@ -1,6 +1,7 @@
 package ventilation
 
 import (
+	"errors"
 	"fmt"
 	"math"
 
@@ -11,309 +12,205 @@ import (
 // at which Newton's method ends: 1,000 times below what is promised.
 const climateClosure = 1e-12
 
+// errHot marks a flow too weak to keep the house within TemperatureRange.
+var errHot = fmt.Errorf("balance of heat and water: %w: the house would leave %g to %g °C", ErrNoSolution, TemperatureRange.Min, TemperatureRange.Max)
+
 // start returns the state from which Newton's method sets out: somewhat warmer
 // than the air that enters when the sun shines.
 func (k *climateCase) start() climateNodes {
 	h := &k.c.house
 	rise := 0.1 * (k.canopySun + k.floorSun + k.heat) / (h.FloorArea * 10)
 	rise = max(-8, min(8, rise))
-	t := k.entering + rise
+	t := min(TemperatureRange.Max, k.entering+rise)
 	x := climateNodes{air: t, canopy: t, floor: t + rise, lining: 0.5 * (t + k.outside)}
 	es, _ := saturation(t)
 	x.vapour = min(1.1*k.outsideVapour+50, 0.95*es)
 	return x
 }
 
-// newton solves the first n balances (four: the inside temperature stays; five:
-// it is sought) from x by Newton's method and returns the rate, W/K, at which
-// the surplus of heat of the inside air grows with its temperature, all other
-// balances kept. It reports false when it does not end at a closed balance.
-func (k *climateCase) newton(x *climateNodes, n int) (slope float64, ok bool) {
-	for range 60 {
-		m := k.exchange(x)
-		if math.IsNaN(m) {
-			return 0, false
-		}
-		k.evaluate(x, m, k.exchangeRate(x, m), true)
-		step, pivot := k.eliminate(n)
-		if k.closed(n, climateClosure) {
-			return pivot, true
-		}
-		if !k.advance(x, step, n) {
-			return 0, false
-		}
-	}
-	m := k.exchange(x)
-	k.evaluate(x, m, k.exchangeRate(x, m), true)
-	_, pivot := k.eliminate(n)
-	return pivot, k.closed(n, 100*climateClosure)
-}
-
-func (k *climateCase) closed(n int, share float64) bool {
-	for i := range n {
-		if !(math.Abs(k.residual[i]) <= share*k.size[i]) {
-			return false
-		}
-	}
-	return true
-}
-
-// eliminate solves the Jacobian's first n rows for the step to the root. The
-// nodes' balances are dominated by their diagonal, so that no rows need to be
-// exchanged, and what is left of the last diagonal is the slope of the air's
-// surplus. With four it returns that slope all the same.
-func (k *climateCase) eliminate(n int) (step [5]float64, slope float64) {
-	a, b := k.jacobian, k.residual
-	for i := range 4 {
-		inv := 1 / a[i][i]
-		for r := i + 1; r < 5; r++ {
-			f := a[r][i] * inv
-			if f == 0 {
-				continue
-			}
-			for c := i + 1; c < 5; c++ {
-				a[r][c] -= f * a[i][c]
-			}
-			b[r] -= f * b[i]
-		}
-	}
-	for i := n - 1; i >= 0; i-- {
-		s := -b[i]
-		for c := i + 1; c < n; c++ {
-			s -= a[i][c] * step[c]
-		}
-		step[i] = s / a[i][i]
-	}
-	return step, a[4][4]
-}
-
-// advance takes the step from x, shortened where it is long, and changes
-// between moist and saturated air. It reports false for a step that is no
-// number.
-func (k *climateCase) advance(x *climateNodes, step [5]float64, n int) bool {
-	const longest = 15 // K
-	most := 0.0
-	for _, i := range [4]int{onCanopy, onFloor, onLining, onAir} {
-		most = max(most, math.Abs(step[i]))
-	}
-	share := 1.0
-	if most > longest {
-		share = longest / most
-	}
-	if !(most < math.MaxFloat64) {
-		return false
-	}
-	limit := func(t float64) float64 { return max(climateLow, min(climateHigh, t)) }
-	x.canopy = limit(x.canopy + share*step[onCanopy])
-	x.floor = limit(x.floor + share*step[onFloor])
-	x.lining = limit(x.lining + share*step[onLining])
-	if n == 5 {
-		x.air = limit(x.air + share*step[onAir])
-	}
-	es, _ := saturation(x.air)
-	if x.wet {
-		x.vapour = es
-		x.drip += share * step[onWater]
-		if x.drip < 0 {
-			x.drip, x.wet = 0, false
-		}
-		return true
-	}
-	e := x.vapour + share*step[onWater]
-	switch {
-	case e <= 0 && step[onWater] < 0:
-		e = 0.25 * x.vapour
-	case e > es:
-		e, x.wet, x.drip = es, true, 0
-	}
-	x.vapour = e
-	return !math.IsNaN(e)
-}
-
-// surplus returns the heat, W, that the inside air at the temperature t, °C,
-// has left over when all other balances are closed; x holds the state found
-// and serves as the guess.
-func (k *climateCase) surplus(t float64, x *climateNodes) (float64, error) {
-	y := *x
-	y.air = t
-	if es, _ := saturation(t); y.wet || y.vapour > es {
-		y.vapour, y.wet, y.drip = 0.9*es, false, 0
-	}
-	if _, ok := k.newton(&y, 4); !ok {
-		y = *x
-		y.air = t
-		if err := k.settle(&y); err != nil {
-			return math.NaN(), err
-		}
-	}
-	*x = y
-	return k.residual[onAir], nil
-}
-
-// settle closes the balances of water and of the three surfaces at the inside
-// temperature of x by brackets alone: the surfaces by turns, each of which
-// rises strictly with the others from the cold end, inside a bracket on the
-// vapour pressure from dry to saturated air.
-func (k *climateCase) settle(x *climateNodes) error {
-	x.wet, x.drip = false, 0
-	es, _ := saturation(x.air)
-	var failed error
-	water := func(e float64) float64 {
-		x.vapour = e
-		if err := k.surfaces(x); err != nil {
-			failed = err
-			return math.NaN()
-		}
-		k.evaluate(x, k.exchange(x), 0, false)
-		return k.residual[onWater]
-	}
-	if left := water(es); left >= 0 {
-		x.wet, x.drip = true, left
-		k.evaluate(x, k.exchange(x), 0, false)
-		return failed
-	}
-	if failed == nil {
-		e, err := solve.Root(water, 0, es, 1e-13)
-		if err != nil && failed == nil {
-			return fmt.Errorf("balance of water: %w", err)
-		}
-		water(e)
-	}
-	return failed
-}
-
-// surfaces closes the balances of canopy, floor and lining at the inside air of
-// x.
-func (k *climateCase) surfaces(x *climateNodes) error {
-	nodes := [3]*float64{&x.canopy, &x.floor, &x.lining}
-	for _, n := range nodes {
-		*n = climateLow
-	}
-	m := k.exchange(x)
-	for range maxSteps {
-		moved := 0.0
-		for i, n := range nodes {
-			before := *n
-			f := func(t float64) float64 {
-				*n = t
-				k.evaluate(x, m, 0, false)
-				return k.residual[i]
-			}
-			t, err := solve.Root(f, climateLow, climateHigh, 1e-13)
-			if err != nil {
-				return fmt.Errorf("surfaces: %w", err)
-			}
-			*n = t
-			moved = max(moved, math.Abs(t-before))
-		}
-		if moved < 1e-12 {
-			return nil
-		}
-	}
-	return fmt.Errorf("surfaces: %w", ErrNotConverged)
-}
-
-// solve returns the steady state that a house reaches which starts with the air
-// that enters it, and the slope of its surplus.
-func (k *climateCase) solve() (climateNodes, float64, error) {
+// solve returns the steady state with the strongest flow of air, and reports
+// whether it is stable.
+func (k *climateCase) solve() (climateNodes, bool, error) {
 	x := k.start()
-	if slope, ok := k.newton(&x, 5); ok && slope < 0 && k.nearest(&x) && TemperatureRange.Contains(x.air) {
-		return x, slope, nil
+	if stable, ok := k.newton(&x, true); ok && stable && TemperatureRange.Contains(x.air) && k.strongest(&x) {
+		return x, true, nil
 	}
 	return k.search()
 }
 
-// nearest reports whether no other state can lie between x and the temperature
-// of the air that enters. None does when the flow is nowhere on the way
-// stronger than at x: the flow goes through one minimum at most between no
-// difference of density and that of x, so its two ends tell. None does either
-// while the difference of density still weakens the flow, as the stack that
-// works against the wind does before it takes over: on that side the heat
-// carried away bends down only once.
-func (k *climateCase) nearest(x *climateNodes) bool {
+// strongest reports whether no state can have a stronger flow of dry air than
+// the stable state x. With F the flow that a density of the inside air drives
+// and m the flow that, by heat and water, leaves that density, a state is a
+// zero of F - m, and as m grows the inside air goes from that of x to what
+// enters. None is stronger where F is nowhere on the way more than at x; nor
+// where F falls all the way to x, as while the stack works against the wind but
+// has not taken over: there F - m is concave in m and falls at x. F is looked at
+// in four places; without wind and fans it grows with the difference of
+// density, so that one will do.
+func (k *climateCase) strongest(x *climateNodes) bool {
+	const places = 4
+	m, p := k.lastFlow, k.lastDrive
+	at := moistDensity(x.air, x.vapour, k.pressure)
+	still := moistDensity(k.entering, k.enteringVapour, k.pressure)
+	f := k.flow(x.air, x.vapour)
+	more, falling, last := false, true, m
+	step := 1
 	if k.wind == 0 && !k.c.fans {
-		return true
+		step = places
 	}
-	m := k.lastFlow
-	f := k.flow(k.entering, k.outsideVapour)
-	still, _ := f.solve(k.lastDrive)
-	if still <= m {
-		return true
+	for i := step; i <= places; i += step {
+		g := f
+		g.at(at + (still-at)*float64(i)/places)
+		flow, drive := g.solve(p)
+		more = more || flow > m
+		falling = falling && flow >= last
+		last, p = flow, drive
 	}
-	rate := k.exchangeRate(x, m)
-	return (x.air > k.entering) == (rate > 0)
+	return !more || falling && k.wind > 0
 }
 
-// search finds the same state by steps from the air that enters to the first
-// change of sign of the surplus of heat, and a bracket.
-func (k *climateCase) search() (climateNodes, float64, error) {
+// most returns a flow, kg/s of dry air, that no inside air within
+// TemperatureRange drives: each element with all the pressure that wind, stack
+// and fans can leave across it.
+func (k *climateCase) most() float64 {
+	es, _ := saturation(TemperatureRange.Max)
+	sum := 0.0
+	for _, f := range [2]dryFlow{k.flow(TemperatureRange.Min, 0), k.flow(TemperatureRange.Max, min(es, 0.9*k.pressure))} {
+		low, high, open := f.bracket()
+		if !open {
+			continue
+		}
+		w := high - low
+		for i := range f.paths {
+			if e, open := f.element(i); open {
+				in, _, _ := e.flows(w, w, f.outside, f.inside)
+				_, out, _ := e.flows(-w, -w, f.outside, f.inside)
+				sum += max(in, out)
+			}
+		}
+	}
+	return sum
+}
+
+// search finds the state with the strongest flow from the most that can be
+// down: F - m is continuous in m, negative at the top and not negative at m = 0,
+// so that it always ends.
+func (k *climateCase) search() (climateNodes, bool, error) {
 	x := k.start()
-	a := k.entering
-	fa, err := k.surplus(a, &x)
-	if err != nil {
-		return x, 0, err
+	top := k.most()
+	b := top
+	if _, err := k.excess(b, &x); err != nil {
+		return x, false, err
 	}
-	way, end := 1.0, TemperatureRange.Max
-	if fa < 0 {
-		way, end = -1, TemperatureRange.Min
-	}
-	step := 0.02
-	for fa != 0 {
-		b := a + way*step
-		if (b-end)*way > 0 {
-			b = end
+	for a := b; a > 0; {
+		a *= 0.85
+		if a < 1e-7*top {
+			a = 0
 		}
-		fb, err := k.surplus(b, &x)
+		y := x
+		fa, err := k.excess(a, &y)
+		if errors.Is(err, errHot) {
+			// The last flow that the house stands may lie between.
+			return k.edge(a, b, x)
+		}
 		if err != nil {
-			return x, 0, err
+			return x, false, err
 		}
-		if (fa > 0) != (fb > 0) {
+		if fa >= 0 {
 			return k.between(a, b, x)
 		}
-		if b == end {
-			return x, 0, fmt.Errorf("balance of heat and water: %w: at %g °C inside %.4g W are still left over", ErrNoSolution, end, fb)
-		}
-		a, fa = b, fb
-		step = min(1.2*step, 2)
+		b, x = a, y
 	}
-	return k.between(a, a, x)
+	return k.between(b, b, x)
 }
 
-// between returns the state between the inside temperatures a and b, °C, at
-// which the surplus of heat changes its sign.
-func (k *climateCase) between(a, b float64, x climateNodes) (climateNodes, float64, error) {
+// edge looks for a state between the flow a, kg/s, at which the house is too
+// hot, and b, at which it is not.
+func (k *climateCase) edge(a, b float64, x climateNodes) (climateNodes, bool, error) {
+	for range 40 {
+		m := 0.5 * (a + b)
+		y := x
+		f, err := k.excess(m, &y)
+		switch {
+		case err != nil:
+			a = m
+		case f >= 0:
+			return k.between(m, b, x)
+		default:
+			b, x = m, y
+		}
+	}
+	return x, false, errHot
+}
+
+// excess closes all balances of heat and water for the flow m, kg/s of dry air,
+// and returns by how much the flow that the inside air then drives exceeds it.
+// x holds the state found and serves as the guess.
+func (k *climateCase) excess(m float64, x *climateNodes) (float64, error) {
+	k.lastFlow = m
+	y := *x
+	if y.wet {
+		es, _ := saturation(y.air)
+		y.vapour, y.wet, y.drip = 0.99*es, false, 0
+	}
+	if _, ok := k.newton(&y, false); !ok {
+		y = *x
+		if err := k.settle(&y); err != nil {
+			return math.NaN(), err
+		}
+	}
+	if !TemperatureRange.Contains(y.air) {
+		return math.NaN(), errHot
+	}
+	*x = y
+	f := k.flow(y.air, y.vapour)
+	driven, p := f.solve(k.lastDrive)
+	k.lastDrive = p
+	return driven - m, nil
+}
+
+// between returns the state between the flows a and b, kg/s, at which the flow
+// driven exceeds the flow by nothing.
+func (k *climateCase) between(a, b float64, x climateNodes) (climateNodes, bool, error) {
 	var failed error
-	t := a
+	m := a
 	if a != b {
-		f := func(t float64) float64 {
-			v, err := k.surplus(t, &x)
+		f := func(m float64) float64 {
+			v, err := k.excess(m, &x)
 			if err != nil {
 				failed = err
 			}
 			return v
 		}
 		var err error
-		if t, err = solve.Root(f, a, b, 1e-13); err != nil {
+		if m, err = solve.Root(f, a, b, 1e-14*b); err != nil {
 			if failed != nil {
 				err = failed
 			}
-			return x, 0, err
+			return x, false, err
 		}
 	}
-	if _, err := k.surplus(t, &x); err != nil {
-		return x, 0, err
+	if _, err := k.excess(m, &x); err != nil {
+		return x, false, err
 	}
-	// The last digits, and the slope.
+	// The last digits, and the stability.
 	y := x
-	if slope, ok := k.newton(&y, 5); ok && math.Abs(y.air-t) < 1e-6 {
-		return y, slope, nil
+	if stable, ok := k.newton(&y, true); ok && math.Abs(y.air-x.air) < 1e-5 {
+		return y, stable, nil
 	}
-	m := k.exchange(&x)
-	k.evaluate(&x, m, k.exchangeRate(&x, m), true)
-	_, slope := k.eliminate(5)
-	if !k.closed(5, 1e-9) {
-		return x, slope, fmt.Errorf("balance of heat and water: %w: near %g °C inside, residuals %.3g W canopy, %.3g W floor, %.3g W cover, %.3g kg/s water, %.3g W air",
-			ErrNotConverged, t, k.residual[onCanopy], k.residual[onFloor], k.residual[onLining], k.residual[onWater], k.residual[onAir])
+	stable := k.judge(&x)
+	if !k.closed(1e-9) {
+		return x, false, fmt.Errorf("balance of heat and water: %w: near %g °C inside, residuals %.3g W canopy, %.3g W floor, %.3g W cover, %.3g kg/s water, %.3g W air",
+			ErrNotConverged, x.air, k.residual[onCanopy], k.residual[onFloor], k.residual[onLining], k.residual[onWater], k.residual[onAir])
 	}
-	return x, slope, nil
+	return x, stable, nil
+}
+
+// judge evaluates the balances at x with the flow that x drives and reports
+// whether a small disturbance dies out.
+func (k *climateCase) judge(x *climateNodes) bool {
+	m := k.exchange(x)
+	k.evaluate(x, m, k.exchangeRate(x, m), true)
+	_, stable := k.eliminate()
+	return stable
 }

@@ -1,7 +1,6 @@
 package ventilation
 
 import (
-	"fmt"
 	"math"
 
 	"cloche.example/psychro"
@@ -69,8 +68,7 @@ type ClimateState struct {
 	HeatResidual  float64 // W, whole house: what its terms fail to balance
 	WaterResidual float64 // kg/s, whole house
 	NodeResidual  float64 // fraction, the largest imbalance of canopy, floor, cover, water and air over the terms of each
-	Slope         float64 // W/K, rate of the air's surplus of heat with its temperature; negative for a stable state
-	Stable        bool    // Slope is negative: a small disturbance dies out
+	Stable        bool    // a small disturbance of the flow dies out
 }
 
 // HeatIn returns the heat, W, that enters the inside: sun absorbed by canopy
@@ -93,8 +91,8 @@ func (s *ClimateState) WaterOut() float64 { return s.Condensed + s.Drip + s.ByAi
 
 // Solve returns the steady state of the house in the weather w under the
 // setting s: temperature, humidity and flow solved together. Where several
-// states exist it is the one nearest to the air that enters, which a house
-// reaches that has just been opened; States lists them all. The error joins the
+// states exist it is the one with the strongest flow, the coolest as a rule;
+// States lists them all. The error joins the
 // inputs outside their ranges; ErrNoSolution says that the house would pass
 // TemperatureRange; ErrNotConverged tells the residuals. It allocates nothing.
 func (c *Climate) Solve(w Weather, s Setting) (ClimateState, error) {
@@ -102,12 +100,12 @@ func (c *Climate) Solve(w Weather, s Setting) (ClimateState, error) {
 	if err := c.prepare(&k, &w, &s); err != nil {
 		return ClimateState{}, err
 	}
-	x, slope, err := k.solve()
+	x, stable, err := k.solve()
 	if err != nil {
 		return ClimateState{}, err
 	}
 	var out ClimateState
-	k.state(&out, &x, slope)
+	k.state(&out, &x, stable)
 	return out, nil
 }
 
@@ -123,19 +121,32 @@ func (c *Climate) HeatFor(w Weather, s Setting, temperature float64) (ClimateSta
 	if err := TemperatureRange.Check("temperature", temperature); err != nil {
 		return ClimateState{}, err
 	}
-	x := k.start()
-	k.heat = 0
-	left, err := k.surplus(temperature, &x)
+	x, stable, err := k.hold(temperature)
 	if err != nil {
 		return ClimateState{}, err
 	}
-	k.heat = -left
-	m := k.exchange(&x)
-	k.evaluate(&x, m, k.exchangeRate(&x, m), true)
-	_, slope := k.eliminate(5)
 	var out ClimateState
-	k.state(&out, &x, slope)
+	k.state(&out, &x, stable)
 	return out, nil
+}
+
+// hold returns the state with the inside temperature t, °C, and sets heat to
+// what this takes.
+func (k *climateCase) hold(t float64) (climateNodes, bool, error) {
+	k.held, k.heat = true, 0
+	x := k.start()
+	x.air = t
+	es, _ := saturation(t)
+	x.vapour = min(x.vapour, 0.95*es)
+	if stable, ok := k.newton(&x, true); !(ok && stable && k.strongest(&x)) {
+		var err error
+		if x, _, err = k.search(); err != nil {
+			return x, false, err
+		}
+	}
+	k.judge(&x)
+	k.heat, k.held = -k.residual[onAir], false
+	return x, k.judge(&x), nil
 }
 
 // PathsTo writes to dst the flow of moist air through each element of the
@@ -172,7 +183,7 @@ func (c *Climate) PathsTo(dst []PathFlow, w Weather, s Setting, state ClimateSta
 
 // state fills out from the solved unknowns x, term by term from their
 // definitions.
-func (k *climateCase) state(out *ClimateState, x *climateNodes, slope float64) {
+func (k *climateCase) state(out *ClimateState, x *climateNodes, stable bool) {
 	c := k.c
 	h := &c.house
 	m := k.exchange(x)
@@ -195,7 +206,7 @@ func (k *climateCase) state(out *ClimateState, x *climateNodes, slope float64) {
 		SunReflected: k.sun.Reflected*h.FloorArea + k.sun.Floor*(1-h.Floor.Absorptance)*h.FloorArea,
 		Heat:         k.heat, SkyLoss: k.skyLoss, SolAir: k.solAir,
 		Mist: k.mist, Moisture: k.moisture, Drip: x.drip,
-		Slope: slope, Stable: slope < 0,
+		Stable: stable,
 	}
 	out.AirChanges = AirChanges(out.Volume, h.Volume)
 	f := k.flow(t, e)
@@ -255,51 +266,49 @@ func (k *climateCase) state(out *ClimateState, x *climateNodes, slope float64) {
 }
 
 // States returns every steady state of the house in the weather w under the
-// setting s, coolest first. There is one in calm air. Wind that opposes the
-// stack can give three: a cool one with wind through the house, a hot one with
-// the stack reversed, and an unstable one between; which of the stable ones a
-// house takes depends on what went before. Two states that lie closer than the
-// steps of the search, 0.1 K, may pass unseen. Errors are those of Solve.
+// setting s, that with the strongest flow first, which is the coolest as a rule.
+// Mostly there is one. Wind that opposes the stack can give three: a cool one
+// with wind through the house, a hot one with the stack reversed, and an
+// unstable one between; so can, in calm air, mist and moist crops that cool the
+// air and make it lighter at once. Which of the stable ones a house takes
+// depends on what went before. Two states whose flows differ by less than a
+// hundredth may pass unseen. Errors are those of Solve.
 func (c *Climate) States(w Weather, s Setting) ([]ClimateState, error) {
 	var k climateCase
 	if err := c.prepare(&k, &w, &s); err != nil {
 		return nil, err
 	}
-	x := k.start()
-	var failed error
-	f := func(t float64) float64 {
-		v, err := k.surplus(t, &x)
-		if err != nil && failed == nil {
-			failed = err
-		}
-		return v
+	var states []ClimateState
+	add := func(x *climateNodes, stable bool) {
+		states = append(states, ClimateState{})
+		k.state(&states[len(states)-1], x, stable)
 	}
-	still := f(k.entering)
-	warm := allRoots(func(rise float64) float64 { return f(k.entering + rise) }, TemperatureRange.Max-k.entering)
-	cool := allRoots(func(fall float64) float64 { return f(k.entering - fall) }, k.entering-TemperatureRange.Min)
-	if failed != nil {
-		return nil, failed
+	first, stable, err := k.solve()
+	if err != nil {
+		return nil, err
 	}
-	var at []float64
-	for i := len(cool) - 1; i >= 0; i-- {
-		at = append(at, k.entering-cool[i].x)
-	}
-	if still == 0 {
-		at = append(at, k.entering)
-	}
-	for _, r := range warm {
-		at = append(at, k.entering+r.x)
-	}
-	if len(at) == 0 {
-		return nil, fmt.Errorf("balance of heat and water: %w: no state within %g to %g °C inside", ErrNoSolution, TemperatureRange.Min, TemperatureRange.Max)
-	}
-	states := make([]ClimateState, len(at))
-	for i, t := range at {
-		y, slope, err := k.between(t, t, x)
+	add(&first, stable)
+	// Weaker flows, in steps that narrow towards none.
+	top := k.lastFlow
+	x := first
+	const steps = 240
+	a, fa := top, 0.0
+	for i := steps - 1; i >= 0 && top > 0; i-- {
+		u := float64(i) / steps
+		b := top * u * u * u
+		y := x
+		fb, err := k.excess(b, &y)
 		if err != nil {
-			return nil, err
+			break // hotter than can be
 		}
-		k.state(&states[i], &y, slope)
+		if fb != 0 && fa != 0 && (fa < 0) != (fb < 0) || fb == 0 && i == 0 && fa < 0 {
+			z, stable, err := k.between(b, a, x)
+			if err != nil {
+				return nil, err
+			}
+			add(&z, stable)
+		}
+		a, fa, x = b, fb, y
 	}
 	return states, nil
 }

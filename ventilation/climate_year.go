@@ -167,11 +167,11 @@ func (c *Climate) hour(o *openings, state *ClimateState, hours *Hours, i int, s 
 	}
 	o.k.floorConductance = c.house.FloorArea * ground.conductance
 	if rule == nil {
-		x, slope, err := o.k.solve()
+		x, stable, err := o.k.solve()
 		if err != nil {
 			return err
 		}
-		o.k.state(state, &x, slope)
+		o.k.state(state, &x, stable)
 	} else {
 		kept, err := o.follow(state, rule)
 		if err != nil {
@@ -201,27 +201,18 @@ func (o *openings) follow(out *ClimateState, rule *Rule) (kept bool, err error) 
 		return p.Met, nil
 	}
 	base := o.k.heat
-	x := o.k.start()
-	o.k.heat = 0
-	left, err := o.k.surplus(rule.Warm, &x)
+	x, stable, err := o.k.hold(rule.Warm)
 	if err != nil {
 		return false, err
 	}
-	if -left-base <= rule.Heater {
-		o.k.heat = -left
-		m := o.k.exchange(&x)
-		o.k.evaluate(&x, m, o.k.exchangeRate(&x, m), true)
-		_, slope := o.k.eliminate(5)
-		o.k.state(out, &x, slope)
-		return true, nil
+	if kept = o.k.heat-base <= rule.Heater; !kept {
+		o.k.heat = base + rule.Heater
+		if x, stable, err = o.k.solve(); err != nil {
+			return false, err
+		}
 	}
-	o.k.heat = base + rule.Heater
-	x, slope, err := o.k.solve()
-	if err != nil {
-		return false, err
-	}
-	o.k.state(out, &x, slope)
-	return false, nil
+	o.k.state(out, &x, stable)
+	return kept, nil
 }
 
 // groundSeen is what the floor's surface sees below it in an hour.

@@ -31,12 +31,12 @@ func (o *openings) try(u float64, out *ClimateState) bool {
 		o.err = errShut
 		return false
 	}
-	x, slope, err := o.k.solve()
+	x, stable, err := o.k.solve()
 	if err != nil {
 		o.err = err
 		return false
 	}
-	o.k.state(out, &x, slope)
+	o.k.state(out, &x, stable)
 	return true
 }
 

@@ -1,0 +1,218 @@
+package ventilation
+
+import (
+	"fmt"
+	"math"
+
+	"cloche.example/internal/solve"
+)
+
+// newton closes the balances from x by Newton's method: all five, or the four
+// without the air's when its temperature is held. With free set the flow is the
+// one that the inside air drives; else it stays at lastFlow. It reports whether
+// a small disturbance of the state dies out, and false when it does not end at
+// closed balances.
+func (k *climateCase) newton(x *climateNodes, free bool) (stable, ok bool) {
+	for range 60 {
+		m, rate := k.lastFlow, 0.0
+		if free {
+			m = k.exchange(x)
+			rate = k.exchangeRate(x, m)
+		}
+		if math.IsNaN(m) {
+			return false, false
+		}
+		k.evaluate(x, m, rate, true)
+		step, stable := k.eliminate()
+		if k.closed(climateClosure) {
+			return stable, true
+		}
+		if !k.advance(x, step) {
+			return false, false
+		}
+	}
+	return false, false
+}
+
+// sought returns the number of balances to close.
+func (k *climateCase) sought() int {
+	if k.held {
+		return onAir
+	}
+	return onAir + 1
+}
+
+func (k *climateCase) closed(share float64) bool {
+	for i := range k.sought() {
+		if !(math.Abs(k.residual[i]) <= share*k.size[i]) {
+			return false
+		}
+	}
+	return true
+}
+
+// eliminate solves the Jacobian for the step to the root. At a given flow the
+// balances are dominated by their diagonal, so that no rows need to be
+// exchanged, and their determinant is negative; with the flow's own response it
+// turns positive where F - m of climateCase.strongest rises with m: there a
+// disturbance of the flow grows.
+func (k *climateCase) eliminate() (step [5]float64, stable bool) {
+	a, b := &k.jacobian, k.residual
+	n := k.sought()
+	sign := 1.0
+	for i := range n {
+		sign = math.Copysign(sign, sign*a[i][i])
+		inv := 1 / a[i][i]
+		for r := i + 1; r < n; r++ {
+			f := a[r][i] * inv
+			if f == 0 {
+				continue
+			}
+			for c := i + 1; c < n; c++ {
+				a[r][c] -= f * a[i][c]
+			}
+			b[r] -= f * b[i]
+		}
+	}
+	for i := n - 1; i >= 0; i-- {
+		s := -b[i]
+		for c := i + 1; c < n; c++ {
+			s -= a[i][c] * step[c]
+		}
+		step[i] = s / a[i][i]
+	}
+	return step, (sign < 0) == (n&1 == 1)
+}
+
+// advance takes the step from x, shortened where it is long, and changes
+// between moist and saturated air. It reports false for a step that is no
+// number.
+func (k *climateCase) advance(x *climateNodes, step [5]float64) bool {
+	const longest = 15 // K
+	most := max(math.Abs(step[onCanopy]), math.Abs(step[onFloor]), math.Abs(step[onLining]), math.Abs(step[onAir]))
+	if !(most < math.MaxFloat64) {
+		return false
+	}
+	share := 1.0
+	if most > longest {
+		share = longest / most
+	}
+	x.canopy = withinNodes(x.canopy + share*step[onCanopy])
+	x.floor = withinNodes(x.floor + share*step[onFloor])
+	x.lining = withinNodes(x.lining + share*step[onLining])
+	x.air = withinNodes(x.air + share*step[onAir]) // no step when held
+	es, _ := saturation(x.air)
+	if x.wet {
+		x.vapour = es
+		x.drip += share * step[onWater]
+		if x.drip < 0 {
+			x.drip, x.wet = 0, false
+		}
+		return !math.IsNaN(x.drip)
+	}
+	e := x.vapour + share*step[onWater]
+	switch {
+	case e <= 0 && step[onWater] < 0:
+		e = 0.25 * x.vapour
+	case e > es:
+		e, x.wet, x.drip = es, true, 0
+	}
+	x.vapour = e
+	return !math.IsNaN(e)
+}
+
+func withinNodes(t float64) float64 { return max(climateLow, min(climateHigh, t)) }
+
+// settle closes the balances at the flow lastFlow by brackets alone, each
+// inside the next: surfaces by turns, vapour pressure from dry to saturated
+// air, inside temperature. At a given flow each balance falls strictly with its
+// own unknown.
+func (k *climateCase) settle(x *climateNodes) error {
+	if k.held {
+		return k.settleWater(x)
+	}
+	var failed error
+	air := func(t float64) float64 {
+		x.air = t
+		if err := k.settleWater(x); err != nil {
+			failed = err
+			return math.NaN()
+		}
+		return k.residual[onAir]
+	}
+	const low, high = climateLow + 20, 90.0
+	t, err := solve.Root(air, low, high, 1e-13)
+	if failed != nil || err != nil {
+		return errHot
+	}
+	air(t)
+	return failed
+}
+
+// settleWater does it at the inside temperature of x.
+func (k *climateCase) settleWater(x *climateNodes) error {
+	x.wet, x.drip = false, 0
+	es, _ := saturation(x.air)
+	var failed error
+	water := func(e float64) float64 {
+		x.vapour = e
+		if err := k.settleSurfaces(x); err != nil {
+			failed = err
+			return math.NaN()
+		}
+		return k.residual[onWater]
+	}
+	// A sealed dry house keeps the humidity it was filled with.
+	if k.enteringVapour <= es && water(k.enteringVapour) == 0 {
+		return nil
+	}
+	if left := water(es); left >= 0 {
+		x.wet, x.drip = true, left
+		k.evaluate(x, k.lastFlow, 0, false)
+		return nil
+	}
+	if failed != nil {
+		return failed
+	}
+	e, err := solve.Root(water, 0, es, 1e-13)
+	if failed != nil {
+		return failed
+	}
+	if err != nil {
+		return fmt.Errorf("balance of water: %w", err)
+	}
+	water(e)
+	return failed
+}
+
+// settleSurfaces closes the balances of canopy, floor and lining at the inside
+// air of x: each rises strictly with the others, so that taking turns from the
+// cold end climbs to the one solution.
+func (k *climateCase) settleSurfaces(x *climateNodes) error {
+	nodes := [3]*float64{&x.canopy, &x.floor, &x.lining}
+	for _, n := range nodes {
+		*n = climateLow
+	}
+	for range maxSteps {
+		moved := 0.0
+		for i, n := range nodes {
+			before := *n
+			f := func(t float64) float64 {
+				*n = t
+				k.evaluate(x, k.lastFlow, 0, false)
+				return k.residual[i]
+			}
+			t, err := solve.Root(f, climateLow, climateHigh, 1e-13)
+			if err != nil {
+				return fmt.Errorf("a surface leaves %g to %g °C: %w", climateLow, climateHigh, err)
+			}
+			*n = t
+			moved = max(moved, math.Abs(t-before))
+		}
+		if moved < 1e-12 {
+			k.evaluate(x, k.lastFlow, 0, false)
+			return nil
+		}
+	}
+	return fmt.Errorf("surfaces: %w", ErrNotConverged)
+}
