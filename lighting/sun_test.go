@@ -161,3 +161,44 @@ func TestRefraction(t *testing.T) {
 	require.Equal(t, -6.0, TwilightElevation, "civil twilight, by definition")
 	require.InDelta(t, -(34.0+16.0)/60, RiseElevation, 5e-5, "34' of refraction and 16' of radius")
 }
+
+// At high latitudes every day of a year, against the sun sampled each 6 minutes
+// within 12 hours of its transit.
+func TestSunDayAtHighLatitudes(t *testing.T) {
+	for _, latitude := range []float64{-69, 66.3, 71} {
+		site, err := NewSite(latitude, 20, 0)
+		require.NoError(t, err)
+		kinds := map[string]int{}
+		for d := 1; d <= 365; d += 11 {
+			day, err := site.SunDay(time.Date(2025, 1, d, 0, 0, 0, 0, time.UTC), RiseElevation)
+			require.NoError(t, err)
+			up := 0
+			for m := -717; m < 720; m += 6 {
+				if site.Sun(day.Transit.Add(time.Duration(m)*time.Minute)).Elevation > RiseElevation {
+					up += 6
+				}
+			}
+			require.InDelta(t, up, day.Length.Minutes(), 8, "%g N day %d", latitude, d)
+			for _, at := range []time.Time{day.Rise, day.Set} {
+				if !at.IsZero() {
+					require.InDelta(t, RiseElevation, site.Sun(at).Elevation, 1e-4)
+				}
+			}
+			switch {
+			case day.Length == 0:
+				kinds["night"]++
+				require.True(t, day.Rise.IsZero() && day.Set.IsZero())
+			case day.Length == 24*time.Hour:
+				kinds["day"]++
+				require.True(t, day.Rise.IsZero() && day.Set.IsZero())
+			default:
+				kinds["both"]++
+			}
+		}
+		require.NotZero(t, kinds["day"])
+		require.NotZero(t, kinds["both"])
+		if math.Abs(latitude) > 68 {
+			require.NotZero(t, kinds["night"])
+		}
+	}
+}
