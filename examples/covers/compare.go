@@ -11,95 +11,119 @@ import (
 
 // row is one cover on the demo house.
 type row struct {
-	name  string
-	loss  float64 // W, through roof and walls
-	sky   float64 // W, part of it that the sky takes
-	u     float64 // W/(m² K), roof, air to air
-	uAir  float64 // W/(m² K), roof, sensible, without the sky's part
-	face  float64 // °C, coldest inner face
-	drip  float64 // fraction, humidity above which some face drips
-	water float64 // kg/h, condensate on roof and walls
-	light float64 // fraction, at normal incidence
+	name       string
+	loss       envelope.HouseLoss // on the night, wet where the dew point says so
+	dry        envelope.HouseLoss // the same with every face kept dry
+	airChanges float64            // per hour
+	uAir       float64            // W/(m² K), roof, dry, without the sky's part: what a table means
+	drip       float64            // fraction, humidity above which some facet drips
+	light      float64            // fraction, at normal incidence, mean over the cover; NaN with the screen drawn
 }
 
-// facets of the demo house above grade: tilt, area, length along the slope.
-type facet struct{ tilt, area, height float64 }
-
-func house() []facet {
-	rise := demo.RidgeHeight - demo.EaveHeight
-	slope := math.Hypot(demo.Span/2, rise)
-	tilt := math.Atan2(rise, demo.Span/2) * 180 / math.Pi
-	return []facet{
-		{tilt, 2 * slope * demo.Length, slope},
-		{90, 2 * demo.EaveHeight * demo.Length, demo.EaveHeight},
-		{90, 2 * demo.Span * (demo.EaveHeight + rise/2), demo.EaveHeight + rise/2},
-	}
+// table is the comparison.
+type table struct {
+	night night
+	sky   float64 // °C
+	shape envelope.Shape
+	rows  []row
 }
 
 // skyOf returns the sky temperature in °C for the night.
 func skyOf(n night) (float64, error) {
-	air, err := psychro.FromRelativeHumidity(n.outside, n.outsideHumidity, psychro.StandardPressure(demo.Altitude))
+	pressure := psychro.StandardPressure(demo.Altitude)
+	air, err := psychro.FromRelativeHumidity(n.outside, n.outsideHumidity, pressure)
 	if err != nil {
 		return 0, err
 	}
-	if err := (envelope.FractionRange).Check("cloud", n.cloud); err != nil {
+	if err := envelope.FractionRange.Check("cloud", n.cloud); err != nil {
 		return 0, err
 	}
 	dew := air.DewPoint()
 	if err := envelope.SkyDewPoint.Check("dew point outside", dew); err != nil {
 		return 0, err
 	}
-	clear := envelope.SkyEmissivity(dew, 0, psychro.StandardPressure(demo.Altitude))
+	clear := envelope.SkyEmissivity(dew, 0, pressure)
 	return envelope.SkyTemperatureOf(n.outside, envelope.CloudySky(clear, n.cloud, 1, 1000)), nil
 }
 
-// compare solves every cover on every facet.
-func compare(n night) ([]row, float64, error) {
-	sky, err := skyOf(n)
-	if err != nil {
-		return nil, 0, err
+// compare computes every candidate.
+func compare(n night) (table, error) {
+	t := table{night: n}
+	var err error
+	if t.sky, err = skyOf(n); err != nil {
+		return t, err
 	}
-	covers := envelope.Covers()
-	for _, i := range []int{0, 4, 2} {
-		screened, err := envelope.WithScreen(covers[i].Cover, envelope.AluminisedScreen)
+	if t.shape, err = demoShape(); err != nil {
+		return t, err
+	}
+	for _, c := range candidates() {
+		r, err := t.one(c)
 		if err != nil {
-			return nil, 0, err
+			return t, err
 		}
-		covers = append(covers, envelope.NamedCover{Name: covers[i].Name + ", screen drawn", Cover: screened})
+		t.rows = append(t.rows, r)
 	}
-	var rows []row
-	for _, c := range covers {
-		r := row{name: c.Name, light: c.Light, face: math.Inf(1), drip: math.Inf(1)}
-		if c.Light == 0 {
-			r.light = math.NaN()
-		}
-		for i, f := range house() {
-			k := envelope.DefaultConditions()
-			k.Inside, k.InsideRadiant, k.InsideHumidity = n.inside, n.inside, n.humidity
-			k.Outside, k.Ground, k.Sky, k.Wind = n.outside, n.outside, sky, n.wind
-			k.Pressure = psychro.StandardPressure(demo.Altitude)
-			k.Tilt, k.Height = f.tilt, f.height
-			dry, err := c.Cover.Solve(k)
-			if err != nil {
-				return nil, 0, err
-			}
-			r.drip = math.Min(r.drip, dry.DripHumidity)
-			k.InnerFace = envelope.InnerAuto
-			s, err := c.Cover.Solve(k)
-			if err != nil {
-				return nil, 0, err
-			}
-			r.loss += f.area * s.FluxIn
-			r.sky += f.area * s.SkyDriven
-			r.water += f.area * math.Max(0, s.Condensate) * 3600
-			r.face = math.Min(r.face, s.InnerTemperature)
-			if i == 0 {
-				r.u, r.uAir = s.U, s.UAir
-			}
-		}
-		rows = append(rows, r)
+	return t, nil
+}
+
+// one computes one candidate.
+func (t *table) one(c candidate) (row, error) {
+	r := row{name: c.name}
+	house, airChanges, err := build(t.shape, c)
+	if err != nil {
+		return r, err
 	}
-	return rows, sky, nil
+	r.airChanges = airChanges
+	n := t.night
+	k := envelope.DefaultHouseConditions()
+	k.Inside, k.InsideRadiant, k.InsideHumidity = n.inside, n.inside, n.humidity
+	k.Outside, k.Ground, k.Sky, k.Wind, k.OutsideHumidity = n.outside, n.outside, t.sky, n.wind, n.outsideHumidity
+	k.Pressure, k.ScreenDrawn = psychro.StandardPressure(demo.Altitude), c.screened
+	k.InnerFace = envelope.InnerAuto
+	if r.loss, err = house.Loss(k); err != nil {
+		return r, err
+	}
+	k.InnerFace = envelope.InnerDry
+	if r.dry, err = house.Loss(k); err != nil {
+		return r, err
+	}
+	r.drip, r.light = math.Inf(1), math.NaN()
+	for _, f := range r.dry.Facets {
+		r.drip = math.Min(r.drip, f.DripHumidity)
+		if f.Kind == envelope.Roof {
+			r.uAir = f.UAir
+		}
+	}
+	if !c.screened {
+		r.light = t.light(c)
+	}
+	return r, nil
+}
+
+// light is the mean of roof and walls over their area.
+func (t *table) light(c candidate) float64 {
+	sum, area := 0.0, 0.0
+	for _, f := range t.shape.Facets {
+		switch f.Kind {
+		case envelope.Roof:
+			sum += f.Area * c.roof.Light
+		case envelope.SideWall, envelope.EndWall:
+			sum += f.Area * c.walls.Light
+		default:
+			continue
+		}
+		area += f.Area
+	}
+	return sum / area
+}
+
+// skyShare is the part of a loss through the covers that the sky draws, NaN
+// where heat comes in.
+func skyShare(l envelope.HouseLoss) float64 {
+	if l.Cover <= 0 {
+		return math.NaN()
+	}
+	return l.CoverSky / l.Cover
 }
 
 // oneLine puts joined errors on one line.

@@ -1,6 +1,6 @@
 // Command covers compares covers and combinations of covers for one house:
-// what each loses on the design night, what share goes to the sky, at which
-// humidity it drips, and how much light it lets in.
+// what the house loses on the design night, what share goes to the sky, at
+// which humidity it drips, and how much light it lets in.
 //
 //	go run ./examples/covers
 //	go run ./examples/covers -outside -20 -cloud 0.5
@@ -51,17 +51,20 @@ func run(args []string, out, problems io.Writer) int {
 		fmt.Fprintf(problems, "covers: %q is not understood; -h explains\n", f.Arg(0))
 		return 2
 	}
-	rows, sky, err := compare(n)
+	t, err := compare(n)
 	if err != nil {
 		fmt.Fprintln(problems, "covers:", oneLine(err))
 		return 2
 	}
 	if n.figure != "" {
-		if err := draw(n.figure, rows); err != nil {
+		if err := draw(n.figure, t); err != nil {
 			fmt.Fprintln(problems, "covers:", err)
 			return 2
 		}
 	}
-	write(out, n, sky, rows)
+	if _, err := io.WriteString(out, write(t)); err != nil {
+		fmt.Fprintln(problems, "covers:", err)
+		return 1
+	}
 	return 0
 }

@@ -2,6 +2,8 @@ package main
 
 import (
 	"bytes"
+	"flag"
+	"math"
 	"os"
 	"path/filepath"
 	"testing"
@@ -11,23 +13,96 @@ import (
 	"cloche.example/internal/demo"
 )
 
-func TestDemoRunsAndSaysItIsInvented(t *testing.T) {
+var update = flag.Bool("update", false, "write the golden file anew")
+
+func TestDemo(t *testing.T) {
 	var out, problems bytes.Buffer
 	figure := filepath.Join(t.TempDir(), "covers.svg")
 	require.Equal(t, 0, run([]string{"-figure", figure}, &out, &problems))
 	require.Empty(t, problems.String())
 	require.Contains(t, out.String(), demo.Note)
-	require.Contains(t, out.String(), "double film, infrared inside")
 	info, err := os.Stat(figure)
 	require.NoError(t, err)
 	require.Greater(t, info.Size(), int64(1000))
+	golden := filepath.Join("testdata", "demo.txt")
+	if *update {
+		require.NoError(t, os.MkdirAll("testdata", 0o755))
+		require.NoError(t, os.WriteFile(golden, out.Bytes(), 0o644))
+	}
+	want, err := os.ReadFile(golden)
+	require.NoError(t, err)
+	require.Equal(t, string(want), out.String())
+}
+
+func demoNight() night {
+	return night{inside: demo.Inside, humidity: demo.InsideRH, outside: demo.OutsideDesign, outsideHumidity: demo.OutsideRH, wind: demo.Wind, cloud: demo.CloudCover}
+}
+
+func rowOf(t *testing.T, x table, name string) row {
+	t.Helper()
+	for _, r := range x.rows {
+		if r.name == name {
+			return r
+		}
+	}
+	t.Fatalf("no row %q", name)
+	return row{}
+}
+
+func TestCombinationsLieWhereTheyShould(t *testing.T) {
+	x, err := compare(demoNight())
+	require.NoError(t, err)
+	for _, r := range x.rows {
+		sum := 0.0
+		for _, term := range r.loss.Terms() {
+			sum += term.Loss
+		}
+		require.InDelta(t, r.loss.Total, sum, 1e-6, r.name)
+		require.InDelta(t, r.loss.Cover, r.loss.CoverAir+r.loss.CoverSky, 1e-6, r.name)
+		require.Zero(t, r.dry.Condensate)
+	}
+	mixed, film, sheet := rowOf(t, x, "single glass, twin-wall 10 mm walls"), rowOf(t, x, "single glass"), rowOf(t, x, "twin-wall sheet 10 mm")
+	require.Less(t, mixed.loss.Cover, film.loss.Cover)
+	require.Greater(t, mixed.loss.Cover, sheet.loss.Cover)
+	// Roof 2 sqrt(3.2² + 1.8²) 14.8 = 108.679 m²; walls 2 (14.8 1.3) + 2 (6.4 1.3 + 6.4 1.8/2) = 66.64.
+	require.InDelta(t, (108.679*0.90+66.64*0.80)/(108.679+66.64), mixed.light, 1e-5)
+	for name, bare := range map[string]string{"single film, screen drawn": "single film", "double film, screen drawn": "double film, infrared inside", "single glass, screen drawn": "single glass"} {
+		a, b := rowOf(t, x, name), rowOf(t, x, bare)
+		require.Less(t, a.loss.Total, b.loss.Total)
+		require.Equal(t, a.loss.Ground, b.loss.Ground)
+		require.True(t, math.IsNaN(a.light))
+	}
+	// A dry clear film sends a larger part to the sky than an opaque pane.
+	require.Greater(t, skyShare(rowOf(t, x, "single film").dry), 2*skyShare(rowOf(t, x, "single glass").dry))
+}
+
+// Under an overcast sky close to the ground hardly anything goes to the sky.
+func TestCloudsHoldTheHeat(t *testing.T) {
+	n := demoNight()
+	clear, err := compare(n)
+	require.NoError(t, err)
+	n.cloud = 1
+	overcast, err := compare(n)
+	require.NoError(t, err)
+	for i := range clear.rows {
+		require.Less(t, skyShare(overcast.rows[i].dry), 0.25*skyShare(clear.rows[i].dry), clear.rows[i].name)
+	}
+	n.outside, n.cloud = n.inside, 1
+	still, err := compare(n)
+	require.NoError(t, err)
+	require.NotContains(t, write(still), "NaN")
 }
 
 func TestWrongInputIsOneLine(t *testing.T) {
-	for _, args := range [][]string{{"-humidity", "60", "-wind", "-1"}, {"-cloud", "3"}, {"-outside", "x"}, {"more"}, {"-outside", "NaN"}, {"-figure", filepath.Join(t.TempDir(), "x.unknown")}} {
+	unknown := filepath.Join(t.TempDir(), "x.unknown")
+	for _, args := range [][]string{{"-humidity", "60", "-wind", "-1"}, {"-cloud", "3"}, {"-outside", "x"}, {"more"}, {"-outside", "NaN"}, {"-outside", "80"}, {"-no"}, {"-figure", unknown}, {"-figure", "no/such/directory/x.png"}} {
 		var out, problems bytes.Buffer
 		require.Equal(t, 2, run(args, &out, &problems), args)
 		require.Empty(t, out.String())
 		require.Equal(t, 1, bytes.Count(problems.Bytes(), []byte("\n")), problems.String())
 	}
+	require.NoFileExists(t, unknown)
+	var out, problems bytes.Buffer
+	require.Equal(t, 0, run([]string{"-h"}, &out, &problems))
+	require.Contains(t, out.String(), "-figure")
 }

@@ -1,108 +1,65 @@
 package main
 
 import (
-	"bytes"
-	"cmp"
-	"fmt"
-	"io"
 	"math"
-	"os"
-	"path/filepath"
-	"slices"
-	"strings"
-
-	"gonum.org/v1/plot"
-	"gonum.org/v1/plot/plotter"
-	"gonum.org/v1/plot/plotutil"
-	"gonum.org/v1/plot/vg"
 
 	"cloche.example/internal/demo"
 	"cloche.example/internal/report"
 )
 
-// write prints the comparison.
-func write(out io.Writer, n night, sky float64, rows []row) {
+// write returns the comparison as text.
+func write(t table) string {
 	var r report.Report
+	n := t.night
 	r.Title("Covers of one house on one night")
 	r.Note("%s", demo.Note)
 	r.Section("Night")
 	r.Value("inside air", n.inside, 1, "°C")
 	r.Value("relative humidity inside", 100*n.humidity, 0, "%")
 	r.Value("outside air and ground", n.outside, 1, "°C")
-	r.Value("sky (Berdahl and Martin, with clouds)", sky, 1, "°C")
+	r.Value("relative humidity outside", 100*n.outsideHumidity, 0, "%")
+	r.Value("sky (Berdahl and Martin, with clouds)", t.sky, 1, "°C")
 	r.Value("wind at the cover", n.wind, 1, "m/s")
-	area := 0.0
-	for _, f := range house() {
-		area += f.area
-	}
-	r.Value("cover above grade", area, 1, "m²")
-	r.Section("Covers")
-	header := []string{"cover", "loss W", "of first", "sky share", "U roof", "U dry air", "face °C", "drips above", "water kg/h", "light"}
-	var table [][]string
-	for _, c := range rows {
-		share := "-"
-		if c.loss > 0 {
-			share = report.Number(100*c.sky/c.loss, 0) + " %"
+	r.Section("House")
+	r.Value("floor", t.shape.FloorArea, 1, "m²")
+	r.Value("cover above grade", t.shape.CoverArea, 1, "m²")
+	r.Value("cover to floor", t.shape.CoverRatio, 2, "")
+	first := t.rows[0].loss
+	r.Value("ground and buried walls, in January", first.Ground.Total, 0, "W, in every row")
+	r.Value("door", first.Doors, 0, "W, in every row")
+	r.Section("Loss of the house")
+	number := report.Number
+	percent := func(v float64) string {
+		if math.IsNaN(v) || math.IsInf(v, 0) {
+			return "-"
 		}
+		return number(100*v, 0) + " %"
+	}
+	var lines [][]string
+	for _, x := range t.rows {
+		lines = append(lines, []string{x.name, number(x.loss.Total, 0), percent(x.loss.Total / first.Total), number(x.loss.Cover, 0), percent(skyShare(x.loss)),
+			number(x.dry.Cover, 0), percent(skyShare(x.dry)), number(x.loss.Leakage.Total, 0), number(x.airChanges, 2)})
+	}
+	r.Table([]string{"cover", "house W", "of first", "cover W", "to sky", "if dry W", "to sky", "leaks W", "changes/h"}, lines)
+	r.Section("Drops and light")
+	lines = nil
+	for _, x := range t.rows {
 		drip := "never"
-		if c.drip < 1 {
-			drip = report.Number(100*c.drip, 0) + " %"
+		if x.drip < 1 {
+			drip = number(100*x.drip, 0) + " %"
 		}
-		light := "-"
-		if !math.IsNaN(c.light) {
-			light = report.Number(100*c.light, 0) + " %"
+		coldest := math.Inf(1)
+		for _, f := range x.dry.Facets {
+			coldest = math.Min(coldest, f.InnerTemperature)
 		}
-		table = append(table, []string{c.name, report.Number(c.loss, 0), report.Number(100*c.loss/rows[0].loss, 0) + " %", share,
-			report.Number(c.u, 2), report.Number(c.uAir, 2), report.Number(c.face, 1), drip, report.Number(c.water, 1), light})
+		lines = append(lines, []string{x.name, number(x.uAir, 2), number(coldest, 1), drip, number(x.loss.Condensate, 1), percent(x.light)})
 	}
-	r.Table(header, table)
+	r.Table([]string{"cover", "U W/(m² K)", "face °C", "drips above", "water L/h", "light"}, lines)
 	r.Section("How to read it")
-	r.Note("Loss is through roof and walls above grade alone: ground, leakage, doors and frame come on top. Each face is wet where its dry temperature lies below the dew point inside, which closes clear film to long-wave radiation and adds latent heat. U roof divides the loss of the roof by the difference of air temperatures and holds the sky's part; U dry air leaves the sky and the latent heat out and is what a table of U-values means, W/(m² K). Drips above is the relative humidity inside above which the coldest dry face drips.")
-	r.Note("Light is for clean, dry covers at normal incidence, typical values; a drawn screen is for the night.")
+	r.Note("House is all of the loss: covers facet by facet, 4 %% for the frame, door, ground, leakage with its vapour. Cover is roof and walls alone, wet where the dry face lies below the dew point inside; water closes clear film to long-wave radiation, and sets its latent heat free. To sky is the part of it that a sky colder than the air draws. If dry is the same with every face kept dry. The frame comes on top.")
+	r.Note("U is that of the dry roof with the sky at air temperature: what a table of U-values means. Face is the coldest dry inner face; drips above is the humidity inside above which it drips. The water needs as much evaporation in the house; where soil and leaves give less, the humidity falls and with it the loss, towards that of the dry cover.")
+	r.Note("Air changes are typical of a new cover of the kind, from memory; they differ by a factor of two. Light is for clean, dry covers at normal incidence, the mean over the cover; a drawn screen is for the night, 200 mm below the cover and with a little leakage.")
 	r.Section("Cautions")
-	r.Note("A cover carries snow and wind, and screens and films burn: structure and fire follow local codes and a licensed engineer. Values of real covers differ by make and age; measure or ask for them.")
-	_, _ = r.WriteTo(out)
-}
-
-// draw writes a bar picture of the losses: what the air and what the sky
-// drives.
-func draw(file string, rows []row) error {
-	p := plot.New()
-	p.Title.Text = "Loss through the cover of the demo house (invented)"
-	p.X.Label.Text = "W"
-	p.X.Min = 0
-	p.X.Max = 1.05 * slices.MaxFunc(rows, func(a, b row) int { return cmp.Compare(a.loss, b.loss) }).loss
-	air, sky := make(plotter.Values, len(rows)), make(plotter.Values, len(rows))
-	names := make([]string, len(rows))
-	for i, r := range rows {
-		j := len(rows) - 1 - i
-		air[j], sky[j], names[j] = r.loss-r.sky, r.sky, r.name
-	}
-	first, err := plotter.NewBarChart(air, vg.Points(12))
-	if err != nil {
-		return err
-	}
-	second, err := plotter.NewBarChart(sky, vg.Points(12))
-	if err != nil {
-		return err
-	}
-	first.Horizontal, second.Horizontal = true, true
-	first.Color, second.Color = plotutil.Color(0), plotutil.Color(1)
-	second.StackOn(first)
-	top := p.X.Max
-	p.Add(first, second)
-	p.X.Max = top
-	p.Legend.Add("driven by the air", first)
-	p.Legend.Add("driven by the sky", second)
-	p.Legend.Top = false
-	p.NominalY(names...)
-	picture, err := p.WriterTo(18*vg.Centimeter, 12*vg.Centimeter, strings.TrimPrefix(filepath.Ext(file), "."))
-	if err != nil {
-		return fmt.Errorf("figure: %w", err)
-	}
-	var b bytes.Buffer
-	if _, err := picture.WriteTo(&b); err != nil {
-		return fmt.Errorf("figure: %w", err)
-	}
-	return os.WriteFile(file, b.Bytes(), 0o644)
+	r.Note("A cover carries snow and wind, and screens and films burn: structure and fire follow local codes and a licensed engineer. A screen drawn in snow keeps the roof cold and the snow on it. Values of real covers differ by make and age; measure or ask for them.")
+	return r.String()
 }
