@@ -11,16 +11,20 @@ import (
 type Branch struct {
 	Name     string    // for messages
 	Parent   int       // index of the branch it starts from, below its own; -1 for the one at the fan
-	Segments []Segment // ducts in series; junction losses stand in their Fittings
+	Segments []Segment // ducts in series; without a tee the losses at the branch's start stand in their Fittings
 	Static   float64   // Pa, pressure at the far end of a branch without children, above the house
+	Junction Junction  // how it leaves its parent: NoTee, StraightRun or SideBranch
+	Angle    float64   // degree between a SideBranch and its parent, 30 to 90; 0 for others
 }
 
 // Tree is a tree of duct branches from one fan to many outlets, checked by
-// NewTree. Turned round, an exhaust: flow and loss are the same.
+// NewTree. Turned round, an exhaust: flow and loss are the same, but for tees,
+// which are made for dividing flow.
 type Tree struct {
-	branches []Branch
-	systems  []System
-	children []int // count of each branch's
+	branches  []Branch
+	systems   []System
+	children  []int     // count of each branch's
+	sideRatio []float64 // of the tee a branch leaves from: side branch's area over the duct's
 }
 
 // BranchPressureRange is the range of Branch.Static.
@@ -60,14 +64,29 @@ func NewTree(branches ...Branch) (Tree, error) {
 	if err := errors.Join(faults...); err != nil {
 		return Tree{}, err
 	}
+	if err := t.checkTees(); err != nil {
+		return Tree{}, err
+	}
+	t.sideRatio = make([]float64, len(branches))
+	for i, b := range branches {
+		if b.Junction != SideBranch {
+			continue
+		}
+		for k := range branches { // the side branch and its straight run
+			if k > 0 && branches[k].Parent == b.Parent {
+				t.sideRatio[k] = t.teeRatio(i)
+			}
+		}
+	}
 	return t, nil
 }
 
 // BranchFlow is what one branch carries.
 type BranchFlow struct {
 	Flow float64 // m³/s, away from the fan; negative where a high Static drives it back
-	Loss float64 // Pa, in the branch's own segments
-	End  float64 // Pa, pressure at its far end above the house
+	Loss float64 // Pa, in the branch's own segments and at its tee
+	Tee  float64 // Pa, the part of Loss at the tee it leaves from
+	End  float64 // Pa, total pressure at its far end above the house
 }
 
 // TreeFlow is the balanced state of a Tree.
@@ -106,8 +125,11 @@ func (t Tree) solve(flow float64, air Air) (TreeFlow, error) {
 		clear(source)
 		for i := n - 1; i >= 0; i-- {
 			l, s := t.systems[i].loss(q[i], air)
-			// At rest a loss has no slope; a small one keeps the line solvable.
-			s = math.Max(s, 1e-9)
+			tee, ts := t.tee(i, q, air)
+			l += tee
+			// At rest a loss has no slope, and a run's may fall; a small one keeps the
+			// line solvable.
+			s = math.Max(s+ts, 0.3*s+1e-9)
 			alpha[i], beta[i] = l-s*q[i]+t.branches[i].Static, s
 			if t.children[i] > 0 {
 				alpha[i] += source[i] / conductance[i]
@@ -132,11 +154,14 @@ func (t Tree) solve(flow float64, air Air) (TreeFlow, error) {
 			q[i] = next
 		}
 		if change <= 1e-14*flow {
-			return t.state(q, air), nil
+			break
 		}
 	}
+	if err := t.teeReversed(q); err != nil {
+		return TreeFlow{}, err
+	}
 	f := t.state(q, air)
-	if f.Residual <= 1e-9*math.Abs(f.Pressure) {
+	if f.Residual <= 1e-10*math.Abs(f.Pressure) {
 		return f, nil
 	}
 	return TreeFlow{}, fmt.Errorf("%w: the branches still differ by %g Pa", ErrNotConverged, f.Residual)
@@ -171,6 +196,8 @@ func (t Tree) state(q []float64, air Air) TreeFlow {
 		b := &f.Branches[i]
 		b.Flow = q[i]
 		b.Loss, _ = t.systems[i].loss(q[i], air)
+		b.Tee, _ = t.tee(i, q, air)
+		b.Loss += b.Tee
 		if t.children[i] == 0 {
 			b.End = t.branches[i].Static
 		}
@@ -256,7 +283,8 @@ func (t Tree) Dampers(wanted []float64, air Air) (factors []float64, pressure fl
 			end[i] = t.branches[i].Static
 		}
 		l, _ := t.systems[i].loss(q[i], air)
-		need[i] = end[i] + l
+		tee, _ := t.tee(i, q, air)
+		need[i] = end[i] + l + tee
 		if i > 0 {
 			end[t.branches[i].Parent] = math.Max(end[t.branches[i].Parent], need[i])
 		}

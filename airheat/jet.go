@@ -125,6 +125,27 @@ func (j Jet) Archimedes() float64 {
 	return constant.Gravity * j.Excess * j.Size / ((j.House + constant.ZeroCelsius) * j.Speed * j.Speed)
 }
 
+// How far inertia rules a jet, in the powers of F = 1/Ar: plane jets
+// [VentGuide01] eq. 7.60, round ones [ChenRod80], from memory.
+const (
+	forcedShare = 0.5
+	forcedPlane = 2.0 / 3
+)
+
+// ForcedLength returns the distance, m, from the opening up to which inertia
+// rules the jet and its speed falls as AxisSpeed says; further on buoyancy
+// drives or stops it. 0.5 F^(2/3) h of a plane jet of height h, 0.5 F^(1/2) D of
+// a round one of the opening's diameter D, F = T V0²/(g ΔT0 h or D); +Inf
+// without a temperature difference.
+func (j Jet) ForcedLength() float64 {
+	ar := math.Abs(j.Archimedes())
+	if j.Shape == PlaneJet {
+		return forcedShare * j.Size * math.Pow(1/ar, forcedPlane)
+	}
+	wide := 2 / math.Sqrt(math.Pi) // diameter over the root of the area
+	return forcedShare * j.Size * wide * math.Sqrt(1/(ar*wide))
+}
+
 // JetBand is a height of the jet's axis by the two ends of what is published.
 type JetBand struct {
 	Least float64 // m, above the opening, with the weakest bend

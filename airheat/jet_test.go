@@ -86,3 +86,28 @@ func TestJetFaults(t *testing.T) {
 	}
 	require.NoError(t, warmJet(PlaneJet).Check())
 }
+
+// How far inertia rules: where buoyancy's momentum is some share of the jet's
+// own. Five-fold excess shortens a plane jet's by 5^(2/3), a round one's by √5.
+func TestForcedLength(t *testing.T) {
+	for _, r := range []struct {
+		shape JetShape
+		want  float64
+		power float64
+	}{
+		{PlaneJet, 0.5 * math.Pow(288.15*9/(9.80665*20*0.05), 2.0/3) * 0.05, 2.0 / 3},
+		{RoundJet, 0.5 * math.Sqrt(288.15*9/(9.80665*20*0.2)) * 0.2, 0.5},
+	} {
+		j := DefaultJet(r.shape)
+		j.Size, j.Speed, j.Excess, j.House = 0.05, 3, 20, 15
+		if r.shape == RoundJet {
+			j.Size = 0.2 * math.Sqrt(math.Pi/4) // a diameter of 0.2 m
+		}
+		require.InEpsilon(t, r.want, j.ForcedLength(), 1e-12)
+		five := j
+		five.Excess = -100
+		require.InEpsilon(t, math.Pow(5, r.power), j.ForcedLength()/five.ForcedLength(), 1e-12)
+		j.Excess = 0
+		require.True(t, math.IsInf(j.ForcedLength(), 1))
+	}
+}
