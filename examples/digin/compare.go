@@ -35,11 +35,11 @@ type row struct {
 	intoYear  float64             // J, of year into the ground
 }
 
-// compare computes all rows.
-func compare(c choice) ([]row, error) {
+// compare computes all rows, and the sky of the design night in °C.
+func compare(c choice) (rows []row, sky float64, err error) {
 	soil, known := soils[c.soil]
 	if !known {
-		return nil, fmt.Errorf("-soil %q: clay, sand or rock", c.soil)
+		return nil, 0, fmt.Errorf("-soil %q: clay, sand or rock", c.soil)
 	}
 	if err := errors.Join(
 		envelope.StackTemperature.Check("-inside", c.inside),
@@ -48,23 +48,26 @@ func compare(c choice) ([]row, error) {
 		envelope.Range{Max: 25, Unit: "K", Source: "chosen"}.Check("-swing", c.swing),
 		envelope.Range{Min: 0.2, Max: 10, Unit: "m² K/W", Source: "chosen"}.Check("-insulation", c.insulation),
 	); err != nil {
-		return nil, err
+		return nil, 0, err
 	}
-	var rows []row
+	if sky, err = designSky(c.outside); err != nil {
+		return nil, 0, err
+	}
 	for _, insulated := range []bool{false, true} {
 		for _, depth := range depths {
-			r, err := one(c, soil, depth, insulated)
+			r, err := one(c, sky, soil, depth, insulated)
 			if err != nil {
-				return nil, fmt.Errorf("depth %g m: %w", depth, err)
+				return nil, 0, fmt.Errorf("depth %g m: %w", depth, err)
 			}
 			rows = append(rows, r)
 		}
 	}
-	return rows, nil
+	return rows, sky, nil
 }
 
-// one computes the house at one depth.
-func one(c choice, soil envelope.Soil, depth float64, insulated bool) (row, error) {
+// one computes the house at one depth, the sky of the design night being at
+// sky in °C.
+func one(c choice, sky float64, soil envelope.Soil, depth float64, insulated bool) (row, error) {
 	r := row{depth: depth, insulated: insulated}
 	form := envelope.DefaultForm()
 	form.Span, form.Length, form.Azimuth, form.Depth = demo.Span, demo.Length, demo.Azimuth, depth
@@ -103,7 +106,7 @@ func one(c choice, soil envelope.Soil, depth float64, insulated bool) (row, erro
 		k.Outside, k.Ground, k.Sky, k.Month = outside, outside, sky, month
 		return house.Loss(k)
 	}
-	if r.design, err = at(c.outside, designSky(c.outside), 1); err != nil {
+	if r.design, err = at(c.outside, sky, 1); err != nil {
 		return r, err
 	}
 	ground, climate := house.Ground(), house.Climate()
@@ -122,8 +125,17 @@ func one(c choice, soil envelope.Soil, depth float64, insulated bool) (row, erro
 	return r, nil
 }
 
-// designSky is a clear sky in °C over air that is nearly saturated.
-func designSky(outside float64) float64 {
-	dew := max(envelope.SkyDewPoint.Min, min(envelope.SkyDewPoint.Max, outside-2))
-	return envelope.SkyTemperatureOf(outside, envelope.SkyEmissivity(dew, 0, psychro.StandardPressure(demo.Altitude)))
+// designSky is the clear sky in °C over outside air at t in °C with the
+// humidity of the demo site.
+func designSky(t float64) (float64, error) {
+	pressure := psychro.StandardPressure(demo.Altitude)
+	air, err := psychro.FromRelativeHumidity(t, demo.OutsideRH, pressure)
+	if err != nil {
+		return 0, err
+	}
+	dew := air.DewPoint()
+	if err := envelope.SkyDewPoint.Check("dew point outside", dew); err != nil {
+		return 0, err
+	}
+	return envelope.SkyTemperatureOf(t, envelope.SkyEmissivity(dew, 0, pressure)), nil
 }

@@ -51,12 +51,12 @@ func run(args []string, out, problems io.Writer) int {
 		fmt.Fprintf(problems, "digin: %q is not understood; -h explains\n", f.Arg(0))
 		return 2
 	}
-	rows, err := compare(c)
+	rows, sky, err := compare(c)
 	if err != nil {
 		fmt.Fprintln(problems, "digin:", strings.ReplaceAll(err.Error(), "\n", "; "))
 		return 2
 	}
-	if _, err := io.WriteString(out, write(c, rows)); err != nil {
+	if _, err := io.WriteString(out, write(c, sky, rows)); err != nil {
 		fmt.Fprintln(problems, "digin:", err)
 		return 1
 	}

@@ -36,7 +36,7 @@ func demoChoice() choice {
 }
 
 func TestDeeperAndInsulatedSave(t *testing.T) {
-	rows, err := compare(demoChoice())
+	rows, _, err := compare(demoChoice())
 	require.NoError(t, err)
 	half := len(rows) / 2
 	for i, r := range rows {
@@ -55,7 +55,7 @@ func TestDeeperAndInsulatedSave(t *testing.T) {
 
 // The floor at grade by hand: B = A/(P/2), d, eq. 4, the annual mean.
 func TestGroundAtGradeByHand(t *testing.T) {
-	r, err := one(demoChoice(), envelope.ClaySoil, 0, false)
+	r, err := one(demoChoice(), -40, envelope.ClaySoil, 0, false)
 	require.NoError(t, err)
 	// B = 94.72/21.2 = 4.46792, d = 0.1 + 1.5 (0.17 + 0.04) = 0.415,
 	// U = 3/(pi B + d) ln(pi B/d + 1) = 3/14.45138 ln(34.82263) = 0.736975,
@@ -64,7 +64,7 @@ func TestGroundAtGradeByHand(t *testing.T) {
 }
 
 func TestWrongInputIsOneLine(t *testing.T) {
-	for _, args := range [][]string{{"-soil", "moon"}, {"-mean", "99", "-swing", "-1"}, {"-inside", "NaN"}, {"-insulation", "0"}, {"-outside", "x"}, {"more"}, {"-no"}} {
+	for _, args := range [][]string{{"-soil", "moon"}, {"-mean", "99", "-swing", "-1"}, {"-inside", "NaN"}, {"-insulation", "0"}, {"-outside", "x"}, {"-outside", "-55"}, {"more"}, {"-no"}} {
 		var out, problems bytes.Buffer
 		require.Equal(t, 2, run(args, &out, &problems), args)
 		require.Empty(t, out.String())

@@ -8,7 +8,7 @@ import (
 const joulesPerKWh = 3.6e6
 
 // write prints the rows.
-func write(c choice, rows []row) string {
+func write(c choice, sky float64, rows []row) string {
 	var r report.Report
 	r.Title("Digging the house in")
 	r.Note("%s", demo.Note)
@@ -18,7 +18,7 @@ func write(c choice, rows []row) string {
 	r.Text("cover", "film", "double, the inner one infrared-absorbing")
 	r.Value("inside", c.inside, 1, "°C day and night")
 	r.Value("design night outside", c.outside, 1, "°C, clear, in January")
-	r.Value("sky on that night", designSky(c.outside), 1, "°C")
+	r.Value("sky on that night", sky, 1, "°C")
 	r.Value("year outside, mean", c.mean, 1, "°C")
 	r.Value("swing of the monthly means", c.swing, 1, "K")
 	s := soils[c.soil]
