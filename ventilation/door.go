@@ -37,6 +37,7 @@ func (d Door) check(where string) error {
 		positive(DoorSideRange, where+".Width", d.Width),
 		positive(DoorSideRange, where+".Height", d.Height),
 		HeightRange.Check(where+".Sill", d.Sill),
+		HeightRange.Check(where+".Sill + Height/2", d.Sill+0.5*d.Height),
 		positive(DischargeRange, where+".Discharge", d.Discharge),
 		PressureCoefRange.Check(where+".Coefficient", d.Coefficient),
 	)
@@ -75,41 +76,65 @@ type DoorLoss struct {
 
 // Check joins every fault of d, by field.
 func (d DoorCase) Check() error {
-	faults := []error{
-		d.Door.check("Door"),
+	err := errors.Join(
 		stateFault("Inside", d.Inside), stateFault("Outside", d.Outside),
 		WindRange.Check("Wind", d.Wind),
 		positive(HouseVolumeRange, "Volume", d.Volume),
 		DoorTimesRange.Check("Times", float64(d.Times)),
 		DoorDurationRange.Check("Duration", d.Duration.Seconds()),
+	)
+	if d.Door.check("") != nil { // names are made where there is a fault
+		err = errors.Join(d.Door.check("Door"), err)
 	}
 	if d.Inside.Pressure() > 0 && d.Outside.Pressure() > 0 {
-		faults = append(faults, sameAir("Outside", d.Outside, "Inside", d.Inside))
+		if fault := sameAir("Outside", d.Outside, "Inside", d.Inside); fault != nil {
+			err = errors.Join(err, fault)
+		}
 	}
 	for i := range d.Openings {
-		faults = append(faults, d.Openings[i].check(place("Openings", i, d.Openings[i].Name)))
+		if o := &d.Openings[i]; o.check("") != nil {
+			err = errors.Join(err, o.check(place("Openings", i, o.Name)))
+		}
 	}
 	for i := range d.Leaks {
-		faults = append(faults, d.Leaks[i].check(place("Leaks", i, d.Leaks[i].Name)))
+		if l := &d.Leaks[i]; l.check("") != nil {
+			err = errors.Join(err, l.check(place("Leaks", i, l.Name)))
+		}
 	}
-	return errors.Join(faults...)
+	return err
 }
 
 func (d DoorCase) conditions() Conditions {
 	return Conditions{Inside: d.Inside.Density(), Outside: d.Outside.Density(), Wind: d.Wind}
 }
 
-// shut returns the air that enters while the door is shut, kg/s.
-func (d DoorCase) shut() (float64, error) {
-	if len(d.Openings)+len(d.Leaks) == 0 {
-		return 0, nil
+// flow returns the air that enters the house, kg/s, with the door open or
+// shut, and the flow of the door. The input has been checked.
+func (d DoorCase) flow(open bool) (total float64, door PathFlow, err error) {
+	var room [16]path
+	var flows [16]PathFlow
+	paths, dst := room[:0], flows[:0]
+	if open {
+		paths = append(paths, d.Door.Opening().path())
 	}
-	n, err := NewNetwork(d.Openings, d.Leaks, nil)
-	if err != nil {
-		return 0, err
+	for i := range d.Openings {
+		paths = append(paths, d.Openings[i].path())
 	}
-	b, err := n.SolveTo(nil, d.conditions())
-	return b.Flow, err
+	for i := range d.Leaks {
+		paths = append(paths, d.Leaks[i].path())
+	}
+	if len(paths) == 0 {
+		return 0, PathFlow{}, nil
+	}
+	for range paths {
+		dst = append(dst, PathFlow{})
+	}
+	n := Network{paths: paths}
+	b, err := n.SolveTo(dst, d.conditions())
+	if open {
+		door = dst[0]
+	}
+	return b.Flow, door, err
 }
 
 // Loss returns what the door costs. While it is open air passes it both ways,
@@ -126,25 +151,21 @@ func (d DoorCase) Loss() (DoorLoss, error) {
 		return DoorLoss{}, err
 	}
 	var r DoorLoss
-	var err error
-	if r.Shut, err = d.shut(); err != nil {
+	shut, _, err := d.flow(false)
+	if err != nil {
 		return DoorLoss{}, err
 	}
-	n, err := NewNetwork(append([]Opening{d.Door.Opening()}, d.Openings...), d.Leaks, nil)
+	open, door, err := d.flow(true)
 	if err != nil {
 		return DoorLoss{}, err
 	}
 	c := d.conditions()
-	b, err := n.Solve(c)
-	if err != nil {
-		return DoorLoss{}, err
-	}
-	r.In, r.Out = b.Paths[0].In, b.Paths[0].Out
+	r.Shut, r.In, r.Out = shut, door.In, door.Out
 	r.Gusts = c.Outside * WarrenParkins.Flow(OneFace{
 		Area: d.Door.Width * d.Door.Height, Height: d.Door.Height,
 		Inside: d.Outside.Temperature(), Outside: d.Outside.Temperature(), Wind: d.Wind,
 	})
-	r.Extra = math.Max(b.Flow-r.Shut, r.Gusts)
+	r.Extra = math.Max(open-shut, r.Gusts)
 	s, err := exchange(d.Inside, d.Outside)
 	if err != nil {
 		return DoorLoss{}, err

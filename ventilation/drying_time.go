@@ -12,7 +12,7 @@ import (
 // DryingTime is the course from a humid house to the wanted humidity.
 type DryingTime struct {
 	Time      time.Duration // until the wanted humidity is reached; zero if the air is as dry already
-	Settled   float64       // kg/kg dry air, where the humidity ratio would come to rest
+	Settled   float64       // kg/kg dry air, where the humidity ratio would come to rest; +Inf where nothing takes vapour
 	Constant  time.Duration // time constant at the end of the course, thirty years at most
 	Mass      float64       // kg, dry air in the house
 	Released  float64       // kg, vapour set free meanwhile
@@ -33,10 +33,9 @@ type sink struct {
 	wet   bool    // it always does
 }
 
-// sinks returns the surfaces with their transfer coefficients at the wanted
-// humidity, which hardly change with it.
-func (d DryingCase) sinks() ([]sink, error) {
-	all := make([]sink, 0, len(d.Surfaces))
+// sinks appends to all the surfaces with their transfer coefficients at the
+// wanted humidity, which hardly change with it.
+func (d DryingCase) sinks(all []sink) ([]sink, error) {
 	for i := range d.Surfaces {
 		s := &d.Surfaces[i]
 		v, err := d.Wanted.VapourTo(s.Temperature, s.Film)
@@ -73,7 +72,8 @@ func (d DryingCase) Settled(dryAir float64) (psychro.State, error) {
 	if err := errors.Join(d.Check(), DryAirRange.Check("dryAir", dryAir)); err != nil {
 		return psychro.State{}, err
 	}
-	all, err := d.sinks()
+	var room [8]sink
+	all, err := d.sinks(room[:0])
 	if err != nil {
 		return psychro.State{}, err
 	}
@@ -124,7 +124,8 @@ func (d DryingCase) Time(from psychro.State, dryAir, volume float64) (DryingTime
 	if err := errors.Join(sameAir("from", from, "Wanted", d.Wanted), Range{Min: t - 1e-9, Max: t + 1e-9, Unit: "°C", Source: "the wanted temperature: heat first, then dry"}.Check("from temperature", from.Temperature())); err != nil {
 		return DryingTime{}, err
 	}
-	all, err := d.sinks()
+	var room [8]sink
+	all, err := d.sinks(room[:0])
 	if err != nil {
 		return DryingTime{}, err
 	}
