@@ -151,6 +151,31 @@ func TestLM63DressMakesNoDifference(t *testing.T) {
 	}
 }
 
+// Every keyword of the standard, and one of the user's own, passes without a
+// warning; [MORE] joins the line before it; a keyword may come again.
+func TestLM63Keywords(t *testing.T) {
+	names := strings.Fields("TEST TESTLAB ISSUEDATE MANUFAC LUMCAT LUMINAIRE LAMPCAT LAMP BALLAST BALLASTCAT MAINTCAT DISTRIBUTION " +
+		"FLASHAREA COLORCONSTANT LAMPPOSITION NEARFIELD OTHER SEARCH BLOCK ENDBLOCK _OWN")
+	var b strings.Builder
+	b.WriteString("IESNA:LM-63-2002\n")
+	for _, n := range names {
+		fmt.Fprintf(&b, "[%s] a value\n[MORE] more of it\n", n)
+	}
+	b.WriteString("[OTHER] again\nTILT=NONE\n" + lm63Plain)
+	f, err := readLM63(b.String())
+	require.NoError(t, err)
+	require.Empty(t, f.Warnings)
+	require.Len(t, f.Labels, len(names)+1)
+	for i, n := range names {
+		require.Equal(t, Label{n, "a value\nmore of it"}, f.Labels[i])
+	}
+	value, ok := f.Label("OTHER")
+	require.True(t, ok)
+	require.Equal(t, "a value\nmore of it", value, "the first")
+	_, ok = f.Label("NOSUCH")
+	require.False(t, ok)
+}
+
 func TestLM63RefusesCountsAndAngles(t *testing.T) {
 	swap := func(old, new string) string { return lm63Text("IESNA91", strings.Replace(lm63Plain, old, new, 1)) }
 	tilt := func(block string) string {

@@ -99,6 +99,16 @@ func TestThimijanAndHeins(t *testing.T) {
 		require.InEpsilon(t, 100*b.PhotonsPerJoule, b.PPFDOfPAR(100), 1e-15)
 	}
 	require.Len(t, BroadbandFactors(), len(printed))
+	// Deitzer 1994 measured lamps of three of these kinds (International Lighting
+	// in Controlled Environments Workshop, quoted on a mailing list in 1999).
+	for _, c := range []struct {
+		name     string
+		lux, per float64
+	}{{"sun and sky", 55.18, 1 / 0.22}, {"incandescent", 49.00, 1 / 0.20}, {"cool white fluorescent", 78.75, 1 / 0.22}} {
+		want := printed[c.name]
+		require.InEpsilon(t, c.lux, want[0], 0.065, c.name)
+		require.InEpsilon(t, c.per, want[1], 0.025, "two digits, "+c.name)
+	}
 	d, a := IlluminantD65(), IlluminantA()
 	const other = "another daylight than D65: the paper averages measured sun and sky"
 	verify(t, []gotRow{

@@ -35,18 +35,20 @@ func readTable(t testing.TB, name string) [][]float64 {
 // the library pvlib prints, and integrals made elsewhere by trapezoids from the
 // same table; here photons and lumens are exact for its straight lines.
 func TestSunOfASTM(t *testing.T) {
-	rows := readTable(t, "astm_g173_global.csv")
+	rows := readTable(t, "astm_g173.csv")
 	require.Len(t, rows, 2002)
-	var nm, power []float64
+	var nm, global, direct []float64
 	for _, r := range rows {
-		nm, power = append(nm, r[0]), append(power, r[1])
+		nm, global, direct = append(nm, r[0]), append(global, r[1]), append(direct, r[2])
 	}
-	sun := spectrum(t, nm, power)
+	sun, disc := spectrum(t, nm, global), spectrum(t, nm, direct)
 	total := sun.Power(280, 4000)
 	const trapezoid = "trapezoids in steps of 1 nm against straight lines"
 	verify(t, []gotRow{
 		{check.Row{Where: "AstmSun03/total, W/m²", Printed: "1000.37"}, total},
 		{check.Row{Where: "AstmSun03/total by trapezoids, W/m²", Printed: "1000.37066"}, total},
+		{check.Row{Where: "AstmSun03/total of the direct sun, from memory, W/m²", Printed: "900.1"}, disc.Power(280, 4000)},
+		{check.Row{Where: "AstmSun03/total of the direct sun by trapezoids, W/m²", Printed: "900.139329"}, disc.Power(280, 4000)},
 		{check.Row{Where: "AstmSun03/400 to 700 nm, W/m²", Printed: "429.8311"}, sun.PARPower()},
 		{check.Row{Where: "AstmSun03/share of 400 to 700 nm", Printed: "0.42967184"}, sun.PARPower() / total},
 		{check.Row{Where: "AstmSun03/PPFD, µmol/(m² s)", Printed: "1977.86788", Tol: 3e-4, Why: trapezoid}, sun.PPF()},

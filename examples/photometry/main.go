@@ -13,6 +13,7 @@ import (
 	"fmt"
 	"io"
 	"os"
+	"strings"
 
 	"cloche.example/internal/program"
 	"cloche.example/lighting"
@@ -93,7 +94,11 @@ func load(name, tilt, spectrum string, in io.Reader) (input, error) {
 	}
 	var err error
 	if d.file, err = lighting.ReadLM63(source, tiltData); err != nil {
-		return d, fmt.Errorf("%s: %w", d.name, err)
+		hint := ""
+		if tilt == "" && strings.HasSuffix(err.Error(), "pass its text") {
+			hint = " (-tilt)"
+		}
+		return d, fmt.Errorf("%s: %w%s", d.name, err, hint)
 	}
 	if d.table, err = d.file.Table(); err != nil {
 		return d, fmt.Errorf("%s: %w", d.name, err)

@@ -77,6 +77,13 @@ func TestOddFile(t *testing.T) {
 	golden.Equal(t, "odd.txt", out)
 }
 
+func TestTiltFile(t *testing.T) {
+	tilt := filepath.Join(t.TempDir(), "lamp.tlt")
+	require.NoError(t, os.WriteFile(tilt, []byte("1 2 0 90 1 0.8"), 0o600))
+	file := strings.Replace(string(demoFile), "TILT=NONE", "TILT=LAMP.TLT", 1)
+	require.Contains(t, golden.Print(t, with(file), "-tilt", tilt, "-"), "2  angles from 0 to 90 degree, not applied below")
+}
+
 func TestWrongInputIsOneLine(t *testing.T) {
 	dir := t.TempDir()
 	bad := filepath.Join(dir, "bad.csv")
@@ -90,7 +97,7 @@ func TestWrongInputIsOneLine(t *testing.T) {
 		{"", "standard input: LM-63 file: line 1: no line TILT=", []string{"-"}},
 		{"TILT=NONE\n1 -1 1 0", `LM-63 file: line 2: "0": the number of vertical angles must be a whole number from 2`, []string{"-"}},
 		{string(demoFile), "spectrum: line 2: \"500;2\" is not a wavelength", []string{"-spectrum", bad, "-"}},
-		{"TILT=../secret\n1", `line 1: "../secret": the tilt data are in another file`, []string{"-"}},
+		{"TILT=../secret\n1", `line 1: "../secret": the tilt data are in another file: pass its text (-tilt)`, []string{"-"}},
 		{"", `"b" is not understood`, []string{"a", "b"}},
 		{"", "-x", []string{"-x"}},
 		{"", "must end in .png, .svg or .pdf", []string{"-figure", "x.bmp"}},
