@@ -26,7 +26,7 @@ const lewisFactor = 0.898
 // Limits of every temperature while solving, °C.
 const (
 	climateLow  = -99.0
-	climateHigh = 105.0
+	climateHigh = 109.0
 )
 
 func vapourEnthalpy(t float64) float64 { return evaporationHeat + vapourHeat*t }

@@ -24,7 +24,7 @@ func (k *climateCase) newton(x *climateNodes, free bool) (stable, ok bool) {
 		}
 		k.evaluate(x, m, rate, true)
 		step, stable := k.eliminate()
-		if k.closed(climateClosure) {
+		if k.closed(climateClosure) || k.standing(x, step) {
 			return stable, true
 		}
 		if !k.advance(x, step) {
@@ -49,6 +49,18 @@ func (k *climateCase) closed(share float64) bool {
 		}
 	}
 	return true
+}
+
+// standing reports whether the step from x is below what float64 resolves, as
+// where terms of the balances are small differences.
+func (k *climateCase) standing(x *climateNodes, step [5]float64) bool {
+	const tiny = 2e-13 // K
+	water := tiny * x.vapour
+	if x.wet {
+		water = tiny * k.size[onWater]
+	}
+	return math.Abs(step[onCanopy]) < tiny && math.Abs(step[onFloor]) < tiny && math.Abs(step[onLining]) < tiny &&
+		math.Abs(step[onAir]) < tiny && math.Abs(step[onWater]) <= water && k.closed(100*climateClosure)
 }
 
 // eliminate solves the Jacobian for the step to the root. At a given flow the
@@ -131,6 +143,9 @@ func (k *climateCase) settle(x *climateNodes) error {
 	if k.held {
 		return k.settleWater(x)
 	}
+	if k.tooHot(x) {
+		return errHot
+	}
 	var failed error
 	air := func(t float64) float64 {
 		x.air = t
@@ -147,6 +162,18 @@ func (k *climateCase) settle(x *climateNodes) error {
 	}
 	air(t)
 	return failed
+}
+
+// tooHot reports whether the house would pass TemperatureRange: heat is left
+// over at its end, where four balances are quickly closed.
+func (k *climateCase) tooHot(x *climateNodes) bool {
+	y := *x
+	y.air = TemperatureRange.Max
+	y.canopy, y.floor, y.lining = y.air+2, y.air+2, y.air-2
+	k.held = true
+	_, ok := k.newton(&y, false)
+	k.held = false
+	return ok && k.residual[onAir] > 0
 }
 
 // settleWater does it at the inside temperature of x.

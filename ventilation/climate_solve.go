@@ -32,10 +32,31 @@ func (k *climateCase) start() climateNodes {
 // whether it is stable.
 func (k *climateCase) solve() (climateNodes, bool, error) {
 	x := k.start()
-	if stable, ok := k.newton(&x, true); ok && stable && TemperatureRange.Contains(x.air) && k.strongest(&x) {
+	if stable, ok := k.newton(&x, true); !ok || !stable || !TemperatureRange.Contains(x.air) {
+		return k.search(k.most())
+	}
+	return k.stronger(x)
+}
+
+// stronger returns x, a stable state, unless there is one with a stronger flow.
+func (k *climateCase) stronger(x climateNodes) (climateNodes, bool, error) {
+	m := k.lastFlow
+	top, none := k.strongest(&x)
+	if none {
 		return x, true, nil
 	}
-	return k.search()
+	y := x
+	over, err := k.excess(1.05*top, &y)
+	if err != nil || over > 0 {
+		return k.search(k.most())
+	}
+	for a := top; a > m*(1+1e-6); a *= 0.9 {
+		if over, err = k.excess(a, &y); err != nil || over > 0 {
+			return k.search(1.05 * top)
+		}
+	}
+	k.lastFlow = m
+	return x, true, nil
 }
 
 // strongest reports whether no state can have a stronger flow of dry air than
@@ -46,14 +67,15 @@ func (k *climateCase) solve() (climateNodes, bool, error) {
 // where F falls all the way to x, as while the stack works against the wind but
 // has not taken over: there F - m is concave in m and falls at x. F is looked at
 // in four places; without wind and fans it grows with the difference of
-// density, so that one will do.
-func (k *climateCase) strongest(x *climateNodes) bool {
+// density, so that one will do. The strongest flow seen is returned too.
+func (k *climateCase) strongest(x *climateNodes) (top float64, none bool) {
 	const places = 4
 	m, p := k.lastFlow, k.lastDrive
 	at := moistDensity(x.air, x.vapour, k.pressure)
 	still := moistDensity(k.entering, k.enteringVapour, k.pressure)
 	f := k.flow(x.air, x.vapour)
-	more, falling, last := false, true, m
+	falling, last := true, m
+	top = m
 	step := 1
 	if k.wind == 0 && !k.c.fans {
 		step = places
@@ -62,11 +84,11 @@ func (k *climateCase) strongest(x *climateNodes) bool {
 		g := f
 		g.at(at + (still-at)*float64(i)/places)
 		flow, drive := g.solve(p)
-		more = more || flow > m
+		top = max(top, flow)
 		falling = falling && flow >= last
 		last, p = flow, drive
 	}
-	return !more || falling && k.wind > 0
+	return top, top <= m || falling && k.wind > 0
 }
 
 // most returns a flow, kg/s of dry air, that no inside air within
@@ -92,12 +114,10 @@ func (k *climateCase) most() float64 {
 	return sum
 }
 
-// search finds the state with the strongest flow from the most that can be
-// down: F - m is continuous in m, negative at the top and not negative at m = 0,
+// search finds the state with the strongest flow from the flow top down: F - m is continuous in m, negative at the top and not negative at m = 0,
 // so that it always ends.
-func (k *climateCase) search() (climateNodes, bool, error) {
+func (k *climateCase) search(top float64) (climateNodes, bool, error) {
 	x := k.start()
-	top := k.most()
 	b := top
 	if _, err := k.excess(b, &x); err != nil {
 		return x, false, err

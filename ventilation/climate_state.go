@@ -138,11 +138,14 @@ func (k *climateCase) hold(t float64) (climateNodes, bool, error) {
 	x.air = t
 	es, _ := saturation(t)
 	x.vapour = min(x.vapour, 0.95*es)
-	if stable, ok := k.newton(&x, true); !(ok && stable && k.strongest(&x)) {
-		var err error
-		if x, _, err = k.search(); err != nil {
-			return x, false, err
-		}
+	var err error
+	if stable, ok := k.newton(&x, true); ok && stable {
+		x, _, err = k.stronger(x)
+	} else {
+		x, _, err = k.search(k.most())
+	}
+	if err != nil {
+		return x, false, err
 	}
 	k.judge(&x)
 	k.heat, k.held = -k.residual[onAir], false
