@@ -82,7 +82,7 @@ func frostPoint(x, p float64) float64 {
 	off := iceLog(u) - (l - g)
 	perT := (1 + u) * (1 / tripleKelvin)
 	slope := -(1 + u) * perT * iceLogDerivative(u)
-	logF, extra := enhancementSlope(Ice, perT, p, x*(1-g*(1-g/2*(1-g/3)))*(1+off), slope)
+	logF, extra := enhancementOfVapour(Ice, perT, p, x*expMinus(g)*(1+off), 1-x, slope)
 	d := (g - off - logF) / (slope + extra)
 	if !(math.Abs(d) < 0.002) {
 		return refineDewPoint(Ice, e, p)
@@ -90,25 +90,26 @@ func frostPoint(x, p float64) float64 {
 	return tripleKelvin/(1+u-d*(1+u)*perT) - kelvin // one step of Newton, in 1/T
 }
 
+// expMinus is exp(-y) to 1e-10 for y up to 0.025.
+func expMinus(y float64) float64 { return 1 - y + y*y*((0.5-y*(1.0/6))+y*y*(1.0/24)) }
+
 // liquidDewPoint takes the mole fraction of vapour.
 func liquidDewPoint(x, p float64) float64 {
 	e := x * p
 	b := math.Sqrt(math.Sqrt(e * 1e-6))
 	g := p*(gl0+b*(gl1+b*gl2)) + e*(gl3+b*gl4)
-	q := g / 4
-	q = 1 - q*(1-q/2*(1-q/3*(1-q/4))) // exp(-g/4)
+	q := expMinus(g / 4)
 	T, theta := liquidTemperatureOf(b * q)
 	perT := 1 / T
 	slope := liquidLogSlope(T, theta, b*q)
 	q *= q
-	logF, extra := enhancementSlope(Liquid, perT, p, x*(q*q), slope)
+	logF, extra := enhancementOfVapour(Liquid, perT, p, x*(q*q), 1-x, slope)
 	d := (g - logF) / (slope + extra)
 	if !(math.Abs(d) < 0.002 && math.Abs(g) < 0.015) {
 		return refineDewPoint(Liquid, e, p)
 	}
-	// One step of Newton on ln(f ps) in 1/T; its slope in that measure falls by
-	// 0.1 % per K.
-	return T + d*(1+d*(perT+0.0005)) - kelvin
+	// One step of Newton on ln(f ps) in 1/T, where the line turns a little yet.
+	return T + d*(1+d*(perT-turnLiquid/2)) - kelvin
 }
 
 // refineDewPoint solves the same equation by the inverse of the saturation

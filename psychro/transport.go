@@ -57,7 +57,8 @@ func airConductivity(T, power float64) float64 {
 func tenTo(y float64) float64 {
 	const centre, there = -0.045, 0.9015711376059569 // 10 to the power -0.045
 	d := (y - centre) * math.Ln10
-	return there * (1 + d*(1+d/2*(1+d/3*(1+d/4*(1+d/5*(1+d/6*(1+d/7)))))))
+	s := d * d
+	return there * ((1 + d) + s*((1.0/2+d*(1.0/6))+s*((1.0/24+d*(1.0/120))+s*(1.0/720+d*(1.0/5040)))))
 }
 
 // VapourDiffusivity returns the diffusivity of water vapour in air, m²/s, at

@@ -47,8 +47,9 @@ func mix(x, aa, aw, ww float64) float64 {
 
 // enhancement is the factor by which the vapour pressure of saturated air
 // exceeds the saturation pressure r p of pure water, from 1/T in 1/K and p in
-// Pa: [HylWex83] eq. 18 with second virials alone, two passes from f = 1. Third
-// virials and Henry's law would move it by 0.006 % at most below 60 °C.
+// Pa: [HylWex83] eq. 18 with second virials alone, two passes from f = 1 and
+// what they leave by its slope. Third virials and Henry's law would move it by
+// 0.006 % at most below 60 °C.
 func enhancement(s Surface, perT, p, r float64) float64 {
 	vc := volumeLiquid
 	if s == Ice {
@@ -59,21 +60,16 @@ func enhancement(s Surface, perT, p, r float64) float64 {
 	xa := 1 - r
 	pure := k * xa * (vc - bww)
 	mixed := k * (baa - 2*baw + bww)
+	first := pure + mixed*xa*xa
+	xa = 1 - r*(1+first*(1+first/2))
 	y := pure + mixed*xa*xa
-	xa = 1 - r*(1+y*(1+y/2))
-	y = pure + mixed*xa*xa
+	y = settled(first, y, 2*mixed*xa*r*(1+y))
 	return 1 + y*(1+y/2)
 }
 
 // enhancementSlope returns the logarithm of the factor and its derivative
-// d ln f/dT, 1/K, given the slope d ln ps/dT, 1/K.
-func enhancementSlope(s Surface, perT, p, r, slope float64) (logF, logSlope float64) {
-	caa, caw, cww := caloric(100 * perT)
-	return enhancementSlopeOf(s, perT, p, r, slope, caa, caw, cww)
-}
-
-// enhancementSlopeOf takes what caloric returns at T.
-func enhancementSlopeOf(s Surface, perT, p, r, slope, caa, caw, cww float64) (logF, logSlope float64) {
+// d ln f/dT, 1/K, given the slope d ln ps/dT, 1/K, and what caloric returns.
+func enhancementSlope(s Surface, perT, p, r, slope, caa, caw, cww float64) (logF, logSlope float64) {
 	vc := volumeLiquid
 	if s == Ice {
 		vc = volumeIce
@@ -86,18 +82,41 @@ func enhancementSlopeOf(s Surface, perT, p, r, slope, caa, caw, cww float64) (lo
 	// dB/dT = (B - C)/T, and k goes as 1/T.
 	dPure := -pure*perT - k*(r*slope*(vc-bww)+xa*(bww-cww)*perT)
 	dMixed := -k * c * perT
-	square := xa * xa
-	y := pure + mixed*square
-	dy := dPure + dMixed*square - 2*mixed*xa*r*slope
+	first := pure + mixed*xa*xa
+	xa = 1 - r*(1+first*(1+first/2))
+	y := pure + mixed*xa*xa
+	a := 2 * mixed * xa * r * (1 + y)
+	y = settled(first, y, a)
 	g := 1 + y*(1+y/2)
-	dxa := -r * (slope*g + (1+y)*dy)
-	xa = 1 - r*g
-	square = xa * xa
-	y = pure + mixed*square
-	dy = dPure + dMixed*square + 2*mixed*xa*dxa
-	// ln(1 + y + y²/2), to 1e-11 for the largest y in range, 0.025.
+	dy := (dPure + dMixed*xa*xa - 2*mixed*xa*r*g*slope) * (1 - a*(1-a*(1-a)))
+	return logOfFactor(y, dy)
+}
+
+// settled is where the passes end that went from first to y, when each leaves a
+// of the error before it with the other sign.
+func settled(first, y, a float64) float64 { return y + a*(1-a*(1-a))*(first-y) }
+
+// logOfFactor returns ln(1 + y + y²/2), to 1e-11 for the largest y in range,
+// 0.025, and its derivative.
+func logOfFactor(y, dy float64) (logF, slope float64) {
 	y2 := y * y
 	return y - y2*y*(1.0/6-y*(1.0/8-y*(1.0/20))), dy * (1 - y2/2*(1-y))
+}
+
+// enhancementOfVapour is enhancementSlope at a known mole fraction xa of dry
+// air, which leaves nothing to iterate.
+func enhancementOfVapour(s Surface, perT, p, r, xa, slope float64) (logF, logSlope float64) {
+	vc := volumeLiquid
+	if s == Ice {
+		vc = volumeIce
+	}
+	z := 100 * perT
+	baa, baw, bww := virials(z)
+	caa, caw, cww := caloric(z)
+	k := 1e-6 / gasConstant * perT * p
+	square := xa * xa
+	dPure := -k * ((1-r)*(vc-bww)*perT + r*slope*(vc-bww) + (1-r)*(bww-cww)*perT)
+	return logOfFactor(k*((1-r)*(vc-bww)+(baa-2*baw+bww)*square), dPure-k*(caa-2*caw+cww)*perT*square)
 }
 
 // EnhancementFactor returns the ratio of the vapour pressure of air saturated

@@ -85,8 +85,8 @@ func (s State) bulb(surface Surface, tw, h float64) (y, slope, bend float64) {
 		return math.Inf(1), 1, 0
 	}
 	if m == RealGas {
-		f, extra := enhancementSlopeOf(surface, perT, p, xs, rise, caa, caw, cww)
-		xs, grow = xs*(1+f*(1+f/2*(1+f/3*(1+f/4)))), rise+extra
+		f, extra := enhancementSlope(surface, perT, p, xs, rise, caa, caw, cww)
+		xs, grow = xs*expMinus(-f), rise+extra
 	}
 	perXa := 1 / (1 - xs)
 	ws := molarRatio * xs * perXa
@@ -206,6 +206,10 @@ func (s State) wetBulb(surface Surface, t, h float64) float64 {
 // °C, by Halley's method from the bulb x, kept inside the bracket.
 func (s State) solveBulb(surface Surface, lo, hi, x, h float64) float64 {
 	x = max(lo, min(x, hi))
+	near := min(1e-4, s.w)
+	if !(s.xs < 0.2) {
+		near *= 0.01
+	}
 	for range 100 {
 		y, slope, bend := s.bulb(surface, x, h)
 		switch {
@@ -222,8 +226,8 @@ func (s State) solveBulb(surface Surface, lo, hi, x, h float64) float64 {
 		next := x - step
 		// Near boiling the balance has a pole: short steps, yet far away.
 		// What is left of the balance is about a thousandth, by the error of
-		// bend, of y times turn.
-		if math.Abs(step) < 0.01 && math.Abs(turn) < 5e-4 && math.Abs(y*turn) < 2e-4 {
+		// bend, of y times turn; a J/kg is 4e-7 of the humidity ratio.
+		if math.Abs(step) < 0.01 && math.Abs(turn) < 5e-4 && math.Abs(y*turn) < near {
 			return max(lo, min(next, hi))
 		}
 		if !(next > lo && next < hi) {
