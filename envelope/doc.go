@@ -33,8 +33,9 @@
 //
 // The cover: spectral structure of the long-wave properties (one grey value
 // per face), storage of heat in the layers, edge effects of panes and
-// profiles, snow, vapour that passes a screen and condenses above it. Light:
-// scattering films beyond what an extinction coefficient holds.
+// profiles, snow, the water and latent heat of vapour that passes a screen and
+// condenses above it (Solution.DripsAbove tells that it does). Light: scattering
+// films beyond what an extinction coefficient holds.
 //
 // The house: facets that see each other, as across the valleys of several bays
 // or inside a pit, and anything on the horizon; one inside temperature and

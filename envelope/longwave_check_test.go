@@ -78,3 +78,13 @@ func TestSkyView(t *testing.T) {
 	require.InDelta(t, 0, SkyView(180), 1e-12)
 	require.True(t, math.IsNaN(SkyView(-1)))
 }
+
+// Water on a screen leaves its openings open.
+func TestWetScreenStaysOpen(t *testing.T) {
+	l := AluminisedScreen
+	l.Openness = 0.4
+	c := mustCover(t, []Layer{Glass4, l}, Gap{Width: 0.2})
+	require.InDelta(t, 0.4, c.wet.transmit[1], 1e-15)
+	require.InDelta(t, 0.6*0.95, c.wet.emittance[3], 1e-15)
+	require.InDelta(t, 0.6*(1-0.65-0.05*0.05*0.05/(1-0.35*0.05)), c.wet.emittance[2], 1e-12)
+}

@@ -55,7 +55,7 @@ func (c *Cover) run(k *Conditions, pc *constants, wet bool, out *Solution) error
 		touching.report(&patch)
 		out.join(&patch, c.gaps[c.patchGap].Collapsed)
 	}
-	out.finish(k)
+	out.finish(c, k)
 	return nil
 }
 
@@ -85,13 +85,18 @@ func (o *Solution) join(patch *Solution, share float64) {
 }
 
 // finish computes what follows from the fluxes and the inner face.
-func (o *Solution) finish(k *Conditions) {
+func (o *Solution) finish(c *Cover, k *Conditions) {
 	o.InnerTemperature = o.Inner[o.Layers-1].Temperature
 	if o.Patch.Share > 0 {
 		o.InnerTemperature = math.Min(o.InnerTemperature, o.Patch.InnerTemperature)
 	}
 	o.DewPoint = CoverDewPoint(k.Inside, k.InsideHumidity)
 	o.Condenses = o.InnerTemperature < o.DewPoint
+	for i := c.n - 2; i >= 0 && c.layers[i+1].Leakage > 0; i-- {
+		if min(o.Inner[i].Temperature, o.Outer[i+1].Temperature) < o.DewPoint {
+			o.DripsAbove = true
+		}
+	}
 	face, _ := moistSaturation(o.InnerTemperature)
 	air, _ := moistSaturation(k.Inside)
 	o.DripHumidity = face / air

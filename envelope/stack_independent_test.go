@@ -20,22 +20,20 @@ type plainStack struct {
 
 // plainFace returns emittance and transmittance of face a, open area and water
 // included.
-func (p *plainStack) plainFace(a int) (e, tau float64) {
+func (p *plainStack) plainFace(a int) (e, transmittance float64) {
 	l := p.layers[a/2]
-	closed := 1 - l.Openness
-	tau = closed*l.Transmittance + l.Openness
-	out, in := closed*l.EmittanceOut, closed*l.EmittanceIn
+	out, in, tau := l.EmittanceOut, l.EmittanceIn, l.Transmittance
 	if p.wet && a/2 == len(p.layers)-1 {
 		// Behind the layer water that reflects 0.05: a sum over the bounces.
-		rOut, rIn := 1-out-tau, 1-in-tau
-		back := rOut
-		ray := tau * 0.05
+		rIn, back, ray := 1-in-tau, 1-out-tau, tau*0.05
 		for range 60 {
 			back += ray * tau
 			ray *= rIn * 0.05
 		}
 		out, in, tau = 1-back, 0.95, 0
 	}
+	closed := 1 - l.Openness
+	out, in, tau = closed*out, closed*in, closed*tau+l.Openness
 	if a%2 == 0 {
 		return out, tau
 	}

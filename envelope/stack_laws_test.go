@@ -195,6 +195,26 @@ func TestScreen(t *testing.T) {
 	require.InDelta(t, s.FluxIn, s.InConvective+s.InRadiative+s.InLatent+s.InLeakage, 1e-12)
 }
 
+// Below a leaking screen the pane lies under the dew point of the house, though
+// the screen itself does not; a sealed one keeps the vapour out.
+func TestDripsAboveAScreen(t *testing.T) {
+	k := night()
+	k.InsideHumidity = 0.5
+	for leakage, drips := range map[float64]bool{0: false, 0.001: true} {
+		l := closedScreen()
+		l.Leakage = leakage
+		c, err := WithScreen(SingleGlass(), l)
+		require.NoError(t, err)
+		s := solved(t, c, k)
+		require.False(t, s.Condenses)
+		require.Equal(t, drips, s.DripsAbove)
+	}
+	k.InsideHumidity = 0.05
+	c, err := WithScreen(SingleGlass(), AluminisedScreen)
+	require.NoError(t, err)
+	require.False(t, solved(t, c, k).DripsAbove)
+}
+
 func TestBadCover(t *testing.T) {
 	_, err := NewCover([]Layer{
 		{EmittanceOut: 0.7, EmittanceIn: 1.2, Transmittance: 0.5, Thickness: -1, Conductivity: 0, Openness: 2, Leakage: 1},

@@ -76,6 +76,7 @@ type Solution struct {
 	DripHumidity     float64 // fraction, relative humidity inside above which the innermost face drips; above 1 it never does
 	Condenses        bool    // the inner face lies below the dew point
 	Wet              bool    // the inner face was taken as wet
+	DripsAbove       bool    // inside air leaks through screens to a face below its dew point: vapour condenses there, too, which is not counted
 
 	Iterations int     // steps of the solver
 	Residual   float64 // W/m², largest that a face balance leaves open
