@@ -200,6 +200,9 @@ func (p *path) flows(bottom, top float64, outside, inside air) (in, out, rate fl
 			rho = inside.rho
 		}
 		size := math.Abs(bottom)
+		if size == 0 {
+			return 0, 0, math.Inf(1)
+		}
 		m := rho * p.flow * math.Pow(size, p.exponent)
 		rate = p.exponent * m / size
 		if bottom < 0 {

@@ -106,3 +106,51 @@ func TestZoneFaultsComeTogether(t *testing.T) {
 		require.ErrorContains(t, err, field)
 	}
 }
+
+// Chains of up to six zones with gaps and gates of 1e-5 to 100 m², screens,
+// leaks and fans, storm or calm, equal densities among them: all are solved.
+func TestZonesAlwaysBalance(t *testing.T) {
+	rnd := rand.New(rand.NewPCG(11, 7))
+	element := func(cp float64) ventilation.Element {
+		a, z := math.Pow(10, -5+7*rnd.Float64()), -2+8*rnd.Float64()
+		switch rnd.IntN(4) {
+		case 0:
+			return ventilation.Opening{Height: z, Vertical: 0.1 + 2*rnd.Float64(), Area: a, Discharge: 0.6, Coefficient: cp}
+		case 1:
+			return ventilation.Leak{Height: z, Flow: a / 100, Exponent: 0.5 + 0.5*rnd.Float64(), Wind: cp}
+		case 2:
+			return ventilation.Opening{Height: z, Area: a, Discharge: 0.6, Viscous: 10 * rnd.Float64(), Coefficient: cp}
+		}
+		return ventilation.Opening{Height: z, Area: a, Discharge: 0.6, Coefficient: cp}
+	}
+	for k := range 400 {
+		n := 1 + rnd.IntN(6)
+		var links []ventilation.Link
+		for i := range n {
+			links = append(links, ventilation.Link{A: ventilation.Outside, B: i, Element: element(4*rnd.Float64() - 2)})
+			if i > 0 {
+				links = append(links, ventilation.Link{A: i - 1, B: i, Element: element(0)})
+			}
+			if rnd.IntN(3) == 0 {
+				links = append(links, ventilation.Link{A: ventilation.Outside, B: i, Element: ventilation.Fan{Height: 1, Flow: 2*rnd.Float64() - 1, Slope: 0.01 * float64(rnd.IntN(2))}})
+			}
+		}
+		c := ventilation.ZoneConditions{Outside: 1 + 0.4*rnd.Float64(), Wind: 40 * rnd.Float64() * float64(rnd.IntN(2))}
+		for range n {
+			c.Zones = append(c.Zones, 1+0.4*rnd.Float64())
+			if k%5 == 0 {
+				c.Zones[len(c.Zones)-1] = c.Outside
+			}
+		}
+		b, err := zones(t, n, links...).Solve(c)
+		require.NoError(t, err, k)
+		size := 1.0
+		for _, l := range b.Links {
+			size += l.In + l.Out
+		}
+		for _, r := range b.Residual {
+			require.InDelta(t, 0, r, 1e-8*size, k)
+		}
+		require.Less(t, b.Steps, 200)
+	}
+}
