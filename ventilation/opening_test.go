@@ -99,3 +99,38 @@ func TestAirChanges(t *testing.T) {
 	require.InDelta(t, 36, ventilation.AirChanges(2, 200), 1e-12)
 	require.True(t, math.IsNaN(ventilation.AirChanges(2, 0)))
 }
+
+// Ten points stand for a tall opening to 1 %, many for it exactly.
+func TestPointsOfATallOpening(t *testing.T) {
+	o := ventilation.Opening{Name: "door", Height: 1.1, Vertical: 2.2, Area: 2, Discharge: 0.6, Coefficient: 0.2}
+	c := dry(t, 25, 15, 0)
+	exact := solveNet(t, build(t, o), c)
+	for count, tol := range map[int]float64{10: 0.01, 1000: 1e-4} {
+		points := o.Points(count)
+		require.Len(t, points, count)
+		b := solveNet(t, build(t, points...), c)
+		require.InEpsilon(t, exact.Flow, b.Flow, tol)
+		require.InDelta(t, exact.Neutral, b.Neutral, 0.06)
+		area := 0.0
+		for _, p := range points {
+			area += p.Area
+			require.Zero(t, p.Vertical)
+		}
+		require.InDelta(t, 2, area, 1e-12)
+	}
+	require.InDelta(t, 0.55, o.Points(2)[0].Height, 1e-12)
+	require.InDelta(t, 1.65, o.Points(2)[1].Height, 1e-12)
+	screened := point(1, 2, 0)
+	screened.Viscous = 3
+	require.InDelta(t, 6, screened.Points(2)[0].Viscous, 1e-12) // two beside each other pass as much
+	require.Nil(t, o.Points(0))
+	require.Nil(t, o.Points(1001))
+	// A screen over all of them.
+	var all []ventilation.Opening
+	for _, p := range o.Points(10) {
+		s, err := screen().Over(p, 0.2, 1.8e-5)
+		require.NoError(t, err)
+		all = append(all, s)
+	}
+	require.Less(t, solveNet(t, build(t, all...), c).Flow, 0.7*exact.Flow)
+}
