@@ -51,7 +51,7 @@ type ClearSkyInput struct {
 	Zenith           float64 // degree, apparent angle of the sun from straight up, 0 to 180
 	AirMass          float64 // ratio to the air straight up at sea level, 0.3 to 40; AirMass times p/101325
 	Turbidity        float64 // dimensionless, Linke turbidity 1 to 10: 2 very clear and cold, 3 clear, 5 hazy
-	Altitude         float64 // m
+	Altitude         float64 // m, -500 to 4000
 	Extraterrestrial float64 // W/m² facing the sun
 }
 
@@ -60,6 +60,7 @@ var (
 	RangeAirMass          = Range{Min: 0.3, Max: 40, Unit: "(ratio)"}
 	RangeTurbidity        = Range{Min: 1, Max: 10, Unit: "(dimensionless)", Source: "[Ineichen02]"}
 	RangeExtraterrestrial = Range{Min: 1300, Max: 1430, Unit: "W/m²"}
+	RangeClearAltitude    = Range{Min: -500, Max: 4000, Unit: "m", Source: "higher up [Ineichen02] eq. 6 can exceed the sun outside the atmosphere"}
 	rangeZenith           = Range{Min: 0, Max: 180, Unit: "degree"}
 )
 
@@ -68,7 +69,7 @@ var (
 // the sun at or below the horizon all is dark.
 func (in ClearSkyInput) IneichenPerez() (ClearSky, error) {
 	err := errors.Join(rangeZenith.Check("zenith", in.Zenith), RangeTurbidity.Check("turbidity", in.Turbidity),
-		RangeAltitude.Check("altitude", in.Altitude), RangeExtraterrestrial.Check("extraterrestrial", in.Extraterrestrial))
+		RangeClearAltitude.Check("altitude", in.Altitude), RangeExtraterrestrial.Check("extraterrestrial", in.Extraterrestrial))
 	if in.Zenith < 90 {
 		err = errors.Join(err, RangeAirMass.Check("air mass", in.AirMass))
 	}
@@ -91,7 +92,8 @@ func (in ClearSkyInput) IneichenPerez() (ClearSky, error) {
 
 // ClearSky returns the clear-sky irradiance at the site and time by Ineichen
 // and Perez with the turbidity, Linke's, dimensionless, 1 to 10, the pressure
-// of the standard atmosphere and refraction at 10 °C.
+// of the standard atmosphere and refraction at 10 °C; the site may lie up to
+// 4000 m.
 func (s Site) ClearSky(t time.Time, turbidity float64) (ClearSky, error) {
 	sun := s.Sun(t)
 	pressure := standardSeaLevel * math.Pow(1-2.25577e-5*s.altitude, 5.25588) // [Icao93]

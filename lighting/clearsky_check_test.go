@@ -74,6 +74,18 @@ func TestClearSkyOfASite(t *testing.T) {
 	for _, want := range []string{"zenith", "air mass", "turbidity", "altitude", "extraterrestrial"} {
 		require.ErrorContains(t, err, want)
 	}
+	// The altitude's limit: above it, the clearest sky would outshine the sun.
+	mountain, err := NewSite(-23, 179.5, 4000)
+	require.NoError(t, err)
+	noon := time.Date(2023, 1, 3, 0, 6, 0, 0, time.UTC)
+	clearest, err := mountain.ClearSky(noon, 1)
+	require.NoError(t, err)
+	require.InEpsilon(t, mountain.Sun(noon).Extraterrestrial(), clearest.Global, 0.01)
+	require.Less(t, clearest.Global, mountain.Sun(noon).Extraterrestrial())
+	summit, err := NewSite(-23, 179.5, 4001)
+	require.NoError(t, err)
+	_, err = summit.ClearSky(noon, 1)
+	require.ErrorContains(t, err, "altitude is 4001 m, allowed -500 to 4000 m")
 	thin := ClearSkyInput{Zenith: 10, AirMass: 0.3, Turbidity: 3, Extraterrestrial: 1361}
 	_, err = thin.IneichenPerez()
 	require.NoError(t, err)

@@ -58,7 +58,7 @@
 //	Site.SunDay          elevation = -0.8333              1950..2100          0.2 s              ephem, NREL (1.2 s)
 //	Haurwitz             1098 cos z exp(-0.059/cos z)     0..180 degree       1e-9 of formula    pvlib's tests
 //	AirMass              Kasten and Young                 0..90 degree        printed digits     pvlib's tests
-//	IneichenPerez        eqs. 6, 8                        turbidity 1..10     1e-9 of formula    pvlib's tests
+//	IneichenPerez        eqs. 6, 8                        1..10, to 4000 m    1e-9 of formula    pvlib's tests
 //	ExtraterrestrialDay  Allen98 eq. 21                   day 1..366          printed digits     examples; table 2.6 to 0.12 MJ
 //	ExtraterrestrialSpan Allen98 eq. 28                   day 1..366          printed digits     example 19
 //	DayLength            Allen98 eq. 34                   day 1..366          printed digits     example 9; table 2.7 to 0.08 h

@@ -5,6 +5,7 @@ import (
 	"errors"
 	"math"
 	"testing"
+	"time"
 
 	"github.com/google/go-cmp/cmp"
 	"github.com/google/go-cmp/cmp/cmpopts"
@@ -54,6 +55,89 @@ func FuzzLM63(f *testing.F) {
 		}
 		if d := cmp.Diff(w, again.Web, cmpopts.EquateEmpty()); d != "" {
 			t.Fatalf("not the same when read back: %s", d)
+		}
+	})
+}
+
+// FuzzSun asks for the sun at any place and time: an error, or angles in their
+// ranges, and a day whose rise and set, where there are any, lie about its
+// transit.
+func FuzzSun(f *testing.F) {
+	f.Add(50.6, 14.1, 340.0, int64(1735689600))
+	f.Add(90.0, 180.0, 9000.0, int64(-631152000))
+	f.Add(-66.6, -180.0, -500.0, int64(4102444799))
+	f.Add(-23.0, 179.5, 9000.0, int64(-631151876))
+	f.Add(-23.0, 179.5, 4000.0, int64(-631151876))
+	f.Fuzz(func(t *testing.T, latitude, longitude, altitude float64, seconds int64) {
+		site, err := NewSite(latitude, longitude, altitude)
+		if err != nil {
+			if !errors.Is(err, ErrRange) {
+				t.Fatal(err)
+			}
+			return
+		}
+		at := time.Unix(seconds%(1<<33), 0).UTC()
+		sun := site.Sun(at)
+		if !RangeYear.Contains(float64(at.Year())) {
+			if !math.IsNaN(sun.Elevation) {
+				t.Fatalf("%v outside the years", at)
+			}
+			return
+		}
+		if !(math.Abs(sun.Elevation) <= 90 && sun.Azimuth >= 0 && sun.Azimuth < 360 && math.Abs(sun.Declination) < 23.5 && math.Abs(sun.HourAngle) <= 180 && sun.Distance > 0.98 && sun.Distance < 1.02) {
+			t.Fatalf("%v: %+v", at, sun)
+		}
+		day, err := site.SunDay(at, RiseElevation)
+		if err != nil {
+			if !errors.Is(err, ErrRange) {
+				t.Fatal(err)
+			}
+			return
+		}
+		if day.Length < 0 || day.Length > 24*time.Hour || !day.Rise.IsZero() && day.Rise.After(day.Transit) || !day.Set.IsZero() && day.Set.Before(day.Transit) {
+			t.Fatalf("%v: %+v", at, day)
+		}
+		sky, err := site.ClearSky(at, 1)
+		if high := !RangeClearAltitude.Contains(altitude); high || err != nil {
+			if !high || !errors.Is(err, ErrRange) {
+				t.Fatalf("%v at %v m: %v", at, altitude, err)
+			}
+			return
+		}
+		if !(sky.Global >= 0 && sky.Direct >= 0 && sky.Diffuse >= -1e-9 && sky.Global <= sun.Extraterrestrial()) {
+			t.Fatalf("%v: %+v, %v", at, sky, err)
+		}
+	})
+}
+
+// FuzzSpectrum makes spectra of any bytes: an error, or integrals that are
+// finite, not negative, and add up.
+func FuzzSpectrum(f *testing.F) {
+	f.Add([]byte{10, 0, 20, 255, 30, 7, 200, 0})
+	f.Add([]byte{1, 1, 1, 1})
+	f.Fuzz(func(t *testing.T, data []byte) {
+		var nm, power []float64
+		at := 250.0
+		for i := 0; i+1 < len(data); i += 2 {
+			at += float64(data[i])
+			nm, power = append(nm, at), append(power, float64(data[i+1])-1)
+		}
+		s, err := NewSpectrum(nm, power)
+		if err != nil {
+			if !errors.Is(err, ErrRange) {
+				t.Fatal(err)
+			}
+			return
+		}
+		sum := s.Photons(Blue) + s.Photons(Green) + s.Photons(Red)
+		if ppf := s.PPF(); !(ppf >= 0) || math.IsInf(ppf, 0) || math.Abs(ppf-sum) > 1e-9*(1+ppf) {
+			t.Fatalf("PPF %v, sum of its parts %v", ppf, sum)
+		}
+		if l, p := s.Luminous(), s.PARPower(); !(l >= 0 && p >= 0) || l > 683.002*s.Power(360, 830)*(1+1e-9) {
+			t.Fatalf("%v lm of %v W", l, s.Power(360, 830))
+		}
+		if r := s.PARPhotonsPerJoule(); s.PARPower() > 1e-6 && !(r > 3.34 && r < 5.86) {
+			t.Fatalf("%v µmol/J", r)
 		}
 	})
 }
