@@ -22,10 +22,11 @@
 // strictly with P0: a bracketed Newton search always ends at its one root.
 // Temperature and flow together may have several states (SteadyStates).
 //
-// Openings: free areas of flaps, sliding, roll-up and louvred vents, three
-// published models of a flap's discharge, insect screens whose loss depends on
-// the speed, wells for vents below grade, wind at height and pressure
-// coefficients.
+// Openings: free areas of flaps, sliding, roll-up and louvred vents, continuous
+// ridge vents (RidgeVent), three published models of a flap's discharge, insect
+// screens whose loss depends on the speed, wells for vents below grade, wind at
+// height by power and log law, pressure coefficients of walls and roofs for
+// exposed and sheltered sites.
 //
 // Winter: the outside air that holds a humidity after what condenses on the
 // cover (DryingCase), its heat and heat recovery, the time to dry and rounds of
@@ -33,6 +34,15 @@
 // falls on the crop as jets from each vent, and which vents to open first
 // (ColdJet, ColdVents); what a door that is opened now and then costs, and what
 // a lobby saves (DoorCase).
+//
+// Cooling: evaporative pads with their water and fans (PadWall, PadDesign),
+// fogging up to saturation (Fogging), and where a shade leaves the sun's heat,
+// outside, on or under the cover (Shade); each can be put before the balance of
+// the house as a Setting.
+//
+// Control: vents that follow the temperature within what wind and rain allow
+// (OpeningRule) or stand where a hand put them (Schedule), run over a day
+// (Climate.Day).
 //
 // # What is not modelled
 //
@@ -45,8 +55,9 @@
 //
 //	Network.Solve        balance above                  ranges by field        1e-8 of flow, 1e-9 Pa  40-digit solutions; NIST cases
 //	Zones.Solve          balance of each zone           1 to 100 zones         1e-8 of flow           Network, NIST series cases
+//	Opening.Points       equal parts, their middles     1 to 1000              1 % with ten           Network
 //	TwoLevels.Flow       h1 = H/(1+(r_i/r_o)(CA/CA)²)   calm                   exact                  Network
-//	SingleOpening        exact height integral          calm                   exact                  Network; Brown62 to 1 %
+//	SingleOpening        exact height integral          calm                   exact                  Network; [Brown62] 1 %
 //	SingleSided.Flow     five published fits            rooms, one face        spread 1 : 2           published values
 //	AspectDischarge      [Bb18] sec. 8.3                0 to 90 degree         1 %                    published tests
 //	EnAreaRatio          cubic [EnVent17]               0 to 90 degree         not stated             coefficients
@@ -82,9 +93,11 @@
 //
 // The stack formula of the handbook and the Boussinesq form are offered beside
 // the balance as rivals; at 30/22 °C the latter errs by 0.3 %, at large
-// differences of temperature and area by up to 8 %. Published reference results with a fixed
-// density of 1.2 kg/m³ are 0.7 % below the balance at 20/10 °C. EnAreaRatio gives
-// 0.90 at 90 degrees, where a flap is wholly open.
+// differences of temperature and area by up to 8 %. Published reference results
+// with a fixed density of 1.2 kg/m³ are 0.7 % below the balance at 20/10 °C.
+// EnAreaRatio gives 0.90 at 90 degrees, where a flap is wholly open. Two
+// transcriptions of the pressure coefficients of semi-sheltered roofs of 11 to
+// 30 degrees differ by 0.05: both are kept, in Coefficients and in RoofMean.
 //
 // # Cautions
 //
