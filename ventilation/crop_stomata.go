@@ -76,8 +76,7 @@ func (s Stomata) Response(sun, leaf, deficit, co2 float64) Response {
 	}
 	r := s.still(sun, co2)
 	if s == TomatoStomata {
-		r.Warmth = 1 + tomatoWarm1*(leaf-tomatoWarm2)*(leaf-tomatoWarm2)
-		r.Deficit = min(1+tomatoDeficit*deficit*deficit, tomatoDeficitTop)
+		r.Warmth, r.Deficit = s.factors(leaf, deficit)
 		r.Resistance *= r.Warmth * r.Deficit
 	}
 	return r
@@ -102,18 +101,22 @@ func (s Stomata) still(sun, co2 float64) Response {
 	return r
 }
 
-// factor returns the factor of leaf temperature, °C, and deficit, Pa, and its
+// factors returns a tomato's factors of leaf temperature, °C, and deficit, Pa.
+func (s Stomata) factors(leaf, deficit float64) (warmth, dry float64) {
+	d := leaf - tomatoWarm2
+	return 1 + tomatoWarm1*d*d, min(1+tomatoDeficit*deficit*deficit, tomatoDeficitTop)
+}
+
+// factor returns the product of the factors of leaf temperature, °C, and deficit, Pa, and its
 // derivatives.
 func (s Stomata) factor(leaf, deficit float64) (f, byLeaf, byDeficit float64) {
 	if s == GrassStomata {
 		return 1, 0, 0
 	}
-	d := leaf - tomatoWarm2
-	warmth := 1 + tomatoWarm1*d*d
-	dry := 1 + tomatoDeficit*deficit*deficit
+	warmth, dry := s.factors(leaf, deficit)
 	slope := 2 * tomatoDeficit * deficit
-	if dry > tomatoDeficitTop {
-		dry, slope = tomatoDeficitTop, 0
+	if dry >= tomatoDeficitTop {
+		slope = 0
 	}
-	return warmth * dry, 2 * tomatoWarm1 * d * dry, warmth * slope
+	return warmth * dry, 2 * tomatoWarm1 * (leaf - tomatoWarm2) * dry, warmth * slope
 }

@@ -1,0 +1,143 @@
+package ventilation
+
+import (
+	"errors"
+	"fmt"
+	"math"
+
+	"cloche.example/internal/constant"
+	"cloche.example/internal/solve"
+	"cloche.example/psychro"
+)
+
+// CanopyState is a canopy whose energy balance closes, per m² of floor.
+type CanopyState struct {
+	Temperature float64  // °C, of the leaves
+	Sun         CropSun  // W/m², what becomes of the sun
+	Heat        float64  // W/m², sensible, to the air
+	Latent      float64  // W/m², to vapour
+	Longwave    float64  // W/m², heat radiation to the surroundings, up and down
+	Residual    float64  // W/m², what the terms fail to balance
+	Transpired  float64  // kg/(m² s); negative is dew
+	Deficit     float64  // Pa, leaf to air
+	Boundary    float64  // s/m, of the leaves' boundary layer on 2 LAI
+	Stomata     Response // s/m, stomatal resistance on 2 LAI, with its factors; all zero under dew
+}
+
+// Canopy returns the leaves' temperature and transpiration in the given air
+// with sun, W/m² of floor (SunRange), above them and surroundings that radiate
+// as at radiant, °C (SkyRange), to both faces of the canopy with the effective
+// emissivity, fraction:
+//
+//	sun = 2 LAI rho cp (Tc - Ta)/re + lambda E + 2 f e sigma (Tc⁴ - Tr⁴)
+//	E   = 2 LAI (e*(Tc) - e)/(Rv T (re + ri)), f = 1 - exp(-k LAI)
+//
+// the leaf-layer form of [Stanghellini87] (from memory), solved as it stands:
+// it closes to 1e-9. The error joins the inputs outside their ranges and asks
+// for LAI above zero.
+func (c Crop) Canopy(air psychro.State, sun, radiant, emissivity float64) (CanopyState, error) {
+	leaves := error(nil)
+	if c.LAI == 0 {
+		leaves = positive(LeafAreaRange, "LAI", 0)
+	}
+	if err := errors.Join(c.Check(), leaves,
+		TemperatureRange.Check("air.Temperature", air.Temperature()),
+		PressureRange.Check("air.Pressure", air.Pressure()),
+		SunRange.Check("sun", sun),
+		SkyRange.Check("radiant", radiant),
+		ShareRange.Check("emissivity", emissivity),
+	); err != nil {
+		return CanopyState{}, err
+	}
+	s := CanopyState{Sun: c.sun(sun)}
+	still := c.Stomata.still(s.Sun.Leaf, c.CO2)
+	balance := func(t float64) float64 { c.canopyAt(&s, &still, air, radiant, emissivity, t); return s.Residual }
+	t, err := solve.Root(balance, climateLow, climateHigh, 1e-13)
+	if err != nil {
+		return CanopyState{}, fmt.Errorf("canopy: %w", err)
+	}
+	balance(t)
+	return s, nil
+}
+
+// canopyAt fills s with the terms at the leaf temperature t, °C.
+func (c Crop) canopyAt(s *CanopyState, still *Response, air psychro.State, radiant, emissivity, t float64) {
+	ta, p, w := air.Temperature(), air.Pressure(), air.HumidityRatio()
+	e := p * w / (vapourRatio + w)
+	tk := ta + kelvin
+	leaf := 2 * c.LAI
+	rhoCp := (p - e) / (GasConstantDryAir * tk) * (HeatCapacityAir + vapourHeat*w)
+	s.Temperature = t
+	s.Boundary = boundaryFactor * math.Sqrt(c.LeafSize) / math.Sqrt(math.Sqrt(c.LeafSize*math.Abs(t-ta)+boundaryForced*c.AirSpeed*c.AirSpeed))
+	s.Heat = leaf * rhoCp * (t - ta) / s.Boundary
+	es, _ := saturation(t)
+	s.Deficit = es - e
+	s.Stomata = Response{}
+	source := ta // the temperature of the vapour that passes: of the air for dew
+	if s.Deficit > 0 {
+		s.Stomata, source = *still, t
+		if c.Stomata == TomatoStomata {
+			s.Stomata.Warmth, s.Stomata.Deficit = c.Stomata.factors(t, s.Deficit)
+			s.Stomata.Resistance *= s.Stomata.Warmth * s.Stomata.Deficit
+		}
+	}
+	s.Transpired = leaf * s.Deficit / (GasConstantDryAir / vapourRatio * tk * (s.Boundary + s.Stomata.Resistance))
+	s.Latent = s.Transpired * (vapourEnthalpy(source) - liquidHeat*t)
+	tc, tr := t+kelvin, radiant+kelvin
+	s.Longwave = 2 * Interception(c.LAI, c.LongwaveExtinction) * emissivity * constant.StefanBoltzmann * (tc*tc*tc*tc - tr*tr*tr*tr)
+	s.Residual = s.Sun.Canopy - s.Heat - s.Latent - s.Longwave
+}
+
+// BigLeaf is the canopy as one wet surface behind two resistances.
+type BigLeaf struct {
+	Slope       float64 // Pa/K, of the saturation vapour pressure at the air's temperature
+	Psychro     float64 // Pa/K, psychrometric constant
+	Radiation   float64 // W/m², latent heat that the available radiation drives
+	Dryness     float64 // W/m², latent heat that the air's deficit drives
+	Latent      float64 // W/m², the sum
+	Heat        float64 // W/m², sensible: the rest of the radiation
+	Transpired  float64 // kg/(m² s)
+	Temperature float64 // °C, of the surface that gives off Heat
+}
+
+// BigLeafRange is the range of the resistances of a big leaf.
+var BigLeafRange = Range{Min: 0, Max: 1e5, Unit: "s/m", Source: "free water in a gale to a shut canopy"}
+
+// PenmanMonteith returns the evaporation of a canopy in the given air from the
+// available radiation (net radiation less heat into the ground), W/m² (-1000
+// to 1500), behind the aerodynamic and the surface resistance, s/m
+// (BigLeafRange; aerodynamic above zero), both on floor area:
+//
+//	lambda E = (s Rn + rho cp D/ra)/(s + gamma (1 + rs/ra))
+//
+// [Monteith65], [Fao98] eq. 3. It is the rival of Crop.Canopy, with the
+// saturation line straight and the surface's own radiation taken as known: the
+// resistances of a crop are LeafBoundary/(2 LAI) and the stomatal one over
+// 2 LAI, or grass's 100 s/m over half the LAI. The error joins the inputs
+// outside their ranges.
+func PenmanMonteith(air psychro.State, available, aerodynamic, surface float64) (BigLeaf, error) {
+	if err := errors.Join(
+		TemperatureRange.Check("air.Temperature", air.Temperature()),
+		PressureRange.Check("air.Pressure", air.Pressure()),
+		Range{Min: -1000, Max: 1500, Unit: "W/m²", Source: "net radiation"}.Check("available", available),
+		positive(BigLeafRange, "aerodynamic", aerodynamic),
+		BigLeafRange.Check("surface", surface),
+	); err != nil {
+		return BigLeaf{}, err
+	}
+	t, p, w := air.Temperature(), air.Pressure(), air.HumidityRatio()
+	e := p * w / (vapourRatio + w)
+	cp := HeatCapacityAir + vapourHeat*w
+	rhoCp := (p - e) / (GasConstantDryAir * (t + kelvin)) * cp
+	latent := vapourEnthalpy(t) - liquidHeat*t
+	es, slope := saturation(t)
+	b := BigLeaf{Slope: slope, Psychro: cp * (p - e) / (vapourRatio * latent)}
+	under := b.Slope + b.Psychro*(1+surface/aerodynamic)
+	b.Radiation = b.Slope * available / under
+	b.Dryness = rhoCp * (es - e) / aerodynamic / under
+	b.Latent = b.Radiation + b.Dryness
+	b.Heat = available - b.Latent
+	b.Transpired = b.Latent / latent
+	b.Temperature = t + b.Heat*aerodynamic/rhoCp
+	return b, nil
+}
