@@ -130,14 +130,15 @@ func ExchangeDischarge(inside, outside float64) float64 {
 	return exchangeStill + exchangeSlope*math.Abs(inside-outside)
 }
 
-// Effectiveness of openings for WindVolume [AshHoF17] ch. 16 (from memory).
+// Effectiveness of openings for WindVolume [AshHoF17] ch. 16 (the first read as
+// quoted elsewhere, the second from memory).
 var (
-	PerpendicularEffectiveness = Range{Min: 0.5, Max: 0.6, Unit: "dimensionless", Source: "wind square to the opening [AshHoF17] ch. 16, from memory"}
+	PerpendicularEffectiveness = Range{Min: 0.5, Max: 0.6, Unit: "dimensionless", Source: "wind square to the opening [AshHoF17] ch. 16"}
 	DiagonalEffectiveness      = Range{Min: 0.25, Max: 0.35, Unit: "dimensionless", Source: "wind at 45 degrees to the opening [AshHoF17] ch. 16, from memory"}
 )
 
 // WindVolume returns the volume flow, m³/s, of the handbook's wind formula
-// Q = Cv A U [AshHoF17] ch. 16 (equation from memory), with the effectiveness
+// Q = Cv A U [AshHoF17] ch. 16, with the effectiveness
 // (dimensionless, 0 to 1), the area, m², of the inlets where the outlets are as
 // large, and the wind, m/s. It is meant for air that passes through the house
 // from face to face, never for one opening alone. NaN outside WindRange, for an

@@ -134,8 +134,8 @@
 //	EnGlass11   EN 673:2011, Glass in building - Determination of thermal
 //	            transmittance (surface coefficients from memory)
 //	EnVent17    EN 16798-7:2017 and CEN/TR 16798-8 (formulas as in AixLib24)
-//	EnWind05    EN 1991-1-4:2005, Eurocode 1, wind actions, sec. 4.3 (eqs. 4.4
-//	            and 4.5 read, table 4.1 from memory)
+//	EnWind05    EN 1991-1-4:2005, Eurocode 1, wind actions, sec. 4.3
+//	            (read as quoted elsewhere)
 //	Fao98       R. G. Allen and others, Crop evapotranspiration, FAO Irrigation
 //	            and Drainage Paper 56, Rome 1998
 //	Fischer79   H. B. Fischer and others, Mixing in Inland and Coastal Waters,

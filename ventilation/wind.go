@@ -12,11 +12,11 @@ type Terrain struct {
 	Layer    float64 // m, thickness of the boundary layer
 }
 
-// Terrains of [AshHoF17] ch. 24 table 1 (from memory).
+// Terrains of [AshHoF17] ch. 24 table 1 (read as quoted elsewhere).
 var (
 	CityTerrain   = Terrain{"large city centre, half the buildings above 25 m", 0.33, 460}
 	SuburbTerrain = Terrain{"urban, suburban, wooded", 0.22, 370}
-	OpenTerrain   = Terrain{"open, scattered obstacles below 10 m; weather stations", 0.14, 270}
+	OpenTerrain   = Terrain{"open, scattered obstacles below 9 m; weather stations", 0.14, 270}
 	FlatTerrain   = Terrain{"flat and bare, open water upwind", 0.10, 210}
 )
 

@@ -13,7 +13,7 @@ type RoughTerrain struct {
 	Least     float64 // m, height below which the profile is not followed
 }
 
-// Terrain categories of [EnWind05] table 4.1 (from memory).
+// Terrain categories of [EnWind05] table 4.1 (read as quoted elsewhere).
 var (
 	SeaTerrain    = RoughTerrain{"0: sea, coast open to it", 0.003, 1}
 	LakeTerrain   = RoughTerrain{"I: lakes, flat and bare", 0.01, 1}
