@@ -103,12 +103,22 @@ func (a AirOrWater) Compare() (air, water CarrierResult, err error) {
 		CarrierLoadRange.Check("Load", a.Load),
 		AirTemperatureRange.Check("House", a.House),
 		AirTemperatureRange.Check("Outside", a.Outside),
-		a.Air.check("Air."),
-		a.Water.check("Water."),
+		a.checkCarrier(a.Air, "Air."),
+		a.checkCarrier(a.Water, "Water."),
 	); err != nil {
 		return CarrierResult{}, CarrierResult{}, err
 	}
 	return a.take(a.Air), a.take(a.Water), nil
+}
+
+// checkCarrier adds to the carrier's own faults a mean temperature that does
+// not warm the house or is below what is around the circuit.
+func (a AirOrWater) checkCarrier(c Carrier, prefix string) error {
+	if err := c.check(prefix); err != nil {
+		return err
+	}
+	around := Range{Min: math.Max(a.House, a.Outside), Max: CarrierTemperatureRange.Max, Unit: "°C", Source: "above House and Outside, or nothing is brought"}
+	return around.Check(prefix+"mean of Supply and Return", 0.5*(c.Supply+c.Return))
 }
 
 func (a AirOrWater) take(c Carrier) CarrierResult {

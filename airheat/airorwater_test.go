@@ -67,3 +67,17 @@ func TestCarrierFaultsAreListed(t *testing.T) {
 		require.ErrorContains(t, err, s)
 	}
 }
+
+// A circuit that is no warmer than the house, or than what is around it, brings
+// nothing.
+func TestACarrierMustBeWarm(t *testing.T) {
+	a := bothWays()
+	a.House = 31
+	_, _, err := a.Compare()
+	require.ErrorIs(t, err, ErrRange)
+	require.ErrorContains(t, err, "Air.mean of Supply and Return")
+	a = bothWays()
+	a.Outside = 80
+	_, _, err = a.Compare()
+	require.ErrorContains(t, err, "Water.mean of Supply and Return")
+}

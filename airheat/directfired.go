@@ -35,8 +35,13 @@ func (f *Fuel) DirectFired(power float64) (DirectFired, error) {
 
 // SteadyShare returns the fraction by which a gas released at source, m³/s,
 // ends above that of the outside air, when flow, m³/s, is exchanged: both at
-// the same temperature.
-func SteadyShare(source, flow float64) float64 { return source / flow }
+// the same temperature. NaN unless flow is positive and source 0 or more.
+func SteadyShare(source, flow float64) float64 {
+	if !(source >= 0 && flow > 0) {
+		return math.NaN()
+	}
+	return source / flow
+}
 
 // ShareAfter returns the fraction of a gas above outside air after a time in a
 // well mixed volume, m³, that began at start, with source and flow in m³/s:

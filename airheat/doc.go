@@ -36,7 +36,7 @@
 //	SiegertFor            fitted to FlueLoss     1 to 12 % of oxygen   0.2 % of FlueLoss     scan
 //	MoistHeating          [IsoFuel21]            moisture 0 to 1       definition            wood energy sheet
 //	Dulong, Boie          as they stand          coal; wood poor       1 to 3 % apart        Murphy Ex. 6.8; declared values
-//	House.After, Reach    eigenvectors           linear nodes          1e-7 K, 1e-5 s        40-digit matrix exponential; marching
+//	House.After, Reach    eigenvectors           linear nodes          1e-8 K, 1e-5 s        40-digit solutions; marching
 //	NightSetBack          exact steps of 5 min   constant weather      balance 1e-6          bound by the mean set-point
 //	FreezeOut             heat contents, march   step from the nodes   0.01 K of a tenth     balance 1e-9; fine steps; exact house
 //	Season                sums over the year     8,760 or 8,784 h      rounding              constant year; Murphy Ex. 9.5
@@ -52,20 +52,21 @@
 // that of vapour at 500 K, and are used from 240 K on (0.5 % of cp at worst).
 // Nitrogen of the air stands for its argon in volumes and heat. Older tables
 // of atomic weights (12, 1, 16) and 23.15 % of oxygen by mass move the
-// printed examples of the sources by up to 0.5 %; such rows say so. The real
-// gas ends at the boiling point, beyond which a supply of more than 100 °C
-// needs psychro.IdealGas.
+// printed examples of the sources by up to 0.5 %; the tests feed such rows the
+// number of atoms that the source counts. The real gas ends at the boiling
+// point, beyond which a supply of more than 100 °C needs psychro.IdealGas.
 //
 // # Air movement
 //
 // One flow in a duct, a tree of branches, a perforated tube or a store: steady,
 // incompressible, friction by Darcy and Weisbach with Colebrook's factor. A
-// Fan is its curve at 1.2 kg/m³; every crossing with the ducts is found. Not
-// modelled: junction losses that depend on the split of flow (they stand in
-// Segment.Fittings), noise, leakage of ducts, jets that cling to a surface,
-// condensation in ducts and stores. A hot jet, a fan in stall over a heater
-// and a frozen pipe can do harm: the results name them, local codes and
-// licensed practice decide.
+// Fan is its curve at 1.2 kg/m³; every crossing with the ducts is found. Water
+// condenses on cold walls of ducts and stores in Duct.Dew and Store.StepMoist.
+// Not modelled: junctions other than a dividing tee (their losses stand in
+// Segment.Fittings), noise, leakage of ducts, jets that cling to a surface, a
+// wet wall that dries again. A hot jet, a fan in stall over a heater and a
+// frozen pipe can do harm: the results name them, local codes and licensed
+// practice decide.
 //
 //	function              equation               range                 accuracy              check
 //	Friction, Colebrook   [Cole39] eq. 12        Re to 1e9, ε/D to 0.1 4e-16 of its root     bisection; Cengel Ex. 8-3, 14-1
@@ -76,14 +77,19 @@
 //	DryAir, AirViscosity  [USStd76] eq. 51       −60 to 200 °C         0.5 % (from memory)   tables
 //	DuctFilm              [Pet70]                Re 1e4 to 5e6         6 % of measurements   Lienhard Ex. 7.6
 //	SmoothElbow and so on [SmaDuct06] table A-7  as the table          linear between points the table's rows; Hundy Ex. 24.3
+//	DividingRun, -Branch  [Crane09] ch. 2        share 0 to 1          4 % at the source's   Crane Ex. 7-36
+//	                                                                   own steps
 //	Duct.Heat             exact                  any                   rounding              Lienhard Ex. 7.6
+//	Duct.Dew              Lewis number 1         any                   0.5 % of finer cells  balance 1e-8; Duct.Heat
 //	System.Loss, RoundFor Darcy-Weisbach         any                   rounding              Cengel Ex. 8-4, 8-5; Douglas Ex. 14.5, 14.6
 //	OperatingPoint        fan laws [HoF17]       within the curve      1e-9                  scan; Cengel Ex. 14-1; Arasu Ex. 3.11, 4.12
 //	Tree.Solve            balance of branches    any tree              1e-9                  laws
 //	PerforatedTube        momentum with regain   steady                1e-9 of the scheme    plain march; cosine law
 //	Jet                   [HoF17] ch. 20         K from memory         band of the bend      momentum balance
+//	Jet.ForcedLength      [VentGuide01] eq. 7.60 plane; round memory   limit of a zone       powers of F
 //	AirOrWater            heat balance           above                 rounding              Hundy Ex. 21.1
 //	SoilStore, RockBed    conduction, [Ergun52]  steps to a day        heat to 1e-9          line source; laws
+//	Store.StepMoist       Lewis number 1         steps to a day        heat to 1e-9          balance of water and heat
 //
 // Between Reynolds numbers 2300 and 4000 the friction factor is a straight
 // line, a convention. In Cengel's Ex. 14-1 the fan table is joined by straight
@@ -97,10 +103,14 @@
 //	            Siegert form; its constants from memory
 //	BWSteam11   Babcock & Wilcox, Steam: its generation and use, 1911
 //	            (public domain)
+//	ChenRod80   C. J. Chen, W. Rodi, Vertical Turbulent Buoyant Jets, 1980; from
+//	            memory
 //	Clam09      D. Clamond, "Efficient resolution of the Colebrook equation",
 //	            Industrial & Engineering Chemistry Research 48 (2009) 3665-3671
 //	Cole39      C. F. Colebrook, "Turbulent flow in pipes", J. Institution of Civil
 //	            Engineers 11 (1939) 133-156; eq. number from memory
+//	Crane09     Crane Co., Flow of Fluids Through Valves, Fittings, and Pipe, TP-410,
+//	            2009: tees and wyes, chapter 2
 //	DufBec13    J. A. Duffie, W. A. Beckman, Solar Engineering of Thermal
 //	            Processes, 4th ed., 2013
 //	ElM97       K. El Moueddeb, S. Barrington, N. Barthakur, perforated ventilation
@@ -134,4 +144,6 @@
 //	Tsal89      R. J. Tsal, "Altshul-Tsal friction factor equation", Heating/Piping/
 //	            Air Conditioning, August 1989
 //	USStd76     U.S. Standard Atmosphere, 1976: eq. 51, viscosity of air
+//	VentGuide01 H. Goodfellow, E. Tähti, Industrial Ventilation Design Guidebook,
+//	            2001: section 7.4, jets
 package airheat

@@ -5,6 +5,7 @@ import (
 	"math"
 
 	"cloche.example/internal/constant"
+	"cloche.example/psychro"
 )
 
 // Losses are the parts of a fire's heat that do not become useful, each as a
@@ -72,8 +73,12 @@ const incompleteCarbon = 10150 * 2326.0
 
 // IncompleteCarbonLoss returns the heat lost by carbon monoxide, J/kg of fuel,
 // from the fractions co and co2 of the dry gas and the fuel's burnt carbon,
-// kg/kg: CO/(CO2 + CO) C × 10150 Btu/lb [BWSteam11].
+// kg/kg: CO/(CO2 + CO) C × 10150 Btu/lb [BWSteam11]. NaN without carbon in the
+// gas.
 func IncompleteCarbonLoss(co, co2, carbon float64) float64 {
+	if !(co >= 0 && co2 >= 0 && co+co2 > 0) {
+		return math.NaN()
+	}
 	return co / (co2 + co) * carbon * incompleteCarbon
 }
 
@@ -119,15 +124,23 @@ func (b *Burner) FuelPower(heat float64) float64 {
 }
 
 // PartLoad returns the efficiency on the lower heating value at the given
-// load, a fraction of the rated heat from 0 to 1: zero at no load.
+// load, a fraction of the rated heat from 0 to 1: zero at no load, NaN outside.
 func (b *Burner) PartLoad(load float64) float64 {
+	if load == 0 {
+		return 0
+	}
 	return load * b.Rated / b.FuelPower(load*b.Rated)
 }
 
 // CombustionAirFlow returns the air a fire draws, m³/s at temperature t, °C, and
 // pressure p, Pa, for the fuel's power, W on the lower heating value, burning
-// to gas g. It is what the house must let in, or the fire starves.
+// to gas g. It is what the house must let in, or the fire starves. NaN for a
+// power below 0, t outside −30 to 60 °C or p outside psychro.Pressures. Print
+// CombustionCaution with it.
 func (f *Fuel) CombustionAirFlow(g FlueGas, power, t, p float64) float64 {
+	if !(power >= 0) || !FireAirRange.Contains(t) || !psychro.Pressures.Contains(p) {
+		return math.NaN()
+	}
 	kmol := power / f.Lower * (g.air + g.airWater)
 	return kmol * 1000 * constant.MolarGas * (t + zeroC) / p
 }

@@ -233,3 +233,20 @@ func TestFlueAllocatesNothing(t *testing.T) {
 		sinkHeat += l.OfLower
 	}))
 }
+
+func TestBareFormulasRefuse(t *testing.T) {
+	f := NaturalGas()
+	g, err := f.Burn(DefaultCombustionAir(), 1.3)
+	require.NoError(t, err)
+	for _, v := range []float64{
+		SteadyShare(1, 0), SteadyShare(-1, 1), ShareAfter(0, 1, 1, -1, 0), IncompleteCarbonLoss(0, 0, 0.7), IncompleteCarbonLoss(-0.1, 0.5, 0.7),
+		f.CombustionAirFlow(g, -1, 20, 101325), f.CombustionAirFlow(g, 1, 200, 101325), f.CombustionAirFlow(g, 1, 20, 101.3), DryGasFromAnalysis(0, 0.2, 0, 0.8, 0.7),
+	} {
+		require.True(t, math.IsNaN(v))
+	}
+	b := Burner{Rated: 1000, Efficiency: 0.9, Fuel: f}
+	require.Zero(t, b.PartLoad(0))
+	require.InDelta(t, 0.9, b.PartLoad(0.2), 1e-12)
+	require.True(t, math.IsNaN(b.PartLoad(1.1)))
+	require.True(t, math.IsNaN(b.PartLoad(-0.1)))
+}

@@ -47,7 +47,8 @@ const (
 
 // FreezeOut is a house opened to the frost, or left without heat, with the
 // latent heats that the exact solution leaves out: soil water that freezes, and
-// vapour that condenses from air kept saturated by wet surfaces.
+// vapour that condenses from air kept saturated by wet surfaces. FreezeCourse's
+// AirFirst is then the time to frost with both.
 type FreezeOut struct {
 	Nodes    Nodes      // air and structure; AirSoil, SoilCapacity and SoilDeep give way to Soil
 	Soil     SoilColumn // the floor
@@ -63,6 +64,8 @@ type FreezeOut struct {
 
 // FreezeCourse is the result of a FreezeOut.
 type FreezeCourse struct {
+	AirFirst     time.Duration // until the air first is below AirLimit; Forever if it never is
+	SurfaceFirst time.Duration // until the soil surface first is below SoilLim; Forever if it never is
 	AirBelow     time.Duration // in all with the air below AirLimit
 	AirSpell     time.Duration // longest unbroken time of it
 	SurfaceBelow time.Duration // in all with the soil surface below SoilLim

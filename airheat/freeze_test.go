@@ -60,6 +60,29 @@ func TestFreezeMarchWithoutLatentHeatIsLinear(t *testing.T) {
 	h := house(t, n)
 	want := h.After(Temperatures{6, 6, 6}, Drive{Outside: -10, Deep: 7}, 3*time.Hour)
 	require.InDelta(t, want.Air, c.Air[2], 1e-3)
+	e, err := h.Reach(Temperatures{6, 6, 6}, Drive{Outside: -10, Deep: 7}, AirNode, f.AirLimit, 48*time.Hour)
+	require.NoError(t, err)
+	require.True(t, e.Reached)
+	require.InDelta(t, e.Time.Seconds(), c.AirFirst.Seconds(), 2*c.Step.Seconds())
+	require.Equal(t, Forever, b.SurfaceFirst)
+}
+
+// TestFrostDepthAgainstStefan: soil at 0 °C under air of −10 °C freezes to the
+// depth x of ½ x²/k + x/h = 10 t/(L w + ½ 10 C), Stefan's balance with a film h
+// and half of the frozen layer's heat content, exact for little content.
+func TestFrostDepthAgainstStefan(t *testing.T) {
+	f := openHouse(10 * 24)
+	f.WetAir, f.Start, f.Deep = 0, 0, 0
+	f.Nodes.Leakage, f.Nodes.AirStructure, f.Nodes.StructureOutside = 1e6, 1, 1
+	f.Nodes.AirCapacity, f.Nodes.StructureCapacity = 1e9, 1e6
+	s := &f.Soil
+	s.Area, s.Depth, s.Layers, s.Water, s.Dry, s.Surface, s.FreezingSpan, s.Thawed = 1, 1.0, 14, 400, 1e6, 20, 0.05, s.Frozen
+	c, err := f.Run()
+	require.NoError(t, err)
+	heat := fusionHeat*400 + 5*(1e6+iceCapacity*400)
+	k := s.Frozen
+	x := -k/20 + math.Sqrt(k*k/400+2*k*10*10*86400/heat)
+	require.InEpsilon(t, x, c.FrostDepth, 0.03)
 }
 
 func TestLatentHeatHoldsTheSurface(t *testing.T) {

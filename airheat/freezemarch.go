@@ -3,6 +3,7 @@ package airheat
 import (
 	"fmt"
 	"math"
+	"time"
 )
 
 // newColumn lays out the layers, each layerGrowth times the one above.
@@ -103,17 +104,20 @@ func (c *column) march(per int) FreezeCourse {
 		y[2+i] = f.Soil.soilHeat(t) * f.Soil.Area * c.thick[i]
 	}
 	stored := total(&y)
-	r := FreezeCourse{LowestAir: f.Start, LowestSoil: f.Start, Air: make([]float64, len(f.Outside)), Surface: make([]float64, len(f.Outside)), Step: duration(dt)}
+	r := FreezeCourse{LowestAir: f.Start, LowestSoil: f.Start, Air: make([]float64, len(f.Outside)), Surface: make([]float64, len(f.Outside)), Step: duration(dt), AirFirst: Forever, SurfaceFirst: Forever}
 	guess := f.Start
 	var surface float64
 	var airSpell, soilSpell, airIn, soilIn, airLong, soilLong float64
 	var k1, k2, k3, k4, z [freezeStateLen]float64
 	for h, to := range f.Outside {
-		for range per {
+		for k := range per {
 			var l1, l2, l3, l4 float64
 			l1, surface = c.rates(&y, to, &guess, &k1)
 			air := guess
 			r.LowestAir, r.LowestSoil = math.Min(r.LowestAir, air), math.Min(r.LowestSoil, surface)
+			now := 3600*float64(h) + dt*float64(k)
+			first(&r.AirFirst, air < f.AirLimit, now)
+			first(&r.SurfaceFirst, surface < f.SoilLim, now)
 			airSpell = spell(air < f.AirLimit, dt, airSpell, &airIn, &airLong)
 			soilSpell = spell(surface < f.SoilLim, dt, soilSpell, &soilIn, &soilLong)
 			add(&z, &y, &k1, dt/2)
@@ -153,6 +157,13 @@ func total(y *[freezeStateLen]float64) (sum float64) {
 func add(z, y, k *[freezeStateLen]float64, f float64) {
 	for i := range z {
 		z[i] = y[i] + f*k[i]
+	}
+}
+
+// first notes the time now, s, of the first step that is below.
+func first(when *time.Duration, below bool, now float64) {
+	if below && *when == Forever {
+		*when = duration(now)
 	}
 }
 

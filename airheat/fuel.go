@@ -69,7 +69,8 @@ var HeatingRange = Range{Min: 1e6, Max: 125e6, Unit: "J/kg"}
 
 // NewFuel returns a fuel with composition c as fired and the lower heating
 // value lower, J/kg as fired, from 1e6 to 125e6. All faults are reported
-// together, among them a composition that does not sum to 1.
+// together, among them a composition that does not sum to 1. Emission is left
+// at 0; set it for a fuel that is not counted as neutral.
 func NewFuel(name string, c Composition, lower float64) (Fuel, error) {
 	f := Fuel{Name: name, Composition: c, Lower: lower, Higher: lower + CondensationHeat*(waterPerHydrogen*c.Hydrogen+c.Water), Source: "as given"}
 	return f, f.valid()

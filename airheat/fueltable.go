@@ -26,7 +26,8 @@ var gasParts = [9]struct{ c, h, o, n, heat float64 }{
 }
 
 // NewGasFuel returns a gas with the given shares by volume; its heating values
-// follow from those of its parts (ISO 6976, from memory).
+// follow from those of its parts (ISO 6976, from memory). Emission is left at 0;
+// set it for a gas that is not counted as neutral.
 func NewGasFuel(name string, g GasShares) (Fuel, error) {
 	shares := [9]float64{g.Methane, g.Ethane, g.Propane, g.Butane, g.Hydrogen, g.CarbonMonoxide, g.CarbonDioxide, g.Nitrogen, g.Oxygen}
 	names := [9]string{"Methane", "Ethane", "Propane", "Butane", "Hydrogen", "CarbonMonoxide", "CarbonDioxide", "Nitrogen", "Oxygen"}

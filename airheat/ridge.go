@@ -2,6 +2,7 @@ package airheat
 
 import (
 	"errors"
+	"fmt"
 	"math"
 
 	"cloche.example/psychro"
@@ -45,6 +46,9 @@ func (l *TwoLayers) check() error {
 	if err == nil && !(l.Lower > l.Outside) {
 		err = &RangeError{Field: "Lower", Value: l.Lower, Min: l.Outside, Max: RoomRange.Max, Unit: "°C", Source: "a house colder than outside needs no heat"}
 	}
+	if err == nil && l.LowerLoss == 0 && l.Mixing == 0 {
+		err = &RangeError{Field: "LowerLoss + Mixing", Value: 0, Min: math.SmallestNonzeroFloat64, Max: ConductanceRange.Max, Source: "a lower layer that loses and exchanges nothing needs no heat"}
+	}
 	if err == nil && l.RisingShare == 1 && l.Mixing == 0 {
 		err = &RangeError{Field: "Mixing", Value: 0, Min: math.SmallestNonzeroFloat64, Max: FlowRange.Max, Unit: "m³/s", Source: "with all heat rising and no mixing the lower layer is never heated"}
 	}
@@ -68,6 +72,14 @@ func (l *TwoLayers) solve(exchange, film float64) (heat, upper float64) {
 	// Hu x = phi (Hl dl + Hu x) + c (dl - x), x = Tu - To.
 	x := (l.RisingShare*l.LowerLoss*dl + c*dl) / (hu*(1-l.RisingShare) + c)
 	return l.LowerLoss*dl + hu*x, l.Outside + x
+}
+
+// tooHot refuses an upper layer that no house has.
+func (l *TwoLayers) tooHot(upper float64) error {
+	if upper <= RoomRange.Max {
+		return nil
+	}
+	return fmt.Errorf("%w: with RisingShare %g and Mixing %g m³/s the upper layer would be at %.0f °C", ErrNoSolution, l.RisingShare, l.Mixing, upper)
 }
 
 func (l *TwoLayers) layered(heat, upper float64, ridge bool) Layered {
@@ -95,12 +107,18 @@ type RidgeReturn struct {
 // heat saved; it is none, for a coil that is given warmer air lifts it to a
 // warmer supply while the house still loses the same. The real saving is what
 // the cooler upper layer loses less: Hu (Tu,floor - Tu,ridge).
+//
+// Where so much heat rises that the upper layer would be above 120 °C the two
+// layers are no picture of a house: ErrNoSolution.
 func (l TwoLayers) RidgeReturn() (RidgeReturn, error) {
 	if err := l.check(); err != nil {
 		return RidgeReturn{}, err
 	}
 	var r RidgeReturn
 	q, u := l.solve(l.Mixing, 1)
+	if err := l.tooHot(u); err != nil {
+		return RidgeReturn{}, err
+	}
 	r.Floor = l.layered(q, u, false)
 	q, u = l.solve(l.Mixing+l.HeaterFlow, 1)
 	r.Ridge = l.layered(q, u, true)
@@ -154,7 +172,10 @@ func (l TwoLayers) Fans(f MixingFans, worth float64) (FansCompared, error) {
 	if err != nil {
 		return FansCompared{}, err
 	}
-	before, _ := l.solve(l.Mixing, 1)
+	before, hottest := l.solve(l.Mixing, 1)
+	if err := l.tooHot(hottest); err != nil {
+		return FansCompared{}, err
+	}
 	after, upper := l.solve(l.Mixing+f.Flow, f.FilmFactor)
 	c := FansCompared{Upper: upper, HouseHeat: after, HeaterHeat: math.Max(0, after-f.Power), Power: f.Power}
 	c.SavingHeat = before - c.HeaterHeat

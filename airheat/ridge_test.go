@@ -105,3 +105,19 @@ func TestTwoLayersRefuse(t *testing.T) {
 	require.ErrorContains(t, err, "Mixing")
 	require.InDelta(t, 1206, AirHeatCapacity(idealAir(t, 20, 0.5, 101325)), 10)
 }
+
+// A lower layer that neither loses nor exchanges heat asks for none, and a house
+// in which nearly all heat rises with next to no mixing has no upper layer that
+// exists: both are said.
+func TestTwoLayersWithoutAnswer(t *testing.T) {
+	l := TwoLayers{UpperLoss: 400, Lower: 16, Outside: -10, HeaterFlow: 1, HeatCapacity: 1220, RisingShare: 0.5}
+	_, err := l.RidgeReturn()
+	require.ErrorIs(t, err, ErrRange)
+	require.ErrorContains(t, err, "LowerLoss")
+	l.LowerLoss, l.RisingShare, l.Mixing = 300, 0.999, 1e-4
+	_, err = l.RidgeReturn()
+	require.ErrorIs(t, err, ErrNoSolution)
+	require.ErrorContains(t, err, "upper layer")
+	_, err = l.Fans(MixingFans{Flow: 1, FilmFactor: 1}, 1)
+	require.ErrorIs(t, err, ErrNoSolution)
+}

@@ -82,6 +82,7 @@ func (b RockBed) New(start float64, air Air) (*Store, error) {
 		film:    BedTransfer(b.DesignFlow*air.Density/b.Area, b.Stone) * volume,
 		content: []float64{volume * (1 - b.Void) * b.StoneCapacity},
 	}
+	s.wall = s.film
 	s.cost = func(flow float64, air Air) (float64, float64) {
 		p := b.Loss(flow, air)
 		return p, p * flow / b.FanEfficiency

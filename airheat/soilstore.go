@@ -67,6 +67,8 @@ const (
 // Store is a SoilStore or RockBed in use, with its temperatures.
 type Store struct {
 	film    float64   // W/K, air to the first ring's middle, each cell
+	wall    float64   // W/K, of that from the air to the wall
+	behind  float64   // K/W, and from the wall to the ring's middle
 	between []float64 // W/K, ring to ring, each cell
 	content []float64 // J/K, of each ring, each cell
 	temp    [][]float64
@@ -92,7 +94,7 @@ func (s SoilStore) New(start float64) (*Store, error) {
 		mid := math.Sqrt(r * next)
 		half := math.Log(mid/r) / (2 * math.Pi * s.SoilConductivity * l)
 		if i == 0 {
-			st.film = 1 / (resist + half)
+			st.film, st.wall, st.behind = 1/(resist+half), 1/resist, half
 		} else {
 			st.between = append(st.between, 1/(2*half)) // rings grow by one ratio: all halves are equal
 		}
@@ -132,8 +134,8 @@ type StoreStep struct {
 // sends it from the far end, as a store is best emptied. At no flow the heat
 // in the store only spreads. Air in a cell follows 1 − exp(−NTU) against the
 // first ring; the rings conduct, solved implicitly, so that any step is stable
-// and heat is kept to rounding. Moisture that condenses in the tubes is not
-// counted. The error lists every fault.
+// and heat is kept to rounding. Moisture that condenses is not counted;
+// StepMoist does. The error lists every fault.
 func (s *Store) Step(flow, inlet float64, air Air, step time.Duration, backward bool) (StoreStep, error) {
 	if err := errors.Join(
 		DuctFlowRange.Check("flow", flow),
@@ -156,7 +158,8 @@ func (s *Store) Step(flow, inlet float64, air Air, step time.Duration, backward 
 		if backward {
 			cell = s.temp[storeCells-1-i]
 		}
-		s.conduct(cell, grip, r.Outlet, step.Seconds())
+		c := s.sweep(cell, step.Seconds())
+		c.settle(cell, (c.free+grip*c.per*r.Outlet)/(1+grip*c.per))
 		if flow > 0 {
 			q := grip * (r.Outlet - cell[0])
 			r.Heat += q
@@ -166,23 +169,35 @@ func (s *Store) Step(flow, inlet float64, air Air, step time.Duration, backward 
 	return r, nil
 }
 
-// conduct advances the rings of one cell by an implicit step: a tridiagonal
-// system, swept from the outside in and back.
-func (s *Store) conduct(cell []float64, grip, air, seconds float64) {
-	n := len(cell)
-	var factor, source [storeRings]float64
+// rings is one cell's implicit step: a tridiagonal system, swept from the
+// outside in. The first ring ends at free, and per W of heat into it by per K
+// more; each further one follows from the one before.
+type rings struct {
+	free, per      float64 // °C, K/W
+	factor, source [storeRings]float64
+}
+
+func (s *Store) sweep(cell []float64, seconds float64) rings {
+	var r rings
 	// Ring i as a line in ring i−1: T_i = factor T_(i−1) + source.
 	below, from := 0.0, 0.0
-	for i := n - 1; i >= 1; i-- {
+	for i := len(cell) - 1; i >= 1; i-- {
 		c, in := s.content[i]/seconds, s.between[i-1]
 		d := c + in + below
-		factor[i], source[i] = in/d, (c*cell[i]+from)/d
-		below, from = in*(1-factor[i]), in*source[i]
+		r.factor[i], r.source[i] = in/d, (c*cell[i]+from)/d
+		below, from = in*(1-r.factor[i]), in*r.source[i]
 	}
 	c := s.content[0] / seconds
-	cell[0] = (c*cell[0] + grip*air + from) / (c + grip + below)
-	for i := 1; i < n; i++ {
-		cell[i] = factor[i]*cell[i-1] + source[i]
+	r.per = 1 / (c + below)
+	r.free = (c*cell[0] + from) * r.per
+	return r
+}
+
+// settle sets the cell's rings from the first one's end.
+func (r *rings) settle(cell []float64, first float64) {
+	cell[0] = first
+	for i := 1; i < len(cell); i++ {
+		cell[i] = r.factor[i]*cell[i-1] + r.source[i]
 	}
 }
 

@@ -1,0 +1,145 @@
+package airheat
+
+import (
+	"errors"
+	"math"
+
+	"cloche.example/internal/solve"
+	"cloche.example/psychro"
+)
+
+// FilmRange is the range of a film coefficient inside a duct.
+var FilmRange = Range{Min: 0.1, Max: 1000, Unit: "W/(m² K)", Source: "air in ducts"}
+
+// DuctDew is what a duct's wall takes from moist air, water included.
+type DuctDew struct {
+	Outlet        float64 // °C, air at the end
+	HumidityRatio float64 // kg/kg dry air, at the end
+	Water         float64 // kg/s, that condenses on the wall or falls as fog
+	Loss          float64 // W, through the wall to the air around
+	Latent        float64 // W, the part of Loss that condensing water gives
+	DewPoint      float64 // °C, of the entering air
+	ColdestWall   float64 // °C, inside of the wall at its coldest
+	WetFrom       float64 // m from the inlet to the first wet wall; NaN for a dry duct
+	Frost         bool    // the coldest wet wall lies below 0 °C: the duct ices up
+}
+
+// dewCells is into how many parts a duct is cut to follow the water.
+const dewCells = 200
+
+// Dew returns what the duct's wall takes from dryAir, kg/s of dry air (1e-6 to
+// 1000), that enters in the state in, when the air around is at around (−60 to
+// 200 °C), and the water that condenses where the inside of the wall lies below
+// the air's dew point. film is the coefficient from the air to the wall,
+// W/(m² K), above HeatTransfer; DuctFilm gives it. Mass follows heat by Lewis's
+// relation with a Lewis number of 1: both come nearer to the wall's state by the
+// same exponential. Fog that forms in the stream counts as water. Without
+// condensation the answer is that of Heat. The error lists every fault.
+func (d Duct) Dew(film, dryAir float64, in psychro.State, around float64) (DuctDew, error) {
+	outer := FilmRange
+	outer.Min, outer.Source = math.Nextafter(math.Max(d.HeatTransfer, outer.Min), math.Inf(1)), "above HeatTransfer"
+	if err := errors.Join(
+		d.Section.check("Section."),
+		DuctLengthRange.Check("Length", d.Length),
+		positive(HeatTransferRange).Check("HeatTransfer", d.HeatTransfer),
+		outer.Check("film", film),
+		Range{Min: 1e-6, Max: 1000, Unit: "kg/s"}.Check("dryAir", dryAir),
+		stateCheck("in", in),
+		AirTemperatureRange.Check("around", around),
+	); err != nil {
+		return DuctDew{}, err
+	}
+	t, w, p := in.Temperature(), in.HumidityRatio(), in.Pressure()
+	r := DuctDew{DewPoint: in.DewPoint(), ColdestWall: math.Inf(1), WetFrom: math.NaN()}
+	area := d.Section.Perimeter() * d.Length / dewCells
+	grip := area / (1/d.HeatTransfer - 1/film) // W/K, from the wall's inside outwards
+	for i := range dewCells {
+		cp := dryAir * (cpAir + cpVapour*w)
+		wall := t - d.HeatTransfer/film*(t-around)
+		r.ColdestWall = math.Min(r.ColdestWall, wall)
+		if psychro.IdealGas.SaturationHumidityRatio(wall, p) >= w {
+			drop := -(t - around) * math.Expm1(-d.HeatTransfer*area/cp)
+			r.Loss += cp * drop
+			t -= drop
+			continue
+		}
+		if math.IsNaN(r.WetFrom) {
+			r.WetFrom = d.Length * float64(i) / dewCells
+		}
+		c := wetCell(t, w, p, dryAir, film*area/cp, grip, around)
+		r.Loss += c.heat
+		r.Latent += c.heat - dryAir*(cpAir+cpVapour*c.w)*(t-c.t)
+		r.Water += dryAir * (w - c.w)
+		r.Frost = r.Frost || c.wall < 0
+		r.ColdestWall = math.Min(r.ColdestWall, c.wall)
+		t, w = c.t, c.w
+	}
+	r.Outlet, r.HumidityRatio = t, w
+	return r, nil
+}
+
+func stateCheck(field string, s psychro.State) error {
+	return psychro.Pressures.Check(field+": its pressure (the state comes from package psychro)", s.Pressure())
+}
+
+// Heats of moist air for balances with water [HoF17] ch. 1 eq. 30, and of
+// water and ice above liquid at 0 °C.
+const (
+	cpAir    = 1006.0 // J/(kg K)
+	cpVapour = 1860.0 // J/(kg K)
+	heatIce  = -fusionHeat
+)
+
+func condensedHeat(t float64) float64 {
+	if t < 0 {
+		return heatIce + iceCapacity*t
+	}
+	return waterCapacity * t
+}
+
+// cell is moist air at the end of a short stretch of cold wall.
+type cell struct {
+	t, w float64 // °C, kg/kg
+	wall float64 // °C
+	heat float64 // W, from air and water into the wall
+}
+
+// wetCell passes mass kg/s of dry air of t and w at pressure p along a wall of
+// one temperature, with the number of transfer units between them, behind which
+// lies sink, °C, at grip, W/K. What the air's enthalpy loses is the heat into
+// the wall and what the water takes along.
+func wetCell(t, w, p, mass, units, grip, sink float64) cell {
+	e := -math.Expm1(-units)
+	pass := func(wall float64) cell {
+		c := cell{wall: wall, t: t - e*(t-wall), w: w}
+		if ws := psychro.IdealGas.SaturationHumidityRatio(wall, p); ws < w {
+			c.w -= e * (w - ws)
+		}
+		// Fog: saturated air of the same enthalpy.
+		for range 4 {
+			ws := psychro.IdealGas.SaturationHumidityRatio(c.t, p)
+			if c.w <= ws {
+				break
+			}
+			slope := ws * vaporHeat / (461.5 * (c.t + zeroC) * (c.t + zeroC))
+			dt := vaporHeat * (c.w - ws) / (cpAir + cpVapour*c.w + vaporHeat*slope)
+			c.t += dt
+			c.w = math.Min(c.w, ws+slope*dt)
+		}
+		c.heat = mass * ((cpAir+cpVapour*c.w)*(t-c.t) + (w-c.w)*(vaporHeat+cpVapour*t-condensedHeat(wall)))
+		return c
+	}
+	dry := mass * (cpAir + cpVapour*w) * e
+	wall := (dry*t + grip*sink) / (dry + grip)
+	if c := pass(wall); c.w == w {
+		return c
+	}
+	// Condensing water warms the wall above the dry one.
+	wall, err := solve.Root(func(wall float64) float64 { return pass(wall).heat - grip*(wall-sink) }, wall, t, 1e-12)
+	if err != nil {
+		return cell{t: math.NaN(), w: math.NaN(), wall: math.NaN(), heat: math.NaN()}
+	}
+	c := pass(wall)
+	c.heat = grip * (wall - sink) // where part of the water freezes at 0 °C, between all and none
+	return c
+}
