@@ -6,7 +6,7 @@ import "math"
 // power left out is replaced by the lower ones of its Chebyshev polynomial,
 // which leaves 2^(1-n) of it.
 
-// acosTable holds acos(1-v) for 2^-acosOctaves < v <= 1 in cells that are 64 to
+// acosTable holds acos(1-v) for 2^(1-acosOctaves) <= v <= 1 in cells that are 64 to
 // each octave of v, since it starts as √2v: the middle of the cell and five
 // coefficients about it, right to 1e-13 of the angle.
 var acosTable = makeAcosTable()

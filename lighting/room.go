@@ -104,16 +104,23 @@ type Reflections struct {
 	Direct     []float64 // µmol/(m² s) on each patch from the fixtures alone
 	Total      []float64 // µmol/(m² s) on each patch
 	PPF        float64   // µmol/s of the fixtures
-	Iterations int       // count of sweeps used
-	Residual   float64   // µmol/(m² s), largest change in the last sweep
+	Iterations int       // count of rounds of conjugate gradients used
+	Residual   float64   // µmol/(m² s), largest error left in a patch's balance
 }
 
-// Reflect solves the room with each face cut into n by n patches (n from 1 to
-// 48; 16 gives the indirect light to about 0.3 %; 1 is the six-face model,
-// which can be off by a third): E_i = E0_i + Σ F_ij ρ_j E_j, with closed-form
-// factors [Sparrow63] and the exact mean direct light of cosine-power fixtures
-// on each patch; tables are averaged by quadrature. All fixtures must hang
-// inside. All faults are reported together.
+// Reflect solves the room with each face cut into n by n patches, n from 1 to
+// 48: E_i = E0_i + Σ F_ij ρ_j E_j, with closed-form factors [Sparrow63] and the
+// exact mean direct light of cosine-power fixtures on each patch; tables are
+// averaged by quadrature. All fixtures must hang inside. All faults are
+// reported together.
+//
+// The system is solved to 1e-12 whatever n; what is left is the error of flat
+// patches, which falls with the square of their side. Over 60 random rooms, 3
+// to 12 m long and hung with up to five fixtures, 16 left at most 0.5 % in the
+// mean reflected light of a plane and 0.3 % of all light at the worst of its
+// points in two rooms of three, 1.1 % in the worst, a long low room with a
+// dark end. ReflectWithin goes on to a tolerance. 1 is the six-face model,
+// which can be off by a third.
 func (r Room) Reflect(layout Layout, n int) (*Reflections, error) {
 	err := errors.Join(r.Check(), RangePatches.Check("patches", float64(n)))
 	if err == nil {

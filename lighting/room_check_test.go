@@ -1,6 +1,8 @@
 package lighting
 
 import (
+	"math"
+	"math/rand/v2"
 	"testing"
 
 	"github.com/stretchr/testify/require"
@@ -48,24 +50,87 @@ func TestSixFaceModelAgreesWithAnotherSolution(t *testing.T) {
 	}
 }
 
-func TestSixteenPatchesAreEnough(t *testing.T) {
-	r, layout := sixFaces(t)
-	p, err := Bed{X: 0.4, Y: 0.3, Z: 0.7, Length: 3.4, Width: 2}.Grid(6, 4)
-	require.NoError(t, err)
-	var maps [][]float64
-	for _, n := range []int{8, 16, 24} {
+// extrapolated takes out the error of flat patches, which falls with the square
+// of their side.
+func extrapolated(t *testing.T, r Room, layout Layout, p *Points, n int) []float64 {
+	maps := [2][]float64{}
+	for i, n := range []int{n, 2 * n} {
 		s, err := r.Reflect(layout, n)
 		require.NoError(t, err)
-		m, err := s.Map(p)
+		maps[i], err = s.Map(p)
 		require.NoError(t, err)
-		maps = append(maps, m)
 	}
-	for i := range maps[0] {
-		// The error falls with the square of the patch: against the
-		// extrapolated value. A beam aimed at a near wall makes this room
-		// harder than most.
-		best := maps[2][i] + (maps[2][i]-maps[1][i])/(1.5*1.5-1)
-		require.InEpsilon(t, best, maps[1][i], 5e-3, "point %d", i)
-		require.InEpsilon(t, best, maps[0][i], 2e-2, "point %d", i)
+	for i, v := range maps[1] {
+		maps[1][i] = v + (v-maps[0][i])/3
 	}
+	return maps[1]
+}
+
+func innerGrid(t *testing.T, r Room) *Points {
+	p, err := Bed{X: 0.1 * r.Length, Y: 0.1 * r.Width, Z: 0.7, Length: 0.8 * r.Length, Width: 0.8 * r.Width}.Grid(4, 3)
+	require.NoError(t, err)
+	return p
+}
+
+func TestSixteenPatchesAreWithinThreePerMilleOfTheLight(t *testing.T) {
+	rnd := rand.New(rand.NewPCG(51, 52))
+	between := func(a, b float64) float64 { return a + (b-a)*rnd.Float64() }
+	worst := 0.0
+	for i := range 3 {
+		r, layout := sixFaces(t)
+		if i > 0 {
+			r = Room{between(3, 8), between(2.5, 6), between(2, 4), between(0.1, 0.6), between(0.2, 0.8), between(0.1, 0.8), between(0.1, 0.8), between(0.1, 0.8), between(0.1, 0.8)}
+			layout = nil
+			far := max(0.3, r.Length/16, r.Width/16) // a patch away from each face
+			for range 3 {
+				layout = append(layout, Fixture{Light: cosine(t, 100, BeamExponent(between(60, 140))), Aim: Aim(between(0, 360), between(0, 40), 0),
+					At: Point{between(far, r.Length-far), between(far, r.Width-far), between(1.4, r.Height-far)}})
+			}
+		}
+		p := innerGrid(t, r)
+		s, err := r.Reflect(layout, 16)
+		require.NoError(t, err)
+		got, err := s.Map(p)
+		require.NoError(t, err)
+		l, err := NewLights(layout...)
+		require.NoError(t, err)
+		direct, err := l.Map(p)
+		require.NoError(t, err)
+		for k, want := range extrapolated(t, r, layout, p, 8) {
+			require.InDelta(t, want, got[k], 0.003*(want+direct[k]), "room %d, point %d", i, k)
+			if i == 0 {
+				// Of the reflected light alone the first room, with a beam on a
+				// near wall, keeps 0.36 % at its worst point whoever solves it:
+				// that is the error of flat patches, not of the solution.
+				worst = math.Max(worst, math.Abs(got[k]/want-1))
+			}
+		}
+	}
+	require.InDelta(t, 0.0036, worst, 0.0003)
+}
+
+func TestReflectWithinMeetsItsTolerance(t *testing.T) {
+	hard, layout := sixFaces(t)
+	near := Room{8, 3, 2.4, 0.3, 0.7, 0.5, 0.5, 0.5, 0.5} // a patch of 0.5 m is farther than the fixture from its wall
+	// Meshes other than those that ReflectWithin solves.
+	for i, c := range []struct {
+		Room
+		Layout
+	}{{hard, layout}, {near, Layout{{Light: cosine(t, 100, 1.5), At: Point{0.7, 1.5, 1.9}, Aim: Aim(180, 30, 0)}}}} {
+		p := innerGrid(t, c.Room)
+		w, err := c.ReflectWithin(c.Layout, p, 0.003)
+		require.NoError(t, err)
+		require.LessOrEqual(t, w.Change, 0.003)
+		for k, want := range extrapolated(t, c.Room, c.Layout, p, 10) {
+			require.InEpsilon(t, want, w.PPFD[k], 0.003, "room %d, point %d", i, k)
+		}
+	}
+	_, err := hard.ReflectWithin(layout, innerGrid(t, hard), 0)
+	require.ErrorIs(t, err, ErrRange)
+	_, err = Room{}.ReflectWithin(layout, innerGrid(t, hard), 0.01)
+	require.ErrorIs(t, err, ErrRange)
+	outside, err := NewPoints(Receiver{Point{9, 9, 9}, Up})
+	require.NoError(t, err)
+	_, err = hard.ReflectWithin(layout, outside, 0.01)
+	require.ErrorContains(t, err, "point 0 x")
 }

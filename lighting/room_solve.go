@@ -3,108 +3,15 @@ package lighting
 import (
 	"fmt"
 	"math"
-)
 
-// rectangleFlux is the photon flux in µmol/s of a fixture on a rectangle that
-// it sees from inside the room.
-func rectangleFlux(f Fixture, corners [4]Point) float64 {
-	if f.PPF() == 0 {
-		return 0
-	}
-	if f.Length > 0 {
-		return barFlux(f, corners)
-	}
-	if d, ok := f.Light.(CosinePower); ok {
-		var poly polygon
-		for _, c := range corners {
-			poly.add(Vector{c.X - f.At.X, c.Y - f.At.Y, c.Z - f.At.Z})
-		}
-		return poly.cosineFlux(f.Aim.Axis(), d)
-	}
-	return tableFlux(f, corners, 0)
-}
-
-// barFlux integrates along the bar, in panels no longer than the distance to
-// the rectangle's plane.
-func barFlux(f Fixture, corners [4]Point) float64 {
-	n := planeNormal(corners)
-	a, b := f.ends()
-	c := corners[0]
-	near := math.Min(math.Abs(dot(n, Vector{a.X - c.X, a.Y - c.Y, a.Z - c.Z})), math.Abs(dot(n, Vector{b.X - c.X, b.Y - c.Y, b.Z - c.Z})))
-	panels := math.Min(math.Ceil(f.Length/near), 64)
-	u := f.Aim.Along()
-	point := f
-	point.Length = 0
-	half := f.Length / panels / 2
-	sum := 0.0
-	for i := 0.0; i < panels; i++ {
-		mid := -f.Length/2 + (2*i+1)*half
-		for j, x := range gaussX {
-			for _, s := range [2]float64{mid - half*x, mid + half*x} {
-				point.At = f.At.plus(u, s)
-				sum += gaussW[j] * rectangleFlux(point, corners)
-			}
-		}
-	}
-	return sum * half / f.Length
-}
-
-func planeNormal(c [4]Point) Vector {
-	n := cross(Vector{c[1].X - c[0].X, c[1].Y - c[0].Y, c[1].Z - c[0].Z}, Vector{c[3].X - c[0].X, c[3].Y - c[0].Y, c[3].Z - c[0].Z})
-	s := math.Sqrt(dot(n, n))
-	return Vector{n.X / s, n.Y / s, n.Z / s}
-}
-
-// tableFlux halves the rectangle until it is small against its distance, then
-// takes 4 by 4 Gauss points.
-func tableFlux(f Fixture, c [4]Point, depth int) float64 {
-	u := Vector{c[1].X - c[0].X, c[1].Y - c[0].Y, c[1].Z - c[0].Z}
-	v := Vector{c[3].X - c[0].X, c[3].Y - c[0].Y, c[3].Z - c[0].Z}
-	mid := c[0].plus(u, 0.5).plus(v, 0.5)
-	d := Vector{mid.X - f.At.X, mid.Y - f.At.Y, mid.Z - f.At.Z}
-	distance := math.Sqrt(dot(d, d))
-	lu, lv := math.Sqrt(dot(u, u)), math.Sqrt(dot(v, v))
-	if long := math.Max(lu, lv); long > tableStep*distance && depth < 16 {
-		var first, second [4]Point
-		if lu >= lv {
-			m, n := c[0].plus(u, 0.5), c[3].plus(u, 0.5)
-			first, second = [4]Point{c[0], m, n, c[3]}, [4]Point{m, c[1], c[2], n}
-		} else {
-			m, n := c[0].plus(v, 0.5), c[1].plus(v, 0.5)
-			first, second = [4]Point{c[0], c[1], n, m}, [4]Point{m, n, c[2], c[3]}
-		}
-		return tableFlux(f, first, depth+1) + tableFlux(f, second, depth+1)
-	}
-	t := f.Light.(*Table)
-	r := f.Aim.matrix()
-	normal := planeNormal(c)
-	sum := 0.0
-	for i, x := range gauss4X {
-		for j, y := range gauss4X {
-			p := c[0].plus(u, 0.5*(1+x)).plus(v, 0.5*(1+y))
-			d := Vector{p.X - f.At.X, p.Y - f.At.Y, p.Z - f.At.Z}
-			r2 := dot(d, d)
-			intensity := t.towards(r[0][0]*d.X+r[1][0]*d.Y+r[2][0]*d.Z, r[0][1]*d.X+r[1][1]*d.Y+r[2][1]*d.Z, r[0][2]*d.X+r[1][2]*d.Y+r[2][2]*d.Z)
-			sum += gauss4W[i] * gauss4W[j] * intensity * math.Abs(dot(normal, d)) / (r2 * math.Sqrt(r2))
-		}
-	}
-	return sum / 4 * lu * lv
-}
-
-// tableStep is the largest piece of a rectangle as a share of its distance.
-const tableStep = 0.2
-
-// gauss4X and gauss4W are the 4-point Gauss-Legendre rule on -1..1.
-var (
-	gauss4X = [4]float64{-0.8611363115940526, -0.3399810435848563, 0.3399810435848563, 0.8611363115940526}
-	gauss4W = [4]float64{0.3478548451374538, 0.6521451548625461, 0.6521451548625461, 0.3478548451374538}
+	"gonum.org/v1/gonum/floats"
 )
 
 // exchange holds the area-times-factor of all pairs of patches by the offsets
 // on which it depends.
 type exchange struct {
 	n        int
-	parallel [3][]float64    // [normal axis][|Δi|][|Δj|]
+	parallel [3][]float64    // [normal axis][|Δj|][|Δi|]
 	square   [3][3][]float64 // [axis of face 1][axis of face 2][|Δ along the common axis|][distance of 1][distance of 2]
 }
 
@@ -119,7 +26,7 @@ func (r Room) exchange(n int) *exchange {
 		x.parallel[k] = make([]float64, n*n)
 		for i := range n {
 			for j := range n {
-				x.parallel[k][i*n+j] = parallelExchange(step(a, 0), step(a, i), step(b, 0), step(b, j), d[k])
+				x.parallel[k][j*n+i] = parallelExchange(step(a, 0), step(a, i), step(b, 0), step(b, j), d[k])
 			}
 		}
 		for l := range 3 {
@@ -148,9 +55,13 @@ func (x *exchange) between(f1, i1, j1, f2 int, light []float64) float64 {
 	sum := 0.0
 	if k == l {
 		for j := range n {
+			table := x.parallel[k][abs(j1-j)*n:][:n]
 			row := light[j*n : (j+1)*n]
-			for i, v := range row {
-				sum += x.parallel[k][abs(i1-i)*n+abs(j1-j)] * v
+			for i, v := range row[i1:] {
+				sum += table[i] * v
+			}
+			for i := range i1 {
+				sum += table[i1-i] * row[i]
 			}
 		}
 		return sum
@@ -194,46 +105,81 @@ func abs(i int) int {
 	return i
 }
 
-// solve sweeps E = E0 + F ρ E until nothing changes.
+// times sets out to the flux, m² times light, that the patches receive when
+// each gives off its light per m²; dark faces are passed over.
+func (x *exchange) times(out, light []float64, dark [faces]bool) {
+	n := x.n
+	clear(out)
+	for f1 := range faces {
+		for f2 := range faces {
+			if f2 == f1 || dark[f2] {
+				continue
+			}
+			from := light[f2*n*n : (f2+1)*n*n]
+			for at := range n * n {
+				out[f1*n*n+at] += x.between(f1, at%n, at/n, f2, from)
+			}
+		}
+	}
+}
+
+// solve finds the light b = ρ E that each patch gives off per m². With the area
+// A of a patch and X = A F, which is symmetric, E = E0 + F b makes the system
+// (A/ρ) b - X b = A E0: positive definite, solved by conjugate gradients with
+// its diagonal as preconditioner.
 func (s *Reflections) solve() error {
 	n := s.Patches
 	x := s.Room.exchange(n)
-	rho := s.Room.reflectance()
-	scale := 0.0
-	for _, v := range s.Direct {
-		scale = math.Max(scale, v)
+	count := faces * n * n
+	area, rho := make([]float64, count), make([]float64, count)
+	var dark [faces]bool
+	for face, reflectance := range s.Room.reflectance() {
+		dark[face] = reflectance == 0
+		for i := face * n * n; i < (face+1)*n*n; i++ {
+			area[i], rho[i] = s.Room.faceArea(face)/float64(n*n), reflectance
+		}
 	}
-	s.Total = append([]float64(nil), s.Direct...)
-	const most = 5000
-	for s.Iterations = 1; s.Iterations <= most; s.Iterations++ {
-		s.Residual = 0
-		for f1 := range faces {
-			area := s.Room.faceArea(f1) / float64(n*n)
-			for j1 := range n {
-				for i1 := range n {
-					at := (f1*n+j1)*n + i1
-					v := s.Direct[at] + s.received(x, rho, f1, i1, j1)/area
-					s.Residual = math.Max(s.Residual, math.Abs(v-s.Total[at]))
-					s.Total[at] = v
-				}
+	b, p, q := make([]float64, count), make([]float64, count), make([]float64, count)
+	r, z := make([]float64, count), make([]float64, count) // what is missing to A E0, and ρ/A of it
+	for i, e0 := range s.Direct {
+		if rho[i] > 0 {
+			r[i], z[i] = area[i]*e0, rho[i]*e0
+		}
+	}
+	copy(p, z)
+	rz, scale := floats.Dot(r, z), floats.Max(s.Direct)
+	const most = 1000
+	for s.Residual = math.Inf(1); rz > 0 && s.Residual > 1e-12*scale; s.Iterations++ {
+		if s.Iterations == most {
+			return fmt.Errorf("%w: reflections still err by %g µmol/(m² s) after %d rounds", ErrNotConverged, s.Residual, most)
+		}
+		x.times(q, p, dark)
+		for i, v := range p {
+			if rho[i] > 0 {
+				q[i] = area[i]/rho[i]*v - q[i]
+			} else {
+				q[i] = 0
 			}
 		}
-		if s.Residual <= 1e-13*scale {
-			return nil
+		alpha := rz / floats.Dot(p, q)
+		floats.AddScaled(b, alpha, p)
+		floats.AddScaled(r, -alpha, q)
+		s.Residual = 0
+		for i, v := range r {
+			z[i] = rho[i] / area[i] * v
+			s.Residual = math.Max(s.Residual, math.Abs(v)/area[i])
 		}
+		last := rz
+		rz = floats.Dot(r, z)
+		floats.AddScaledTo(p, z, rz/last, p)
 	}
-	return fmt.Errorf("%w: reflections still change by %g µmol/(m² s) after %d sweeps", ErrNotConverged, s.Residual, most)
-}
-
-// received is the reflected flux in µmol/s on a patch.
-func (s *Reflections) received(x *exchange, rho [faces]float64, f1, i1, j1 int) float64 {
-	n := s.Patches
-	sum := 0.0
-	for f2 := range faces {
-		if f2 == f1 || rho[f2] == 0 {
-			continue
-		}
-		sum += rho[f2] * x.between(f1, i1, j1, f2, s.Total[f2*n*n:(f2+1)*n*n])
+	if math.IsInf(s.Residual, 1) {
+		s.Residual = 0 // nothing reflects
 	}
-	return sum
+	x.times(q, b, dark)
+	s.Total = make([]float64, count)
+	for i, e0 := range s.Direct {
+		s.Total[i] = e0 + q[i]/area[i]
+	}
+	return nil
 }
