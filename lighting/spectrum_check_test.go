@@ -85,7 +85,7 @@ func TestPhotonsPerJoule(t *testing.T) {
 		{Where: "SI2019/660 nm", In: []float64{660}, Printed: "5.5172"},
 		{Where: "SI2019/730 nm", In: []float64{730}, Printed: "6.1023"},
 	}, func(in ...float64) float64 { return PhotonsPerJoule(in[0]) })
-	require.InEpsilon(t, 119.626566, nmPerMicromole, 1e-8)
+	require.NoError(t, check.Row{Where: "SI2019/N_A h c, J m/mol", Printed: "0.119626566"}.Verify(nmPerMicromole/1e3))
 }
 
 // [Thimijan83] table 3 as quoted, and what the standard illuminants give in its

@@ -3,7 +3,7 @@
 // power, heat and cost.
 //
 //	go run ./examples/darkdays
-//	go run ./examples/darkdays -crop tomato -ppfd 220
+//	go run ./examples/darkdays -crop tomato -ppfd 220 -figure year.svg
 //	go run ./examples/darkdays -global hours.txt -per-joule 2.05
 package main
 
@@ -51,8 +51,12 @@ func run(args []string, stdin io.Reader, out, problems io.Writer) int {
 	f.Float64Var(&in.area, "area", demo.BedLength*demo.BedWidth, "area of the bed, `m²`")
 	f.Float64Var(&in.price, "price", demo.ElectricPrice, "price of electricity, `currency` per kWh")
 	f.StringVar(&in.global, "global", "", "`file` with a year of hourly global radiation, W/m², a number a line; - is standard input")
+	figure := f.String("figure", "", "draw the year day by day to this .svg, .png or .pdf `file`")
 	return f.Run(args, out, problems, func() (io.WriterTo, error) {
 		r, err := in.solve(f.Given("target"), stdin)
+		if err == nil && *figure != "" {
+			err = draw(*figure, r, in.global == "")
+		}
 		if err != nil {
 			return nil, err
 		}

@@ -2,6 +2,8 @@ package main
 
 import (
 	"io"
+	"os"
+	"path/filepath"
 	"strings"
 	"testing"
 
@@ -71,6 +73,8 @@ func TestWrongInputIsOneLine(t *testing.T) {
 		{`"more" is not understood`, []string{"more"}},
 		{"-x", []string{"-x"}},
 		{"photons per joule is 4.6", []string{"-per-joule", "4.6"}},
+		{`"x.bmp": the name must end in .svg`, []string{"-figure", "x.bmp"}},
+		{"no/such", []string{"-figure", "no/such/year.svg"}},
 	} {
 		golden.Refuse(t, with("1\n2\n"), c.args, "darkdays: ", c.say)
 	}
@@ -84,4 +88,15 @@ func TestWrongInputIsOneLine(t *testing.T) {
 func TestDarkDaysBeyondTheHoursAllowed(t *testing.T) {
 	require.Regexp(t, `lamps +21\.1 +h, longer than they may burn`, golden.Print(t, with("")))
 	require.Regexp(t, `lamps +- +longer than a day`, golden.Print(t, with(""), "-ppfd", "100"))
+}
+
+func TestPicture(t *testing.T) {
+	file := filepath.Join(t.TempDir(), "year.svg")
+	golden.Print(t, with(""), "-figure", file)
+	picture, err := os.ReadFile(file)
+	require.NoError(t, err)
+	for _, want := range []string{"lamps", "daylight", "wanted, 17", "Dec", "invented"} {
+		require.Contains(t, string(picture), want)
+	}
+	golden.Print(t, with(strings.Repeat("50\n", 8784)), "-global", "-", "-figure", file)
 }
