@@ -22,6 +22,14 @@ type OpeningRule struct {
 	RainMost float64 // fraction, most opening in rain
 }
 
+// DefaultOpeningRule returns vents that begin to open at 20 °C and stand wide
+// open 5 K above, move in steps of a twentieth and more, and close to a
+// twentieth between 8 and 14 m/s of wind and to a fifth in rain (common
+// practice, no source). What the structure bears decides about the wind.
+func DefaultOpeningRule() OpeningRule {
+	return OpeningRule{Start: 20, Band: 5, DeadBand: 0.05, Most: 1, WindLow: 8, WindHigh: 14, WindMost: 0.05, RainMost: 0.2}
+}
+
 // Cause says what set the position of the vents.
 type Cause uint8
 

@@ -79,6 +79,8 @@ func TestRuleFaultsComeTogether(t *testing.T) {
 		require.ErrorContains(t, err, field)
 	}
 	require.NoError(t, rule().Check())
+	require.NoError(t, ventilation.DefaultOpeningRule().Check())
+	require.Equal(t, ventilation.OpeningRule{Start: 20, Band: 5, DeadBand: 0.05, Most: 1, WindLow: 8, WindHigh: 14, WindMost: 0.05, RainMost: 0.2}, ventilation.DefaultOpeningRule())
 	r := rule()
 	r.Least, r.Most, r.WindLow = 0.5, 0.4, 20
 	require.ErrorContains(t, r.Check(), "Most is 0.4")
