@@ -113,8 +113,11 @@
 // if clean.
 //
 // The numbers of clauses, annexes and equations of the standards that are sold
-// (EN 673, ISO 6946, ISO 13370, ISO 13788, ISO 15099) are those that open
-// implementations and notes quote; the texts themselves were not at hand. From
+// are those that open implementations and notes quote; the texts themselves
+// were not at hand. Read in an open implementation were the numbers of ISO 15099
+// eq. 42 and 44 to 53, and of ISO 13370 clauses 7.1 and 7.3, eq. 12 to 16, 18,
+// C.4, F.2, H.1 and H.4 to H.7, its Table 7 and Table H.1; those of EN 673, ISO
+// 6946, ISO 13788 and the rest of ISO 15099 and ISO 13370 are from notes. From
 // memory, not read, are: the effect of clouds of Martin and Berdahl, the table
 // of air changes, the correlations of Bot, Papadakis, Baille, McAdams and
 // Mitchell, and whatever else says so at its place.

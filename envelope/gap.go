@@ -158,7 +158,7 @@ func (s *gapTilt) hollands(ra float64) (nu, slope float64) {
 	return nu, slope
 }
 
-// elSherbiny is the value at 60 degree, [IsoWin03] eq. 43-46, [ElSher82].
+// elSherbiny is the value at 60 degree, [IsoWin03] eq. 44-47, [ElSher82].
 func elSherbiny(l, lnAspect float64) (nu, slope float64) {
 	y := math.Exp(elSherG2 * (l - lnElSherG1))
 	g := elSherG0 / math.Exp(elSherG3*math.Log1p(y))

@@ -126,7 +126,7 @@ func slabU(lambda, b, d float64) float64 {
 	return lambda / (groundInsul*b + d) // eq. 5
 }
 
-// Solve returns the coefficients by [IsoGround17]: clause 7 for the steady
+// Solve returns the coefficients by [IsoGround17]: 7.1 and 7.3 for the steady
 // part, Annex D for edge insulation, Annex H for the yearly part. The error
 // joins a *RangeError for each fault, by field.
 func (g Ground) Solve() (GroundCoefficients, error) {
@@ -141,7 +141,7 @@ func (g Ground) Solve() (GroundCoefficients, error) {
 		PenetrationDepth:    PenetrationDepth(lambda, g.Soil.HeatCapacity),
 	}
 	b, d, dw, delta, z := r.CharacteristicWidth, r.FloorThickness, r.WallThickness, r.PenetrationDepth, g.Depth
-	r.UFloor = slabU(lambda, b, d+z/2) // eq. 4, 5, 13, 14
+	r.UFloor = slabU(lambda, b, d+z/2) // eq. 4, 5; basement with eq. 12: eq. 13, 14
 	if z > 0 {
 		df := math.Min(d, dw)
 		r.UWall = 2 * lambda / (math.Pi * z) * (1 + 0.5*df/(df+z)) * math.Log(z/dw+1) // eq. 16
@@ -173,7 +173,7 @@ func (g Ground) Solve() (GroundCoefficients, error) {
 	if z > 0 {
 		r.Inside += wave(z*g.Perimeter, dw)
 		sunk := math.Exp(-z / delta)
-		r.Outside = rim * (sunk*math.Log(delta/d+1) + 2*(1-sunk)*math.Log(delta/dw+1)) // basement, Annex H
+		r.Outside = rim * (sunk*math.Log(delta/d+1) + 2*(1-sunk)*math.Log(delta/dw+1)) // basement, H.7.2
 	} else {
 		r.Outside = rim * ((1-bare)*math.Log(delta/(d+extra)+1) + bare*math.Log(delta/d+1)) // eq. H.3, H.4, H.5
 	}

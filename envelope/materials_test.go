@@ -162,3 +162,64 @@ func TestPublishedMaterials(t *testing.T) {
 	infrared, _ := table["infrared-absorbing polyethylene film"].Get(PropTransmittance)
 	require.Equal(t, 0.08, infrared.Low)
 }
+
+// The ready-made covers have the spaces, ribs and light that they state.
+func TestCoversAreAsStated(t *testing.T) {
+	light := func(name string) float64 {
+		for _, m := range Materials() {
+			if m.Name == name {
+				v, ok := m.Get(PropLight)
+				require.True(t, ok, name)
+				return v.Typical
+			}
+		}
+		t.Fatal(name)
+		return 0
+	}
+	film, infrared, glass := light("clear polyethylene film"), light("infrared-absorbing polyethylene film"), light("soda-lime glass")
+	rib := func(width float64) float64 { return 0.02 * 0.20 / width }
+	want := []struct {
+		gaps  []Gap
+		light float64
+		off   float64 // for reflections between two sheets
+	}{
+		{nil, film, 0}, {nil, infrared, 0},
+		{[]Gap{{Width: 0.1}}, film * film, 0.007}, {[]Gap{{Width: 0.1}}, film * infrared, 0.007},
+		{nil, glass, 0}, {[]Gap{{Width: 0.012}}, glass * glass, 0.007},
+		{[]Gap{{Width: 0.005, Bridge: rib(0.005)}}, light("twin-wall polycarbonate, 6 mm"), 0},
+		{[]Gap{{Width: 0.009, Bridge: rib(0.009)}}, light("twin-wall polycarbonate, 10 mm"), 0},
+		{[]Gap{{Width: 0.00725, Bridge: rib(0.00725)}, {Width: 0.00725, Bridge: rib(0.00725)}}, light("triple-wall polycarbonate, 16 mm"), 0},
+	}
+	covers := Covers()
+	require.Len(t, covers, len(want))
+	for i, w := range want {
+		c := covers[i]
+		require.InDelta(t, w.light, c.Light, w.off+1e-12, c.Name)
+		require.Equal(t, len(w.gaps)+1, c.Cover.Len(), c.Name)
+		for j, g := range w.gaps {
+			require.InDelta(t, g.Width, c.Cover.Gap(j).Width, 1e-12, c.Name)
+			require.InDelta(t, g.Bridge, c.Cover.Gap(j).Bridge, 1e-12, c.Name)
+		}
+	}
+	// Walls of a sheet and its spaces make up its trade size: 6, 10 and 16 mm.
+	for i, size := range map[int]float64{6: 0.006, 7: 0.010, 8: 0.016} {
+		c := covers[i].Cover
+		sum := 0.0
+		for j := range c.Len() {
+			sum += c.Layer(j).Thickness
+			if j > 0 {
+				sum += c.Gap(j - 1).Width
+			}
+		}
+		require.InDelta(t, size, sum, 1e-12)
+	}
+	screened, err := WithScreen(SingleGlass(), AluminisedScreen)
+	require.NoError(t, err)
+	require.Equal(t, 0.2, screened.Gap(0).Width)
+	for _, s := range []Layer{AluminisedScreen, OpenScreen} {
+		require.Equal(t, 0.6, s.EmittanceIn) // the dull face, from memory
+	}
+	for _, l := range []Layer{ClearFilm, InfraredFilm, FluoropolymerFilm, EVAFilm, Glass4, PolycarbonateSkin, ClearScreen} {
+		require.Equal(t, l.EmittanceOut, l.EmittanceIn, l.Name)
+	}
+}

@@ -254,6 +254,8 @@ func (f *Form) check() error {
 	check(GutterRange, "GutterWidth", f.GutterWidth)
 	if eave {
 		check(Range{Max: f.Eave, Unit: "m", Source: "no higher than the eave"}, "DwarfWall", f.DwarfWall)
+	} else {
+		check(EaveRange, "DwarfWall", f.DwarfWall)
 	}
 	if eave && ridge {
 		top := Range{Min: f.Eave + 0.05, Max: RidgeRange.Max, Unit: "m", Source: "above the eave"}

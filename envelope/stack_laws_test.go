@@ -132,6 +132,19 @@ func TestWetFace(t *testing.T) {
 	require.Greater(t, solved(t, SingleGlass(), k).FluxIn, solved(t, SingleGlass(), dryGlass).FluxIn)
 }
 
+// Where face and air are equally warm, still air brings vapour with 0.5 W/(m²
+// K): by hand, with no heat by convection left.
+func TestVapourInStillAir(t *testing.T) {
+	k := night()
+	k.InnerFace, k.InsideConvection, k.InsideHumidity, k.InsideCoefficient = InnerWet, InsideGiven, 0.6, 0
+	s := solved(t, SingleGlass(), k)
+	a := GapAir(k.Inside, k.Pressure)
+	rho := func(t, rh float64) float64 { return rh * CoverSaturation(t) / (461.5 * (t + 273.15)) }
+	g := 0.5 / (a.Density * a.HeatCapacity * math.Pow(0.87, 2.0/3)) * (rho(k.Inside, 0.6) - rho(s.InnerTemperature, 1))
+	require.InEpsilon(t, g, s.Condensate, 1e-9)
+	require.Zero(t, s.InConvective)
+}
+
 func TestLatentHeatSteps(t *testing.T) {
 	for _, c := range []struct {
 		t    float64

@@ -106,3 +106,11 @@ func TestClarkAllen(t *testing.T) {
 	require.True(t, math.IsNaN(ClarkAllen(30, 0)))
 	require.True(t, math.IsNaN(ClarkAllen(0, 10)))
 }
+
+// Published winds, as the sources have them.
+func TestPublishedWinds(t *testing.T) {
+	for m, most := range map[OutsideConvection]float64{OutsideISO6946: 10, OutsideWatmuff: 7, OutsideBot: 10, OutsidePapadakis: 6.3, OutsideGiven: 40} {
+		require.Equal(t, most, m.Published().Max)
+		require.Zero(t, m.Published().Min)
+	}
+}

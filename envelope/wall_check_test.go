@@ -126,3 +126,28 @@ func TestAirLayerBranch(t *testing.T) {
 	require.InEpsilon(t, 1/(0.73*math.Cbrt(5.01)), AirSpaceResistance(FlowHorizontal, 0.1, 0, 0.9, 10, 5.01), 1e-12)
 	require.InEpsilon(t, 1/1.25, AirSpaceResistance(FlowHorizontal, 0.1, 0, 0.9, 10, 4.96), 1e-12)
 }
+
+// The combined method may be used up to a ratio of 1.5 of its limits
+// [IsoWall17] 6.7.2: just below and just above it.
+func TestCombinedMethodRatio(t *testing.T) {
+	require.Equal(t, 1.5, CombinedMethodRatio)
+	at := func(stud float64) (WallResult, error) {
+		return Wall{ROut: 0.04, RIn: 0.13, Layers: []WallLayer{
+			{Resistance: 0.5}, {Parts: []WallPart{{Share: 0.1, Resistance: stud}, {Share: 0.9, Resistance: 4}}},
+		}}.Solve()
+	}
+	low, high := 1e-4, 1.0 // bisect to the ratio of 1.5
+	for range 60 {
+		mid := (low + high) / 2
+		if r, _ := at(mid); r.Upper/r.Lower > 1.5 {
+			low = mid
+		} else {
+			high = mid
+		}
+	}
+	_, err := at(high * 1.0001)
+	require.NoError(t, err)
+	r, err := at(low * 0.9999)
+	require.ErrorIs(t, err, ErrNoSolution)
+	require.InDelta(t, 1.5, r.Upper/r.Lower, 1e-3)
+}
