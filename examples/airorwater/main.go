@@ -108,5 +108,9 @@ func write(a airheat.AirOrWater, air, water airheat.CarrierResult) *report.Repor
 	r.Note("A fan's electricity ends as heat in the house, a pump's nearly so; it is paid as electricity.")
 	r.Note("Pipes freeze first where they are thin and in a draught, long before the mean does; a split pipe floods electrical parts. Drain, or use glycol and its own figures.")
 	r.Note("Air gathers at the ridge, water pipes warm from below: what either loses through the roof is another account. A heater with a flue needs its own air and a carbon monoxide alarm; local codes and licensed practice decide.")
+	for _, w := range airheat.DefaultSupplyLimits().Warnings(a.Air.Supply) {
+		r.Note("Warning: %s.", w)
+	}
+	r.Note("%s", airheat.SupplyCaution)
 	return r
 }

@@ -96,11 +96,11 @@ func compute(c choice) ([]row, error) {
 // covers' loss at the start and at the frost, and lets the heat fail.
 func one(c choice, house envelope.House, outside float64) (row, error) {
 	r := row{outside: outside}
-	if !(outside < c.level) {
-		return r, fmt.Errorf("the outside air must be below -level, %g °C, for frost to come in", c.level)
-	}
 	if err := envelope.StackTemperature.Check("-outside", outside); err != nil {
 		return r, err
+	}
+	if !(outside < c.level) {
+		return r, fmt.Errorf("the outside air must be below -level, %g °C, for frost to come in", c.level)
 	}
 	pressure := psychro.StandardPressure(demo.Altitude)
 	dew := max(envelope.SkyDewPoint.Min, min(envelope.SkyDewPoint.Max, outside-2))

@@ -60,7 +60,11 @@ func run(args []string, out, problems io.Writer) int {
 	return 0
 }
 
+// asFlags puts an error in one line and in the words of the flags.
+var asFlags = strings.NewReplacer("\n", "; ", "HeaterFlow", "-flow", "Mixing", "-mixing", "FilmFactor", "-film",
+	"Flow", "-fan-flow", "Power", "-fan-power", "worth is", "-worth is")
+
 func fail(w io.Writer, err error) int {
-	fmt.Fprintln(w, "ridgereturn:", strings.ReplaceAll(err.Error(), "\n", "; "))
+	fmt.Fprintln(w, "ridgereturn:", asFlags.Replace(err.Error()))
 	return 2
 }

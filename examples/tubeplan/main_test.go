@@ -38,7 +38,7 @@ func TestHelp(t *testing.T) {
 func TestWrongInput(t *testing.T) {
 	for _, args := range [][]string{
 		{"-rows", "0"}, {"-rows", "1000000000"}, {"-holes", "0"}, {"-diameter", "-1"}, {"-evenness", "2"}, {"-flow", "0"}, {"-flow", "NaN"},
-		{"-supply", "500"}, {"-hole", "3"}, {"-crop", "NaN"}, {"-x"}, {"extra"}, {"-pitch", "1e9"},
+		{"-supply", "500"}, {"-hole", "3"}, {"-crop", "NaN"}, {"-crop", "-1"}, {"-x"}, {"extra"}, {"-pitch", "1e9"},
 	} {
 		var out, problems bytes.Buffer
 		require.Equal(t, 2, run(args, &out, &problems), "%v", args)

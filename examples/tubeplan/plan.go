@@ -19,8 +19,8 @@ func (w wish) report() (*report.Report, error) {
 	if w.rows > 500 {
 		return nil, fmt.Errorf("rows is %d, allowed 1 to 500", w.rows)
 	}
-	if !(math.Abs(w.drop) <= 20) {
-		return nil, fmt.Errorf("crop is %g m, allowed -20 to 20 m", w.drop)
+	if !(w.drop > 0 && w.drop <= 20) {
+		return nil, fmt.Errorf("crop is %g m, allowed above 0 to 20 m", w.drop)
 	}
 	if err := airheat.AirTemperatureRange.Check("supply", w.supply); err != nil {
 		return nil, err
@@ -60,7 +60,10 @@ func (w wish) report() (*report.Report, error) {
 		r.Note("%s", s)
 	}
 	r.Note("Flow that is even is not heat that is even: the air cools on its way, most in the last, slow metres.")
-	r.Note("Air above 50 °C ages film and burns leaves; keep jets off both, and electrical parts dry and protected. Local codes and licensed practice decide.")
+	for _, s := range airheat.DefaultSupplyLimits().Warnings(w.supply) {
+		r.Note("Warning: %s; a jet is cooler further on.", s)
+	}
+	r.Note("%s", airheat.SupplyCaution)
 	return r, nil
 }
 
@@ -108,7 +111,7 @@ func jets(r *report.Report, j airheat.Jet, drop float64) {
 	r.Text("rise of its axis at 1 m, published band", report.Number(h.Least, 3)+" to "+report.Number(h.Most, 3), "m")
 	down := j
 	down.Angle = -45
-	near, _ := down.Meets(-drop, 10*math.Abs(drop))
+	near, _ := down.Meets(-drop, 10*drop)
 	if math.IsNaN(near.Distance) {
 		r.Text("blown down at 45 degrees, it reaches the crop", "no", "")
 		return
