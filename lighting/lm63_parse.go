@@ -55,7 +55,7 @@ func (p *parser) labels() (tilt string, line int, err error) {
 			}
 		}
 		if name, value, found := bytes.Cut(trimmed, []byte("=")); found && strings.EqualFold(string(bytes.TrimSpace(name)), "TILT") {
-			p.checkLabels(line)
+			p.checkRequired(line)
 			return text(value), line, nil
 		}
 		if len(trimmed) == 0 {
@@ -105,6 +105,9 @@ func (p *parser) label(s []byte, line int) {
 		}
 		p.warn(line, "[MORE] continues nothing")
 	}
+	if !strings.HasPrefix(key, "_") && !slices.Contains(keywords, key) {
+		p.warn(line, "unknown keyword [%s]", key)
+	}
 	f.Labels = append(f.Labels, Label{key, value})
 }
 
@@ -115,12 +118,7 @@ var keywords = strings.Fields("TEST TESTLAB TESTDATE ISSUEDATE MANUFAC LUMCAT LU
 // required are the keywords that the editions from 2002 on ask for.
 var required = []string{"TEST", "TESTLAB", "ISSUEDATE", "MANUFAC"}
 
-func (p *parser) checkLabels(line int) {
-	for _, l := range p.f.Labels {
-		if l.Keyword != "" && !strings.HasPrefix(l.Keyword, "_") && !slices.Contains(keywords, l.Keyword) {
-			p.warn(line, "unknown keyword [%s]", l.Keyword)
-		}
-	}
+func (p *parser) checkRequired(line int) {
 	if p.f.Edition < LM63of2002 {
 		return
 	}
