@@ -51,7 +51,8 @@ type DayCourse struct {
 	DeficitHigh float64       // Pa, greatest
 	Humid       time.Duration // below the limits of the deficit
 	Dry         time.Duration // above them
-	Water       float64       // kg, evaporated in pads and as mist
+	Water       float64       // kg, evaporated in pads and sprayed as mist
+	Dripped     float64       // kg, out of saturated air as fog: mist and vapour that the air could not hold
 	Transpired  float64       // kg, by the crop, dew on it taken off
 	Moves       int           // count of moves of the vents
 	Travel      float64       // sum of all moves, as a fraction of the whole way
@@ -126,6 +127,7 @@ func (d *DayCourse) count(p *DayPoint, interval time.Duration, limits DayLimits)
 		d.Dry += interval
 	}
 	d.Water += (s.FromPad + s.Mist) * interval.Seconds()
+	d.Dripped += s.Drip * interval.Seconds()
 	d.Transpired += s.Transpired * interval.Seconds()
 }
 

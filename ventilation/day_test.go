@@ -69,12 +69,12 @@ func TestDayRestsAtTheRulesDemand(t *testing.T) {
 func TestDaySummaryIsThatOfItsPoints(t *testing.T) {
 	steps := summer(t)
 	for i := range steps {
-		steps[i].Setting.Mist = 0.0005
+		steps[i].Setting.Mist = 0.0005 + 0.02*float64(i/23) // more than the last hour's air can hold
 	}
 	limits := ventilation.DayLimits{Temperature: 26, DeficitLow: 500, DeficitHigh: 1000}
 	d, err := dayHouse(t).Day(steps, time.Hour, hand(), limits)
 	require.NoError(t, err)
-	var mean, deficit, degree, water, transpired float64
+	var mean, deficit, degree, water, dripped, transpired float64
 	above, dry, wet := 0, 0, 0
 	high, at := math.Inf(-1), time.Duration(0)
 	for i, p := range d.Points {
@@ -97,6 +97,7 @@ func TestDaySummaryIsThatOfItsPoints(t *testing.T) {
 			high, at = s.Temperature, p.Time
 		}
 		water += 3600 * s.Mist
+		dripped += 3600 * s.Drip
 		transpired += 3600 * s.Transpired
 	}
 	require.InDelta(t, mean, d.Mean, 1e-9)
@@ -106,6 +107,8 @@ func TestDaySummaryIsThatOfItsPoints(t *testing.T) {
 	require.Equal(t, time.Duration(wet)*time.Hour, d.Humid)
 	require.InDelta(t, degree, d.DegreeHours, 1e-9)
 	require.InDelta(t, water, d.Water, 1e-9)
+	require.InDelta(t, dripped, d.Dripped, 1e-9)
+	require.Greater(t, dripped, 10.0)
 	require.InDelta(t, transpired, d.Transpired, 1e-9)
 	require.Equal(t, high, d.High)
 	require.Equal(t, at, d.HighAt)

@@ -43,7 +43,7 @@ func run(args []string, out, problems io.Writer) int {
 	f.Float64Var(&c.wind, "wind", 2.5, "top wind of the day at ridge height, `m/s`")
 	f.Float64Var(&c.squall, "squall", -1, "`hour` at which a squall with rain lasts an hour; -1 for none")
 	f.Float64Var(&c.shade, "shade", 0, "`fraction` of the sun that a screen outside keeps off")
-	f.Float64Var(&c.fog, "fog", 0, "water that fogging evaporates, `g/(m² h)` of floor")
+	f.Float64Var(&c.fog, "fog", 0, "water that fogging sprays, as far as it evaporates in the air, `g/(m² h)` of floor")
 	f.Float64Var(&c.coolAbove, "cool-above", 400, "sun outside above which shade and fog are used, `W/m²`")
 	f.Float64Var(&c.open, "open", 9, "`hour` at which the vents are opened by hand")
 	f.Float64Var(&c.shut, "shut", 19, "`hour` at which they are shut by hand")

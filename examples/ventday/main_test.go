@@ -53,8 +53,8 @@ func TestShadeAndFogCool(t *testing.T) {
 			require.Less(t, with[i], bare[i], args) // numbers of one length
 		}
 	}
-	require.Equal(t, "0", figures(t, "fog evaporated, kg")[1])
-	require.NotEqual(t, "0", figures(t, "fog evaporated, kg", "-fog", "100")[1])
+	require.Equal(t, "0", figures(t, "fog sprayed, kg")[1])
+	require.NotEqual(t, "0", figures(t, "fog sprayed, kg", "-fog", "100")[1])
 }
 
 func TestSquallLowersTheVents(t *testing.T) {

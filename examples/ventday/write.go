@@ -64,14 +64,14 @@ func summary(c choice, r result) [][]string {
 		{"mean inside, °C"}, {"hottest, °C"}, {"  at"}, {"coolest, °C"},
 		{"hours above " + report.Number(c.limit, 0) + " °C"}, {"degree-hours above, K h"},
 		{"deficit least, kPa"}, {"deficit most, kPa"}, {"hours humid, below 0.3 kPa"}, {"hours dry, above 1.2 kPa"},
-		{"transpired, kg"}, {"fog evaporated, kg"}, {"moves of the vents"},
+		{"transpired, kg"}, {"fog sprayed, kg"}, {"settled as mist, kg"}, {"moves of the vents"},
 	}
 	for _, d := range r.courses {
 		for i, v := range []string{
 			report.Number(d.Mean, 1), report.Number(d.High, 1), hour(d.HighAt.Hours()), report.Number(d.Low, 1),
 			report.Number(d.Above.Hours(), 1), report.Number(d.DegreeHours, 1),
 			report.Number(d.DeficitLow/1000, 2), report.Number(d.DeficitHigh/1000, 2), report.Number(d.Humid.Hours(), 1), report.Number(d.Dry.Hours(), 1),
-			report.Number(d.Transpired, 0), report.Number(d.Water, 0), fmt.Sprint(d.Moves),
+			report.Number(d.Transpired, 0), report.Number(d.Water, 0), report.Number(d.Dripped, 0), fmt.Sprint(d.Moves),
 		} {
 			rows[i] = append(rows[i], v)
 		}
