@@ -4,7 +4,7 @@ import "fmt"
 
 // StandingCautions go with every lighting plan: none of its figures is a
 // safety assessment. [UlHort19] asks for a photobiological assessment of one
-// luminaire; a site with many needs its own. [IecEyes06  ] sorts lamps into
+// luminaire; a site with many needs its own. [IecEyes06] sorts lamps into
 // risk groups by distance.
 var StandingCautions = []string{
 	"This is not a safety assessment: local codes and licensed practice decide.",
