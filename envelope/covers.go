@@ -91,6 +91,9 @@ const screenGap = 0.2
 // WithScreen returns the cover c with the screen drawn 200 mm below it; the
 // error is that of NewCover.
 func WithScreen(c Cover, screen Layer) (Cover, error) {
+	if c.n == 0 {
+		return Cover{}, layerCountRange.Check("number of layers of the cover", 0)
+	}
 	layers := make([]Layer, 0, MaxLayers+1)
 	gaps := make([]Gap, 0, MaxLayers)
 	for i := range c.n {

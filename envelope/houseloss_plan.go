@@ -147,10 +147,17 @@ func (h *House) Climate() GroundClimate { return h.plan.Climate }
 
 // OpaqueWall returns a wall, door or dwarf wall of the resistance in m² K/W
 // without its surfaces and of the thickness in m as a cover of one layer, so
-// that it too radiates to the sky; its emittance is 0.9. The error is that of
-// NewCover: the thickness lies within ThicknessRange and thickness over
-// resistance within ConductivityRange.
+// that it too radiates to the sky; its emittance is 0.9. The error joins a
+// *RangeError for each fault: the thickness lies within ThicknessRange and
+// thickness over resistance within ConductivityRange.
 func OpaqueWall(name string, resistance, thickness float64) (Cover, error) {
+	if err := ThicknessRange.Check("thickness", thickness); err != nil {
+		return Cover{}, errors.Join(err, Range{Min: ThicknessRange.Min / ConductivityRange.Max, Max: ThicknessRange.Max / ConductivityRange.Min, Unit: "m² K/W", Source: "thickness over ConductivityRange"}.Check("resistance", resistance))
+	}
+	allowed := Range{Min: thickness / ConductivityRange.Max * (1 + 1e-12), Max: thickness / ConductivityRange.Min * (1 - 1e-12), Unit: "m² K/W", Source: "thickness over ConductivityRange"}
+	if err := allowed.Check("resistance", resistance); err != nil {
+		return Cover{}, err
+	}
 	return NewCover([]Layer{{Name: name, EmittanceOut: opaqueEmittance, EmittanceIn: opaqueEmittance, Thickness: thickness, Conductivity: thickness / resistance}}, nil)
 }
 

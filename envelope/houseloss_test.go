@@ -298,5 +298,9 @@ func TestAllFaultsOfAHouse(t *testing.T) {
 	_, err = (&House{}).Loss(winterNight())
 	require.ErrorIs(t, err, ErrRange)
 	_, err = OpaqueWall("bad", -1, 0.1)
-	require.ErrorIs(t, err, ErrRange)
+	requireFields(t, err, "resistance")
+	_, err = OpaqueWall("bad", 0, -0.1)
+	requireFields(t, err, "resistance", "thickness")
+	_, err = WithScreen(Cover{}, AluminisedScreen)
+	requireFields(t, err, "number of layers of the cover")
 }
