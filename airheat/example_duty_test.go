@@ -29,6 +29,7 @@ func Example_dutyOnThreeFlowBases() {
 		}
 		fmt.Printf("%-16s %12.4f %8.1f %11.1f %25.0f\n", basis, d.DryAir, d.Rise, d.Outlet, d.ByRule)
 	}
+	fmt.Println(airheat.SupplyCaution)
 	// Output:
 	// humidity ratio     0.00726 kg/kg        [HoF17] ch. 1 eq. 20
 	// volume at inlet    0.8402 m³/kg dry    eq. 26
@@ -38,4 +39,5 @@ func Example_dutyOnThreeFlowBases() {
 	// fan inlet              0.6613     89.0       109.0                     59631
 	// standard air           0.6619     88.9       108.9                     59576
 	// outlet                 0.4605    127.8       147.8                     85627
+	// Hot supply air softens film, scorches leaves and burns skin. Keep outlets clear of film, crop and people; follow the maker's limits, local codes and licensed practice.
 }

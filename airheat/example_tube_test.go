@@ -30,6 +30,7 @@ func Example_tubeEvenness() {
 		p := f.Positions[i]
 		fmt.Printf("row %2d at %5.2f m: %6.4f m³/s, jet %5.2f m/s, %5.2f °C\n", i+1, p.Distance, p.Flow, p.JetSpeed, p.Temperature)
 	}
+	fmt.Println(airheat.SupplyCaution)
 	// Output:
 	// holes over section             0.759
 	// static pressure, closed end    86.50 Pa
@@ -42,4 +43,5 @@ func Example_tubeEvenness() {
 	// row  1 at  1.50 m: 0.0235 m³/s, jet 11.39 m/s, 44.60 °C
 	// row 15 at  7.80 m: 0.0251 m³/s, jet 12.16 m/s, 42.40 °C
 	// row 30 at 14.55 m: 0.0258 m³/s, jet 12.49 m/s, 33.53 °C
+	// Hot supply air softens film, scorches leaves and burns skin. Keep outlets clear of film, crop and people; follow the maker's limits, local codes and licensed practice.
 }

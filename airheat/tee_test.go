@@ -20,23 +20,37 @@ func TestTeesPublished(t *testing.T) {
 	check.Run(t, []check.Row{
 		{Where: "Crane09.Ex7-36/run", In: []float64{share, 1}, Printed: "-0.06809", Tol: 2e-5, Why: "the source carries more roundings"},
 	}, func(in ...float64) float64 { return DividingRun(in[0], in[1]) })
-	// Each rule once, by hand.
+	// Each rule by hand, on both sides of the edge it holds to.
+	const root2 = math.Sqrt2 / 2
 	for _, r := range []struct{ share, ratio, angle, want float64 }{
-		{0.3, 0.3, 45, 0.89 * (1 + 1 - 2*math.Sqrt2/2)},
-		{0.6, 0.3, 45, 0.85 * (1 + 4 - 4*math.Sqrt2/2)},
-		{0.8, 0.8, 45, 0.6 * (1 + 1 - 2*math.Sqrt2/2)},
+		{0.3, 0.3, 45, 0.89 * (1 + 1 - 2*root2)},
+		{0.6, 0.3, 45, 0.85 * (1 + 4 - 4*root2)},
+		{0.3, 0.3499, 45, 0.89 * (1 + math.Pow(0.3/0.3499, 2) - 0.6/0.3499*root2)},
+		{0.3, 0.3501, 45, 0.82 * (1 + math.Pow(0.3/0.3501, 2) - 0.6/0.3501*root2)},
+		{0.8, 0.8, 45, 0.6 * (1 + 1 - 2*root2)},
 		{0.5, 0.5, 30, 0.7 * (2 - math.Sqrt(3))},
-		{0.5, 0.5, 60, 0.7 * 1.3},
-		{0.2, 0.4, 60, 0.88 * (1 + 0.25 - 0.5)},
-		{0.5, 0.5, 90, 1.3},
+		{0.5, 0.5, 59.9, 0.7 * (2 - 2*math.Cos(59.9*math.Pi/180))},
+		{0.5, 0.5, 60.1, 0.7 * 1.3},
+		{0.2, 0.4444, 60.1, 0.88 * (1 + math.Pow(0.2/0.4444, 2) - 0.4/0.4444*math.Cos(60.1*math.Pi/180))},
+		{0.2, 0.4446, 60.1, 0.88 * (1 + 0.3*math.Pow(0.2/0.4446, 2))},
+		{0.5, 0.5, 74.9, 0.7 * 1.3},
+		{0.5, 0.5, 75.1, 1.3},
+		{0.5, 0.6665, 90, 1 + 0.3*math.Pow(0.5/0.6665, 2)},
+		{0.5, 0.6668, 90, 1.075 * (1 + 0.3*math.Pow(0.5/0.6668, 2))},
 		{0.5, 1, 90, 1.075 * (1 + 0.3*0.25)},
 		{0.3, 0.4, 90, 1 + 9.0/16},
 	} {
 		require.InEpsilon(t, r.want, DividingBranch(r.share, r.ratio, r.angle), 1e-12, "%v", r)
 	}
-	require.InEpsilon(t, 0.4*0.09, DividingRun(0.3, 0.4), 1e-12)
-	require.InEpsilon(t, -0.8*0.09, DividingRun(0.3, 0.41), 1e-12)
-	require.InEpsilon(t, 0.3*0.4*0.49, DividingRun(0.7, 0.41), 1e-12)
+	for _, r := range [][3]float64{
+		{0.3, 0.3999, 0.4 * 0.09}, {0.3, 0.4001, -0.8 * 0.09}, {0.499, 0.5, -0.004 * 0.499 * 0.499}, {0.501, 0.5, 0.3 * 0.002 * 0.501 * 0.501}, {0.7, 0.41, 0.3 * 0.4 * 0.49},
+	} {
+		require.InEpsilon(t, r[2], DividingRun(r[0], r[1]), 1e-9, "%v", r)
+	}
+	require.False(t, math.IsNaN(DividingRun(0.5, 0.01005)))
+	require.True(t, math.IsNaN(DividingRun(0.5, 0.00995)))
+	require.False(t, math.IsNaN(DividingBranch(0.5, 0.5, 30)))
+	require.True(t, math.IsNaN(DividingBranch(0.5, 0.5, 29.9)))
 	for _, v := range []float64{DividingRun(1.1, 0.5), DividingRun(0.5, 1.1), DividingBranch(-0.1, 0.5, 90), DividingBranch(0.5, 0.5, 95), DividingBranch(0.5, 0.005, 90)} {
 		require.True(t, math.IsNaN(v))
 	}
