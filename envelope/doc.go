@@ -56,7 +56,8 @@
 //	GapAir                IsoWin03 Annex B           -100 to 120 °C        1 % (from memory) fits written out
 //	GapNusselt            IsoWin03 eq. 42-53         tilt 0 to 180 degree  10 % measured     13 values of an open engine
 //	Cover.Solve           IsoWin03 8.3, eq. 15-17    -60 to 60 °C, 40 m/s  balances 1e-9 W/m² 26 values of an open engine, an
-//	                                                                                         independent solver to 1e-5 K
+//	                                                                                         independent solver to 1e-5 K,
+//	                                                                                         9 bands of extension services
 //	InsideConvection      IsoWin03 eq. 131-138       tilt 0 to 180 degree  10 % (from memory) second writing
 //	ChurchillChu          ChuChu75                   Ra to 1e12            10 % (from memory) window of a textbook
 //	MacGregorEmery        MacEme69                   Ra 1e4 to 1e7         20 % (from memory) window of a textbook
@@ -81,6 +82,7 @@
 //	Leakage.Flow          WalWil98                   0 to 40 m/s           10 % in houses    by hand, integral over the wall
 //	Facet.Sun, Glazing    DufBec13 1.6, 2.15         sun -90 to 90 degree  even sky          by hand, projection of a body
 //	House.Loss            sum of the above           as Cover.Solve        sums 1e-9         each facet alone, laws
+//	Materials, Covers     see each Source            low to high           typical values    40 rows as printed
 //
 // # Known departures
 //

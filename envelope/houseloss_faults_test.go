@@ -1,0 +1,48 @@
+package envelope_test
+
+import (
+	"testing"
+
+	"github.com/stretchr/testify/require"
+
+	. "cloche.example/envelope"
+)
+
+func TestAllFaultsOfAHouse(t *testing.T) {
+	p := filmHouse(t)
+	p.Covers = append([]Cover(nil), p.Covers...)
+	p.Covers[0], p.Covers[4] = Cover{}, Cover{}
+	p.Screened = p.Screened[:2]
+	p.FrameAllowance = 4
+	p.Doors = []Door{{Facet: 5, Area: 99, U: -1}, {Facet: 99, Area: 1}, {Facet: len(p.Shape.Facets) - 1, Area: 1, U: 1}}
+	p.Bridges = []Bridge{{Length: -1, Psi: 20}}
+	p.Ground.Area, p.Ground.Perimeter, p.Ground.Depth = 50, 30, 1
+	p.Climate.Coldest = 0
+	p.Leakage.AirChanges = -1
+	_, err := NewHouse(p)
+	requireFields(t, err, "Covers[0] (roof, north)", "Covers[4] (end wall, east)", "number of Screened", "FrameAllowance",
+		"Doors[0].U", "Doors[0].Area", "Doors[1].Facet", "Doors[2].Area", "Bridges[0].Length", "Bridges[0].Psi",
+		"Ground.Area", "Ground.Perimeter", "Ground.Depth", "Climate: Coldest", "Leakage: AirChanges")
+	_, err = NewHouse(HousePlan{})
+	requireFields(t, err, "number of Shape.Facets")
+
+	h := built(t, filmHouse(t))
+	k := winterNight()
+	k.Inside, k.OutsideHumidity, k.Month, k.Wind, k.Sky = 99, 2, 0, -1, 30
+	k.Sun = make([][MaxLayers]float64, 1)
+	_, err = h.Loss(k)
+	requireFields(t, err, "Inside", "Sky", "Wind", "OutsideHumidity", "Month", "number of Sun")
+	k = winterNight()
+	k.Sun = make([][MaxLayers]float64, len(filmHouse(t).Shape.Facets))
+	k.Sun[0][0] = -1
+	_, err = h.Loss(k)
+	require.ErrorContains(t, err, "facet 0 (roof, north): AbsorbedSun[0] is -1")
+	_, err = (&House{}).Loss(winterNight())
+	require.ErrorIs(t, err, ErrRange)
+	_, err = OpaqueWall("bad", -1, 0.1)
+	requireFields(t, err, "resistance")
+	_, err = OpaqueWall("bad", 0, -0.1)
+	requireFields(t, err, "resistance", "thickness")
+	_, err = WithScreen(Cover{}, AluminisedScreen)
+	requireFields(t, err, "number of layers of the cover")
+}
