@@ -200,3 +200,15 @@ func parity(k int) float64 {
 	}
 	return 1
 }
+
+// EnclosureMean returns the mean PPFD in µmol/(m² s) over the inside of a
+// closed enclosure of any shape, its first light included, that reflects the
+// same fraction reflectance, 0 to 0.98, everywhere: PPF/(A (1-ρ)) for the
+// photon flux ppf, µmol/s, at least 0, and the area, m², above 0. In a sphere
+// the reflected part, ρ times it, is the same at every point. NaN outside.
+func EnclosureMean(ppf, area, reflectance float64) float64 {
+	if !(ppf >= 0) || !(area > 0) || !RangeReflectance.Contains(reflectance) {
+		return math.NaN()
+	}
+	return ppf / (area * (1 - reflectance))
+}

@@ -1,6 +1,7 @@
 package lighting
 
 import (
+	"fmt"
 	"math"
 	"testing"
 
@@ -32,6 +33,19 @@ func TestCosinePower(t *testing.T) {
 	}, func(in ...float64) float64 {
 		d := cosine(t, 1, 1)
 		return in[0] / d.Axial() * d.Flux()
+	})
+}
+
+func TestZonalConstants(t *testing.T) {
+	// Lumens, or photons, in a zone of unit intensity: 2π (cos a - cos b).
+	var rows []check.Row
+	for i, printed := range []string{"0.095", "0.283", "0.463", "0.628", "0.774", "0.897", "0.993", "1.058", "1.091"} {
+		a := 10 * float64(i)
+		rows = append(rows, check.Row{Where: fmt.Sprintf("from memory, zonal constants of the IES handbook/%g to %g degree", a, a+10), In: []float64{a, a + 10}, Printed: printed})
+	}
+	even := cosine(t, 2*math.Pi, 0)
+	check.Run(t, rows, func(in ...float64) float64 {
+		return even.Flux() * (even.ConeShare(in[1]) - even.ConeShare(in[0]))
 	})
 }
 
@@ -70,7 +84,32 @@ func TestConfigurationFactors(t *testing.T) {
 	}, func(...float64) float64 { return OpposedPlatesFactor(2, 2, 2) + 4*AdjacentPlatesFactor(2, 2, 2) })
 	check.Run(t, []check.Row{
 		{Where: "Howell10.element to parallel rectangle/corner, a=b=c", In: []float64{1, 1, 1}, Printed: "0.1385"},
+		{Where: "identity/the same to nine digits", In: []float64{1, 1, 1}, Printed: "0.138531606"},
 	}, func(in ...float64) float64 { return CornerFactor(in[0], in[1], in[2]) })
+	check.Run(t, []check.Row{
+		{Where: "definition/quadrature of cos cos (π r²)^-1, corner, a=b=c", In: []float64{1, 1, 1}, Printed: "0.138531606"},
+	}, func(in ...float64) float64 {
+		sum := 0.0
+		for i, x := range gaussX {
+			for j, y := range gaussX {
+				for _, u := range [2]float64{1 - x, 1 + x} {
+					for _, v := range [2]float64{1 - y, 1 + y} {
+						r2 := in[0]*in[0]*u*u/4 + in[1]*in[1]*v*v/4 + in[2]*in[2]
+						sum += gaussW[i] * gaussW[j] * in[2] * in[2] / (math.Pi * r2 * r2)
+					}
+				}
+			}
+		}
+		return sum * in[0] * in[1] / 4
+	})
+	check.Run(t, []check.Row{
+		// The share of all directions that the rectangle fills; the light here
+		// has half of them.
+		{Where: "Howell10.point to rectangle with a corner at its foot/1 by 2 at 0.5", In: []float64{1, 2, 0.5}, Printed: "0.0836"},
+	}, func(in ...float64) float64 {
+		f := Fixture{Light: cosine(t, 1, 0), At: Point{0, 0, in[2]}}
+		return CosineFlux(f, Point{}, Point{in[0], 0, 0}, Point{in[0], in[1], 0}, Point{0, in[1], 0}) / 2
+	})
 	check.Run(t, []check.Row{
 		{Where: "Howell10.element to parallel rectangle, mean along the side of 2/3 by 2 at 0.5", In: []float64{2, 3, 0.5}, Printed: "0.3886"},
 	}, func(in ...float64) float64 {
@@ -99,7 +138,7 @@ func TestConfigurationFactors(t *testing.T) {
 func TestFactorsRefuseWhatHasNoMeaning(t *testing.T) {
 	for _, v := range []float64{
 		DiscFactor(-1, 1), DiscFactor(1, 0), CornerFactor(-1, 1, 1), CornerFactor(1, 1, 0), CornerFactor(1, math.NaN(), 1), StripFactor(-1, 1), StripFactor(1, 0),
-		CoaxialDiscsFactor(0, 1, 1), CoaxialDiscsFactor(1, -1, 1), CoaxialDiscsFactor(1, 1, 0), OpposedPlatesFactor(0, 1, 1), OpposedPlatesFactor(1, 0, 1),
+		EnclosureMean(-1, 1, 0.5), EnclosureMean(1, 0, 0.5), EnclosureMean(1, 1, 80), CoaxialDiscsFactor(0, 1, 1), CoaxialDiscsFactor(1, -1, 1), CoaxialDiscsFactor(1, 1, 0), OpposedPlatesFactor(0, 1, 1), OpposedPlatesFactor(1, 0, 1),
 		OpposedPlatesFactor(1, 1, 0), AdjacentPlatesFactor(0, 1, 1), AdjacentPlatesFactor(1, 0, 1), AdjacentPlatesFactor(1, 1, 0),
 	} {
 		require.True(t, math.IsNaN(v))

@@ -5,6 +5,7 @@ import (
 	"fmt"
 	"math"
 
+	"gonum.org/v1/gonum/floats"
 	"gonum.org/v1/gonum/optimize"
 )
 
@@ -36,6 +37,7 @@ type Need struct {
 	MinHeight   float64     // m, least height above the bed
 	MaxHeight   float64     // m, greatest height above the bed
 	MaxCount    int         // most fixtures
+	Room        *Room       // the room whose reflected light counts; nil for direct light alone
 }
 
 // Plan is a layout that reaches a need.
@@ -49,6 +51,7 @@ type Plan struct {
 	FirstDay     Statistics // of the new layout
 	Harvest      Statistics // of the first day times the maintenance factor
 	Utilisation  float64    // fraction of the photons that fall on the bed, direct light
+	Reflected    float64    // fraction of the first day's mean that is reflected light
 	Power        float64    // W at full output
 	PowerDensity float64    // W/m² of bed
 }
@@ -78,6 +81,10 @@ func (n Need) check() error {
 	if n.MaxCount < 1 || n.MaxCount > 10000 {
 		errs = append(errs, &RangeError{Field: "most fixtures", Value: float64(n.MaxCount), Min: 1, Max: 10000, Unit: "(count)"})
 	}
+	if n.Room != nil {
+		errs = append(errs, n.Room.Check(), n.Room.holds(nil, n.Bed),
+			Range{Min: RangeHeight.Min, Max: n.Room.Height - n.Bed.Z, Unit: "m", Source: "within the room"}.Check("greatest height", n.MaxHeight))
+	}
 	if n.Fixture.PPF() == 0 {
 		errs = append(errs, &RangeError{Field: "fixture PPF", Value: 0, Min: RangePPF.Min, Max: RangePPF.Max, Unit: "µmol/s", Source: "more than 0"})
 	}
@@ -85,15 +92,53 @@ func (n Need) check() error {
 }
 
 // Find returns the plan with the fewest fixtures whose mean and evenness after
-// maintenance reach the need by direct light: for each count, from what the
-// photons demand upwards, and each way to set it in rows, height and spacings
-// are chosen by a simplex search for the highest evenness at the wanted mean.
+// maintenance reach the need: for each count, from what the photons demand
+// upwards, and each way to set it in rows, height and spacings are chosen by a
+// simplex search for the highest evenness at the wanted mean.
+//
+// The search goes by direct light. With a Room, what its surfaces add to the
+// plan found is taken off the wanted mean, and the search goes on until the
+// plan reaches the need with 16 patches along a side of each face.
+//
 // ErrNoSolution tells that no plan of up to MaxCount fixtures does, and how
 // near the best came.
 func (n Need) Find() (Plan, error) {
 	if err := n.check(); err != nil {
 		return Plan{}, err
 	}
+	if n.Room == nil {
+		return n.find(n.PPFD)
+	}
+	var p Plan
+	var err error
+	for range planRounds {
+		share := p.Reflected
+		if p, err = n.find(n.PPFD * (1 - share)); err != nil {
+			return p, err
+		}
+		if err = n.judge(&p, &tables{}, true); err != nil {
+			return p, err
+		}
+		// The first round, for direct light alone, takes more than it needs.
+		if reached := n.lack(p.Harvest.Mean, p.Harvest.U0) <= 0; reached && share > 0 || p.Reflected == 0 {
+			return p, nil
+		}
+	}
+	return p, fmt.Errorf("%w: after %d rounds of adding reflected light %.4g µmol/(m² s) with U0 %.3g at harvest", ErrNotConverged, planRounds, p.Harvest.Mean, p.Harvest.U0)
+}
+
+const (
+	planRounds  = 8  // of adding reflected light
+	planPatches = 16 // along a side of each face
+)
+
+// lack is how far mean, µmol/(m² s), and evenness at harvest fall short, 0 or
+// less when both are reached.
+func (n Need) lack(mean, u0 float64) float64 { return math.Max((n.PPFD-mean)/n.PPFD, n.U0-u0) }
+
+// find is Find by direct light, for the mean ppfd.
+func (n Need) find(ppfd float64) (Plan, error) {
+	n.PPFD = ppfd
 	factor, shared := n.Maintenance.Factor(), &tables{}
 	least := int(math.Ceil(FixturesNeeded(n.PPFD, n.Bed.Area(), n.Fixture.PPF(), 1, factor) * (1 - 1e-9)))
 	var best Plan
@@ -131,73 +176,44 @@ func (n Need) sensible(columns, rows int) bool {
 // tune sets height and the two spacings of columns by rows fixtures; lack is
 // how far mean and evenness fall short, 0 or less when both are reached.
 func (n Need) tune(columns, rows int, shared *tables) (Plan, float64) {
-	evaluate := func(x []float64) (Plan, float64) {
-		p, err := n.place(columns, rows, x, shared)
+	lack := func(x []float64) float64 {
+		p, err := n.place(columns, rows, x)
 		if err != nil {
-			return Plan{}, math.Inf(1)
+			return math.Inf(1)
 		}
-		return p, math.Max((n.PPFD-p.Harvest.Mean)/n.PPFD, n.U0-p.Harvest.U0)
+		_, _, ppfd, err := n.light(&p, shared)
+		if err != nil {
+			return math.Inf(1)
+		}
+		mean := floats.Sum(ppfd) / float64(len(ppfd))
+		return n.lack(mean*n.Maintenance.Factor(), floats.Min(ppfd)/mean)
 	}
-	// The unknowns run free; place maps them into their limits.
-	best, miss := Plan{}, math.Inf(1)
+	best, miss := []float64(nil), math.Inf(1)
 	for _, h := range [3]float64{-1.5, 0, 1.5} {
-		problem := optimize.Problem{Func: func(x []float64) float64 { _, lack := evaluate(x); return lack }}
 		settings := &optimize.Settings{FuncEvaluations: 90, Converger: &optimize.FunctionConverge{Absolute: 1e-4, Iterations: 15}}
-		result, err := optimize.Minimize(problem, []float64{h, 0, 0}, settings, &optimize.NelderMead{})
+		result, err := optimize.Minimize(optimize.Problem{Func: lack}, []float64{h, 0, 0}, settings, &optimize.NelderMead{})
 		if result == nil || err != nil && result.X == nil {
 			continue
 		}
-		if p, lack := evaluate(result.X); lack < miss {
-			best, miss = p, lack
+		if result.F < miss {
+			best, miss = result.X, result.F
 		}
 		if miss <= 0 || miss > hopeless {
 			break
 		}
 	}
-	return best, miss
+	if best == nil {
+		return Plan{}, miss
+	}
+	p, err := n.place(columns, rows, best)
+	if err == nil {
+		err = n.judge(&p, shared, false)
+	}
+	if err != nil {
+		return Plan{}, math.Inf(1)
+	}
+	return p, n.lack(p.Harvest.Mean, p.Harvest.U0)
 }
 
 // hopeless is the lack after one search from which no other start is tried.
 const hopeless = 0.2
-
-// place turns the free unknowns into a height and two spacings, and maps.
-func (n Need) place(columns, rows int, x []float64, shared *tables) (Plan, error) {
-	within := func(v, lo, hi float64) float64 { return lo + (hi-lo)/(1+math.Exp(-v)) }
-	p := Plan{Columns: columns, Rows: rows, Height: within(x[0], n.MinHeight, n.MaxHeight)}
-	// Spacings from half to 1.5 times the even share of the side.
-	p.SpacingX = within(x[1], 0.5, 1.5) * n.Bed.Length / float64(columns)
-	p.SpacingY = within(x[2], 0.5, 1.5) * n.Bed.Width / float64(rows)
-	var err error
-	if p.Layout, err = Spaced(n.Fixture, n.Bed, p.Height, p.SpacingX, p.SpacingY, columns, rows); err != nil {
-		return p, err
-	}
-	return p, n.judge(&p, shared)
-}
-
-// judge maps the plan on a grid fine enough for its height.
-func (n Need) judge(p *Plan, shared *tables) error {
-	lights, err := newLights(p.Layout, shared)
-	if err != nil {
-		return err
-	}
-	points, err := n.Bed.GridFor(lights.Lowest() - n.Bed.Z)
-	if err != nil {
-		return err
-	}
-	ppfd, err := lights.Map(points)
-	if err != nil {
-		return err
-	}
-	if p.FirstDay, err = Evenness(ppfd); err != nil {
-		return err
-	}
-	factor := n.Maintenance.Factor()
-	for i := range ppfd {
-		ppfd[i] *= factor
-	}
-	p.Harvest, err = Evenness(ppfd)
-	p.Utilisation = p.FirstDay.Mean * n.Bed.Area() / lights.PPF()
-	p.Power = p.Layout.Power()
-	p.PowerDensity = p.Power / n.Bed.Area()
-	return err
-}

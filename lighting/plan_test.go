@@ -34,6 +34,50 @@ func TestAPlanReachesItsNeed(t *testing.T) {
 	require.GreaterOrEqual(t, float64(len(p.Layout)), least)
 }
 
+func TestAPlanCountsReflectedLight(t *testing.T) {
+	n := need(t)
+	n.Bed.X, n.Bed.Y = 0.2, 0.3
+	n.PPFD = 70
+	alone, err := n.Find()
+	require.NoError(t, err)
+	require.Zero(t, alone.Reflected)
+	n.Room = &Room{6.4, 2.2, 3.2, 0.3, 0.7, 0.7, 0.7, 0.7, 0.7}
+	p, err := n.Find()
+	require.NoError(t, err)
+	require.Less(t, len(p.Layout), len(alone.Layout), "the walls save fixtures")
+	require.GreaterOrEqual(t, p.Harvest.Mean, n.PPFD)
+	require.GreaterOrEqual(t, p.Harvest.U0, n.U0)
+	require.Greater(t, p.Reflected, 0.1)
+	// The same by hand.
+	l, err := NewLights(p.Layout...)
+	require.NoError(t, err)
+	points, err := n.Bed.GridFor(p.Height)
+	require.NoError(t, err)
+	direct, err := l.Map(points)
+	require.NoError(t, err)
+	s, err := n.Room.Reflect(p.Layout, 16)
+	require.NoError(t, err)
+	reflected, err := s.Map(points)
+	require.NoError(t, err)
+	d, err := Evenness(direct)
+	require.NoError(t, err)
+	r, err := Evenness(reflected)
+	require.NoError(t, err)
+	require.InEpsilon(t, (d.Mean+r.Mean)*0.9*0.95, p.Harvest.Mean, 1e-12)
+	require.InEpsilon(t, r.Mean/(d.Mean+r.Mean), p.Reflected, 1e-12)
+	require.InEpsilon(t, d.Mean*n.Bed.Area()/l.PPF(), p.Utilisation, 1e-12)
+	// Black surfaces change nothing.
+	n.Room = &Room{Length: 6.4, Width: 2.2, Height: 3.2}
+	p, err = n.Find()
+	require.NoError(t, err)
+	require.InDelta(t, 0, p.Reflected, 1e-12)
+	n.Room = &Room{Length: 5, Width: 2, Height: 2}
+	_, err = n.Find()
+	for _, want := range []string{"bed x", "greatest height"} {
+		require.ErrorContains(t, err, want)
+	}
+}
+
 func TestAPlanThatCannotBe(t *testing.T) {
 	n := need(t)
 	n.MaxCount = 3

@@ -1,11 +1,14 @@
 package lighting
 
 import (
+	"fmt"
 	"math"
 	"math/rand/v2"
 	"testing"
 
 	"github.com/stretchr/testify/require"
+
+	"cloche.example/internal/check"
 )
 
 func box() Room {
@@ -166,19 +169,29 @@ func TestRadiosityAgreesWithPhotonsShotAtRandom(t *testing.T) {
 	}
 }
 
-func TestEnergyBalanceOfAnEvenRoom(t *testing.T) {
-	// Mean over all faces = PPF/(A (1-ρ)).
+func TestEnergyBalanceOfAnEvenEnclosure(t *testing.T) {
+	check.Run(t, []check.Row{
+		// What the walls of a sphere of radius 1 add to the first light.
+		{Where: "identity/integrating sphere, reflected", In: []float64{1000, 0.8}, Printed: "318.3099"},
+	}, func(in ...float64) float64 { return in[1] * EnclosureMean(in[0], 4*math.Pi, in[1]) })
 	r := Room{4, 2, 2.5, 0.8, 0.8, 0.8, 0.8, 0.8, 0.8}
 	f := Fixture{Light: cosine(t, 1200, 1), At: Point{1, 0.7, 2}}
-	for _, n := range []int{1, 6} {
+	const area = 2 * (4*2 + 4*2.5 + 2*2.5)
+	mean := func(n int) float64 {
 		s, err := r.Reflect(Layout{f}, n)
 		require.NoError(t, err)
-		sum, area := 0.0, 0.0
+		sum := 0.0
 		for face := range faces {
 			sum += s.FaceMean(face) * r.faceArea(face)
-			area += r.faceArea(face)
 		}
-		require.InEpsilon(t, 1200/(area*0.2), sum/area, 1e-10)
+		return sum / area
+	}
+	check.Run(t, []check.Row{{Where: "identity/box of 4 by 2 by 2.5 m", In: []float64{1200, 0.8}, Printed: "130.4347826"}},
+		func(in ...float64) float64 { return EnclosureMean(in[0], area, in[1]) })
+	for _, n := range []int{1, 6} {
+		check.Run(t, []check.Row{{Where: fmt.Sprintf("identity/box of 4 by 2 by 2.5 m solved with %d patches", n), Printed: "130.4347826"}},
+			func(...float64) float64 { return mean(n) })
+		require.InEpsilon(t, EnclosureMean(1200, area, 0.8), mean(n), 1e-10)
 	}
 }
 
