@@ -1,41 +1,55 @@
 package psychro
 
 import (
+	"fmt"
+	"math"
 	"testing"
 
 	"github.com/stretchr/testify/require"
 )
 
-// Liquid water at atmospheric pressure: the saturated liquid of the steam
-// tables (IAPWS-95, kJ/kg, from memory) and the work of raising it to 101325 Pa.
-func TestLiquidEnthalpy(t *testing.T) {
-	for _, r := range []struct{ t, table, tol float64 }{
-		{20, 83.914, 25}, {40, 167.53, 20}, {60, 251.18, 40}, {80, 335.01, 40}, {100, 419.17, 60},
-	} {
-		raised := 1000*r.table + 1.01e-3*(101325-SaturationPressure(r.t))
-		require.InDelta(t, raised, LiquidEnthalpy(r.t), r.tol, "%g °C", r.t)
+// The fits of condensed water against IAPWS, and what they make of the latent
+// heats with the vapour of [HylWex83].
+func TestCondensedWaterAgainstIapws(t *testing.T) {
+	n, col := ReadColumns(t, "water.csv")
+	at, liquid, slope := col("t_C"), col("h_liquid_IAPWS95_J_per_kg"), col("cp_liquid_IAPWS95_J_per_kg_K")
+	if97, ice, iceSlope, latent := col("h_liquid_IF97_J_per_kg"), col("h_ice_R10_J_per_kg"), col("cp_ice_R10_J_per_kg_K"), col("latent_heat_J_per_kg")
+	seen := [3]int{}
+	for i := range n {
+		where := fmt.Sprintf("%g °C", at[i])
+		if !math.IsNaN(liquid[i]) {
+			seen[0]++
+			h, c := RealGas.condensedSlope(Liquid, at[i])
+			require.InDelta(t, liquid[i], h, bar(at[i] < 0, 25, 4), where)
+			require.InDelta(t, slope[i], c, bar(at[i] < 0, 40, 3), where)
+		}
+		if !math.IsNaN(if97[i]) { // the two lie up to 70 J/kg apart themselves
+			require.InDelta(t, if97[i], RealGas.condensed(Liquid, at[i]), 75, where)
+		}
+		if !math.IsNaN(ice[i]) {
+			seen[1]++
+			h, c := RealGas.condensedSlope(Ice, at[i])
+			require.InDelta(t, ice[i], h, 2.5, where)
+			require.InDelta(t, iceSlope[i], c, 0.7, where)
+		}
+		if !math.IsNaN(latent[i]) {
+			seen[2]++
+			require.InEpsilon(t, latent[i], LatentHeat(at[i]), bar(at[i] > 90, 2e-4, 1.3e-4), where)
+			if at[i] >= TriplePoint {
+				require.InDelta(t, liquid[i]+latent[i], SteamEnthalpy(at[i]), bar(at[i] > 90, 450, 250), where)
+			}
+		}
 	}
-	require.InDelta(t, 0.611+1.0e-3*(101325-612), LiquidEnthalpy(TriplePoint), 5)
-	require.InEpsilon(t, 2675600, SteamEnthalpy(100), 2e-3) // steam tables, from memory
+	require.GreaterOrEqual(t, seen[0], 30)
+	require.GreaterOrEqual(t, seen[1], 15)
+	require.GreaterOrEqual(t, seen[2], 35)
 }
 
-// Ice: its enthalpy at 0 °C and its heat capacity there by IAPWS R10-06
-// (from memory), and below by the equation of Clausius and Clapeyron on the
-// sublimation line, which knows nothing of the fit.
-func TestIceEnthalpy(t *testing.T) {
-	h, c := RealGas.condensedSlope(Ice, 0)
-	require.InDelta(t, -333444, h, 80)
-	require.InDelta(t, 2096.7, c, 5)
-	residual := func(at float64) float64 {
-		T := at + kelvin
-		ps := SaturationPressureOver(Ice, at)
-		_, _, bww := virials(100 / T)
-		volume := gasConstant*T/ps + 1e-6*bww - 19.65e-6
-		return T*volume*SaturationSlopeOver(Ice, at)/molarWater - LatentHeatOver(Ice, at)
+func bar(wide bool, far, near float64) float64 {
+	if wide {
+		return far
 	}
-	for at := -80.0; at < 0; at += 10 {
-		require.InDelta(t, residual(0), residual(at), 160, "%g °C", at)
-	}
+	return near
 }
 
 // The derivatives that the wet bulb uses.
@@ -44,7 +58,7 @@ func TestCondensedSlope(t *testing.T) {
 		for _, s := range []Surface{Liquid, Ice} {
 			for at := -30.0; at < 1; at += 5 {
 				_, c := m.condensedSlope(s, at)
-				require.InEpsilon(t, (m.condensed(s, at+0.01)-m.condensed(s, at-0.01))/0.02, c, 1e-8)
+				require.InEpsilon(t, (m.condensed(s, at+0.01)-m.condensed(s, at-0.01))/0.02, c, 1e-6)
 			}
 		}
 	}
@@ -88,7 +102,11 @@ func TestBulbSlopes(t *testing.T) {
 				const d = 0.01
 				up, down := s.bulbBalance(surface, tw+d, h), s.bulbBalance(surface, tw-d, h)
 				require.InEpsilon(t, (up-down)/(2*d), slope, 1e-6, "%v %g", surface, tw)
-				require.InDelta(t, (up-2*y+down)/(d*d)/slope, bend, 5e-3*bend, "%v %g", surface, tw)
+				room := 5e-3
+				if surface == Liquid && tw < 0 { // supercooled, off the line that bend is fitted to
+					room = 0.015
+				}
+				require.InDelta(t, (up-2*y+down)/(d*d)/slope, bend, room*bend, "%v %g", surface, tw)
 			}
 		}
 	}

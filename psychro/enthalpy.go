@@ -12,11 +12,14 @@ const (
 	airOffset, waterOffset       = -7914.1982, 35994.17
 )
 
-// Enthalpy of condensed water, J/kg, t in °C: fits for this library to the
-// IAPWS formulations, liquid -40 to 100 °C and ice -100 to 0 °C.
+// Enthalpy of condensed water at 101325 Pa, J/kg, t in °C: fits for this library
+// to IAPWS-95, liquid within 4 J/kg from 0 to 110 °C and 25 down to -35, where
+// the second polynomial is added below 0 °C, and to IAPWS R10-06, ice within 3
+// from -100 to 0.01 °C.
 const (
-	liq0, liq1, liq2, liq3, liq4 = 59.6377056, 4212.09952, -0.976578667, 0.0112590708, -3.64166426e-5
-	ice0, ice1, ice2             = -333380.420, 2095.29537, 3.63138451
+	liq0, liq1, liq2, liq3, liq4, liq5 = 64.7533862, 4216.52967, -1.33492912, 0.0215137578, -1.57587623e-4, 5.04494208e-7
+	cold2, cold3, cold4, cold5         = -0.221543291, 0.138796458, 8.14840210e-3, 2.28021343e-4
+	ice0, ice1, ice2, ice3             = -333358.131, 2097.34077, 3.71903762, 9.51726826e-4
 )
 
 // Handbook form [HoF17] ch. 1.
@@ -79,10 +82,16 @@ func (m Model) condensed(s Surface, t float64) float64 {
 	case m == IdealGas:
 		return heatLiquid * t
 	case s == Ice:
-		return ice0 + t*(ice1+t*ice2)
+		return ice0 + t*(ice1+t*(ice2+t*ice3))
+	case t < 0:
+		return liquidPolynomial(t) + t*t*(cold2+t*(cold3+t*(cold4+t*cold5)))
 	default:
-		return liq0 + t*(liq1+t*(liq2+t*(liq3+t*liq4)))
+		return liquidPolynomial(t)
 	}
+}
+
+func liquidPolynomial(t float64) float64 {
+	return liq0 + t*(liq1+t*(liq2+t*(liq3+t*(liq4+t*liq5))))
 }
 
 // condensedSlope is condensed with its derivative, J/(kg K).
@@ -93,9 +102,12 @@ func (m Model) condensedSlope(s Surface, t float64) (h, c float64) {
 	case m == IdealGas:
 		c = heatLiquid
 	case s == Ice:
-		c = ice1 + t*2*ice2
+		c = ice1 + t*(2*ice2+t*(3*ice3))
 	default:
-		c = liq1 + t*(2*liq2+t*(3*liq3+t*4*liq4))
+		c = liq1 + t*(2*liq2+t*(3*liq3+t*(4*liq4+t*(5*liq5))))
+		if t < 0 {
+			c += t * (2*cold2 + t*(3*cold3+t*(4*cold4+t*(5*cold5))))
+		}
 	}
 	return m.condensed(s, t), c
 }

@@ -7,7 +7,7 @@ import "math"
 // water at the triple point. A test puts both back to zero.
 const (
 	airEntropy   = -161.75161524544
-	waterEntropy = -61.62932108404
+	waterEntropy = -61.62966138941
 )
 
 // Entropy returns the entropy of moist air, J/(kg K), per kg of dry air; zero
