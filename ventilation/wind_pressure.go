@@ -83,6 +83,16 @@ func (t CoefficientTable) At(face Face, angle float64) float64 {
 	return v[i] + part*(v[i+1]-v[i])
 }
 
+// Incidence returns the angle, degree from 0 to 180, between the wind and a
+// face's normal seen from above, as the tables here want it: from, degree, is
+// where the wind comes from and azimuth, degree, where the face or the foot of
+// the roof's slope looks to, both clockwise from north, any turn counted. NaN
+// for infinite angles.
+func Incidence(from, azimuth float64) float64 {
+	d := math.Abs(math.Mod(from-azimuth, 360))
+	return math.Min(d, 360-d)
+}
+
 // swami holds the coefficients of [SwaChan87] eq. 2-1 in the source's order.
 var swami = [7]float64{1.248, -0.703, -1.175, 0.131, 0.769, 0.071, 0.717}
 

@@ -177,3 +177,13 @@ func TestLogWindAt(t *testing.T) {
 		require.ErrorContains(t, err, field)
 	}
 }
+
+func TestIncidence(t *testing.T) {
+	for _, c := range []struct{ from, azimuth, want float64 }{
+		{0, 0, 0}, {270, 90, 180}, {350, 10, 20}, {10, 350, 20}, {-90, 270, 0}, {45, 180, 135}, {725, 0, 5}, {0, 200, 160},
+	} {
+		require.InDelta(t, c.want, ventilation.Incidence(c.from, c.azimuth), 1e-12)
+		require.InDelta(t, c.want, ventilation.Incidence(c.azimuth, c.from), 1e-12)
+	}
+	require.True(t, math.IsNaN(ventilation.Incidence(math.Inf(1), 0)))
+}
