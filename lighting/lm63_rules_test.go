@@ -210,6 +210,7 @@ func TestLM63RefusesCountsAndAngles(t *testing.T) {
 		"a word as count":          {swap("1 -1", "one -1"), "one", "not a plain number, for the number of lamps", 7},
 		"too few in the header":    {lm63Text("IESNA91", "1 -1 2"), "", "the file ends where the number of vertical angles should stand", 7},
 		"ballast not a number":     {swap("0.5 7", "x 7"), "x", "for the ballast factor", 8},
+		"candela beyond":           {swap("100 50", "1.005e12 50"), "1.005e12", "candela 1 of plane 1: negative, or above 1e+12 cd", 11},
 		"decimal comma, width":     {swap("0.1 0.2 0\n", "0,1 0,2 0\n"), "0", "the twelfth number must be above 0 (commas stand between digits", 7},
 		"decimal comma, watts":     {swap("7 50", "7 57,5"), "5", "begin at 0 or 90", 8},
 		"decimal comma, factor":    {swap("1 -1 2", "1 -1 1,0"), "0", "number of vertical angles must be", 7},
@@ -263,5 +264,32 @@ func TestLM63AllocatesWhatAFileHolds(t *testing.T) {
 		runtime.ReadMemStats(&after)
 		require.ErrorContains(t, err, "more than the rest of the file can hold", name)
 		require.Less(t, after.TotalAlloc-before.TotalAlloc, uint64(32<<10), name)
+	}
+}
+
+// The bounds of what is written: a value at each is, one beyond is not.
+func TestLM63WriteBounds(t *testing.T) {
+	var b strings.Builder
+	base := func() *LM63 {
+		f, err := readLM63(strings.Replace(lm63Text("IESNA91", lm63Plain), "TILT=NONE", "TILT=INCLUDE\n1 1 0 1", 1))
+		require.NoError(t, err)
+		return f
+	}
+	for name, set := range map[string]func(f *LM63, k float64){
+		"Lamps":         func(f *LM63, k float64) { f.Lamps = int(1e9 * k) },
+		"InputPower":    func(f *LM63, k float64) { f.InputPower = 1e9 * k },
+		"LumensPerLamp": func(f *LM63, k float64) { f.LumensPerLamp = -1e9 * k },
+		"Field12":       func(f *LM63, k float64) { f.Field12 = 1e9 * k },
+		"Width":         func(f *LM63, k float64) { f.Width = -1e9 * k },
+		"Length":        func(f *LM63, k float64) { f.Length = 1e9 * k },
+		"Height":        func(f *LM63, k float64) { f.Height = -1e9 * k },
+		"tilt factor 1": func(f *LM63, k float64) { f.Tilt.Factors[0] = 1e9 * k },
+		"intensity 1":   func(f *LM63, k float64) { f.Web.Intensity[0][0] = 1e12 * k },
+	} {
+		f := base()
+		set(f, 1)
+		require.NoError(t, f.Write(&b), name)
+		set(f, 1.005)
+		require.ErrorContains(t, f.Write(&b), name)
 	}
 }

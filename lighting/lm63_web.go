@@ -2,7 +2,6 @@ package lighting
 
 import (
 	"fmt"
-	"math"
 	"slices"
 )
 
@@ -114,8 +113,8 @@ func (p *parser) candela(nV, nH int) error {
 			return err
 		}
 		v := n.v * scale
-		if !(v >= 0 && v <= math.MaxFloat64/1e6) || n.v < 0 {
-			return p.fault(n.line, string(n.word), "candela %d of plane %d: negative or too large", i%nV+1, i/nV+1)
+		if !(v >= 0 && v <= greatestIntensity) || n.v < 0 {
+			return p.fault(n.line, string(n.word), "candela %d of plane %d: negative, or above %g cd", i%nV+1, i/nV+1, greatestIntensity)
 		}
 		all[i] = v
 	}

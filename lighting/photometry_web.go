@@ -8,6 +8,9 @@ import (
 	"sort"
 )
 
+// greatestIntensity of a web, µmol/(s sr) or cd, is far above any lamp's.
+const greatestIntensity = 1e12
+
 // check reports every fault of the web.
 func (w Web) check() error {
 	low, high := -90.0, 90.0
@@ -31,7 +34,7 @@ func (w Web) check() error {
 	if len(w.Intensity) != len(w.Horizontal) {
 		errs = append(errs, fmt.Errorf("%d rows of intensity for %d horizontal angles: %w", len(w.Intensity), len(w.Horizontal), ErrRange))
 	}
-	r := Range{Min: 0, Max: 1e12, Unit: "µmol/(s sr) or cd"}
+	r := Range{Min: 0, Max: greatestIntensity, Unit: "µmol/(s sr) or cd"}
 	for j, row := range w.Intensity {
 		if len(row) != len(w.Vertical) {
 			errs = append(errs, fmt.Errorf("row %d has %d intensities for %d vertical angles: %w", j+1, len(row), len(w.Vertical), ErrRange))
