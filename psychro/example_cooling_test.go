@@ -7,8 +7,8 @@ import (
 )
 
 // Cooling with condensate: 5 m³/s of air of 30 °C and 50 % leave a coil
-// saturated at 10 °C. The handbook's example has 197 kW (given values and
-// answer from memory).
+// saturated at 10 °C, example 3 of [HoF17] ch. 1, which reads 197 kW off its
+// chart (from memory); ChemicaLogic, MoistAirTab example 4, computes 198.18.
 func Example_coolingWithCondensate() {
 	in, err := psychro.FromRelativeHumidity(30, 0.5, 101325)
 	if err != nil {
@@ -27,7 +27,7 @@ func Example_coolingWithCondensate() {
 	fmt.Printf("condensate       %8.5f kg/s, carries %.2f kW\n", c.Condensate, c.Drain/1000)
 	fmt.Printf("sensible heat    %8.1f kW\n", c.Sensible/1000)
 	fmt.Printf("latent heat      %8.1f kW\n", c.Latent/1000)
-	fmt.Printf("total            %8.1f kW (handbook 197)\n", c.Heat/1000)
+	fmt.Printf("total            %8.1f kW (chart 197, computed 198.18)\n", c.Heat/1000)
 	// Output:
 	// dry air             5.701 kg/s
 	// enthalpies          64.35 and 29.35 kJ/kg
@@ -35,5 +35,5 @@ func Example_coolingWithCondensate() {
 	// condensate        0.03255 kg/s, carries 1.37 kW
 	// sensible heat       117.6 kW
 	// latent heat          80.6 kW
-	// total               198.2 kW (handbook 197)
+	// total               198.2 kW (chart 197, computed 198.18)
 }

@@ -6,9 +6,8 @@ import (
 	"cloche.example/psychro"
 )
 
-// Heating: 10 m³/s of saturated air of 2 °C leave a coil at 40 °C. The
-// handbook's example reads 490 kW off its chart (given values and answer from
-// memory).
+// Heating: 10 m³/s of saturated air of 2 °C leave a coil at 40 °C, example 2 of
+// [HoF17] ch. 1, which reads 490 kW off its chart (from memory).
 func Example_heating() {
 	in, err := psychro.FromRelativeHumidity(2, 1, 101325)
 	if err != nil {

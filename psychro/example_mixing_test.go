@@ -7,8 +7,8 @@ import (
 )
 
 // Mixing: 2 m³/s of air of 4 °C with a wet bulb of 2 °C and 6.25 m³/s of 25 °C
-// and 50 % give 19.5 °C with a wet bulb of 14.6 °C in the handbook (given
-// values and answer from memory). The second mixture is the one that steams:
+// and 50 % give 19.5 °C with a wet bulb of 14.6 °C in example 4 of [HoF17] ch. 1
+// (read off its chart; from memory). The second mixture is the one that steams:
 // warm moist air meets frost.
 func Example_mixing() {
 	const p = 101325

@@ -58,6 +58,7 @@ func TestSaturationSlopeAndInverse(t *testing.T) {
 	}
 	require.InEpsilon(t, psychro.SaturationPressureOver(psychro.Ice, psychro.TriplePoint), psychro.SaturationPressure(psychro.TriplePoint), 1e-6)
 	require.InDelta(t, 0.01, psychro.SaturationTemperature(611.657), 1e-5)
+	require.InDelta(t, 50-273.15, psychro.IceTemperatures.Min, 1e-12) // K, [IapwsIce11] eq. 6
 	require.Equal(t, psychro.SaturationSlopeOver(psychro.Ice, -5), psychro.SaturationSlope(-5))
 }
 
@@ -156,7 +157,9 @@ func TestRivalsLieAsFarApartAsStated(t *testing.T) {
 	require.InDelta(t, 0.0013, spread(0.5, 60, psychro.Liquid, psychro.FAO56), 1e-4)
 	require.InDelta(t, 0.0031, spread(0.5, 60, psychro.Liquid, wmo(psychro.Liquid)), 1e-4)
 	require.InDelta(t, 0.00068, spread(-40, 0, psychro.Ice, wmo(psychro.Ice)), 1e-4)
-	require.InDelta(t, 1.0046, psychro.WMOEnhancement(1e5), 2e-4)
+	for _, p := range []float64{300, 700, 1000, 2000} { // hPa, as [Wmo08] prints it
+		require.InEpsilon(t, 1.0016+3.15e-6*p-0.074/p, psychro.WMOEnhancement(100*p), 1e-12)
+	}
 	for _, v := range []float64{psychro.HylandWexler(psychro.Ice, 1), psychro.FAO56(298), psychro.FAO56Slope(298),
 		psychro.WMOMagnus(psychro.Ice, 5), psychro.WMOMagnus(psychro.Liquid, 70), psychro.WMOEnhancement(101), psychro.FAO56PsychrometricConstant(101)} {
 		require.True(t, math.IsNaN(v))

@@ -1,6 +1,7 @@
 package psychro_test
 
 import (
+	"math"
 	"testing"
 
 	"github.com/stretchr/testify/require"
@@ -160,6 +161,14 @@ func TestVapourToASurface(t *testing.T) {
 	// Of the order of h/cp, 4/1010 kg/(m² s), times 10 % for the Lewis number.
 	require.InEpsilon(t, 4.0/1012*1.10, v.Coefficient, 0.02)
 	require.InEpsilon(t, v.Flux*psychro.LatentHeat(5), v.Latent, 1e-12)
+	// The film is the mean of both: a wet surface in air dry enough for it.
+	dry := must(t)(psychro.FromRelativeHumidity(20, 0.3, 101325))
+	wet, err := dry.VapourTo(10, 4)
+	require.NoError(t, err)
+	film := must(t)(psychro.FromHumidityRatio(15, 0.5*(dry.HumidityRatio()+wet.Saturation), 101325))
+	require.InDelta(t, 15, wet.Film, 1e-12)
+	require.InEpsilon(t, film.LewisNumber(), wet.Lewis, 1e-12)
+	require.InEpsilon(t, 4/(film.HeatCapacity()/(1+film.HumidityRatio())*math.Pow(wet.Lewis, 2.0/3)), wet.Coefficient, 1e-12)
 	none, err := s.VapourTo(s.DewPoint(), 4)
 	require.NoError(t, err)
 	require.InDelta(t, 0, none.Flux, 1e-12)
