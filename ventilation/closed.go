@@ -165,12 +165,14 @@ func WindAlone(windward, lee, dcp, density, wind float64) float64 {
 // Quadrature returns the rival rule for stack and wind together, the root of
 // the sum of the squares of the two flows stack and wind, in the same unit,
 // for instance kg/s [AshHoF17] ch. 16 (from memory). Against the mass balance
-// it is off by -3 to +76 % in random cases with openings on all sides, and it
-// cannot know that wind opposes the stack.
+// of 1,500 random houses with vents low and high on both faces its median is
+// 2 % high, nine tenths lie between -3 and +40 %, all between -11 and +120 %:
+// it cannot know that wind opposes the stack.
 func Quadrature(stack, wind float64) float64 { return math.Hypot(stack, wind) }
 
 // LargerOfTwo returns the rival rule for stack and wind together, the larger
 // of the two flows stack and wind, in the same unit, for instance kg/s
-// [Bs91] (rule from memory). Against the mass balance it is off by -31 to
-// +47 % in random cases.
+// [Bs91] (rule from memory). Against the mass balance of the same houses as in
+// Quadrature its median is 8 % low, nine tenths lie between -27 and +11 %, all
+// between -34 and +65 %.
 func LargerOfTwo(stack, wind float64) float64 { return math.Max(stack, wind) }

@@ -3,6 +3,7 @@ package ventilation_test
 import (
 	"math"
 	"math/rand/v2"
+	"slices"
 	"testing"
 
 	"github.com/stretchr/testify/require"
@@ -118,5 +119,31 @@ func TestSingleSidedCoefficients(t *testing.T) {
 	_, err := ventilation.OneFace{Wind: -1, Incidence: 200}.Band()
 	for _, field := range []string{"Area", "Height", "Wind", "Incidence"} {
 		require.ErrorContains(t, err, field)
+	}
+}
+
+// Houses with vents low and high on both sides, wind and stack of like size:
+// the two rules for adding them against the balance of the same house.
+func TestRulesOfAddingOnHousesOfManyVents(t *testing.T) {
+	rnd := rand.New(rand.NewPCG(76, 47))
+	var q, l []float64
+	for range 1500 {
+		o := []ventilation.Opening{
+			point(0.5, 0.3+2*rnd.Float64(), 0.2+0.5*rnd.Float64()), point(0.5, 0.3+2*rnd.Float64(), -0.1-0.4*rnd.Float64()),
+			point(2.5+2*rnd.Float64(), 0.3+2*rnd.Float64(), -0.8+1.1*rnd.Float64()), point(2.5+2*rnd.Float64(), 0.3+2*rnd.Float64(), -0.3-0.4*rnd.Float64()),
+		}
+		ti, to, u := 20+20*rnd.Float64(), 15*rnd.Float64()+5, 0.3+3*rnd.Float64()
+		n := build(t, o...)
+		both := solveNet(t, n, dry(t, ti, to, u)).Flow
+		stack, wind := solveNet(t, n, dry(t, ti, to, 0)).Flow, solveNet(t, n, dry(t, to, to, u)).Flow
+		q = append(q, ventilation.Quadrature(stack, wind)/both-1)
+		l = append(l, ventilation.LargerOfTwo(stack, wind)/both-1)
+	}
+	slices.Sort(q)
+	slices.Sort(l)
+	// Median, nine tenths and extremes as the functions state them.
+	for i, want := range map[int][2]float64{0: {-0.11, -0.34}, 75: {-0.03, -0.27}, 750: {0.02, -0.08}, 1425: {0.40, 0.11}, 1499: {1.20, 0.65}} {
+		require.InDelta(t, want[0], q[i], 0.006, i)
+		require.InDelta(t, want[1], l[i], 0.006, i)
 	}
 }
