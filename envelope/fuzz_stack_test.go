@@ -27,7 +27,7 @@ func FuzzStack(f *testing.F) {
 		k := DefaultConditions()
 		k.Inside, k.InsideRadiant, k.Outside, k.Sky, k.Ground, k.Wind, k.Tilt, k.InsideHumidity = in, in, out, sky, out, v, tilt, rh
 		k.InnerFace = InnerFace(face % 4)
-		k.InsideConvection = InsideConvection(face / 4 % 4)
+		k.InsideConvection = InsideConvection(face / 4 % 5)
 		s, err := c.Solve(k)
 		if err != nil {
 			if k.valid(c.n) {

@@ -41,6 +41,7 @@ type FacetLoss struct {
 	UAir             float64   // W/(m² K), with the sky at air temperature
 	InnerTemperature float64   // °C, of the inner face, wet if it is
 	Drips            bool      // the dry inner face lies below the dew point
+	DripsAbove       bool      // vapour that leaks through a screen condenses above it; not counted
 	DripHumidity     float64   // fraction, relative humidity inside above which the dry inner face drips; above 1 it never does
 	Condensate       float64   // L per hour, taken as kg; negative while a film dries, 0 on a face taken as dry
 	Solution         Solution  // every face, gap and coefficient
@@ -198,6 +199,6 @@ func (r *FacetLoss) scale(i int, f *Facet, area float64) {
 	r.Facet, r.Kind, r.Name, r.Area = i, f.Kind, f.Name, area
 	r.Loss, r.AirDriven, r.SkyDriven, r.SunDriven = area*s.FluxIn, area*s.AirDriven, area*s.SkyDriven, area*s.SunDriven
 	r.Latent = area * s.InLatent
-	r.U, r.UAir, r.InnerTemperature = s.U, s.UAir, s.InnerTemperature
+	r.U, r.UAir, r.InnerTemperature, r.DripsAbove = s.U, s.UAir, s.InnerTemperature, s.DripsAbove
 	r.Condensate = area * s.Condensate * secondsPerHour
 }

@@ -146,6 +146,8 @@ func TestHouseLossLaws(t *testing.T) {
 	for i, f := range drawn.Facets {
 		if f.Kind == Roof {
 			require.Less(t, f.Loss, 0.7*base.Facets[i].Loss)
+			require.True(t, f.DripsAbove)
+			require.False(t, base.Facets[i].DripsAbove)
 		} else {
 			require.Equal(t, base.Facets[i].Loss, f.Loss)
 		}
