@@ -122,3 +122,36 @@ func TestClearDaysByThreeModels(t *testing.T) {
 		require.InEpsilon(t, fao, perez, 0.15)
 	}
 }
+
+// The bounds of the model's inputs: a value at each is taken, one beyond is not.
+func TestClearSkyBounds(t *testing.T) {
+	for name, c := range map[string]struct {
+		low, high float64
+		set       func(in *ClearSkyInput, v float64)
+	}{
+		"zenith":           {0, 180, func(in *ClearSkyInput, v float64) { in.Zenith = v }},
+		"air mass":         {0.3, 40, func(in *ClearSkyInput, v float64) { in.AirMass = v }},
+		"turbidity":        {1, 10, func(in *ClearSkyInput, v float64) { in.Turbidity = v }},
+		"altitude":         {-500, 4000, func(in *ClearSkyInput, v float64) { in.Altitude = v }},
+		"extraterrestrial": {1300, 1430, func(in *ClearSkyInput, v float64) { in.Extraterrestrial = v }},
+	} {
+		for _, v := range []float64{c.low, c.high, c.low - 0.005*(c.high-c.low), c.high + 0.005*(c.high-c.low)} {
+			in := ClearSkyInput{Zenith: 30, AirMass: 1.15, Turbidity: 3, Extraterrestrial: 1361}
+			c.set(&in, v)
+			_, err := in.IneichenPerez()
+			if v >= c.low && v <= c.high {
+				require.NoError(t, err, "%s %g", name, v)
+			} else {
+				require.ErrorContains(t, err, name, "%g", v)
+			}
+		}
+	}
+	for _, c := range [][3]float64{{-90, -180, -500}, {90, 180, 9000}} {
+		_, err := NewSite(c[0], c[1], c[2])
+		require.NoError(t, err)
+		_, err = NewSite(1.005*c[0], 1.005*c[1], 1.005*c[2])
+		for _, want := range []string{"latitude", "longitude", "altitude"} {
+			require.ErrorContains(t, err, want)
+		}
+	}
+}

@@ -40,6 +40,12 @@ func TestDailyLightRanges(t *testing.T) {
 		InsideDLI(1, 1.5), InsideDLI(81, 1), Deficit(81, 0), Deficit(0, -1), OutdoorDLI(-1, 2), OutdoorDLI(1, 1), OutdoorDLI(1, math.NaN())} {
 		require.True(t, math.IsNaN(v))
 	}
+	for _, v := range []float64{DLI(5000, 24*time.Hour), DLI(0, 0), PPFDFor(80, 24*time.Hour), InsideDLI(80, 1), Deficit(80, 80)} {
+		require.False(t, math.IsNaN(v))
+	}
+	for _, v := range []float64{DLI(5025, time.Hour), DLI(1, 24*time.Hour+1), PPFDFor(80.4, time.Hour), InsideDLI(1, 1.005), Deficit(1, 80.4)} {
+		require.True(t, math.IsNaN(v))
+	}
 	for perJoule, ok := range map[float64]bool{1.699: false, 1.7: true, 2.5: true, 2.501: false} {
 		require.Equal(t, ok, !math.IsNaN(OutdoorDLI(1e6, perJoule)))
 	}

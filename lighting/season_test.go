@@ -142,3 +142,32 @@ func TestSeasonAtGreensboro(t *testing.T) {
 		require.InDelta(t, r[6], m.Daylight/r[1], 0.011, "printed to 0.01 of rounded means")
 	}
 }
+
+// The bounds of a season's inputs: a value at each is taken, one beyond is not.
+func TestSeasonBounds(t *testing.T) {
+	for name, c := range map[string]struct {
+		low, high float64
+		set       func(s *Season, v float64)
+	}{
+		"photons per joule": {1.7, 2.5, func(s *Season, v float64) { s.PerJoule = v }},
+		"transmittance":     {0, 1, func(s *Season, v float64) { s.Transmittance = v }},
+		"target":            {0, 80, func(s *Season, v float64) { s.Target = v }},
+		"PPFD of the lamps": {0, 5000, func(s *Season, v float64) { s.PPFD = v }},
+		"switch-off level":  {0, 5000, func(s *Season, v float64) { s.OffAbove = v }},
+		"global radiation":  {0, 1500, func(s *Season, v float64) { s.Global[77] = v }},
+		"end of the lamps":  {2, 24, func(s *Season, v float64) { s.Until = time.Duration(v * float64(time.Hour)) }},
+	} {
+		for _, v := range []float64{c.low, c.high} {
+			s := flatSeason(200, 8760)
+			c.set(&s, v)
+			_, err := s.Run()
+			require.NoError(t, err, "%s %g", name, v)
+		}
+		for _, v := range []float64{c.low - 0.005*(c.high-c.low), c.high * 1.005} {
+			s := flatSeason(200, 8760)
+			c.set(&s, v)
+			_, err := s.Run()
+			require.ErrorContains(t, err, name, "%g", v)
+		}
+	}
+}

@@ -158,6 +158,16 @@ func TestRefraction(t *testing.T) {
 	for _, p := range []float64{29999, 110001} {
 		require.True(t, math.IsNaN(Refraction(10, p, 10)))
 	}
+	for _, v := range [][2]float64{{-1, 0}, {90, 0}, {10, -60}, {10, 60}} {
+		require.False(t, math.IsNaN(Refraction(v[0], 1e5, v[1])))
+	}
+	for _, v := range [][2]float64{{-1.005, 0}, {90.5, 0}, {10, -60.3}, {10, 60.3}} {
+		require.True(t, math.IsNaN(Refraction(v[0], 1e5, v[1])))
+	}
+	for elevation, fine := range map[float64]bool{-18: true, 18: true, -18.1: false, 18.1: false} {
+		_, err := Site{}.SunDay(time.Date(2020, 1, 1, 0, 0, 0, 0, time.UTC), elevation)
+		require.Equal(t, fine, err == nil, elevation)
+	}
 	require.Equal(t, -6.0, TwilightElevation, "civil twilight, by definition")
 	require.InDelta(t, -(34.0+16.0)/60, RiseElevation, 5e-5, "34' of refraction and 16' of radius")
 }
