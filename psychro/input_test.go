@@ -28,6 +28,8 @@ func TestSlipsAreRefused(t *testing.T) {
 			{"dew point", func() (psychro.State, error) { return m.FromDewPoint(20, 21, 101325) }, []string{"dew point is 21 °C, allowed -100 to 20 °C (at most the dry bulb)"}},
 			{"wet bulb", func() (psychro.State, error) { return m.FromWetBulb(20, 21, 101325) }, []string{"wet bulb is 21 °C", "to 20 °C (at most the dry bulb)"}},
 			{"wet bulb below that of dry air", func() (psychro.State, error) { return m.FromWetBulb(20, 2, 101325) }, []string{"wet bulb is 2 °C, allowed 5.8"}},
+			{"iced bulb in warm air", func() (psychro.State, error) { return m.FromWetBulb(20, 0.005, 101325) }, []string{"wet bulb is 0.005 °C, allowed 5.8", "to 20 °C"}},
+			{"dew point over water, fog over ice", func() (psychro.State, error) { return m.FromDewPointOver(psychro.Liquid, -10, -10.5, 101325) }, []string{"dew point is -10.5 °C, allowed -100 to -11.2"}},
 			{"boiling", func() (psychro.State, error) { return m.FromRelativeHumidity(101, 0.6, 101325) }, []string{"temperature is 101 °C", "saturation pressure at or above the total pressure"}},
 			{"boiling at height", func() (psychro.State, error) { return m.FromHumidityRatio(92, 0.1, 70e3) }, []string{"temperature is 92 °C, allowed -100 to 89.9"}},
 			{"all at once", func() (psychro.State, error) { return m.FromRelativeHumidity(293, 60, 101.3) }, []string{"temperature", "relative humidity", "pressure"}},

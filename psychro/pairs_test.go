@@ -111,6 +111,23 @@ func TestEveryPairTurnsRoundThroughEveryOther(t *testing.T) {
 	}
 }
 
+// Volume hardly tells the vapour of very cold air; its last places must not
+// make fog of saturated air.
+func TestSaturatedAirFromItsVolume(t *testing.T) {
+	for at := -99.5; at < 0; at += 0.37 {
+		for _, m := range []psychro.Model{psychro.RealGas, psychro.IdealGas} {
+			s, err := m.FromRelativeHumidity(at, 1, 75e3)
+			require.NoError(t, err)
+			_, err = m.FromSpecificVolume(at, s.SpecificVolume(), 75e3)
+			require.NoError(t, err, "%v %g", m, at)
+			dry, err := m.FromHumidityRatio(at, 0, 75e3)
+			require.NoError(t, err)
+			_, err = m.FromEnthalpy(at, dry.Enthalpy(), 75e3)
+			require.NoError(t, err, "%v %g", m, at)
+		}
+	}
+}
+
 // The inverses of the surface that is not the default one.
 func TestOtherSurfaces(t *testing.T) {
 	for _, m := range []psychro.Model{psychro.RealGas, psychro.IdealGas} {

@@ -50,8 +50,18 @@ func (m Model) build(t, p, x, xs float64, field string, value float64, unit stri
 	if x >= 0 && x <= xs {
 		return State{t: t, p: p, x: x, w: ratioOf(x), xs: xs, model: m}, nil
 	}
-	a := property(State{t: t, p: p, xs: xs, model: m})
-	b := property(State{t: t, p: p, x: xs, w: ratioOf(xs), xs: xs, model: m})
+	dry := State{t: t, p: p, xs: xs, model: m}
+	full := State{t: t, p: p, x: xs, w: ratioOf(xs), xs: xs, model: m}
+	a, b := property(dry), property(full)
+	const places = 4e-15 // of the input: what its last places cannot tell
+	switch {
+	case math.Abs(value-b) <= places*math.Abs(b):
+		return full, nil
+	case math.Abs(value-a) <= places*math.Abs(a):
+		return dry, nil
+	case math.IsNaN(a): // the dew point of dry air
+		a = Temperatures.Min
+	}
 	return State{}, &RangeError{Field: field, Value: value, Min: min(a, b), Max: max(a, b), Unit: unit,
 		Source: "dry to saturated air"}
 }
@@ -138,7 +148,8 @@ func (m Model) FromDewPointOver(surface Surface, t, td, p float64) (State, error
 	if err != nil || !(td <= t) || !(td >= Temperatures.Min) || !surface.contains(td) {
 		return State{}, errors.Join(err, belowDryBulb("dew point", td, Temperatures.Min, t, surface))
 	}
-	return m.build(t, p, m.saturated(surface, td, p), xs, "dew point", td, "°C", State.DewPoint)
+	return m.build(t, p, m.saturated(surface, td, p), xs, "dew point", td, "°C",
+		func(s State) float64 { return s.DewPointOver(surface) })
 }
 
 // belowDryBulb checks a dew point or wet bulb, °C, against the dry bulb t and
@@ -175,7 +186,12 @@ func (m Model) FromWetBulbOver(surface Surface, t, tw, p float64) (State, error)
 		return State{}, errors.Join(err, belowDryBulb("wet bulb", tw, Temperatures.Min, t, surface))
 	}
 	return m.build(t, p, m.fractionFromWetBulb(surface, t, tw, p), xs, "wet bulb", tw, "°C",
-		func(s State) float64 { return s.WetBulbOver(surface) })
+		func(s State) float64 {
+			if v := s.WetBulbOver(surface); v == v {
+				return v
+			}
+			return s.WetBulb() // an iced bulb in air that melts it
+		})
 }
 
 // check names a temperature outside the range of surface s.
