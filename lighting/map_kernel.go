@@ -71,7 +71,6 @@ func (r *run) addPower(s *powerSource) {
 	ad0, g0, rest := r.products(s)
 	ax, gx, sx := s.ax, -r.n.X, s.x
 	scale, poly, shift, intensity := &s.power.scale, s.power.poly, s.power.shift&63, s.intensity
-	half := uint64(1) << (shift - 1)
 	out := r.out[:len(r.x)]
 	for i, x := range r.x {
 		dx := x - sx
@@ -87,11 +86,10 @@ func (r *run) addPower(s *powerSource) {
 		inv := 1 / (r2 * a3)
 		b := math.Float64bits(a2 * a3 * inv)
 		frac := b & fraction
-		k := frac >> shift
-		d := math.Float64frombits(oneBits|frac) - math.Float64frombits(oneBits|k<<shift|half)
-		c := &poly[k]
+		c := &poly[frac>>shift]
+		d := math.Float64frombits(oneBits|frac) - c[0]
 		d2 := d * d
-		power := scale[b>>52&exponentMask] * ((c[0] + c[1]*d) + d2*((c[2]+c[3]*d)+d2*(c[4]+c[5]*d)))
+		power := scale[b>>52&exponentMask] * ((c[1] + c[2]*d) + d2*((c[3]+c[4]*d)+d2*c[5]))
 		out[i] += intensity * g * (r2 * inv) * power
 	}
 }

@@ -149,3 +149,26 @@ func TestTablesNextToTheirAxis(t *testing.T) {
 		}
 	}
 }
+
+func TestPowersByTable(t *testing.T) {
+	// Along the floor under a downlight of 1 on the axis: cos^(m+3).
+	var xs, cosines []float64
+	for angle := 0.0; angle < 89; angle += 0.0037 {
+		sin, cos := math.Sincos(angle * radian)
+		xs, cosines = append(xs, sin/cos), append(cosines, cos)
+	}
+	for _, m := range []float64{0, 0.37, 1, 2.2, 4.8188, 12.3, 60, 140} {
+		power := newPowerTable((m + 3) / 2)
+		require.NotNil(t, power)
+		r := run{out: make([]float64, len(xs)), x: xs, n: Up}
+		r.addPower(&powerSource{z: 1, az: -1, intensity: 1, power: power})
+		worst := 0.0
+		for i, c := range cosines {
+			if want := math.Pow(c, m+3); want > 1e-280 {
+				worst = math.Max(worst, math.Abs(r.out[i]/want-1))
+			}
+		}
+		require.Less(t, worst, 1e-12+1e-15*(m+3), "m %g", m)
+	}
+	require.Nil(t, newPowerTable(400))
+}
