@@ -110,3 +110,28 @@ func TestPhotonTables(t *testing.T) {
 	_, err = ChannelTables(table, []Channel{{"infrared", dark, 1}}, FarRed)
 	require.ErrorContains(t, err, "infrared")
 }
+
+// The bounds of a spectrum's entries: a value at each is taken, one beyond is
+// not.
+func TestSpectrumBounds(t *testing.T) {
+	s := spectrum(t, []float64{100, 5000}, []float64{0, 1e12})
+	require.False(t, math.IsNaN(s.Scaled(1e12).PPF()))
+	require.True(t, math.IsNaN(s.Scaled(1.005e12).PPF()))
+	for want, c := range map[string][2][]float64{"wavelength 1": {{99.5, 500}, {1, 1}}, "wavelength 2": {{400, 5025}, {1, 1}}, "power 2": {{400, 500}, {1, 1.005e12}}} {
+		_, err := NewSpectrum(c[0], c[1])
+		require.ErrorContains(t, err, want)
+	}
+	for nm, fine := range map[float64]bool{100: true, 5000: true, 99.5: false, 5025: false} {
+		require.Equal(t, fine, !math.IsNaN(PhotonsPerJoule(nm)))
+	}
+	table, err := NewTable(Web{TypeC, []float64{0, 90}, []float64{0}, [][]float64{{100, 0}}})
+	require.NoError(t, err)
+	for off, fine := range map[float64]bool{0.9e-6: true, -0.9e-6: true, 1.005e-6: false, -1.005e-6: false} {
+		_, err := ChannelTables(table, []Channel{{"a", IlluminantD65(), 0.5}, {"b", IlluminantA(), 0.5 + off}}, PAR)
+		require.Equal(t, fine, err == nil, off)
+	}
+	_, err = LightingTime(8.64, 100) // exactly a day
+	require.NoError(t, err)
+	_, err = LightingTime(8.65, 100)
+	require.ErrorIs(t, err, ErrNoSolution)
+}
