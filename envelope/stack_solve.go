@@ -229,16 +229,16 @@ func (s *solver) newton(limit int) bool {
 
 // march follows the faces to their steady state as if each held a little
 // heat, in implicit steps of time that lengthen while the balances close: slow
-// where Newton's method runs in circles, and as fast at the end. It reports
-// whether all balances are closed.
-func (s *solver) march(limit int) bool {
+// where Newton's method runs in circles, and as fast at the end.
+func (s *solver) march(limit int) {
 	var j system
+	s.plain = false
 	s.start()
 	sum := s.evaluate(&j)
 	perStep := 30.0 // W/(m² K), heat held over the length of a step
 	for range limit {
 		if s.biggest <= closure {
-			return true
+			return
 		}
 		n := s.vars
 		for i := range s.n {
@@ -256,7 +256,7 @@ func (s *solver) march(limit int) bool {
 			j.matrix[r][n] = -s.f[r]
 		}
 		if !j.eliminate(n) {
-			return false
+			return
 		}
 		s.steps++
 		for r := range n {
@@ -270,5 +270,4 @@ func (s *solver) march(limit int) bool {
 		}
 		sum = next
 	}
-	return s.biggest <= closure
 }
