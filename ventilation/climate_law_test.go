@@ -82,7 +82,7 @@ func anyHouse(t testing.TB, d dice) (ventilation.House, ventilation.Weather, ven
 func TestEveryBalanceClosesOverAGridOfHouses(t *testing.T) {
 	d := dice{rand.New(rand.NewPCG(5, 7))}
 	solved, hot := 0, 0
-	for i := range 4000 {
+	for i := range 2500 {
 		h, w, s := anyHouse(t, d)
 		c := climate(t, h)
 		x, err := c.Solve(w, s)
@@ -119,7 +119,7 @@ func TestEveryBalanceClosesOverAGridOfHouses(t *testing.T) {
 		require.InDelta(t, x.DryAir, in/(1+w.Air.HumidityRatio()), 1e-9*x.DryAir+1e-12, "case %d", i)
 		require.InDelta(t, x.DryAir, out/(1+x.HumidityRatio), 1e-9*x.DryAir+1e-12, "case %d", i)
 	}
-	require.Greater(t, solved, 3500)
+	require.Greater(t, solved, 2200)
 	t.Logf("%d solved, %d too hot", solved, hot)
 }
 
@@ -130,7 +130,7 @@ func enthalpy(t, w float64) float64 { return 1006*t + w*(2501000+1860*t) }
 func TestStatesTakeTurns(t *testing.T) {
 	d := dice{rand.New(rand.NewPCG(11, 3))}
 	several := 0
-	for i := range 500 {
+	for i := range 150 {
 		h, w, s := anyHouse(t, d)
 		c := climate(t, h)
 		all, err := c.States(w, s)

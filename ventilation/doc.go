@@ -12,7 +12,8 @@
 // Flow: one air space of uniform density (Network) with openings small and
 // tall, screens, leaks and fans; several air spaces (Zones). With z the height
 // above outside grade, P0 the inside pressure at z = 0 over the outside static
-// pressure there, U the wind at the height to which Cp refers and rho = p/(R T),
+// pressure there, U the wind at the height to which Cp refers and rho = p/(R
+// T),
 //
 //	dp(z) = (rho_o Cp U²/2 - rho_o g z) - (P0 - rho_i g z)
 //	m     = sign(dp) Cd A sqrt(2 rho_up |dp|), rho_up of the side it comes from
@@ -27,6 +28,26 @@
 // screens whose loss depends on the speed, wells for vents below grade, wind at
 // height by power and log law, pressure coefficients of walls and roofs for
 // exposed and sheltered sites.
+//
+// What the house becomes (Climate): canopy, floor, inner surface of the cover
+// and inside air each with its balance of heat, the air with its balance of
+// water, solved together with the flow on moist densities:
+//
+//	canopy: sun = sensible + latent + long-wave to cover and floor
+//	floor:  sun + long-wave = sensible + latent + into the ground
+//	cover:  convection + long-wave + condensation = (U without its inner film) A (Tcover - Tsol-air)
+//	water:  transpiration + soil + mist + moisture = condensation + drip + m (W - Wo)
+//	air:    sensible + heat + h_g of what evaporates = to the cover + m (h - ho) + h_g of what condenses
+//
+// with m in dry air, the same in and out. Leaves are one layer with stomata
+// that follow light, temperature, deficit and CO2 (Crop); the cover is wet
+// where its inner surface lies below the dew point, leaves and floor take dew,
+// and air never passes saturation: what it cannot hold drips. Opening, heat,
+// mist, vapour set free, a pad and shade are a Setting. HeatFor asks for the
+// heat that holds a temperature, OpeningForTemperature and OpeningForDeficit
+// for the position of the vents, YearTo for the hours of a year with the soil
+// as the store of heat. FAO-56 gives radiation and reference evapotranspiration
+// outdoors (Grass).
 //
 // Winter: the outside air that holds a humidity after what condenses on the
 // cover (DryingCase), its heat and heat recovery, the time to dry and rounds of
@@ -48,8 +69,15 @@
 //
 // Layers of different temperature in one air space, the dynamics of gusts (a
 // single opening in wind exchanges air by turbulence: see SingleSided), change
-// of the wind pressure by the opening itself, transients of the flow. Moisture
-// enters through the density only, when the caller gives that of moist air.
+// of the wind pressure by the opening itself, transients of the flow. In
+// Network moisture enters through the density only, when the caller gives that
+// of moist air.
+//
+// In Climate: the store of heat of air, crop and structure (each hour is
+// steady; minutes to an hour in truth), sun by direction (the transmittance is
+// one number), the share of the sun turned back inside that the cover absorbs,
+// freezing of what condenses, water that runs short at the roots, the heat that
+// water brings up from the roots, U that changes with wind.
 //
 // # Function, equation, range, accuracy, check
 //
@@ -77,12 +105,25 @@
 //	WindAt               power law [AshHoF17] ch. 24    0.1 to 200 m           mean wind only         laws
 //	WindAtTwoMetres      [Fao98] eq. 47                 0.5 m up               grass                  FAO-56 example 14
 //	SteadyStates         S(1-f) = (m cp + L) dT         to 80 °C inside        1e-9 of the heat       laws
+//	Climate.Solve        the five balances above        -60 to 80 °C inside    1e-9 of each balance   second solution 1e-6 K; laws
+//	Climate.States       the same, over the flow        states 1 % apart       as Climate.Solve       SteadyStates for dry air
+//	Climate.HeatFor      the same at a temperature      -60 to 80 °C inside    as Climate.Solve       its inverse
+//	Climate.YearTo       hours, exact soil mass         one mass               of the steady hour     worked by hand
+//	OpeningForTemperature root of T(opening) - limit    0 to 1                 1e-6 K                 laws
+//	Crop.Canopy          2 LAI form [Stanghellini87]    LAI to 12              fits 10 to 20 %        factors by hand
+//	PenmanMonteith       [Fao98] eq. 3                  linear saturation      4 % of Crop.Canopy     Crop.Canopy
+//	LeafBoundary         [Stanghellini87]               0.01 to 10 m/s         fit                    worked by hand
+//	Grass.Day, Hour      [Fao98] eq. 6, 53              grass of 0.12 m        as printed             examples 17, 18, 19
+//	ExtraterrestrialDay  [Fao98] eq. 21 to 25           -90 to 90 degree       as printed             examples 8, 10, 17, 18
+//	ExtraterrestrialHour [Fao98] eq. 28 to 33           -90 to 90 degree       as printed             example 19
+//	SolarFromSunshine    [Fao98] eq. 35                 a day                  a = 0.25, b = 0.50     examples 10, 17, 18
+//	NetLongwaveDay, Hour [Fao98] eq. 39                 Rs/Rso 0.25 to 1       as printed             examples 11, 17, 18, 19
 //	AreaForRise          the same, for the area         0.01 to 80 K           1e-9 of the heat       SteadyStates
 //	DryingCase.Flow      m = (E - C)/(W - Wo)           ranges by field        1e-12 of water, heat   laws; C: Lewis relation, 10 %
 //	DryingCase.Time      exponentials between sinks     well mixed             exact                  small steps; dilution law
 //	Purge.Rounds         exp(-n) of the air stays       well mixed             1e-9 of water, heat    laws
 //	ColdJet.AxisExcess   dT0 KT L/s, slot sqrt(L/s)     free jets [AshHoF17]   20 %                   laws
-//	ColdJet.MildExcess   plume laws [Fischer79]         free plumes            20 %                   laws
+//	ColdJet.MildExcess   the same over Falling          falling [Hagstrom99]   25 %                   plume laws
 //	ColdJet.Fall         psi (KT/K²) Ar (s/L)^n L       band of psi 1 : 3      the band itself        momentum integral
 //	ColdVents.At         Network.Solve, ColdJet.Fall    jets do not meet       as Fall                Network
 //	DoorCase.Loss        Network.Solve; gusts [Warren84] ranges by field       as Network.Solve       cold-store door formula
@@ -95,9 +136,16 @@
 // the balance as rivals; at 30/22 °C the latter errs by 0.3 %, at large
 // differences of temperature and area by up to 8 %. Published reference results
 // with a fixed density of 1.2 kg/m³ are 0.7 % below the balance at 20/10 °C.
-// EnAreaRatio gives 0.90 at 90 degrees, where a flap is wholly open. Two
-// transcriptions of the pressure coefficients of semi-sheltered roofs of 11 to
-// 30 degrees differ by 0.05: both are kept, in Coefficients and in RoofMean.
+// Climate counts the flow in dry air, so that the water which the air gains
+// leaves through the openings too: Network with the same densities balances
+// moist air and differs by half of that gain, under 1 %. Its moist air is the
+// ideal form of the handbook over psychro's saturation lines; humidities of a
+// real-gas State differ by the enhancement factor, 0.4 % at saturation.
+// ExtraterrestrialHour leaves out what lies before sunrise or after sunset,
+// which eq. 28 would count below zero. EnAreaRatio gives 0.90 at 90 degrees,
+// where a flap is wholly open. Two transcriptions of the pressure coefficients
+// of semi-sheltered roofs of 11 to 30 degrees differ by 0.05: both are kept, in
+// Coefficients and in RoofMean.
 //
 // # Cautions
 //
@@ -110,7 +158,8 @@
 //	AixLib24    RWTH Aachen EBC, AixLib, Modelica library, package
 //	            Airflow.WindowVentilation (2024): published formulas of hinged
 //	            openings and single-sided flow with their references
-//	AshHoF17    ASHRAE Handbook - Fundamentals (SI), 2017, ch. 1, 16 and 24
+//	AshHoF17    ASHRAE Handbook - Fundamentals (SI), 2017, ch. 1, 16, 18
+//	            (sol-air temperature, from memory) and 24
 //	AshHoF97    ASHRAE Handbook - Fundamentals (SI), 1997, ch. 25 eqs. 37 and 38
 //	            (read as quoted elsewhere)
 //	Baille01    A. Baille, C. Kittas, N. Katsoulas, "Influence of whitening on
@@ -138,12 +187,14 @@
 //	            (read as quoted elsewhere)
 //	Fao98       R. G. Allen and others, Crop evapotranspiration, FAO Irrigation
 //	            and Drainage Paper 56, Rome 1998
-//	Fischer79   H. B. Fischer and others, Mixing in Inland and Coastal Waters,
-//	            Academic Press, New York 1979, ch. 9 (coefficients from memory)
 //	GidsPhaff82 W. de Gids, H. Phaff, "Ventilation rates and energy consumption due
 //	            to open windows", Air Infiltration Review 4 (1982) 4-5
 //	Hundy16     G. F. Hundy, A. R. Trott, T. C. Welch, Refrigeration, Air
 //	            Conditioning and Heat Pumps, ch. 22 (example 22.1)
+//	Hagstrom99  K. Hagström, K. Sirén, A. M. Zhivov, Calculation Methods for Air
+//	            Supply Design in Industrial Facilities, Helsinki University of
+//	            Technology 1999 (formulas as in the open Python package hvac,
+//	            air_diffusion.air_jets)
 //	LarsenH08   T. S. Larsen, P. Heiselberg, "Single-sided natural ventilation
 //	            driven by wind pressure and temperature difference", Energy and
 //	            Buildings 40 (2008) 1031-1040 (formula as in AixLib24)
