@@ -41,7 +41,7 @@ func (h house) solve(cover envelope.Cover, outside, p float64) (night, error) {
 	k.InnerFace = envelope.InnerDry
 	dry, err := cover.Solve(k)
 	if err != nil {
-		return n, err
+		return n, named(err)
 	}
 	n.face = dry.InnerTemperature
 	n.limit = psychro.SaturationHumidityRatio(n.face, p)
@@ -67,6 +67,37 @@ func (h house) solve(cover envelope.Cover, outside, p float64) (night, error) {
 		n.water = append(n.water, water)
 	}
 	return n, nil
+}
+
+// named gives the faults of the cover's balance the names of the options, and
+// leaves out those that follow from another.
+func named(err error) error {
+	if err == nil {
+		return nil
+	}
+	if all, ok := err.(interface{ Unwrap() []error }); ok {
+		var kept []error
+		for _, e := range all.Unwrap() {
+			kept = append(kept, named(e))
+		}
+		return errors.Join(kept...)
+	}
+	r, ok := err.(*psychro.RangeError)
+	if !ok {
+		return err
+	}
+	option := map[string]string{"Inside": "-inside", "Outside": "-outside", "Wind": "-wind", "Tilt": "-tilt", "Height": "-slope",
+		"InsideRadiant": "", "Ground": ""}
+	name, known := option[r.Field]
+	switch {
+	case !known:
+		return err
+	case name == "":
+		return nil
+	}
+	renamed := *r
+	renamed.Field = name
+	return &renamed
 }
 
 func (h house) print(out io.Writer) error {

@@ -61,8 +61,8 @@ func run(args []string, out, problems io.Writer) int {
 	f.Float64Var(&h.tilt, "tilt", 29, "tilt of the cover, `degree` from flat")
 	f.Float64Var(&h.height, "slope", 3.7, "length of the cover along its slope, `m`")
 	f.Float64Var(&h.altitude, "altitude", demo.Altitude, "altitude above sea level, `m`")
-	f.Func("outside", "outside temperatures, `°C`, separated by commas", list(&h.outside))
-	f.Func("rh", "inside relative humidities, `fractions`, separated by commas", list(&h.humidity))
+	f.Func("outside", "outside temperatures, `°C`, separated by commas (default "+joined(h.outside)+")", list(&h.outside))
+	f.Func("rh", "inside relative humidities, `fractions`, separated by commas (default "+joined(h.humidity)+")", list(&h.humidity))
 	err := f.Parse(args)
 	if errors.Is(err, flag.ErrHelp) {
 		fmt.Fprintln(out, "driplimit prints when a cover drips, at night, over outside temperature and inside humidity.")
@@ -81,6 +81,10 @@ func run(args []string, out, problems io.Writer) int {
 		return 2
 	}
 	return 0
+}
+
+func joined(values []float64) string {
+	return strings.Trim(strings.ReplaceAll(fmt.Sprint(values), " ", ","), "[]")
 }
 
 func names() string {

@@ -57,3 +57,13 @@ func TestWrongInput(t *testing.T) {
 		require.Equal(t, 1, bytes.Count(problems.Bytes(), []byte("\n")), "%v", args)
 	}
 }
+
+// A fault of the cover's balance has the name of its option, and is told once.
+func TestFaultsNameTheirOptions(t *testing.T) {
+	var out, problems bytes.Buffer
+	require.Equal(t, 2, run([]string{"-inside", "70", "-wind", "90", "-slope", "0"}, &out, &problems))
+	for _, name := range []string{"-inside is 70 °C", "-wind is 90 m/s", "-slope is 0 m"} {
+		require.Equal(t, 1, bytes.Count(problems.Bytes(), []byte(name)), name)
+	}
+	require.NotContains(t, problems.String(), "Inside")
+}

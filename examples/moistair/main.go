@@ -75,17 +75,18 @@ func parse(args []string, out io.Writer) (job, error) {
 	set := flag.NewFlagSet("moistair", flag.ContinueOnError)
 	set.SetOutput(io.Discard)
 	set.Usage = func() {}
-	p := set.String("p", "", "pressures in Pa, separated by commas (default 101325)")
-	altitude := set.String("altitude", "", "altitudes in m in place of pressures, standard atmosphere")
+	p := set.String("p", "", "pressures, `Pa`, separated by commas (default 101325)")
+	altitude := set.String("altitude", "", "altitudes, `m`, in place of pressures, standard atmosphere")
 	ideal := set.Bool("ideal", false, "the handbook's ideal form in place of real gas")
-	to := set.String("to", "", "a second state at the same pressure, as in t=35,w=0.009: prints the change")
-	set.StringVar(&j.chart, "chart", "", "draw the state, and the way to the second, into this .svg or .png file")
+	to := set.String("to", "", "a second `state` at the same pressures, as in t=35,w=0.009: prints the change")
+	set.StringVar(&j.chart, "chart", "", "draw the first state, and the way to the second, into this .svg or .png `file`")
 	if err := set.Parse(args); err != nil {
 		if errors.Is(err, flag.ErrHelp) {
-			fmt.Fprintln(out, "moistair prints the state of moist air from two inputs, NAME=VALUE:")
+			fmt.Fprintln(out, "moistair [options] NAME=VALUE NAME=VALUE prints the state of moist air from two inputs:")
 			fmt.Fprintln(out, inputHelp())
 			set.SetOutput(out)
 			set.PrintDefaults()
+			fmt.Fprintln(out, "As in: moistair -p 101325,95000 t=21 rh=0.6")
 		}
 		return j, err
 	}

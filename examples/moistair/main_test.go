@@ -22,6 +22,14 @@ func TestDemo(t *testing.T) {
 	require.Equal(t, string(want), out.String())
 }
 
+func TestChange(t *testing.T) {
+	var out, problems bytes.Buffer
+	require.Zero(t, run([]string{"-p", "95000,101325", "-to", "t=35,w=0.009", "t=21", "rh=0.6"}, &out, &problems), problems.String())
+	want, err := os.ReadFile("testdata/change.txt")
+	require.NoError(t, err)
+	require.Equal(t, string(want), out.String())
+}
+
 func TestHelp(t *testing.T) {
 	var out, problems bytes.Buffer
 	require.Zero(t, run([]string{"-h"}, &out, &problems))
