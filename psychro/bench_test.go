@@ -8,7 +8,11 @@ import (
 )
 
 // The figures asked of this package hold for a core on which math.Exp costs
-// 15 ns; these two print what it costs here.
+// 15 ns; these two print what it costs here. Of the 15, 5 are the loop's. The
+// limits below count what a kernel cannot do without, at its bare throughput
+// on that core: a division 1.5 ns, a square root 2, an exponential 10, a
+// logarithm 15. Measured is what the benchmark then shows; the rest is
+// polynomials, and operations that must wait for each other.
 func BenchmarkMathExp(b *testing.B)  { speed.MathExp(b) }
 func BenchmarkMathSqrt(b *testing.B) { speed.MathSqrt(b) }
 
@@ -26,9 +30,10 @@ func airs() (t, rh, p [tableSize]float64, s [tableSize]psychro.State) {
 	return t, rh, p, s
 }
 
-// Limit: one square root and three divisions for the saturation pressure (one
-// exponential over ice), two divisions for the enhancement factor, one for the
-// humidity ratio, two for the enthalpy, three for the volume.
+// Limit: 1 square root and 10 divisions (over ice an exponential and 9), 17 ns.
+// Saturation pressure 1 and 2, enhancement factor 2, humidity ratio 1, enthalpy
+// 2, volume 3. Measured 117: root and four divisions stand in one row, 35 ns,
+// and polynomials of 60 terms follow.
 func BenchmarkRealState(b *testing.B) {
 	t, rh, p, _ := airs()
 	b.ReportAllocs()
@@ -44,8 +49,11 @@ func BenchmarkRealState(b *testing.B) {
 	speed.Sink = sum
 }
 
-// Limit: three evaluations of the bulb's balance, each a saturation pressure,
-// an enhancement factor and an enthalpy.
+// Limit: 2 square roots and 18 divisions, 31 ns (over ice an exponential in
+// place of a root). Guess 1 and 7, enthalpy 2, balance with slope and bend 1
+// and 7, step 2. Measured 275, nine times that: guess and balance stand in one
+// row, and the balance has polynomials of 100 terms. One air in five needs a
+// second balance.
 func BenchmarkWetBulb(b *testing.B) {
 	_, _, _, s := airs()
 	b.ReportAllocs()
@@ -56,6 +64,9 @@ func BenchmarkWetBulb(b *testing.B) {
 	speed.Sink = sum
 }
 
+// Limit: 3 square roots and 5 divisions over liquid, 14 ns; a logarithm and 2
+// divisions over ice, 18 ns. Measured 100, six times that: nearly all of it
+// stands in one row, and the factor has polynomials of 40 terms.
 func BenchmarkDewPoint(b *testing.B) {
 	_, _, _, s := airs()
 	b.ReportAllocs()
@@ -66,8 +77,10 @@ func BenchmarkDewPoint(b *testing.B) {
 	speed.Sink = sum
 }
 
-// Limit: the dew point, the wet bulb and the state, five logarithms, four
-// exponentials and a dozen divisions.
+// Limit: 9 square roots, 58 divisions, 3 logarithms and an exponential, 160 ns:
+// the state 1 and 5; the wet bulb 2 and 16; the dew point 3 and 5; energies 1
+// and 10, with the logarithms; transport 2, 11 and the exponential; ratios 11.
+// Measured 680, four times that.
 func BenchmarkFullState(b *testing.B) {
 	t, rh, p, _ := airs()
 	b.ReportAllocs()
@@ -84,7 +97,9 @@ func BenchmarkFullState(b *testing.B) {
 	speed.Sink = sum
 }
 
-// A year of hourly wet bulbs by the batch form; divide by 8,760 for one.
+// A year of hourly wet bulbs by the batch form; divide by 8,760 for one: 375 ns
+// beside the 275 of the wet bulb alone, the rest makes the state from the
+// humidity ratio (1 square root and 6 divisions).
 func BenchmarkYear(b *testing.B) {
 	const hours = 8760
 	t, rh, _, _ := airs()

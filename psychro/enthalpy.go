@@ -131,7 +131,7 @@ func LatentHeatOver(s Surface, t float64) float64 {
 
 // latentOf takes water's B - T dB/dT, cm³/mol.
 func latentOf(s Surface, t, cww float64) float64 {
-	return (vapourIdeal(t+kelvin)+1e-6*cww*pureSaturation(s, t))/molarWater - RealGas.condensed(s, t)
+	return (vapourIdeal(t+kelvin)+1e-6*cww*pureSaturation(s, t))*(1/molarWater) - RealGas.condensed(s, t)
 }
 
 // airHeat and vapourHeat are the slopes of airIdeal and vapourIdeal, J/(mol K).

@@ -121,14 +121,14 @@ func realEnthalpy(T, perT, p, x, perXa, mixed, bend float64) (h, c, byW, both fl
 	air, vapour := airIdeal(T), vapourIdeal(T)
 	n := xa*air + x*vapour + k*mixed
 	dn := vapour - air + 2*k*bend
-	h = n * perXa / molarAir
+	h = n * perXa * (1 / molarAir)
 	// dW = 0.622 dx/(1 - x)².
-	byW = (dn*xa + n) / (molarAir * molarRatio)
+	byW = (dn*xa + n) * (1 / (molarAir * molarRatio))
 	heat := vapourHeat(T)
 	c = xa*airHeat(T) + x*heat
 	daa, daw, dww := caloricSlope(100 * perT)
-	c = (c - k*perT*mix(x, daa, daw, dww)) * perXa / molarAir
-	return h, c, byW, heat / molarWater
+	c = (c - k*perT*mix(x, daa, daw, dww)) * perXa * (1 / molarAir)
+	return h, c, byW, heat * (1 / molarWater)
 }
 
 // What guessBulb takes for the two surfaces: ln of the vapour pressure of
