@@ -12,8 +12,7 @@
 // Flow: one air space of uniform density (Network) with openings small and
 // tall, screens, leaks and fans; several air spaces (Zones). With z the height
 // above outside grade, P0 the inside pressure at z = 0 over the outside static
-// pressure there, U the wind at the height to which Cp refers and rho = p/(R
-// T),
+// pressure there, U the wind at the height to which Cp refers and rho = p/(R T),
 //
 //	dp(z) = (rho_o Cp U²/2 - rho_o g z) - (P0 - rho_i g z)
 //	m     = sign(dp) Cd A sqrt(2 rho_up |dp|), rho_up of the side it comes from
@@ -110,7 +109,7 @@
 //	Climate.HeatFor      the same at a temperature      -60 to 80 °C inside    as Climate.Solve       its inverse
 //	Climate.YearTo       hours, exact soil mass         one mass               of the steady hour     worked by hand
 //	OpeningForTemperature root of T(opening) - limit    0 to 1                 1e-6 K                 laws
-//	Crop.Canopy          2 LAI form [Stanghellini87]    LAI to 12              fits 10 to 20 %        factors by hand
+//	Crop.Canopy          2 LAI form [Stanghellini87]    LAI to 12              fitted to one crop     factors by hand
 //	PenmanMonteith       [Fao98] eq. 3                  linear saturation      4 % of Crop.Canopy     Crop.Canopy
 //	LeafBoundary         [Stanghellini87]               0.01 to 10 m/s         fit                    worked by hand
 //	Grass.Day, Hour      [Fao98] eq. 6, 53              grass of 0.12 m        as printed             examples 17, 18, 19

@@ -18,19 +18,17 @@ const (
 )
 
 // The laws of an air jet by shape: decay factors of speed and temperature of
-// plain openings, from memory of [AshHoF17] ch. 20 (compact 5 to 7, slot about
-// 2.5; temperature decays a little faster); ends of the published band of the
-// fall, 1/6 and 4/15 from the momentum that weight adds to a jet of flat
-// profiles, 0.47 of Shepelev (from memory) and its like for a slot; and the laws of a plume,
-// which is what a slow cold jet soon becomes [Fischer79] (from memory).
+// plain openings (compact from memory of [AshHoF17] ch. 20, which gives 5 to 7;
+// slots of [Hagstrom99]); ends of the band of the fall, the shallow one from the
+// momentum that weight adds to a jet of flat profiles, the steep one of
+// [Hagstrom99]; and the factor of its correction for a jet that falls.
 var inletLaws = [...]struct {
 	velocity, thermal float64 // dimensionless K and KT
 	shallow, steep    float64 // dimensionless factors psi of the fall
-	plumeSpeed        float64 // dimensionless, of B^(1/3) s^(-1/3) or b^(1/3)
-	plumeExcess       float64 // dimensionless, of B^(2/3) s^(-5/3) or b^(2/3)/s
+	falling           float64 // dimensionless, of (KT/K²) Ar X²
 }{
-	CompactInlet: {6, 5, 1.0 / 6, 0.47, 4.7, 9.1},
-	SlotInlet:    {2.5, 2.1, 4.0 / 15, 0.447, 1.66, 2.38},
+	CompactInlet: {6, 5, 1.0 / 6, 0.47, 2.5},
+	SlotInlet:    {2.43, 2.0, 4.0 / 15, 0.4, 1.8},
 }
 
 // Ranges of a cold jet.
@@ -92,21 +90,9 @@ func (j ColdJet) Archimedes() float64 {
 
 // AxisSpeed returns the largest speed, m/s, at the distance path, m, along the
 // jet: V0 K L/s of a compact jet, V0 K sqrt(L/s) of a slot, V0 in the core
-// before that [AshHoF17] ch. 20; or, where that is more, the speed of the
-// plume of the same weight, 4.7 (B/s)^(1/3) and 1.66 b^(1/3) [Fischer79], short
-// of a free fall. NaN for a negative path.
+// before that [AshHoF17] ch. 20, times Falling. NaN for a negative path.
 func (j ColdJet) AxisSpeed(path float64) float64 {
-	jet := j.decay(j.Velocity, path)
-	if j.Excess == 0 || path == 0 {
-		return j.Speed * jet
-	}
-	ar, x := j.Archimedes(), path/j.Size
-	plume := inletLaws[j.Shape].plumeSpeed * math.Cbrt(ar)
-	if j.Shape == CompactInlet {
-		plume /= math.Cbrt(x)
-	}
-	free := math.Sqrt(2 * ar * x) // a fall from rest without friction
-	return j.Speed * math.Max(jet, math.Min(plume, free))
+	return j.Speed * j.decay(j.Velocity, path) * j.Falling(path)
 }
 
 // AxisExcess returns the temperature difference on the axis to the house, K,
@@ -117,20 +103,24 @@ func (j ColdJet) AxisExcess(path float64) float64 {
 	return j.Excess * j.decay(j.Thermal, path)
 }
 
-// MildExcess returns the same, K at path, m, by the law of a plume of the same
-// weight where that dilutes more: 9.1 B^(2/3) s^(-5/3) and 2.38 b^(2/3)/s as
-// g dT/T [Fischer79]. A slow cold jet draws in more air as it falls than the law
-// of AxisExcess knows.
+// MildExcess returns the same, K at path, m, over Falling: a slow cold jet soon
+// falls as a plume, and draws in more air than the law of AxisExcess knows.
 func (j ColdJet) MildExcess(path float64) float64 {
-	if j.Excess == 0 {
-		return j.AxisExcess(path)
+	return j.Excess * j.decay(j.Thermal/j.Falling(path), path)
+}
+
+// Falling returns the factor, dimensionless and 1 or more, by which its weight
+// speeds a jet straight down over the distance path, m, and by which it dilutes
+// the more: (1 + a (KT/K²) Ar X^(n-1))^(1/3) with X = s/L, a 2.5 and n 3 of a
+// compact jet, 1.8 and 5/2 of a slot [Hagstrom99]. A level jet has less of it at
+// first. NaN for a negative path.
+func (j ColdJet) Falling(path float64) float64 {
+	if !(path >= 0) {
+		return math.NaN()
 	}
-	x := path / j.Size
-	if j.Shape == CompactInlet {
-		x *= math.Cbrt(x * x)
-	}
-	plume := inletLaws[j.Shape].plumeExcess / (math.Cbrt(j.Archimedes()) * x)
-	return j.Excess * math.Min(j.decay(j.Thermal, path), plume)
+	law := &inletLaws[j.Shape]
+	x := bend{slot: j.Shape == SlotInlet}.power(path / j.Size)
+	return math.Cbrt(1 + law.falling*j.Thermal/(j.Velocity*j.Velocity)*j.Archimedes()*x)
 }
 
 // decay is the fall of the axis value for the decay factor k.
@@ -154,7 +144,7 @@ type Landing struct {
 	Path        float64 // m, along the jet
 	Speed       float64 // m/s, on the axis
 	Temperature float64 // °C, on the axis, by the decay of a jet: the colder answer
-	Mild        float64 // °C, on the axis, by that of a plume where it dilutes more
+	Mild        float64 // °C, on the axis, by that of a falling jet: the milder
 	Struck      bool    // the far wall stops the jet, the air runs down it
 }
 

@@ -9,6 +9,14 @@ type bend struct {
 	slot        bool
 }
 
+// exponent returns n.
+func (b bend) exponent() float64 {
+	if b.slot {
+		return 2.5
+	}
+	return 3
+}
+
 func (j ColdJet) bend(psi float64) bend {
 	sin, cos := math.Sincos(j.Angle * math.Pi / 180)
 	if j.Angle == InletAngleRange.Min {
@@ -31,13 +39,7 @@ func (b bend) power(s float64) float64 {
 func (b bend) drop(s float64) float64 { return s * (b.c*b.power(s) - b.sin) }
 
 // slope returns the rate at which drop grows with s.
-func (b bend) slope(s float64) float64 {
-	n := 3.0
-	if b.slot {
-		n = 2.5
-	}
-	return n*b.c*b.power(s) - b.sin
-}
+func (b bend) slope(s float64) float64 { return b.exponent()*b.c*b.power(s) - b.sin }
 
 // land follows the axis with the factor psi.
 func (j ColdJet) land(psi, drop, reach float64) Landing {
@@ -67,10 +69,7 @@ func (j ColdJet) land(psi, drop, reach float64) Landing {
 func (b bend) comesDown(drop float64) float64 {
 	s := math.Inf(1)
 	if b.c > 0 {
-		n := 3.0
-		if b.slot {
-			n = 2.5
-		}
+		n := b.exponent()
 		// Each of the two parts at most half of c s^n.
 		s = math.Max(math.Pow(2*drop/b.c, 1/n), math.Pow(2*math.Max(b.sin, 0)/b.c, 1/(n-1)))
 	}

@@ -22,45 +22,46 @@ func TestColdJetLaws(t *testing.T) {
 	c, s := coldJet(ventilation.CompactInlet), coldJet(ventilation.SlotInlet)
 	ar := 9.80665 * 18 * 0.2 / (289.15 * 1.5 * 1.5)
 	require.InEpsilon(t, ar, c.Archimedes(), 1e-14)
-	c.Speed, s.Speed = 8, 8 // fast: the jet's own laws
-	require.InEpsilon(t, 8*6*0.2/3, c.AxisSpeed(3), 1e-14)
-	require.InEpsilon(t, 8*2.5*math.Sqrt(0.2/3), s.AxisSpeed(3), 1e-14)
+	require.InEpsilon(t, math.Cbrt(1+2.5*5/36*ar*225), c.Falling(3), 1e-14)
+	require.InEpsilon(t, math.Cbrt(1+1.8*2/(2.43*2.43)*ar*math.Pow(15, 1.5)), s.Falling(3), 1e-14)
+	require.InEpsilon(t, 1.5*6*0.2/3*c.Falling(3), c.AxisSpeed(3), 1e-14)
+	require.InEpsilon(t, 1.5*2.43*math.Sqrt(0.2/3)*s.Falling(3), s.AxisSpeed(3), 1e-14)
 	require.InEpsilon(t, -18*5*0.2/3, c.AxisExcess(3), 1e-14)
-	require.InEpsilon(t, -18*2.1*math.Sqrt(0.2/3), s.AxisExcess(3), 1e-14)
+	require.InEpsilon(t, -18*2*math.Sqrt(0.2/3), s.AxisExcess(3), 1e-14)
 	for _, j := range []ventilation.ColdJet{c, s} {
+		require.InEpsilon(t, j.AxisExcess(3)/j.Falling(3), j.MildExcess(3), 1e-14)
 		require.Equal(t, j.Speed, j.AxisSpeed(0))
 		require.Equal(t, j.Excess, j.AxisExcess(0))
 		require.Equal(t, j.Excess, j.MildExcess(0))
-		require.Equal(t, j.AxisExcess(0.1), j.MildExcess(0.1)) // core
+		require.Equal(t, j.Excess, j.MildExcess(0.1)) // core
 		require.True(t, math.IsNaN(j.AxisExcess(-1)))
 		require.True(t, math.IsNaN(j.MildExcess(-1)))
 		require.True(t, math.IsNaN(j.AxisSpeed(-1)))
+		require.True(t, math.IsNaN(j.Falling(-1)))
+		for _, path := range []float64{0.1, 0.5, 2, 8} {
+			require.LessOrEqual(t, j.AxisExcess(path), j.MildExcess(path)) // colder
+		}
 		j.Excess = 0
 		require.Zero(t, j.AxisExcess(3))
 		require.Zero(t, j.MildExcess(3))
-		require.InEpsilon(t, j.Speed*map[ventilation.InletShape]float64{ventilation.CompactInlet: 0.4, ventilation.SlotInlet: 2.5 * math.Sqrt(0.2/3)}[j.Shape], j.AxisSpeed(3), 1e-12)
+		require.Equal(t, 1.0, j.Falling(3))
 	}
 }
 
 // Far out a slow jet is a plume of the weight B = g' V0 A0, or b = g' V0 h a
-// metre: the laws as they are published, with their own variables.
+// metre, with the speed 4.7 (B/s)^(1/3) or 1.66 b^(1/3) and g dT/T of
+// 9.1 B^(2/3) s^(-5/3) or 2.38 b^(2/3)/s on its axis (Fischer and others 1979,
+// from memory): the correction for a falling jet comes within a quarter of it.
 func TestSlowColdJetIsAPlume(t *testing.T) {
 	c, s := coldJet(ventilation.CompactInlet), coldJet(ventilation.SlotInlet)
-	c.Speed, s.Speed = 0.3, 0.1
+	c.Size, c.Speed, s.Size, s.Speed = 0.05, 0.05, 0.02, 0.02
 	g := 9.80665 / 289.15
-	b := g * 18 * 0.3 * 0.04
-	require.InEpsilon(t, -9.1*math.Pow(b, 2.0/3)*math.Pow(4, -5.0/3)/g, c.MildExcess(4), 1e-12)
-	require.InEpsilon(t, 4.7*math.Cbrt(b/4), c.AxisSpeed(4), 1e-12)
-	b = g * 18 * 0.1 * 0.2
-	require.InEpsilon(t, -2.38*math.Pow(b, 2.0/3)/4/g, s.MildExcess(4), 1e-12)
-	require.InEpsilon(t, 1.66*math.Cbrt(b), s.AxisSpeed(4), 1e-12)
-	for _, j := range []ventilation.ColdJet{c, s} {
-		require.InEpsilon(t, math.Sqrt(2*g*18*0.05), j.AxisSpeed(0.05), 0.5)
-		require.LessOrEqual(t, j.AxisSpeed(0.05), math.Max(j.Speed, math.Sqrt(2*g*18*0.05))+1e-12)
-		for _, path := range []float64{0.1, 0.5, 2, 8} {
-			require.LessOrEqual(t, j.AxisExcess(path), j.MildExcess(path)) // colder
-		}
-	}
+	b := g * 18 * 0.05 * 0.0025
+	require.InEpsilon(t, -9.1*math.Pow(b, 2.0/3)*math.Pow(9, -5.0/3)/g, c.MildExcess(9), 0.25)
+	require.InEpsilon(t, 4.7*math.Cbrt(b/9), c.AxisSpeed(9), 0.25)
+	b = g * 18 * 0.02 * 0.02
+	require.InEpsilon(t, -2.38*math.Pow(b, 2.0/3)/9/g, s.MildExcess(9), 0.02)
+	require.InEpsilon(t, 1.66*math.Cbrt(b), s.AxisSpeed(9), 0.25)
 }
 
 // The weak end of the band from its own equation: weight adds downward
@@ -97,8 +98,8 @@ func TestDropFollowsItsLaw(t *testing.T) {
 	ar := c.Archimedes()
 	require.InEpsilon(t, 0.47*5/36*ar*1000*0.2, c.Drop(2, true), 1e-12)
 	require.InEpsilon(t, 5.0/36/6*ar*1000*0.2, c.Drop(2, false), 1e-12)
-	require.InEpsilon(t, 0.447*2.1/6.25*ar*math.Pow(10, 2.5)*0.2, s.Drop(2, true), 1e-12)
-	require.InEpsilon(t, 4.0/15*2.1/6.25*ar*math.Pow(10, 2.5)*0.2, s.Drop(2, false), 1e-12)
+	require.InEpsilon(t, 0.4*2/(2.43*2.43)*ar*math.Pow(10, 2.5)*0.2, s.Drop(2, true), 1e-12)
+	require.InEpsilon(t, 4.0/15*2/(2.43*2.43)*ar*math.Pow(10, 2.5)*0.2, s.Drop(2, false), 1e-12)
 	c.Angle = -30
 	require.InEpsilon(t, 2*math.Tan(math.Pi/6)+0.47*5/36*ar*math.Pow(10/math.Cos(math.Pi/6), 3)*0.2, c.Drop(2, true), 1e-12)
 	c.Angle = -90

@@ -141,7 +141,7 @@ func TestForFlow(t *testing.T) {
 func TestWidestStopsAtTheLimit(t *testing.T) {
 	v := cold(t)
 	last := -1.0
-	for _, out := range []float64{-12, -5, 0, 3} { // milder: wider
+	for _, out := range []float64{-12, -6, -3, 0} { // milder: wider
 		v.Outside = out
 		high, err := v.Widest(ridgeFirst)
 		require.NoError(t, err)

@@ -10,6 +10,7 @@ import (
 	"github.com/google/go-cmp/cmp/cmpopts"
 	"github.com/stretchr/testify/require"
 
+	"cloche.example/internal/check"
 	"cloche.example/psychro"
 	"cloche.example/ventilation"
 )
@@ -85,6 +86,20 @@ func TestCondensationComesFirst(t *testing.T) {
 	d.Surfaces = nil
 	require.InEpsilon(t, r.Uncounted, dried(t, d).DryAir, 1e-12)
 	require.Zero(t, dried(t, d).Condensed)
+}
+
+// Air that carries off 100 kg/h between humidity ratios of 0.001 and 0.010, as
+// "Air Required to Remove Moisture" of engineeringtoolbox.com works it, kg/h.
+func TestAirToRemoveMoisture(t *testing.T) {
+	check.Run(t, []check.Row{{
+		Where: "EngineeringToolBox.d1636/example", In: []float64{100, 0.010, 0.001}, Printed: "11020",
+		Suspect: "100/(0.010 - 0.001) is 11111: the page used ratios with more digits than it prints", Right: "11111",
+	}}, func(in ...float64) float64 {
+		inside, err1 := psychro.FromHumidityRatio(20, in[1], 101325)
+		outside, err2 := psychro.FromHumidityRatio(0, in[2], 101325)
+		require.NoError(t, errors.Join(err1, err2))
+		return 3600 * dried(t, ventilation.DryingCase{Wanted: inside, Outside: outside, Release: in[0] / 3600}).DryAir
+	})
 }
 
 func TestCoverThatTakesAllNeedsNoAir(t *testing.T) {

@@ -148,6 +148,14 @@ func TestDryingTimeLimits(t *testing.T) {
 	_, err = d.Time(from, 1e-9, 1e6)
 	require.ErrorIs(t, err, ventilation.ErrNoSolution)
 	require.ErrorContains(t, err, "would take")
+	// Thirty years less and more half a per cent, of dilution alone.
+	d.Outside = moist(t, 15, 0)
+	r, err = d.Time(from, 1, 250)
+	require.NoError(t, err)
+	for factor, fits := range map[float64]bool{0.995: true, 1.005: false} {
+		_, err = d.Time(from, r.Time.Seconds()/(factor*1e9), 250)
+		require.Equal(t, fits, err == nil)
+	}
 }
 
 func TestDryingTimeFaults(t *testing.T) {

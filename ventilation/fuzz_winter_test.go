@@ -81,6 +81,7 @@ func FuzzColdJet(f *testing.F) {
 func FuzzDoor(f *testing.F) {
 	f.Add(0.9, 2.0, -0.1, 0.6, 0.4, 16.0, 0.8, -5.0, 0.9, 3.0, 0.02, 2.9, 0.3, 240.0, 15.0, 4.0)
 	f.Add(1e-6, 20.0, 40.0, 1.0, -3.0, -20.0, 0.0, 40.0, 1.0, 45.0, 100.0, -10.0, 1e5, 1e6, 3e7, 1e-3)
+	f.Add(1e-6, 20.0, 10.0, 1.0, -0.43, 62.0, 0.0, -7.0, 1.0, 45.0, 15.2, 6.0, 99964.0, 1e5, 3e7, 106.0)
 	f.Fuzz(func(t *testing.T, w, h, sill, cd, cp, ti, rhi, to, rho, u, leak, z, area, volume, seconds, lobby float64) {
 		in, err1 := psychro.FromRelativeHumidity(ti, rhi, 97300)
 		out, err2 := psychro.FromRelativeHumidity(to, rho, 97300)

@@ -45,7 +45,7 @@ func (h house) report() (*report.Report, error) {
 		return nil, err
 	}
 	r.Section("Notes")
-	r.Note("Each run of vents is a slot whose air enters as a jet, level at the side and 45 degrees down at the ridge, and falls by its weight. Of the published band of the fall and of the rival laws of dilution the coldest answer is shown; where a slow jet turns into a plume the crop may see half the chill.")
+	r.Note("Each run of vents is a slot whose air enters as a jet, level at the side and 45 degrees down at the ridge, and falls by its weight. Of the published band of the fall and of the rival laws of dilution the coldest answer is shown; a jet that falls steeply draws in more air than that answer knows, and the crop may see half the chill.")
 	r.Note("Open the high vents first and little: the air has the more way to mix. Below 5 °C outside keep low vents shut (common practice, no source). The jets do not meet, and leaks are spent before they reach the crop.")
 	r.Note("Vents must close in storm and frost; drives, ropes and structure follow local codes and licensed practice.")
 	return r, nil
