@@ -12,43 +12,43 @@ type ReflectedMap struct {
 	Change  float64   // fraction, greatest change from the mesh before at any point
 }
 
-// coarsest is the first mesh of ReflectWithin, patches along a side.
-const coarsest = 6
+// meshes are those that ReflectWithin solves, patches along a side.
+var meshes = [...]int{6, 12, 24, 36, 48}
 
-// ReflectWithin returns the reflected light at the points, halving the patches
-// of Reflect until the value of no point changes by more than tol (fraction of
-// it, 1e-5 to 0.1). The error of flat patches falls with the square of their
-// side, which each pair of meshes takes out by Richardson's extrapolation.
-// ErrNotConverged tells that 48 patches along a side were not enough, as for a
-// point on a wall beside a fixture. All other faults are those of Reflect and
-// Map.
+// ReflectWithin returns the reflected light at the points, with finer and finer
+// patches in Reflect until the value of no point changes by more than tol
+// (fraction of it, 1e-5 to 0.1). The error of flat patches falls with the
+// square of their side, which each pair of meshes takes out by Richardson's
+// extrapolation; what is left is mostly far below the last change.
+// ErrNotConverged tells that 48 patches along a side, a matter of seconds,
+// were not enough, as for a point on a wall beside a fixture. All other faults
+// are those of Reflect and Map.
 func (r Room) ReflectWithin(layout Layout, p *Points, tol float64) (ReflectedMap, error) {
 	if err := (Range{Min: 1e-5, Max: 0.1, Unit: "fraction"}).Check("tolerance", tol); err != nil {
 		return ReflectedMap{}, err
 	}
-	var flat, best []float64
+	var coarse, best []float64
 	out := ReflectedMap{Change: math.Inf(1)}
-	for n := coarsest; n <= int(RangePatches.Max); n *= 2 {
+	for i, n := range meshes {
 		s, err := r.Reflect(layout, n)
 		if err != nil {
 			return ReflectedMap{}, err
 		}
-		finer, err := s.Map(p)
+		fine, err := s.Map(p)
 		if err != nil {
 			return ReflectedMap{}, err
 		}
-		if flat == nil {
-			flat = finer
-			continue
+		if i > 0 {
+			finer := float64(n) / float64(meshes[i-1])
+			out.PPFD, out.Patches = make([]float64, len(fine)), n
+			for k, v := range fine {
+				out.PPFD[k] = v + (v-coarse[k])/(finer*finer-1)
+			}
 		}
-		out.PPFD, out.Patches = make([]float64, len(flat)), n
-		for i, v := range finer {
-			out.PPFD[i] = v + (v-flat[i])/3
-		}
-		if best != nil {
+		if i > 1 {
 			out.Change = 0
-			for i, v := range out.PPFD {
-				if d := math.Abs(v - best[i]); d > 0 {
+			for k, v := range out.PPFD {
+				if d := math.Abs(v - best[k]); d > 0 {
 					out.Change = math.Max(out.Change, d/v)
 				}
 			}
@@ -56,7 +56,7 @@ func (r Room) ReflectWithin(layout Layout, p *Points, tol float64) (ReflectedMap
 				return out, nil
 			}
 		}
-		flat, best = finer, out.PPFD
+		coarse, best = fine, out.PPFD
 	}
 	return out, fmt.Errorf("%w: %d patches along a side still change the reflected light by %.2g of it", ErrNotConverged, out.Patches, out.Change)
 }

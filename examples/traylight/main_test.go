@@ -1,7 +1,6 @@
 package main
 
 import (
-	"bytes"
 	"os"
 	"path/filepath"
 	"testing"
@@ -9,45 +8,77 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"cloche.example/internal/demo"
+	"cloche.example/internal/golden"
 	"cloche.example/lighting"
 )
 
-func TestDemoRunsAndSaysItIsInvented(t *testing.T) {
-	var out, problems bytes.Buffer
-	figure := filepath.Join(t.TempDir(), "map.svg")
-	require.Equal(t, 0, run([]string{"-figure", figure}, &out, &problems), problems.String())
-	require.Empty(t, problems.String())
-	require.Contains(t, out.String(), demo.Note)
-	require.Contains(t, out.String(), "not a safety assessment")
-	info, err := os.Stat(figure)
+func TestDemo(t *testing.T) {
+	out := golden.Print(t, run)
+	golden.Equal(t, "demo.txt", out)
+	require.Contains(t, out, demo.Note)
+	require.Contains(t, out, "not a safety assessment")
+}
+
+func TestPicture(t *testing.T) {
+	dir := t.TempDir()
+	for _, name := range []string{"map.svg", "map.png", "map.pdf"} {
+		golden.Print(t, run, "-figure", filepath.Join(dir, name))
+		info, err := os.Stat(filepath.Join(dir, name))
+		require.NoError(t, err)
+		require.Greater(t, info.Size(), int64(1000))
+	}
+	picture, err := os.ReadFile(filepath.Join(dir, "map.svg"))
 	require.NoError(t, err)
-	require.Greater(t, info.Size(), int64(1000))
+	// The title, a contour's value, the axes, and whose figures they are.
+	for _, want := range []string{"mean 164, U0", ">180<", "across, m", "invented"} {
+		require.Contains(t, string(picture), want)
+	}
+	// A map so even that it has no contour to draw.
+	golden.Print(t, run, "-ppf", "0.0001", "-watts", "1", "-figure", filepath.Join(dir, "even.svg"))
 }
 
 func TestTheMapAndTheFluxAgree(t *testing.T) {
-	in := input{length: 4, width: 1.5, height: 0.7, rows: 2, perRow: 5, ppf: 60, watts: 24, beam: 100, hours: 12, price: 0.3, maintenance: 0.9}
+	in := input{length: 4, width: 1.5, height: 0.7, rows: 2, perRow: 5, ppf: 60, watts: 24, beam: 100, hours: 12, price: 0.3, maintenance: 0.9,
+		roomLength: 6, roomWidth: 3, roomHeight: 2, reflectance: 0.3}
 	r, err := in.solve()
 	require.NoError(t, err)
-	require.InDelta(t, r.onBed, r.stats.Mean*r.bed.Area()/r.layout.PPF(), 0.01)
+	require.InDelta(t, r.shares.Bed, r.stats.Mean*r.bed.Area()/r.layout.PPF(), 0.01)
+	require.InDelta(t, 1, r.shares.Bed+r.shares.Aisle+r.shares.Walls, 1e-12)
 	require.InDelta(t, 10*24*12/1000.0*0.3, r.energy.Cost, 1e-9)
 	require.Len(t, r.sweep, 5)
 	require.Greater(t, r.sweep[4].stats.U0, r.sweep[0].stats.U0)
+	require.InDelta(t, r.shares.Bed, r.sweep[2].onBed, 1e-12)
+	require.Greater(t, r.bounces, r.oneAlone)
+	require.Greater(t, r.oneAlone, 0.0)
 }
 
 func TestWrongInputIsOneLine(t *testing.T) {
-	for _, args := range [][]string{
-		{"-beam", "270", "-hours", "30"}, {"-height", "0"}, {"-height", "x"}, {"more"}, {"-ppf", "NaN"}, {"-rows", "0"}, {"-length", "-1"},
-		{"-figure", "x.unknown"}, {"-maintenance", "90"}, {"-hours", "NaN"},
+	for _, c := range []struct {
+		say  string
+		args []string
+	}{
+		{"beam angle is 270", []string{"-beam", "270", "-hours", "30"}},
+		{"hours is 30", []string{"-beam", "270", "-hours", "30"}},
+		{"height is 0 m", []string{"-height", "0"}},
+		{"height is 3 m, allowed", []string{"-height", "3"}},
+		{`"x"`, []string{"-height", "x"}},
+		{`"more" is not understood`, []string{"more"}},
+		{"PPF is NaN", []string{"-ppf", "NaN"}},
+		{"rows is 0", []string{"-rows", "0"}},
+		{"per-row is -8", []string{"-rows", "-3", "-per-row", "-8"}},
+		{"rows is 100000", []string{"-rows", "100000"}},
+		{"length is -1", []string{"-length", "-1"}},
+		{"width is 7 m, allowed 0.001 to 6.4 m (within the house)", []string{"-width", "7"}},
+		{"reflectance of floor is 15", []string{"-reflectance", "15"}},
+		{"must end in .png", []string{"-figure", "x.unknown"}},
+		{"no/such", []string{"-figure", "no/such/map.svg"}},
+		{"maintenance is 90", []string{"-maintenance", "90"}},
+		{"hours is NaN", []string{"-hours", "NaN"}},
+		{"price is -1", []string{"-price", "-1"}},
 	} {
-		var out, problems bytes.Buffer
-		require.Equal(t, 2, run(args, &out, &problems), args)
-		require.Empty(t, out.String())
-		require.Equal(t, 1, bytes.Count(problems.Bytes(), []byte("\n")), problems.String())
-		t.Log(problems.String())
+		golden.Refuse(t, run, c.args, "traylight: ", c.say)
 	}
-	var out, problems bytes.Buffer
-	require.Equal(t, 0, run([]string{"-h"}, &out, &problems))
-	require.Contains(t, out.String(), "-figure")
+	require.Contains(t, golden.Print(t, run, "-h"), "-figure")
 }
 
 func TestEachCropShownIsInTheTable(t *testing.T) {

@@ -37,8 +37,12 @@ func write(out io.Writer, in input, r result) {
 	p.Value("deviation/mean, CV", s.CV, 3, "")
 	p.Value("Christiansen coefficient", s.Christiansen, 3, "")
 	p.Value("a tenth of the bed has less than", s.Percentile(0.1), 1, "µmol/(m² s)")
-	p.Value("photons on the bed", 100*r.onBed, 1, "%")
-	p.Value("photons on aisles and walls", 100*(1-r.onBed), 1, "%")
+	p.Value("photons on the bed", 100*r.shares.Bed, 1, "%")
+	p.Value("photons beside it, on aisles", 100*r.shares.Aisle, 1, "%")
+	p.Value("photons on walls", 100*r.shares.Walls, 1, "%")
+	p.Value("reflected light adds, mean", r.bounces, 1, "µmol/(m² s)")
+	p.Value("of that the first bounce, a lower bound", r.oneAlone, 1, "µmol/(m² s)")
+	p.Note("Reflected light is of an empty box of %.3g by %.3g by %.3g m above the trays that reflects %.0f %% everywhere; it is not in the figures below.", in.roomLength, in.roomWidth, in.roomHeight, 100*in.reflectance)
 
 	spots(&p, in, r)
 	day(&p, in, r)
@@ -83,7 +87,7 @@ func spots(p *report.Report, in input, r result) {
 		if s.spacing < d {
 			meet = "spots meet"
 		}
-		p.Text("spots of neighbours "+s.name, report.Number(100*lighting.SpotOverlapShare(d, s.spacing), 0), "% shared: "+meet)
+		p.Text("spots of neighbours "+s.name, report.Number(100*lighting.SpotOverlapShare(d, s.spacing), 1), "% shared: "+meet)
 		p.Value("light midway of two alone, "+s.name, 100*lighting.Midway(m, in.height, s.spacing), 0, "% of that under one")
 	}
 	p.Value("spacing of two for a flat middle", lighting.FlatPair(m, in.height), 2, "m")
