@@ -126,15 +126,17 @@ func (d DoorCase) bothOpen(r *LobbyLoss, l Lobby, s perKilogram) error {
 		}
 		return b.Links[1].Out*(1-middle) - b.Links[0].In*middle
 	}
-	r.Middle = 0.5
-	if low, high := gain(0), gain(1); low > 0 && high < 0 {
-		if r.Middle, err = solve.Root(gain, 0, 1, 1e-12); err != nil {
-			return err
-		}
-	} else if low <= 0 { // no house air comes into the lobby
+	switch low, high := gain(0), gain(1); {
+	case fault != nil:
+		return fmt.Errorf("both doors open: %w", fault)
+	case low <= 0: // no house air comes into the lobby
 		r.Middle = 0
-	} else {
+	case high >= 0: // no outdoor air does
 		r.Middle = 1
+	default:
+		if r.Middle, err = solve.Root(gain, 0, 1, 1e-12); err != nil {
+			return errors.Join(fault, err)
+		}
 	}
 	b := at(r.Middle)
 	if fault != nil {

@@ -32,6 +32,7 @@ func loss(t testing.TB, d ventilation.DoorCase) ventilation.DoorLoss {
 func TestDoorOfATightHouse(t *testing.T) {
 	d := visits(t)
 	r := loss(t, d)
+	require.Equal(t, ventilation.Opening{Name: "door", Height: 0.9, Vertical: 2, Area: 1.8, Discharge: 0.6, Coefficient: 0.4}, d.Door.Opening())
 	two, err := ventilation.SingleOpening(0.9, 2, 0.6, ventilation.Conditions{Inside: d.Inside.Density(), Outside: d.Outside.Density()})
 	require.NoError(t, err)
 	require.InEpsilon(t, two.Flow, r.In, 1e-9)
@@ -231,6 +232,11 @@ func TestDoorFaults(t *testing.T) {
 	requireFields(t, err, fields...)
 	_, err = d.WithLobby(ventilation.Lobby{})
 	requireFields(t, err, append([]string{"Lobby.Volume", "Lobby.Outer.Width", "Lobby.Outer.Height", "Lobby.Outer.Discharge"}, fields...)...)
+	d = visits(t)
+	d.Door.Height, d.Door.Sill = 20, 40 // the middle at the top of HeightRange
+	require.NoError(t, d.Check())
+	d.Door.Sill = 40.1
+	requireFields(t, d.Check(), "Door.Sill + Height/2")
 	d = visits(t)
 	d.Outside, _ = psychro.FromRelativeHumidity(-5, 0.9, 101325)
 	requireFields(t, d.Check(), "Outside pressure")
