@@ -1,6 +1,9 @@
 package lighting
 
-import "fmt"
+import (
+	"fmt"
+	"math"
+)
 
 // StandingCautions go with every lighting plan: none of its figures is a
 // safety assessment. [UlHort19] asks for a photobiological assessment of one
@@ -14,8 +17,8 @@ var StandingCautions = []string{
 	"Weight: hang fixtures from members that may carry them besides crop, wind and snow.",
 }
 
-// near is the clearance, m, below which a fixture so strong bleaches or burns
-// leaves; common practice, no source.
+// Common practice, no source: closer than near a fixture is no point to the map,
+// and a spot as strong as strongSpot bleaches or burns leaves.
 const (
 	near       = 0.3   // m
 	strongSpot = 1000. // µmol/(m² s)
@@ -31,7 +34,8 @@ func Cautions(layout Layout, bed Bed) []string {
 	angle := 0.0
 	for _, f := range layout {
 		d, ok := f.Light.(CosinePower)
-		if beam := d.BeamAngle(); ok && d.m > 0 && !RangeUsualBeam.Contains(beam) {
+		beam := math.Round(1e6*d.BeamAngle()) / 1e6 // so that an angle given at the limit lies within
+		if ok && d.m > 0 && !RangeUsualBeam.Contains(beam) {
 			narrow++
 			angle = beam
 		}
