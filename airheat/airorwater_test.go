@@ -76,6 +76,15 @@ func TestACarrierMustBeWarm(t *testing.T) {
 	_, _, err := a.Compare()
 	require.ErrorIs(t, err, ErrRange)
 	require.ErrorContains(t, err, "Air.mean of Supply and Return")
+	for _, r := range []struct {
+		house, back float64
+		ok          bool
+	}{{29.99, 15, true}, {30.01, 15, false}, {15, 44.899, true}, {15, 44.9005, false}} {
+		b := bothWays()
+		b.House, b.Air.Return = r.house, r.back
+		_, _, err := b.Compare()
+		require.Equal(t, r.ok, err == nil, "%v", r)
+	}
 	a = bothWays()
 	a.Outside = 80
 	_, _, err = a.Compare()

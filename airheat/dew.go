@@ -121,7 +121,7 @@ func wetCell(t, w, p, mass, units, grip, sink float64) cell {
 			if c.w <= ws {
 				break
 			}
-			slope := ws * vaporHeat / (461.5 * (c.t + zeroC) * (c.t + zeroC))
+			slope := ws * psychro.SaturationSlope(c.t) / psychro.SaturationPressure(c.t)
 			dt := vaporHeat * (c.w - ws) / (cpAir + cpVapour*c.w + vaporHeat*slope)
 			c.t += dt
 			c.w = math.Min(c.w, ws+slope*dt)

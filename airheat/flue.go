@@ -20,7 +20,7 @@ type FlueLoss struct {
 	Sensible  float64 // J/kg, heat of the gases and of the condensate above the air's temperature
 	Water     float64 // kg/kg, water from hydrogen and moisture of the fuel
 	Condensed float64 // kg/kg, water condensed before the gas leaves
-	Latent    float64 // J/kg, heat of the fuel's water that leaves as vapour
+	Latent    float64 // J/kg, heat of the fuel's water that leaves as vapour: the heating values' difference less what condenses
 	DewPoint  float64 // °C, of the flue gas
 	OfLower   float64 // fraction of the lower heating value; below zero when condensation returns more than is lost
 	OfHigher  float64 // fraction of the higher heating value
@@ -51,7 +51,7 @@ func (f *Fuel) FlueLoss(drawn CombustionAir, airRatio, flue, air, pressure float
 	// kmol × J/mol is kJ.
 	loss.Sensible = 1000*(g.CO2*gasCO2.heat(T1, T2)+g.SO2*gasSO2.heat(T1, T2)+g.N2*gasN2.heat(T1, T2)+g.O2*gasO2.heat(T1, T2)+vapour*gasH2O.heat(T1, T2)) +
 		loss.Condensed*liquidHeat*(flue-air)
-	loss.Latent = (loss.Water - loss.Condensed) * CondensationHeat
+	loss.Latent = f.Higher - f.Lower - loss.Condensed*CondensationHeat
 	loss.OfLower = (loss.Sensible - loss.Condensed*CondensationHeat) / f.Lower
 	loss.OfHigher = (loss.Sensible + loss.Latent) / f.Higher
 	return loss, nil

@@ -145,3 +145,35 @@ func TestFreezeOutRefuses(t *testing.T) {
 	_, err = f.Run()
 	require.ErrorIs(t, err, ErrNotConverged)
 }
+
+// The ground's figures a second time, as a guard against slips, and the heat
+// contents by their definition.
+func TestSoilAndAirHoldTheirHeat(t *testing.T) {
+	require.Equal(t, SoilColumn{Area: 90, Depth: 1, Layers: 12, Dry: 1.2e6, Water: 200, Thawed: 1.1, Frozen: 1.7, Surface: 6, FreezingSpan: 0.5}, DefaultSoilColumn(90))
+	s := SoilColumn{Dry: 1e6, Water: 300, FreezingSpan: 0.4}
+	thawed, frozen := 1e6+300*4200.0, 1e6+300*2100.0
+	require.InEpsilon(t, thawed*(5+0.4)+300*333.6e3+frozen*2.6, s.soilHeat(5)-s.soilHeat(-3), 1e-12)
+	for _, v := range []float64{5, -0.1, -0.4, -3} {
+		back, ice := s.soilAt(s.soilHeat(v))
+		require.InDelta(t, v, back, 1e-12)
+		require.InDelta(t, math.Max(0, math.Min(1, -v/0.4)), ice, 1e-12)
+	}
+	// Saturated air: 2.501 MJ/kg on the vapour that it takes up.
+	f := openHouse(1)
+	warm, slope := f.airHeat(12)
+	cold, _ := f.airHeat(2)
+	w := func(c float64) float64 { return idealAir(t, c, 1, 101325).HumidityRatio() }
+	require.InEpsilon(t, f.Nodes.AirCapacity*10+250*2.501e6*(w(12)-w(2)), warm-cold, 2e-3)
+	above, _ := f.airHeat(12.001)
+	require.InEpsilon(t, (above-warm)/0.001, slope, 2e-4)
+	require.InDelta(t, 12, f.airAt(warm, 3), 1e-9)
+	// Layers grow by a fifth, and the step is a quarter of the shortest time
+	// constant, here of a thin air.
+	c := newColumn(&f)
+	require.InEpsilon(t, 1.2, c.thick[5]/c.thick[4], 1e-12)
+	f.Nodes.AirCapacity = 500
+	n := f.Nodes
+	tau := 500 / (n.Cover + n.CoverSky + n.Leakage + n.AirStructure + 90*6)
+	thin := newColumn(&f)
+	require.InEpsilon(t, 0.25*tau, thin.step(), 5e-3)
+}

@@ -113,3 +113,52 @@ func TestCombustionLimitsStandWhereTheySay(t *testing.T) {
 	gases := 1000 * (l.Gas.CO2*gasCO2.heat(T1, T2) + l.Gas.N2*gasN2.heat(T1, T2) + l.Gas.O2*gasO2.heat(T1, T2) + vapour*gasH2O.heat(T1, T2))
 	require.InEpsilon(t, l.Condensed*4180*20, l.Sensible-gases, 1e-9)
 }
+
+// TestHeatingFormulasByHand holds each coefficient alone.
+func TestHeatingFormulasByHand(t *testing.T) {
+	for _, r := range []struct {
+		c           Composition
+		boie, gross float64 // MJ/kg
+	}{
+		{Composition{Carbon: 1}, 35.16, 33.9}, {Composition{Hydrogen: 1}, 116.225, 143}, {Composition{Oxygen: 1}, -11.09, -143.0 / 8},
+		{Composition{Nitrogen: 1}, 6.28, 0}, {Composition{Sulphur: 1}, 10.465, 9.1},
+	} {
+		require.InDelta(t, r.boie*1e6, Boie(r.c), 1e-6)
+		require.InDelta(t, r.gross*1e6, Dulong(r.c), 1e-6)
+	}
+	// The two rivals and a declared value of bituminous coal lie near each other.
+	coal := HardCoal()
+	require.InEpsilon(t, coal.Higher, Boie(coal.Composition), 0.03)
+	require.InEpsilon(t, coal.Higher, Dulong(coal.Composition), 0.03)
+	// Nitrogen of the fuel leaves as N2.
+	with, without := solid([]float64{0.5, 0.05, 0, 0, 0.28014}), solid([]float64{0.5, 0.05})
+	g, err := with.Burn(DefaultCombustionAir(), 1.2)
+	require.NoError(t, err)
+	h, err := without.Burn(DefaultCombustionAir(), 1.2)
+	require.NoError(t, err)
+	require.InEpsilon(t, 0.01, g.N2-h.N2, 1e-9)
+	require.InEpsilon(t, 0.11/14.44*0.7857*10150*2326, IncompleteCarbonLoss(0.11, 14.33, 0.7857), 1e-12)
+	require.False(t, math.IsNaN(with.UnburntLoss(g, 0.05)))
+	require.True(t, math.IsNaN(with.UnburntLoss(g, 0.0501)))
+}
+
+// TestFuelSlackAndHigherValue: shares may miss 1 by a thousandth, and a higher
+// value lies between the lower one and 1.6 times that.
+func TestFuelSlackAndHigherValue(t *testing.T) {
+	for _, r := range []struct {
+		carbon float64
+		ok     bool
+	}{{0.899001, true}, {0.898995, false}, {0.900999, true}, {0.901005, false}} {
+		_, err := NewFuel("f", Composition{Carbon: r.carbon, Hydrogen: 0.1}, 35e6)
+		require.Equal(t, r.ok, err == nil, "%g", r.carbon)
+	}
+	f := LightOil()
+	for _, r := range []struct {
+		ratio float64
+		ok    bool
+	}{{1, true}, {0.999, false}, {1.599, true}, {1.601, false}} {
+		f.Higher = r.ratio * f.Lower
+		_, err := f.Stoichiometry(DefaultCombustionAir())
+		require.Equal(t, r.ok, err == nil, "%g", r.ratio)
+	}
+}

@@ -188,3 +188,25 @@ func TestSeasonRefuses(t *testing.T) {
 	_, _, err = MonthlyHouse{}.Monthly(Months{})
 	require.ErrorIs(t, err, ErrRange)
 }
+
+// An hour counts as below its set-point when it ends more than 0.1 K short.
+func TestHoursBelowTheSetPoint(t *testing.T) {
+	for _, c := range []struct {
+		short float64
+		hours int
+	}{{0.0995, 0}, {0.1005, 8760}} {
+		s := demoSeasonNodes(t)
+		s.Gain, s.ToAir, s.ToPlants, s.ToSoil = 0, 0, 0, 0
+		s.SetPoints = SetPoints{Day: 12, Night: 12, DayStarts: 7, DayEnds: 18}
+		s.Outside = make([]float64, 8760)
+		s.Burner.Rated, _ = s.House.HoldingHeat(Drive{Deep: s.Deep}, 12-c.short)
+		// The year starts at the set-point and settles in the first days.
+		r, err := s.Energy()
+		require.NoError(t, err)
+		if c.hours == 0 {
+			require.Zero(t, r.BelowHours)
+		} else {
+			require.Greater(t, r.BelowHours, 8000)
+		}
+	}
+}

@@ -87,6 +87,8 @@ func TestBedLaws(t *testing.T) {
 	require.InEpsilon(t, want, b.Loss(0.3, air), 1e-12)
 	require.InEpsilon(t, 650*math.Pow(0.15/0.04, 0.7), BedTransfer(0.15, 0.04), 1e-12)
 	require.True(t, math.IsNaN(BedTransfer(2, 0.04)))
+	require.False(t, math.IsNaN(BedTransfer(0.01, 0.04)))
+	require.True(t, math.IsNaN(BedTransfer(0.00999, 0.04)))
 	s, err := b.New(10, air)
 	require.NoError(t, err)
 	r, err := s.Step(0.3, 30, air, time.Minute, false)
@@ -111,4 +113,15 @@ func TestStoreFaultsAreListed(t *testing.T) {
 	for _, w := range []string{"flow", "inlet", "step"} {
 		require.ErrorContains(t, err, w)
 	}
+}
+
+// Tubes side by side need soil between them: a spacing of 1.05 diameters.
+func TestTubesKeepApart(t *testing.T) {
+	s := demoSoil()
+	s.Spacing = 1.0501 * s.Diameter
+	_, err := s.New(12)
+	require.NoError(t, err)
+	s.Spacing = 1.0499 * s.Diameter
+	_, err = s.New(12)
+	require.ErrorContains(t, err, "Spacing")
 }

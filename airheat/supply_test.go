@@ -18,6 +18,9 @@ func TestSupplyWarnings(t *testing.T) {
 	require.Contains(t, w[0], "film")
 	require.Len(t, l.Warnings(60), 2)
 	require.Len(t, l.Warnings(40), 0)
+	for i, v := range []float64{39.9, 40.1, 49.9, 50.1, 59.9, 60.1} {
+		require.Len(t, l.Warnings(v), (i+1)/2, "%g", v)
+	}
 	require.Len(t, l.Warnings(50), 1)
 }
 
