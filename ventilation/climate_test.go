@@ -55,3 +55,33 @@ func TestAHouseOnASummerNoonAndOnAWinterNight(t *testing.T) {
 	require.Greater(t, night.Condensed, 0.0)
 	require.Less(t, night.Canopy, night.Temperature, "the leaves radiate to the cold cover")
 }
+
+// The defaults are those that the comments state.
+func TestDefaultsAreAsStated(t *testing.T) {
+	require.Equal(t, ventilation.Cover{Area: 186, U: 5.8, Inside: 8, Outside: 23, Convection: 4, Emissivity: 0.8,
+		Transmittance: 0.65, Absorptance: 0.10, SkyFactor: 0.6}, ventilation.DefaultCover(186))
+	require.Equal(t, ventilation.Floor{Conductance: 2, Convection: 3, Absorptance: 0.8, Wet: 0.5, Resistance: 500}, ventilation.DefaultFloor())
+	// The film coefficients of the standard give its 5.8 for a single pane: 1/(1/8 + 1/23) = 5.94.
+	h := ventilation.House{FloorArea: 10, Volume: 20, Cover: ventilation.DefaultCover(20), Floor: ventilation.DefaultFloor(),
+		Air: build(t, point(1, 1, 0))}
+	_, err := ventilation.NewClimate(h)
+	require.NoError(t, err)
+	h.Cover.U = 5.95
+	_, err = ventilation.NewClimate(h)
+	require.ErrorContains(t, err, "Cover.U is 5.95")
+	require.Equal(t, 20.0, climate(t, ventilation.House{FloorArea: 10, Volume: 20, Cover: ventilation.DefaultCover(20), Floor: ventilation.DefaultFloor(), Air: build(t, point(1, 1, 0))}).House().Volume)
+}
+
+// The factor of heat over vapour transfer is that of psychro's air at 20 °C.
+func TestLewisFactorIsThatOfMoistAir(t *testing.T) {
+	h := summerHouse(t)
+	h.Crop.LAI, h.Floor.Wet = 0, 0
+	x, err := climate(t, h).Solve(ventilation.Weather{Air: air(t, 2, 0.9), Wind: 1, Sky: -10, Ground: 20}, ventilation.Setting{Opening: 0.02, Moisture: 0.002, Heat: 15000})
+	require.NoError(t, err)
+	require.Greater(t, x.Condensed, 0.0)
+	s, err := psychro.FromHumidityRatio(x.Temperature, x.HumidityRatio, 101325)
+	require.NoError(t, err)
+	v, err := s.VapourTo(x.Lining, h.Cover.Convection)
+	require.NoError(t, err)
+	require.InEpsilon(t, v.Flux, x.Condensed/h.Cover.Area, 0.02, "by State.VapourTo")
+}

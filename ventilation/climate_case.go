@@ -1,0 +1,127 @@
+package ventilation
+
+import (
+	"errors"
+	"fmt"
+	"math"
+
+	"cloche.example/internal/constant"
+	"cloche.example/psychro"
+)
+
+// Moist air as of [AshHoF17] ch. 1 eq. 20, 26 and 30; liquid water of ch. 1
+// eq. 33.
+const (
+	vapourRatio     = 0.621945  // dimensionless, molar mass of water over that of dry air
+	vapourHeat      = 1860.0    // J/(kg K), heat capacity of vapour
+	evaporationHeat = 2501000.0 // J/kg, enthalpy of vapour at 0 °C
+	liquidHeat      = 4186.0    // J/(kg K), heat capacity of liquid water
+)
+
+// lewisFactor is Le^(2/3) of moist air at 20 °C, 0.850 as of psychro, by which
+// heat transfer outdoes vapour transfer at a surface [ChiCol34]; 0.890 to 0.898
+// from 0 to 40 °C.
+const lewisFactor = 0.898
+
+// Limits of every temperature while solving, °C.
+const (
+	climateLow  = -99.0
+	climateHigh = 109.0
+)
+
+func vapourEnthalpy(t float64) float64 { return evaporationHeat + vapourHeat*t }
+
+// climateCase is one house in one weather under one setting.
+type climateCase struct {
+	c *Climate
+
+	pressure, wind float64 // Pa, m/s
+	outside        float64 // °C
+	outsideVapour  float64 // Pa
+	outsideRatio   float64 // kg/kg
+	density        float64 // kg/m³, of the outside air
+	entering       float64 // °C, past the pad
+	enteringRatio  float64 // kg/kg, past the pad
+	enteringVapour float64 // Pa, past the pad
+	enteringHeat   float64 // J/(kg K), of it
+	opening        float64 // fraction
+
+	sun              CropSun // W/m², on crop and floor
+	canopySun        float64 // W
+	floorSun         float64 // W
+	coverSun         float64 // W
+	skyLoss          float64 // W
+	solAir           float64 // °C
+	ground           float64 // °C
+	floorConductance float64 // W/K, floor surface to the ground
+	stomata          float64 // s/m, without the factors of leaf temperature and deficit
+	heat             float64 // W
+	moisture         float64 // kg/s
+	mist             float64 // kg/s
+	residual         [5]float64
+	size             [5]float64
+	jacobian         [5][5]float64
+	held             bool    // the inside temperature is given and its balance left open
+	lastFlow         float64 // kg/s of dry air
+	lastDrive        float64 // Pa
+}
+
+func (c *Climate) prepare(k *climateCase, w *Weather, s *Setting) error {
+	if a, b := w.check(), s.check(); a != nil || b != nil {
+		return errors.Join(a, b)
+	}
+	k.c = c
+	h := &c.house
+	k.pressure, k.wind, k.outside, k.opening = w.Air.Pressure(), w.Wind, w.Air.Temperature(), s.Opening
+	k.outsideRatio = w.Air.HumidityRatio()
+	k.outsideVapour = k.pressure * k.outsideRatio / (vapourRatio + k.outsideRatio)
+	k.density = moistDensity(k.outside, k.outsideVapour, k.pressure)
+	k.entering, k.enteringRatio = k.outside, k.outsideRatio
+	if s.Pad > 0 {
+		pad, err := psychro.Stream{State: w.Air, DryAir: 1}.Pad(s.Pad)
+		if err != nil {
+			return fmt.Errorf("Pad: %w", err)
+		}
+		k.entering, k.enteringRatio = pad.Out.State.Temperature(), pad.Out.State.HumidityRatio()
+	}
+	k.enteringVapour = k.pressure * k.enteringRatio / (vapourRatio + k.enteringRatio)
+	k.enteringHeat = HeatCapacityAir + vapourHeat*k.enteringRatio
+	if s.Opening == 0 && h.Air.fansAlone() {
+		return errShut
+	}
+	sun := w.Sun * (1 - s.Shade)
+	k.sun = h.Crop.sun(sun * h.Cover.Transmittance)
+	k.canopySun = k.sun.Canopy * h.FloorArea
+	k.floorSun = k.sun.Floor * h.Floor.Absorptance * h.FloorArea
+	k.coverSun = sun * h.Cover.Absorptance * h.FloorArea
+	// Sol-air temperature [AshHoF17] ch. 18 eq. 30.
+	to, ts := k.outside+kelvin, w.Sky+kelvin
+	k.skyLoss = h.Cover.Area * h.Cover.SkyFactor * constant.StefanBoltzmann * (to*to*to*to - ts*ts*ts*ts)
+	k.solAir = k.outside + (k.coverSun-k.skyLoss)/(h.Cover.Outside*h.Cover.Area)
+	k.ground = w.Ground
+	k.floorConductance = h.FloorArea * h.Floor.Conductance
+	k.stomata = 0
+	if c.leaf > 0 {
+		k.stomata = h.Crop.Stomata.still(k.sun.Leaf, h.Crop.CO2).Resistance
+	}
+	k.heat, k.moisture, k.mist = s.Heat, s.Moisture, s.Mist
+	k.held, k.lastDrive = false, math.NaN()
+	return nil
+}
+
+// errShut is the fault of a fan in a sealed house.
+var errShut = fmt.Errorf("Opening: %w: a fan runs, every opening is shut and there is no leak", ErrNoSolution)
+
+// fansAlone reports whether a network has a fan that blows and no leak.
+func (n *Network) fansAlone() bool {
+	blows := false
+	for i := range n.paths {
+		switch e := &n.paths[i]; e.kind {
+		case leakPath:
+			return false
+		case fanPath:
+			blows = blows || e.flow != 0
+		}
+	}
+	return blows
+}

@@ -1,0 +1,83 @@
+package ventilation
+
+import "math"
+
+// States returns every steady state of the house in the weather w under the
+// setting s, that with the strongest flow first, which is the coolest as a rule.
+// Mostly there is one. Wind that opposes the stack can give three: a cool one
+// with wind through the house, a hot one with the stack reversed, and an
+// unstable one between; so can, in calm air, mist and moist crops that cool the
+// air and make it lighter at once. Which of the stable ones a house takes
+// depends on what went before. Two states whose flows differ by less than a
+// hundredth may pass unseen. Errors are those of Solve.
+func (c *Climate) States(w Weather, s Setting) ([]ClimateState, error) {
+	var k climateCase
+	if err := c.prepare(&k, &w, &s); err != nil {
+		return nil, err
+	}
+	var states []ClimateState
+	add := func(x *climateNodes, stable bool) {
+		states = append(states, ClimateState{})
+		k.state(&states[len(states)-1], x, stable)
+	}
+	first, stable, err := k.solve()
+	if err != nil {
+		return nil, err
+	}
+	add(&first, stable)
+	// Weaker flows, in steps that narrow towards none.
+	top := k.lastFlow
+	x := first
+	const steps = 240
+	a, fa := top, 0.0
+	for i := steps - 1; i >= 0 && top > 0; i-- {
+		u := float64(i) / steps
+		b := top * u * u * u
+		y := x
+		fb, err := k.excess(b, &y)
+		if err != nil {
+			break // hotter than can be
+		}
+		if fb != 0 && fa != 0 && (fa < 0) != (fb < 0) || fb == 0 && i == 0 && fa < 0 {
+			z, stable, err := k.between(b, a, x)
+			if err != nil {
+				return nil, err
+			}
+			add(&z, stable)
+		}
+		a, fa, x = b, fb, y
+	}
+	return states, nil
+}
+
+// PathsTo writes to dst the flow of moist air through each element of the
+// network in the state of the weather w and the setting s, and returns dst: openings,
+// then leaks, then fans. A nil dst allocates; otherwise dst must have the
+// network's length. What enters and what leaves differ by the water that the
+// air gains.
+func (c *Climate) PathsTo(dst []PathFlow, w Weather, s Setting, state ClimateState) ([]PathFlow, error) {
+	n := c.house.Air
+	if dst == nil {
+		dst = make([]PathFlow, n.Len())
+	}
+	if len(dst) != n.Len() {
+		panic("ventilation: dst does not have the network's length")
+	}
+	var k climateCase
+	if err := c.prepare(&k, &w, &s); err != nil {
+		return nil, err
+	}
+	f := k.flow(state.Temperature, state.VapourPressure)
+	for i := range dst {
+		dst[i] = PathFlow{}
+		e, open := f.element(i)
+		if !open || math.IsNaN(state.Pressure) {
+			continue
+		}
+		bottom := e.drive(e.bottom, f.dynamic, f.buoyancy, state.Pressure)
+		top := e.drive(e.top, f.dynamic, f.buoyancy, state.Pressure)
+		in, out, _ := e.flows(bottom, top, f.outside, f.inside)
+		dst[i] = PathFlow{Drive: 0.5 * (bottom + top), In: in, Out: out}
+	}
+	return dst, nil
+}
