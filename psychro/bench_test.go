@@ -52,7 +52,7 @@ func BenchmarkRealState(b *testing.B) {
 // Limit: 2 square roots and 18 divisions, 31 ns (over ice an exponential in
 // place of a root). Guess 1 and 7, enthalpy 2, balance with slope and bend 1
 // and 7, step 2. Measured 275, nine times that: guess and balance stand in one
-// row, and the balance has polynomials of 100 terms. One air in five needs a
+// row, and the balance has polynomials of 100 terms. One air in four needs a
 // second balance.
 func BenchmarkWetBulb(b *testing.B) {
 	_, _, _, s := airs()

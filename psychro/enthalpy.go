@@ -13,9 +13,9 @@ const (
 )
 
 // Enthalpy of condensed water at 101325 Pa, J/kg, t in °C: fits for this library
-// to IAPWS-95, liquid within 4 J/kg from 0 to 110 °C and 25 down to -35, where
-// the second polynomial is added below 0 °C, and to IAPWS R10-06, ice within 3
-// from -100 to 0.01 °C.
+// to [IapwsFull18], liquid within 4 J/kg from 0 to 110 °C and 25 down to -35,
+// the second polynomial being added below 0 °C, and to [IapwsIh09], ice within
+// 3 from -100 to 0.01 °C.
 const (
 	liq0, liq1, liq2, liq3, liq4, liq5 = 64.7533862, 4216.52967, -1.33492912, 0.0215137578, -1.57587623e-4, 5.04494208e-7
 	cold2, cold3, cold4, cold5         = -0.221543291, 0.138796458, 8.14840210e-3, 2.28021343e-4

@@ -206,8 +206,8 @@ func (s State) wetBulb(surface Surface, t, h float64) float64 {
 // °C, by Halley's method from the bulb x, kept inside the bracket.
 func (s State) solveBulb(surface Surface, lo, hi, x, h float64) float64 {
 	x = max(lo, min(x, hi))
-	near := min(1e-4, s.w)
-	if !(s.xs < 0.2) {
+	near := min(1e-4, max(1e-7, s.w))
+	if !(s.xs < 0.1) {
 		near *= 0.01
 	}
 	for range 100 {
@@ -240,9 +240,9 @@ func (s State) solveBulb(surface Surface, lo, hi, x, h float64) float64 {
 		if math.Abs(turn) < 0.01 {
 			// Mostly the second evaluation is the last, and needs no slope of
 			// its own: that of the first, bent, is good to a tenth of turn.
-			last := s.bulbBalance(surface, next, h) / (slope * (1 - bend*step))
-			if math.Abs(last*turn) < 1e-9 {
-				return max(lo, min(next-last, hi))
+			y = s.bulbBalance(surface, next, h)
+			if math.Abs(y*turn) < 0.01*near {
+				return max(lo, min(next-y/(slope*(1-bend*step)), hi))
 			}
 		}
 		x = next
