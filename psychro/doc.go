@@ -83,10 +83,12 @@
 //	State.Enthalpy              HylWex83, virials       -100 °C..boiling  20 J/kg or 0.03 %        HoF17 ch. 1 table 2; HerRP09
 //	State.SpecificVolume        virials                 -100 °C..boiling  0.004 % (below 60 °C)    HerRP09
 //	State.DewPoint              f ps = x p              the line's range  0.001 K                  HerRP09
-//	State.WetBulb               HoF17 ch. 1 eq. 31      -100 °C..boiling  0.002 K                  HerRP09
+//	State.WetBulb               HoF17 ch. 1 eq. 31      -100 °C..boiling  0.0021 K                 HerRP09
 //	State.Entropy               integral, virials       -100 °C..boiling  consistent with h, v     Maxwell's relations
 //	IdealGas                    HoF17 ch. 1 eq. 20-35   -100 °C..boiling  exact                    handbook grid
-//	LatentHeat                  enthalpy differences    -100..110 °C      0.02 % (0..50 °C)        steam tables
+//	LatentHeat                  enthalpy differences    -100..110 °C      0.013 % (below 90 °C)    IAPWS-95; R10-06
+//	LiquidEnthalpy              fit to IapwsFull18      -40..110 °C       4 J/kg; 25 from -35..0   IAPWS-95; IF97
+//	Mix, Stream.Changed, ...    balances                as the states     1e-9 of the balance      HoF17 ch. 1 ex. 2-6
 //	StandardPressure            HoF17 ch. 1 eq. 3       -500..11000 m     exact                    HoF17 ch. 1 table 1
 //	Viscosity, Conductivity     UsStd76 eq. 51, 53      -100..110 °C      1 %                      its values at 15 °C
 //	State.Viscosity, ...        Wilke50, IAPWS vapour   -100 °C..boiling  about 2 %                limits

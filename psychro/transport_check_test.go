@@ -53,3 +53,13 @@ func TestWilke(t *testing.T) {
 	require.InEpsilon(t, ma/(1+0.15/0.85*av)+mv/(1+0.85/0.15*va), mu, 1e-12)
 	require.InEpsilon(t, ka/(1+0.15/0.85*av)+kv/(1+0.85/0.15*va), k, 1e-12)
 }
+
+// The series in place of exponentials, to what their comments say.
+func TestSeries(t *testing.T) {
+	for y := -0.07; y <= -0.03; y += 0.0005 {
+		require.InEpsilon(t, math.Pow(10, y), tenTo(y), 1.5e-14)
+	}
+	for y := -0.025; y <= 0.025; y += 0.0005 {
+		require.InEpsilon(t, math.Exp(-y), expMinus(y), 9e-11)
+	}
+}
