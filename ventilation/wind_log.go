@@ -46,14 +46,19 @@ func LogWindAt(height float64, terrain RoughTerrain, measured, station float64, 
 	); err != nil {
 		return 0, err
 	}
-	return measured * terrain.profile(height) / stationTerrain.profile(station), nil
+	return measured * terrain.Factor(height) / stationTerrain.Factor(station), nil
 }
 
-// profile returns the ratio of the mean speed at z, m, to that at 10 m in open
-// country.
-func (t RoughTerrain) profile(z float64) float64 {
+// Factor returns the roughness factor c(z) of [EnWind05] eq. 4.4, the ratio
+// (dimensionless) of the mean wind at height, m, to the basic wind, which is
+// that at 10 m in FieldTerrain; the speed of Least below that height, as the
+// standard has it. NaN outside WindHeightRange and for a faulty terrain.
+func (t RoughTerrain) Factor(height float64) float64 {
+	if !WindHeightRange.Contains(height) || t.check("") != nil {
+		return math.NaN()
+	}
 	k := terrainFactor * math.Pow(t.Roughness/windReference.Roughness, terrainExponent) // eq. 4.5
-	return k * math.Log(math.Max(z, t.Least)/t.Roughness)                               // eq. 4.4
+	return k * math.Log(math.Max(height, t.Least)/t.Roughness)                          // eq. 4.4
 }
 
 func (t RoughTerrain) check(where string) error {

@@ -157,6 +157,15 @@ func TestRoofMeans(t *testing.T) {
 
 // [EnWind05] eqs. 4.3 to 4.5, worked by hand with its table of terrains.
 func TestLogWindAt(t *testing.T) {
+	check.Run(t, []check.Row{
+		{Where: "EnWind05.eq4.4/II/10m", In: []float64{0.05, 2, 10}, Printed: "1.0067"}, // 0.19 ln 200
+		{Where: "EnWind05.eq4.4/III/10m", In: []float64{0.3, 5, 10}, Printed: "0.7553"}, // 0.19 x 6^0.07 ln 33.33
+		{Where: "EnWind05.eq4.4/IV/5m", In: []float64{1, 10, 5}, Printed: "0.5396"},     // of 10 m: 0.19 x 20^0.07 ln 10
+	}, func(in ...float64) float64 {
+		return ventilation.RoughTerrain{Roughness: in[0], Least: in[1]}.Factor(in[2])
+	})
+	require.True(t, math.IsNaN(ventilation.FieldTerrain.Factor(0)))
+	require.True(t, math.IsNaN(ventilation.RoughTerrain{}.Factor(10)))
 	for _, c := range []struct {
 		terrain   ventilation.RoughTerrain
 		z0, least float64
