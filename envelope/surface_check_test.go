@@ -113,4 +113,9 @@ func TestPublishedWinds(t *testing.T) {
 		require.Equal(t, most, m.Published().Max)
 		require.Zero(t, m.Published().Min)
 	}
+	require.Equal(t, Range{Min: 0, Max: 1e12, Unit: "dimensionless", Source: PlateRayleigh.Source}, PlateRayleigh)
+	require.Equal(t, Range{Min: 1e4, Max: 1e7, Unit: "dimensionless", Source: SlotRayleigh.Source}, SlotRayleigh)
+	require.Equal(t, 10.0, SlotAspect.Min)
+	require.Equal(t, 30.0, mcAdamsPublished.Max)
+	require.Equal(t, Range{Min: -30, Max: 40, Unit: "°C", Source: SwinbankAir.Source}, SwinbankAir)
 }
