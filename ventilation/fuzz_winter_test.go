@@ -50,6 +50,29 @@ func FuzzDrying(f *testing.F) {
 	})
 }
 
+// Any purge is refused, saturates, or closes its water.
+func FuzzPurge(f *testing.F) {
+	f.Add(14.0, 0.97, -4.0, 0.9, 270.0, 18.0, 0.5, 0.2, 4e5, 0.6)
+	f.Add(80.0, 1.0, -60.0, 0.0, 1e6, 80.0, 50.0, 1e6, 1e10, 0.0)
+	f.Fuzz(func(t *testing.T, ts, rhs, to, rho, volume, warm, exchange, release, structure, wanted float64) {
+		start, err1 := psychro.FromRelativeHumidity(ts, rhs, 97300)
+		out, err2 := psychro.FromRelativeHumidity(to, rho, 97300)
+		if err1 != nil || err2 != nil {
+			return
+		}
+		p := ventilation.Purge{Start: start, Outside: out, Volume: volume, Warm: warm, Exchange: exchange, Release: release, Structure: structure}
+		c, err := p.RoundsFor(wanted)
+		if err != nil {
+			return
+		}
+		n := float64(len(c.Rounds))
+		finite(t, c, c.Heat, c.Removed, c.Limit)
+		if lack := n*release - c.Removed - c.Mass*(c.End.HumidityRatio()-start.HumidityRatio()); !(math.Abs(lack) <= 1e-9*(n*release+c.Mass*(n+1))) {
+			t.Fatalf("%g of %+v", lack, c)
+		}
+	})
+}
+
 // Any jet is refused or comes down with finite numbers, its temperature between
 // those of outside and house.
 func FuzzColdJet(f *testing.F) {

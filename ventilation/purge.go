@@ -79,12 +79,16 @@ func (p Purge) Rounds(count int) (PurgeCourse, error) {
 	for i := 0; i < count && err == nil; i++ {
 		err = p.round(&c)
 	}
-	return c, err
+	if err != nil {
+		return PurgeCourse{}, err
+	}
+	return c, nil
 }
 
 // RoundsFor returns the shortest course that ends, warm, at the relative
-// humidity rh, fraction, or below. ErrNoSolution says that no number of rounds
-// leads there, or not RoundRange.Max; other errors join every fault by field.
+// humidity rh, fraction, or below: no round where heating alone does.
+// ErrNoSolution says that no number of rounds leads there, or not
+// RoundRange.Max; other errors join every fault by field.
 func (p Purge) RoundsFor(rh float64) (PurgeCourse, error) {
 	if err := errors.Join(p.Check(), psychro.RelativeHumidities.Check("rh", rh)); err != nil {
 		return PurgeCourse{}, err
@@ -93,15 +97,15 @@ func (p Purge) RoundsFor(rh float64) (PurgeCourse, error) {
 	if err != nil {
 		return c, err
 	}
-	for float64(len(c.Rounds)) < RoundRange.Max {
-		if err := p.round(&c); err != nil {
-			return c, err
+	for c.End.RelativeHumidity() > rh {
+		if float64(len(c.Rounds)) == RoundRange.Max {
+			return PurgeCourse{}, fmt.Errorf("purge: %w: rounds without end lead to %.5g kg/kg; after %g of them the relative humidity is %.3g, wanted %.3g", ErrNoSolution, c.Limit, RoundRange.Max, c.End.RelativeHumidity(), rh)
 		}
-		if c.End.RelativeHumidity() <= rh {
-			return c, nil
+		if err := p.round(&c); err != nil {
+			return PurgeCourse{}, err
 		}
 	}
-	return PurgeCourse{}, fmt.Errorf("purge: %w: rounds without end lead to %.5g kg/kg; after %g of them the relative humidity is %.3g, wanted %.3g", ErrNoSolution, c.Limit, RoundRange.Max, c.End.RelativeHumidity(), rh)
+	return c, nil
 }
 
 // begin makes the course without a round: the air is heated.

@@ -99,6 +99,12 @@ func TestRoundsForTheWantedHumidity(t *testing.T) {
 	warm, err := p.RoundsFor(0.55)
 	require.NoError(t, err)
 	require.Less(t, len(warm.Rounds), n)
+	require.NotEmpty(t, warm.Rounds)
+	none, err := p.RoundsFor(0.7) // 97 % at 14 °C is 58 % at 22 °C
+	require.NoError(t, err)
+	require.Empty(t, none.Rounds)
+	require.Zero(t, none.Removed)
+	require.InEpsilon(t, none.Mass*(none.End.Enthalpy()-p.Start.Enthalpy())+p.Structure*8, none.Heat, 1e-12)
 	_, err = p.RoundsFor(0.1)
 	require.ErrorIs(t, err, ventilation.ErrNoSolution)
 	require.ErrorContains(t, err, "0.0035471") // kg/kg, the limit
