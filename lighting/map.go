@@ -161,6 +161,7 @@ func checkFinite(dst []float64, p *Points) error {
 // mapBlock fills dst[lo:hi], run by run of points that differ in x alone.
 func (l *Lights) mapBlock(dst []float64, p *Points, lo, hi int) {
 	clear(dst[lo:hi])
+	var b rays // working space of addTable
 	k := sort.SearchInts(p.ends, lo+1)
 	for lo < hi {
 		end := min(hi, p.ends[k])
@@ -184,7 +185,7 @@ func (l *Lights) mapBlock(dst []float64, p *Points, lo, hi int) {
 			}
 		}
 		for i := range l.tables {
-			r.addTable(&l.tables[i])
+			r.addTable(&l.tables[i], &b)
 		}
 		for i := range l.bars {
 			for j, x := range r.x {

@@ -15,20 +15,19 @@ type rays struct {
 	octant [chunk]uint8
 }
 
-// addTable adds I(θ, φ) cos φ/r² of a table.
-func (r *run) addTable(s *tableSource) {
-	var b rays
+// addTable adds I cos φ/r² of a table; b is working space.
+func (r *run) addTable(s *tableSource, b *rays) {
 	for lo := 0; lo < len(r.x); lo += chunk {
 		hi := min(lo+chunk, len(r.x))
 		part := run{out: r.out[lo:hi], x: r.x[lo:hi], y: r.y, z: r.z, n: r.n}
-		part.aim(s, &b)
+		part.aim(s, b)
 		b.polarSteps(hi-lo, &s.table.polar)
 		if s.table.round {
-			s.table.addRound(part.out, &b)
+			s.table.addRound(part.out, b)
 			continue
 		}
 		b.aziSteps(hi-lo, &s.table.azi)
-		s.table.add(part.out, &b)
+		s.table.add(part.out, b)
 	}
 }
 
