@@ -53,7 +53,8 @@
 // heat and vent (Purge), with the states of package psychro; cold air that
 // falls on the crop as jets from each vent, and which vents to open first
 // (ColdJet, ColdVents); what a door that is opened now and then costs, and what
-// a lobby saves (DoorCase).
+// a lobby saves (DoorCase). Houses dug in: the stack that is left and the pool
+// below it (StackOf), wells full of the air that passes them (DugIn).
 //
 // Cooling: evaporative pads with their water and fans (PadWall, PadDesign),
 // fogging up to saturation (Fogging), and where a shade leaves the sun's heat,
@@ -144,13 +145,17 @@
 // which eq. 28 would count below zero. EnAreaRatio gives 0.90 at 90 degrees,
 // where a flap is wholly open. Two transcriptions of the pressure coefficients
 // of semi-sheltered roofs of 11 to 30 degrees differ by 0.05: both are kept, in
-// Coefficients and in RoofMean.
+// Coefficients and in RoofMean. The fall of a tilted slot's jet counts along its
+// line, as that of a compact one, where the source counts the level distance;
+// its factor for a jet straight down is offered for any (MildExcess), and the
+// colder answer without it is the one that ColdVents goes by.
 //
 // # Cautions
 //
 // Flow figures carry the uncertainty of discharge and pressure coefficients,
-// 20 % and more. Vents must close in storm and be held against it: the
-// structure, and local codes and licensed practice, come first.
+// 20 % and more, temperatures under a cold jet that of the band that Fall
+// shows. Vents must close in storm and be held against it: the structure,
+// and local codes and licensed practice, come first.
 //
 // # Sources
 //
@@ -158,7 +163,7 @@
 //	            Airflow.WindowVentilation (2024): published formulas of hinged
 //	            openings and single-sided flow with their references
 //	AshHoF17    ASHRAE Handbook - Fundamentals (SI), 2017, ch. 1, 16, 18
-//	            (sol-air temperature, from memory) and 24
+//	            (sol-air temperature, from memory), 20 (jets, from memory) and 24
 //	AshHoF97    ASHRAE Handbook - Fundamentals (SI), 1997, ch. 25 eqs. 37 and 38
 //	            (read as quoted elsewhere)
 //	Baille01    A. Baille, C. Kittas, N. Katsoulas, "Influence of whitening on
