@@ -205,6 +205,8 @@ func TestLM63RefusesCountsAndAngles(t *testing.T) {
 		"vertical beyond":          {lm63Text("IESNA91", "1 -1 1 2 1 1 2 0 0 0 1 1 50\n0 181\n0\n1 1"), "181", "allowed 0 to 180", 8},
 		"vertical below":           {lm63Text("IESNA91", "1 -1 1 2 1 1 2 0 0 0 1 1 50\n-90 90\n0\n1 1"), "-90", "allowed 0 to 180", 8},
 		"type B beyond":            {lm63Text("IESNA91", "1 -1 1 2 2 2 2 0 0 0 1 1 50\n-91 90\n0 90\n1 1 1 1"), "-91", "allowed -90 to 90", 8},
+		"type B just above":        {lm63Text("IESNA91", "1 -1 1 2 2 2 2 0 0 0 1 1 50\n-90 90.5\n0 90\n1 1 1 1"), "90.5", "allowed -90 to 90", 8},
+		"type B just below":        {lm63Text("IESNA91", "1 -1 1 2 2 2 2 0 0 0 1 1 50\n-90.5 90\n0 90\n1 1 1 1"), "-90.5", "allowed -90 to 90", 8},
 		"not a number":             {swap("100 50", "nan 50"), "nan", "not a plain number, for the candela", 11},
 		"an infinity":              {swap("100 50", "+Inf 50"), "+Inf", "not a plain number", 11},
 		"a word as count":          {swap("1 -1", "one -1"), "one", "not a plain number, for the number of lamps", 7},
