@@ -196,3 +196,13 @@ func TestIncidence(t *testing.T) {
 	}
 	require.True(t, math.IsNaN(ventilation.Incidence(math.Inf(1), 0)))
 }
+
+func TestTerrainEdges(t *testing.T) {
+	for _, c := range []struct {
+		exponent, layer float64
+		ok              bool
+	}{{0.05, 100, true}, {0.5, 1000, true}, {0.0499, 300, false}, {0.501, 300, false}, {0.2, 99, false}, {0.2, 1001, false}} {
+		_, err := ventilation.WindAt(3, ventilation.Terrain{Exponent: c.exponent, Layer: c.layer}, 4, 10, ventilation.OpenTerrain)
+		require.Equal(t, c.ok, err == nil, c)
+	}
+}
