@@ -1,0 +1,73 @@
+package lighting_test
+
+import (
+	"fmt"
+
+	"cloche.example/lighting"
+)
+
+// A germination room with white walls: what its surfaces add to the light on a
+// bench, by four ways of counting.
+func Example_lightThatTheRoomGivesBack() {
+	room := lighting.Room{Length: 5, Width: 3, Height: 2.6, Floor: 0.2, Ceiling: 0.75, WallX0: 0.65, WallX1: 0.65, WallY0: 0.65, WallY1: 0.65}
+	bench := lighting.Bed{X: 0.5, Y: 0.6, Z: 0.8, Length: 4, Width: 1.8}
+	light, err := lighting.FromBeamAngle(220, 115)
+	if err != nil {
+		fmt.Println(err)
+		return
+	}
+	layout, err := lighting.Rows(lighting.Fixture{Light: light, Power: 84}, bench, 1.2, 4, 2)
+	if err != nil {
+		fmt.Println(err)
+		return
+	}
+	lights, err := lighting.NewLights(layout...)
+	if err != nil {
+		fmt.Println(err)
+		return
+	}
+	points, err := bench.Grid(12, 6)
+	if err != nil {
+		fmt.Println(err)
+		return
+	}
+	mean := func(ppfd []float64, err error) float64 {
+		if err != nil {
+			fmt.Println(err)
+		}
+		s, err := lighting.Evenness(ppfd)
+		if err != nil {
+			fmt.Println(err)
+		}
+		return s.Mean
+	}
+	shares, err := room.Share(layout, bench)
+	if err != nil {
+		fmt.Println(err)
+		return
+	}
+	fmt.Printf("1  first landing: bench %.1f %%, beside it %.1f %%, walls %.1f %%\n", 100*shares.Bed, 100*shares.Aisle, 100*shares.Walls)
+	fmt.Printf("2  direct, Σ I cos φ/r²: mean %.1f µmol/(m² s)\n", mean(lights.Map(points)))
+	faces, err := room.Reflect(layout, 1)
+	if err != nil {
+		fmt.Println(err)
+		return
+	}
+	mesh, err := room.Reflect(layout, 16)
+	if err != nil {
+		fmt.Println(err)
+		return
+	}
+	fmt.Printf("3  reflected once, a lower bound: %.2f\n", mean(mesh.MapOneBounce(points)))
+	fmt.Printf("4  reflected, six whole faces: %.2f\n", mean(faces.Map(points)))
+	fmt.Printf("5  reflected, 16 x 16 patches a face: %.2f\n", mean(mesh.Map(points)))
+	within, err := room.ReflectWithin(layout, points, 0.003)
+	fmt.Printf("6  reflected, each point to 0.3 %%: %.2f with %d patches a side\n", mean(within.PPFD, err), within.Patches)
+	// Output:
+	// 1  first landing: bench 45.9 %, beside it 23.2 %, walls 30.9 %
+	// 2  direct, Σ I cos φ/r²: mean 112.8 µmol/(m² s)
+	// 3  reflected once, a lower bound: 6.43
+	// 4  reflected, six whole faces: 24.70
+	// 5  reflected, 16 x 16 patches a face: 23.11
+	// 6  reflected, each point to 0.3 %: 23.14 with 24 patches a side
+}
