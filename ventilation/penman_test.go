@@ -6,6 +6,7 @@ import (
 
 	"github.com/stretchr/testify/require"
 
+	"cloche.example/psychro"
 	"cloche.example/ventilation"
 )
 
@@ -68,4 +69,13 @@ func TestHoursSumToTheDay(t *testing.T) {
 func TestSolarNearACoast(t *testing.T) {
 	require.InDelta(t, 0.19*3*30, ventilation.SolarFromTemperature(10, 19, 30, true), 1e-12)
 	require.InDelta(t, 0.16*3*30, ventilation.SolarFromTemperature(10, 19, 30, false), 1e-12)
+}
+
+// The small coefficients by hand, to all digits.
+func TestSmallFaoCoefficientsByHand(t *testing.T) {
+	require.InDelta(t, psychro.FAO56(19.5)-0.000662*87900*6.1, ventilation.FaoVapourFromBulbs(25.6, 19.5, 87900), 1e-9)
+	require.InDelta(t, 0.7, ventilation.SoilHeatMonth(5, 15), 1e-12)
+	require.InDelta(t, 1.4, ventilation.SoilHeatMonthSoFar(5, 15), 1e-12)
+	require.InDelta(t, 0.2, ventilation.SoilHeatHour(2, true), 1e-12)
+	require.InDelta(t, -0.5, ventilation.SoilHeatHour(-1, false), 1e-12)
 }
