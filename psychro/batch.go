@@ -2,11 +2,6 @@ package psychro
 
 import "fmt"
 
-// Batches for a year of hours. A nil dst allocates; otherwise all slices have
-// one length, or the call panics; dst may be one of the inputs. An hour whose
-// inputs the constructor would refuse gives NaN, so that a gap in a record
-// stays a gap.
-
 // HumidityRatioTo stores in dst the humidity ratios, kg/kg dry air, of air of
 // the temperatures t, °C, and relative humidities rh, fraction, at pressure p,
 // Pa.

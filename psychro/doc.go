@@ -48,6 +48,13 @@
 // outside Temperatures. Within 1 K of freezing a wet bulb has two branches and
 // within 0.001 K of 0.01 °C a dew point has: see State.WetBulb.
 //
+// # Batches
+//
+// The functions whose names end in To take columns, such as a year of hours, by
+// RealGas. A nil dst allocates; otherwise all slices have one length, or the
+// call panics; dst may be one of the inputs. An hour whose inputs the
+// constructor would refuse gives NaN, so that a gap in a record stays a gap.
+//
 // # Sources
 //
 //	ChiCol34    T. H. Chilton, A. P. Colburn, Ind. Eng. Chem. 26 (1934) 1183-1187

@@ -157,3 +157,31 @@ func TestRealGasAgainstSeaAir(t *testing.T) {
 	}
 	require.Greater(t, factors, 10)
 }
+
+// Random states by a formulation that shares no equation with ours but ice's
+// and the air-water coefficient: the 0.014 % of the humidity ratio are its
+// distance from the first reference too.
+func TestRealGasAgainstIapwsAtRandomStates(t *testing.T) {
+	n, col := psychro.ReadColumns(t, "iapws_random.csv")
+	ts, rh, p, w := col("t_C"), col("rh"), col("p_Pa"), col("humidity_ratio_kg_per_kg")
+	v, h, td, tw := col("volume_m3_per_kg_dry_air"), col("enthalpy_J_per_kg_dry_air"), col("dew_point_C"), col("wet_bulb_C")
+	require.GreaterOrEqual(t, n, 150)
+	for i := range n {
+		at := fmt.Sprintf("%g °C, %g, %g Pa", ts[i], rh[i], p[i])
+		s, err := psychro.FromRelativeHumidity(ts[i], rh[i], p[i])
+		require.NoError(t, err, at)
+		require.InEpsilon(t, w[i], s.HumidityRatio(), 2e-4, at)
+		require.InDelta(t, td[i], s.DewPoint(), 0.002, at)
+		if math.Abs(tw[i]) > 1 {
+			require.InDelta(t, tw[i], s.WetBulb(), 0.002, at)
+		}
+		s, err = psychro.FromHumidityRatio(ts[i], w[i], p[i])
+		require.NoError(t, err, at)
+		limit := 2.5e-5
+		if ts[i] > 60 {
+			limit = 1e-4
+		}
+		require.InEpsilon(t, v[i], s.SpecificVolume(), limit, at)
+		require.InDelta(t, h[i], s.Enthalpy(), max(12, 1e-4*math.Abs(h[i])), at)
+	}
+}

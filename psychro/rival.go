@@ -81,7 +81,8 @@ func FAO56(t float64) float64 {
 }
 
 // FAO56Slope returns the derivative of FAO56, Pa/K, at temperature t, °C, by
-// [Fao56] eq. 13, which rounds the product of its constants to 4098.
+// [Fao56] eq. 13, which rounds the product of its constants to 4098. NaN
+// outside -40 to 110.
 func FAO56Slope(t float64) float64 { return faoSlope * FAO56(t) / ((t + faoC) * (t + faoC)) }
 
 // FAO56Pressure returns the pressure of the air, Pa, at the given altitude

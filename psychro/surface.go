@@ -19,12 +19,12 @@ type SurfaceVapour struct {
 
 // VapourTo returns the vapour that the air gives to a surface of temperature
 // t, °C, within Temperatures and below boiling, where heat passes by the
-// convective coefficient h, W/(m² K), 0 to 1000: h/(cp Le^(2/3)) times the
-// difference of the humidity ratios the analogy of
-// [ChiCol34], with the properties
-// of the air at the mean temperature. The surface is ice below 0.01 °C. Where
-// the surface is dry and warmer than the dew point, nothing flows: a negative
-// flux holds for a wet one.
+// convective coefficient h, W/(m² K), 0 to 1000. By the analogy of [ChiCol34]
+// the flux is h/(cp Le^(2/3)) times the difference of the humidity ratios, with
+// the properties of the air at the mean temperature. The surface is ice below
+// 0.01 °C. A negative flux is evaporation and holds for a wet surface; a dry
+// one warmer than the dew point exchanges nothing. The error names each input
+// outside its range.
 func (s State) VapourTo(t, h float64) (SurfaceVapour, error) {
 	xs, err := s.model.air(t, s.p)
 	if err = errors.Join(renamed(err, "surface temperature"), Coefficients.Check("convective coefficient", h)); err != nil {
