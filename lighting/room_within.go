@@ -49,7 +49,7 @@ func (r Room) ReflectWithin(layout Layout, p *Points, tol float64) (ReflectedMap
 			out.Change = 0
 			for k, v := range out.PPFD {
 				if d := math.Abs(v - best[k]); d > 0 {
-					out.Change = math.Max(out.Change, d/v)
+					out.Change = math.Max(out.Change, d/math.Abs(v))
 				}
 			}
 			if out.Change <= tol {
