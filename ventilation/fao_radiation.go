@@ -104,8 +104,11 @@ func ExtraterrestrialHour(latitude, longitude, meridian, day, middle, length flo
 	b := 2 * math.Pi * (day - 81) / 364                                   // eq. 33
 	sc := 0.1645*math.Sin(2*b) - 0.1255*math.Cos(b) - 0.025*math.Sin(b)   // eq. 32
 	w := math.Pi / 12 * (middle + 0.06667*(longitude-meridian) + sc - 12) // eq. 31, longitudes east
+	w = math.Remainder(w, 2*math.Pi)                                      // the day begins anew at midnight
 	w1, w2 := w-math.Pi*length/24, w+math.Pi*length/24                    // eq. 29, 30
-	w1, w2 = max(w1, -g.SunsetAngle), min(w2, g.SunsetAngle)
+	if g.SunsetAngle < math.Pi {
+		w1, w2 = max(w1, -g.SunsetAngle), min(w2, g.SunsetAngle)
+	}
 	s := SolarHour{Correction: sc, Angle: w}
 	if w2 > w1 {
 		phi := radian(latitude)

@@ -56,10 +56,10 @@ func TestPolarDayAndNight(t *testing.T) {
 
 // The hours of a day sum to the day, by two formulas of the paper.
 func TestHoursSumToTheDay(t *testing.T) {
-	for _, lat := range []float64{-40, 0, 16.2, 50.8, 66} {
+	for _, lat := range []float64{-40, 0, 16.2, 50.8, 66, 80} {
 		sum := 0.0
 		for h := range 24 {
-			sum += ventilation.ExtraterrestrialHour(lat, 0, 0, 150, float64(h)+0.5, 1).Radiation
+			sum += ventilation.ExtraterrestrialHour(lat, 40, 0, 150, float64(h)+0.5, 1).Radiation
 		}
 		require.InDelta(t, ventilation.ExtraterrestrialDay(lat, 150), sum, 0.02, "latitude %v", lat)
 	}
