@@ -61,7 +61,7 @@ func (v ColdVents) Check() error {
 		PressureRange.Check("Pressure", v.Pressure),
 		WindRange.Check("Wind", v.Wind),
 		HeightRange.Check("Crop", v.Crop),
-		Range{Min: TemperatureRange.Min, Max: v.Inside, Unit: "°C", Source: "no warmer than the house"}.Check("Outside", v.Outside),
+		Range{Min: math.Max(TemperatureRange.Min, v.Inside+InletExcessRange.Min), Max: v.Inside, Unit: "°C", Source: "no warmer than the house, nor colder by more than InletExcessRange"}.Check("Outside", v.Outside),
 		Range{Min: TemperatureRange.Min, Max: v.Inside, Unit: "°C", Source: "no warmer than the house"}.Check("Limit", v.Limit),
 	}
 	if v.Network == nil {

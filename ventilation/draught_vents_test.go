@@ -202,6 +202,12 @@ func TestColdVentFaults(t *testing.T) {
 	_, err = v.At(nil)
 	require.ErrorContains(t, err, "Network")
 
+	v = cold(t)
+	v.Inside, v.Outside = 40, -40
+	require.NoError(t, v.Check())
+	v.Outside = -41
+	requireFields(t, v.Check(), "Outside")
+
 	v = cold(t) // one compact vent of 400 m² is no jet
 	o := v.Network.Openings()
 	o[0].Area = 400

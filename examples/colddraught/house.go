@@ -55,7 +55,7 @@ func (c choice) house() (house, error) {
 		ventilation.Range{Min: 1, Max: 1e6, Unit: "m³/h", Source: "houses"}.Check("-air", c.air),
 	}
 	for _, v := range c.outside {
-		faults = append(faults, ventilation.Range{Min: ventilation.TemperatureRange.Min, Max: c.inside, Unit: "°C", Source: "below the house air"}.Check("-outside", v))
+		faults = append(faults, ventilation.Range{Min: max(ventilation.TemperatureRange.Min, c.inside-80), Max: c.inside, Unit: "°C", Source: "below the house air"}.Check("-outside", v))
 	}
 	for _, v := range c.opened {
 		faults = append(faults, ventilation.Range{Min: 1, Max: 100, Unit: "per cent", Source: "ajar to wide open"}.Check("-opened", v))

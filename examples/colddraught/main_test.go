@@ -91,6 +91,7 @@ func TestWrongInput(t *testing.T) {
 		}
 	}
 	golden.Refuse(t, run, []string{"-inside", "5"}, "-limit")
+	golden.Refuse(t, run, []string{"-inside", "75"}, "-outside")
 	golden.Refuse(t, run, []string{"-figure", "/no/such/place.svg"}, "/no/such/place.svg")
 	golden.Refuse(t, run, []string{"more"}, "more")
 	golden.Refuse(t, run, []string{"-no"}, "-no")
