@@ -70,6 +70,30 @@ func TestColdVentsTakeTheFlowOfTheNetwork(t *testing.T) {
 	require.Equal(t, in.Jet.Speed, a.Inlets[0].Jet.Speed)
 }
 
+// Shut vents leave the others' flows where they stand, fans and screens too.
+func TestShutVentsKeepTheOrder(t *testing.T) {
+	v := cold(t)
+	side := ventilation.Opening{Name: "side", Height: 0.8, Area: 2.4, Discharge: 0.6}
+	ridge := ventilation.Opening{Name: "ridge", Height: 2.9, Area: 2.4, Discharge: 0.6, Viscous: 0.5}
+	leak := []ventilation.Leak{{Height: 0.5, Flow: 0.02, Exponent: 0.65}}
+	fan := []ventilation.Fan{{Height: 2.5, Flow: -0.4}}
+	n, err := ventilation.NewNetwork([]ventilation.Opening{side, ridge}, leak, fan)
+	require.NoError(t, err)
+	v.Network = n
+	a, err := v.At([]float64{0, 0.5})
+	require.NoError(t, err)
+	ridge.Area, ridge.Viscous = 1.2, 1 // half the screen, twice its resistance
+	n, err = ventilation.NewNetwork([]ventilation.Opening{ridge}, leak, fan)
+	require.NoError(t, err)
+	c, err := ventilation.DryConditions(15, 0, 0, hill)
+	require.NoError(t, err)
+	b := solveNet(t, n, c)
+	require.Zero(t, a.Air.Paths[0])
+	require.Equal(t, b.Paths, a.Air.Paths[1:])
+	require.InEpsilon(t, 0.4*c.Inside, a.Air.Paths[3].Out, 1e-9)
+	require.Equal(t, 1, a.By) // the fan draws air in by the ridge
+}
+
 // A ridge vent alone breathes both ways: cold air enters by the part below its
 // neutral level.
 func TestTallVentAloneLetsAirInBelow(t *testing.T) {
