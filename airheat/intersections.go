@@ -222,67 +222,6 @@ func (s *finder) concave(piece int, a, b, ga, gb float64) {
 	s.cross(piece, turn, b, g, gb)
 }
 
-// cross finds the one crossing between a and b if the ends differ in sign.
-func (s *finder) cross(piece int, a, b, ga, gb float64) {
-	switch {
-	case ga == 0:
-		s.add(piece, a)
-	case gb == 0:
-		s.add(piece, b)
-	case ga < 0 != (gb < 0):
-		s.add(piece, s.newton(piece, a, b, ga, gb))
-	}
-}
-
-// newton is a bracketed Newton search whose end values are known.
-func (s *finder) newton(piece int, a, b, ga, gb float64) float64 {
-	// A falling fan against a rising system has no flat place: Newton doubles
-	// the digits, and a last step of 1e-7 leaves an error near 1e-14.
-	enough := 1e-7
-	if s.fan.pressure[piece+1] > s.fan.pressure[piece] {
-		enough = 1e-10
-	}
-	x := s.start(piece, a, b, ga, gb)
-	for range solve.MaxIterations {
-		g, d := s.gap(piece, x)
-		if g == 0 {
-			return x
-		}
-		if g < 0 == (ga < 0) {
-			a = x
-		} else {
-			b = x
-		}
-		next := x - g/d
-		if !(next > a && next < b) {
-			next = 0.5 * (a + b)
-			if b-a <= 4e-16*b {
-				return next
-			}
-		} else if math.Abs(next-x) <= enough*x {
-			return next
-		}
-		x = next
-	}
-	return math.NaN()
-}
-
-// start is the crossing of the fan's chord with the loss taken as a quadratic
-// of the flow between its ends, which is near the true one.
-func (s *finder) start(piece int, a, b, ga, gb float64) float64 {
-	pa, _ := s.fan.piece(piece, a)
-	pb, _ := s.fan.piece(piece, b)
-	m := (pb - pa) / (b - a)
-	c := ((pb - gb) - (pa - ga)) / (b*b - a*a)
-	// pa + m(x − a) = pa − ga + c(x² − a²)
-	w := m*m + 4*c*(ga-m*a+c*a*a)
-	x := (m + math.Sqrt(w)) / (2 * c)
-	if !(x > a && x < b) {
-		x = a + (b-a)*ga/(ga-gb)
-	}
-	return x
-}
-
 // gap is fan minus system and its slope, on one piece of the fan.
 func (s *finder) gap(piece int, q float64) (gap, slope float64) {
 	p, dp := s.fan.piece(piece, q)

@@ -183,11 +183,15 @@ func (t PerforatedTube) finish(f *TubeFlow, m *marcher, s TubeSupply) {
 	for i := range f.Positions {
 		p := &f.Positions[i]
 		x += leg
-		dHead, dFlow, dVelocity, at, root := slopes(p)
+		dHead, dVelocity, root, b, tangent := kept(p)
+		dFlow := *dVelocity
+		if i+1 < len(f.Positions) {
+			dFlow -= f.Positions[i+1].Temperature
+		}
 		p.Pressure += *dHead * m.last
-		p.Flow += *dFlow * m.last // still as a velocity in the tube
+		p.Flow += dFlow * m.last // still as a velocity in the tube
 		p.Velocity += *dVelocity * m.last
-		p.Friction = m.friction(p.Velocity, *at, *root)
+		p.Friction = m.friction(p.Velocity, *root, *b, *tangent)
 		if leg > 0 && wall > 0 {
 			speed := math.Abs(p.Velocity)
 			drop := theta * drained(unitsPerVelocity*leg/speed)
@@ -210,8 +214,19 @@ func (t PerforatedTube) finish(f *TubeFlow, m *marcher, s TubeSupply) {
 		}
 		sum += p.Flow
 		f.HolesHeat += p.Heat
-		low, high = min(low, p.Flow), max(high, p.Flow)
-		lowHeat, highHeat = min(lowHeat, math.Abs(p.Heat)), max(highHeat, math.Abs(p.Heat))
+		heat := math.Abs(p.Heat)
+		if p.Flow < low {
+			low = p.Flow
+		}
+		if p.Flow > high {
+			high = p.Flow
+		}
+		if heat < lowHeat {
+			lowHeat = heat
+		}
+		if heat > highHeat {
+			highHeat = heat
+		}
 		leg = t.Pitch
 	}
 	f.Residual = sum - s.Flow

@@ -12,7 +12,8 @@ type marcher struct {
 	hole         float64 // m², area of a row's holes
 	toRe         float64 // Reynolds number over velocity, s/m
 	slow, fast   float64 // m/s, at LaminarLimit and TurbulentLimit
-	smooth       float64 // m/s, Colebrook's second term times the velocity
+	smooth       float64 // m/s, Colebrook's second term times the velocity, its b
+	inverse      float64 // s/m, one over it
 	linear       float64 // laminar f V: 64 ν/D
 	rough        float64 // Colebrook's first term
 	f4000        float64
@@ -31,7 +32,7 @@ func (t PerforatedTube) marcher(s TubeSupply) marcher {
 		toRe:   t.Diameter / nu,
 		slow:   LaminarLimit * nu / t.Diameter,
 		fast:   TurbulentLimit * nu / t.Diameter,
-		smooth: colebrookSmooth * nu / t.Diameter,
+		smooth: colebrookSmooth * nu / t.Diameter, inverse: t.Diameter / (colebrookSmooth * nu),
 		linear: laminar * nu / t.Diameter,
 		rough:  t.Roughness / t.Diameter / colebrookRough,
 		f4000:  Colebrook(TurbulentLimit, t.Roughness/t.Diameter),
@@ -41,48 +42,86 @@ func (t PerforatedTube) marcher(s TubeSupply) marcher {
 }
 
 // While it is solved, a row keeps here what finish overwrites: the slopes of its
-// head, flow and velocity by ln u, the velocity its friction was predicted for,
-// and 1/√f there, 0 before the first.
-func slopes(p *TubePosition) (head, flow, velocity, at, root *float64) {
-	return &p.JetSpeed, &p.Heat, &p.Temperature, &p.Distance, &p.Friction
+// head and velocity by ln u, and Colebrook's root for the predicted velocity: the
+// root 1/√f, 0 where none is, its b, and c/(a + b x + c b), which times b is the
+// slope of ln x.
+func kept(p *TubePosition) (head, velocity, root, b, tangent *float64) {
+	return &p.JetSpeed, &p.Temperature, &p.Friction, &p.Distance, &p.Heat
+}
+
+// The velocity of a leg decides its friction, and the friction the next leg's
+// velocity: a logarithm in every link of one chain. So predict finds Colebrook's
+// root beside the chain, for the velocity that the march before and the step in
+// ln u lead to expect, and march takes its tangent to the true one.
+//
+// predict is for the first march if first is true: there the rows are expected to
+// be equal, and a root needs no more digits than the tangent or a Newton step
+// from that of the row before gives.
+func (m *marcher) predict(first bool, u, step float64, dst []TubePosition) {
+	ratio, slowly := math.Exp(step), math.Max(-0.2, math.Min(0.2, step))
+	row := m.gain * u
+	equal := 0.0
+	var x, before, along float64 // root, its b and tangent of the row before
+	for i := len(dst) - 1; i >= 0; i-- {
+		p := &dst[i]
+		_, slope, root, keepB, tangent := kept(p)
+		equal += row
+		next := equal
+		if !first {
+			next = ratio * math.Abs(p.Velocity+(*slope-p.Velocity)*slowly)
+		}
+		if !(next >= m.fast) {
+			*root = 0
+			continue
+		}
+		b := m.smooth / next
+		switch {
+		case first && i&1 == 0 && equal > 8*row && x > 0:
+			x += x * (before - b) * along
+		case first && x > 0:
+			x = colebrookNewton(x, b, m.rough)
+		case first || *root == 0:
+			x = colebrookRoot(b, m.rough)
+		default:
+			x = *root + *root*(*keepB-b)**tangent
+			y := m.rough + b*x
+			k := colebrookC * b / y
+			r := 1 / (1 + k)
+			miss := (x + colebrookC*fineLog(y)) * r
+			if x -= inverseSeries(miss, k, r); miss > 0.002 || miss < -0.002 {
+				x = colebrookFrom(x, b, m.rough)
+			}
+		}
+		before, along = b, colebrookC/(m.rough+b*(x+colebrookC))
+		*root, *keepB, *tangent = x, before, along
+	}
 }
 
 // march goes from the closed end, where still air behind the last row has the
 // head u², to the fan and returns the velocity there and its slope by ln u. It
 // leaves head, row velocity and row flow (as a velocity in the tube) in dst,
-// with their slopes.
-//
-// The velocity of a leg decides its friction, and the friction the next leg's
-// velocity: a logarithm in every link of one chain. So Colebrook's root is
-// found beside the chain, for the velocity predicted from the march before and
-// the step in ln u (the first time: for equal rows), and the chain takes its
-// tangent to the true one. stale bounds the relative error of f that is left;
-// bend is the square of the largest slope of a head by ln u, relative.
-func (m *marcher) march(u, step float64, dst []TubePosition) (fan, slope, stale, bend float64) {
+// with their slopes. stale bounds the relative error of a friction factor that
+// its tangent leaves; bend is the square of the largest slope of a head by ln u,
+// relative. Where a prediction is no help, ok is false and nothing else holds.
+func (m *marcher) march(u float64, dst []TubePosition) (fan, slope, stale, bend float64, ok bool) {
 	head, dhead := u*u, 2*u*u
 	v, dv := 0.0, 0.0
-	x, at := 0.0, 0.0 // 1/√f and the velocity it belongs to
-	ratio, slowly := math.Exp(step), math.Max(-0.2, math.Min(0.2, step))
 	for i := len(dst) - 1; i >= 0; i-- {
 		p := &dst[i]
-		keepHead, keepFlow, keepVelocity, keepAt, keepRoot := slopes(p)
-		predicted := m.gain * u * float64(len(dst)-i)
-		if *keepRoot > 0 {
-			x, at = *keepRoot, *keepAt
-			predicted = ratio * math.Abs(p.Velocity+(*keepVelocity-p.Velocity)*slowly)
-		}
+		keepHead, keepVelocity, root, b, tangent := kept(p)
+		// ln x rises by tangent b for each change of the speed, relative.
+		f, rise, scale := 1/(*root**root), 2**tangent**b, *b*m.inverse
 		q := m.gain * math.Sqrt(math.Abs(head))
 		if head < 0 {
 			q = -q // the house's air comes in
 		}
 		relative := dhead / head
-		dq := 0.5 * q * relative
+		up, dup := v+q, dv+0.5*q*relative
 		if relative *= relative; relative > bend {
 			bend = relative
 		}
-		up, dup := v+q, dv+dq
 		p.Pressure, p.Flow, p.Velocity = head, q, up
-		*keepHead, *keepFlow, *keepVelocity, *keepRoot = dhead, dq, dup, 0
+		*keepHead, *keepVelocity = dhead, dup
 		head -= m.regain * (up*up - v*v)
 		dhead -= 2 * m.regain * (up*dup - v*dv)
 		v, dv = up, dup
@@ -92,77 +131,78 @@ func (m *marcher) march(u, step float64, dst []TubePosition) (fan, slope, stale,
 		}
 		speed := math.Abs(v)
 		if speed < m.fast {
-			f, df := 0.0, 0.0 // f |v| and its slope by |v|
-			if speed <= m.slow {
-				f = m.linear
-			} else {
-				f = between(speed*m.toRe, m.f4000) * speed
-				df = f/speed + (m.f4000-laminar/LaminarLimit)/(m.fast-m.slow)*speed
-			}
+			*root = 0
+			f, df := m.slowFriction(speed)
 			head += f * v * leg
 			dhead += (f + df*speed) * dv * leg
 			continue
 		}
-		if !(predicted >= m.fast && math.Abs(speed-predicted) <= 0.3*predicted) {
-			predicted = speed // the prediction is no help
+		change := speed*scale - 1
+		if !(*root > 0 && change < 0.3 && change > -0.3) {
+			return 0, 0, 0, 0, false
 		}
-		x = m.root(x, at, predicted)
-		at = predicted
-		*keepAt, *keepRoot = at, x
-		f, tangent, change := m.near(x, at, speed)
-		head += leg * (v * speed) * (f - 2*f*tangent*change)
-		dhead += 2 * leg * speed * dv * f * (1 - tangent)
+		head += leg * (v * speed) * (f - f*rise*change)
+		dhead += leg * speed * dv * f * (2 - rise)
 		if change *= change; change > stale {
 			stale = change
 		}
 	}
 	m.head, m.grows = head, dhead
-	return v, dv, 0.25 * stale, bend
+	return v, dv, 0.25 * stale, bend, true
 }
 
-// near returns the friction factor at the speed at, whose root is x, the slope of
-// ln x by ln v there, and the distance from it to the speed, relative.
-func (m *marcher) near(x, at, speed float64) (f, tangent, change float64) {
-	inverse := 1 / at
-	cb := colebrookC * m.smooth * inverse
-	return 1 / (x * x), cb / (m.rough + cb*(x*(1/colebrookC)+1)), (speed - at) * inverse
-}
-
-// root is Colebrook's 1/√f at the speed v, from its value x at the speed at, or
-// afresh where x is 0. From a near one the root's tangent is the guess, and as
-// ln(a + old x) = −x/c there, a short series gives the logarithm for a
-// third-order step. Where the two lie too far apart for it, it is found afresh.
-func (m *marcher) root(x, at, v float64) float64 {
-	b, a := m.smooth/v, m.rough
-	if x == 0 {
-		return colebrookRoot(b, a)
-	}
-	old := m.smooth / at
-	y := a + old*x
-	guess := x + x*colebrookC*(old-b)/(y+colebrookC*old)
-	yn := a + b*guess
-	z := (yn - y) / (yn + y)
-	if z < 0.1 && z > -0.1 && yn > 0 {
-		zz := z * z
-		ln := 2 * z * (1 + zz*(1.0/3+zz*(1.0/5+zz*(1.0/7+zz*(1.0/9))))) // ln(yn/y)
-		w := 1 / (yn + colebrookC*b)
-		if u := (guess - x + colebrookC*ln) * yn * w; u < 2e-3 && u > -2e-3 { // g/g'
-			t := colebrookC * b * w                         // k/(1 + k)
-			a2 := -0.5 / colebrookC * t * t * (1 + t*(1+t)) // g''/(2 g'), to t³
-			return guess - u*(1+a2*u)
+// careful is march with each root found within the chain.
+func (m *marcher) careful(u float64, dst []TubePosition) (fan, slope, stale, bend float64, ok bool) {
+	head, dhead := u*u, 2*u*u
+	v, dv := 0.0, 0.0
+	for i := len(dst) - 1; i >= 0; i-- {
+		p := &dst[i]
+		keepHead, keepVelocity, root, b, tangent := kept(p)
+		q := math.Copysign(m.gain*math.Sqrt(math.Abs(head)), head)
+		relative := dhead / head
+		bend = math.Max(bend, relative*relative)
+		up, dup := v+q, dv+0.5*q*relative
+		p.Pressure, p.Flow, p.Velocity = head, q, up
+		*keepHead, *keepVelocity, *root = dhead, dup, 0
+		head -= m.regain * (up*up - v*v)
+		dhead -= 2 * m.regain * (up*dup - v*dv)
+		v, dv = up, dup
+		leg := m.pitch
+		if i == 0 {
+			leg = m.lead
 		}
+		speed := math.Abs(v)
+		f, df := m.slowFriction(math.Min(speed, m.fast))
+		if speed >= m.fast {
+			*b = m.smooth / speed
+			*root = colebrookRoot(*b, m.rough)
+			*tangent = colebrookC / (m.rough + *b*(*root+colebrookC))
+			f = speed / (*root * *root)
+			df = (1 - 2**tangent**b) * f / speed
+		}
+		head += f * v * leg
+		dhead += (f + df*speed) * dv * leg
 	}
-	return colebrookRoot(b, a)
+	m.head, m.grows = head, dhead
+	return v, dv, 0, bend, true
 }
 
-// friction is the factor of a leg whose velocity is v, for the root x that the
-// march left at a speed next to it.
-func (m *marcher) friction(v, at, x float64) float64 {
+// slowFriction is f |v| and its slope by |v| up to TurbulentLimit.
+func (m *marcher) slowFriction(speed float64) (f, slope float64) {
+	if speed <= m.slow {
+		return m.linear, 0
+	}
+	factor := between(speed*m.toRe, m.f4000)
+	return factor * speed, factor + (m.f4000-laminar/LaminarLimit)/(m.fast-m.slow)*speed
+}
+
+// friction is the factor of a leg whose velocity is v, from the root that the
+// march left for a speed next to it.
+func (m *marcher) friction(v, x, b, tangent float64) float64 {
 	speed := math.Abs(v)
 	switch {
 	case x > 0:
-		f, tangent, change := m.near(x, at, speed)
-		return f - 2*f*tangent*change
+		return (1 - 2*tangent*b*(speed*b*m.inverse-1)) / (x * x)
 	case speed == 0:
 		return 0
 	case speed <= m.slow:
@@ -191,12 +231,15 @@ func (m *marcher) endSpeed(wanted float64, dst []TubePosition) (marches int, err
 	if b := beta * math.Sqrt(m.regain); b > 0 && b < 1.2 {
 		u = wanted * math.Sqrt(m.regain) / math.Sin(b)
 	}
-	for i := range dst {
-		dst[i].Friction = 0
-	}
 	step := 0.0
 	for marches = 1; marches <= 200; marches++ {
-		v, slope, stale, bend := m.march(u, step, dst)
+		m.predict(marches == 1, u, step, dst)
+		v, slope, stale, bend, ok := m.march(u, dst)
+		if !ok {
+			v, slope, stale, bend, _ = m.careful(u, dst)
+		} else if marches == 1 && len(dst) > 1 && dst[0].Friction > 0 {
+			stale = math.Max(stale, 1e-6) // the first roots are rough
+		}
 		miss := wanted - v
 		if m.last = miss / slope; stale <= staleEnough && m.last*m.last*bend <= closeEnough && slope > 0 {
 			return marches, nil
