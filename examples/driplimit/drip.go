@@ -3,7 +3,6 @@ package main
 import (
 	"errors"
 	"fmt"
-	"io"
 	"math"
 
 	"cloche.example/envelope"
@@ -100,11 +99,11 @@ func named(err error) error {
 	return &renamed
 }
 
-func (h house) print(out io.Writer) error {
+func (h house) report() (*report.Report, error) {
 	cover, err := h.find()
 	p, bad := h.pressure()
 	if err = errors.Join(err, bad, psychro.Fractions.Check("overcast", h.overcast)); err != nil {
-		return err
+		return nil, err
 	}
 	r := new(report.Report)
 	r.Title("When the cover drips: %s, %g °C inside", h.cover, h.inside)
@@ -118,7 +117,7 @@ func (h house) print(out io.Writer) error {
 	for _, t := range h.outside {
 		n, err := h.solve(cover, t, p)
 		if err != nil {
-			return err
+			return nil, err
 		}
 		row := []string{report.Number(t, 1), report.Number(n.sky, 1), report.Number(n.face, 1), report.Number(100*n.limit, 1) + " %"}
 		for _, w := range n.water {
@@ -138,6 +137,5 @@ func (h house) print(out io.Writer) error {
 	r.Value("relative humidity outside", 100*h.outsideHumidity, 0, "%")
 	r.Note("Night, steady, the inside as warm for radiation as its air. The face condenses from the humidity in the fourth column; the water is that of the wet face, which its latent heat warms. A face below 0 °C takes frost. Where the cover is too flat, or too dirty, for its water to run to the eave, it drips.")
 	r.Note("Water that drips on lamps, fans and cables can kill: fixtures and wiring for wet rooms, by local code and a licensed electrician.")
-	_, err = r.WriteTo(out)
-	return err
+	return r, nil
 }

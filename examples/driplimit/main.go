@@ -7,16 +7,14 @@
 package main
 
 import (
-	"errors"
-	"flag"
 	"fmt"
 	"io"
 	"os"
-	"strconv"
 	"strings"
 
 	"cloche.example/envelope"
 	"cloche.example/internal/demo"
+	"cloche.example/internal/program"
 	"cloche.example/psychro"
 )
 
@@ -51,8 +49,7 @@ func main() { os.Exit(run(os.Args[1:], os.Stdout, os.Stderr)) }
 // run is main with its streams; the result is the exit status.
 func run(args []string, out, problems io.Writer) int {
 	h := house{outside: []float64{10, 5, 0, -5, demo.OutsideDesign}, humidity: []float64{0.5, 0.6, 0.7, demo.InsideRH, 0.85, 0.9, 0.95}}
-	f := flag.NewFlagSet("driplimit", flag.ContinueOnError)
-	f.SetOutput(io.Discard)
+	f := program.New("driplimit", "driplimit prints when a cover drips, at night, over outside temperature and inside humidity.")
 	f.StringVar(&h.cover, "cover", "film", "one of "+names())
 	f.Float64Var(&h.inside, "inside", demo.Inside, "inside air, `°C`")
 	f.Float64Var(&h.outsideHumidity, "outside-rh", demo.OutsideRH, "relative humidity outside, `fraction`")
@@ -61,30 +58,9 @@ func run(args []string, out, problems io.Writer) int {
 	f.Float64Var(&h.tilt, "tilt", 29, "tilt of the cover, `degree` from flat")
 	f.Float64Var(&h.height, "slope", 3.7, "length of the cover along its slope, `m`")
 	f.Float64Var(&h.altitude, "altitude", demo.Altitude, "altitude above sea level, `m`")
-	f.Func("outside", "outside temperatures, `°C`, separated by commas (default "+joined(h.outside)+")", list(&h.outside))
-	f.Func("rh", "inside relative humidities, `fractions`, separated by commas (default "+joined(h.humidity)+")", list(&h.humidity))
-	err := f.Parse(args)
-	if errors.Is(err, flag.ErrHelp) {
-		fmt.Fprintln(out, "driplimit prints when a cover drips, at night, over outside temperature and inside humidity.")
-		f.SetOutput(out)
-		f.PrintDefaults()
-		return 0
-	}
-	if err == nil && f.NArg() > 0 {
-		err = fmt.Errorf("%q is not understood; -h explains", f.Arg(0))
-	}
-	if err == nil {
-		err = h.print(out)
-	}
-	if err != nil {
-		fmt.Fprintln(problems, "driplimit: "+strings.ReplaceAll(err.Error(), "\n", "; "))
-		return 2
-	}
-	return 0
-}
-
-func joined(values []float64) string {
-	return strings.Trim(strings.ReplaceAll(fmt.Sprint(values), " ", ","), "[]")
+	f.Numbers(&h.outside, "outside", "outside temperatures, `°C`, separated by commas")
+	f.Numbers(&h.humidity, "rh", "inside relative humidities, `fractions`, separated by commas")
+	return f.Run(args, out, problems, func() (io.WriterTo, error) { return h.report() })
 }
 
 func names() string {
@@ -93,21 +69,6 @@ func names() string {
 		all = append(all, c.name)
 	}
 	return strings.Join(all, ", ")
-}
-
-// list returns a flag's reader of numbers separated by commas.
-func list(dst *[]float64) func(string) error {
-	return func(s string) error {
-		*dst = nil
-		for _, w := range strings.Split(s, ",") {
-			v, err := strconv.ParseFloat(strings.TrimSpace(w), 64)
-			if err != nil {
-				return fmt.Errorf("%q is not a number", w)
-			}
-			*dst = append(*dst, v)
-		}
-		return nil
-	}
 }
 
 func (h house) find() (envelope.Cover, error) {

@@ -2,28 +2,23 @@ package main
 
 import (
 	"bytes"
-	"os"
 	"testing"
 
 	"github.com/stretchr/testify/require"
 
 	"cloche.example/envelope"
+	"cloche.example/internal/golden"
 	"cloche.example/psychro"
 )
 
 func TestDemoTable(t *testing.T) {
-	var out, problems bytes.Buffer
-	require.Zero(t, run(nil, &out, &problems))
-	require.Empty(t, problems.String())
-	want, err := os.ReadFile("testdata/demo.txt")
-	require.NoError(t, err)
-	require.Equal(t, string(want), out.String())
+	out := golden.Print(t, run)
+	golden.Equal(t, "demo.txt", out)
 }
 
 func TestHelp(t *testing.T) {
-	var out, problems bytes.Buffer
-	require.Zero(t, run([]string{"-h"}, &out, &problems))
-	require.Contains(t, out.String(), "triple-wall-16")
+	out := golden.Print(t, run, "-h")
+	require.Contains(t, out, "triple-wall-16")
 }
 
 // The humidity at which dripping begins: air of it has its dew point at the
@@ -51,10 +46,7 @@ func TestWrongInput(t *testing.T) {
 		{"-cover", "x"}, {"-inside", "x"}, {"-inside", "NaN"}, {"-inside", "290"}, {"-outside", "1,b"}, {"-outside", "300"}, {"-rh", "60"},
 		{"-outside-rh", "85"}, {"-overcast", "2"}, {"-wind", "400"}, {"-tilt", "900"}, {"-altitude", "1e6"}, {"extra"}, {"-slope", "-1"},
 	} {
-		var out, problems bytes.Buffer
-		require.Equal(t, 2, run(args, &out, &problems), "%v", args)
-		require.Empty(t, out.String(), "%v", args)
-		require.Equal(t, 1, bytes.Count(problems.Bytes(), []byte("\n")), "%v", args)
+		golden.Refuse(t, run, args)
 	}
 }
 

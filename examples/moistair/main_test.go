@@ -10,16 +10,13 @@ import (
 
 	"github.com/stretchr/testify/require"
 
+	"cloche.example/internal/golden"
 	"cloche.example/psychro"
 )
 
 func TestDemo(t *testing.T) {
-	var out, problems bytes.Buffer
-	require.Zero(t, run(nil, &out, &problems))
-	require.Empty(t, problems.String())
-	want, err := os.ReadFile("testdata/demo.txt")
-	require.NoError(t, err)
-	require.Equal(t, string(want), out.String())
+	out := golden.Print(t, run)
+	golden.Equal(t, "demo.txt", out)
 }
 
 func TestChange(t *testing.T) {
@@ -31,9 +28,8 @@ func TestChange(t *testing.T) {
 }
 
 func TestHelp(t *testing.T) {
-	var out, problems bytes.Buffer
-	require.Zero(t, run([]string{"-h"}, &out, &problems))
-	require.Contains(t, out.String(), "tw and rh")
+	out := golden.Print(t, run, "-h")
+	require.Contains(t, out, "tw and rh")
 }
 
 func TestChart(t *testing.T) {
@@ -77,10 +73,9 @@ func TestEveryPair(t *testing.T) {
 }
 
 func TestNearFreezing(t *testing.T) {
-	var out, problems bytes.Buffer
-	require.Zero(t, run([]string{"-altitude", "0,1500", "-ideal", "t=3", "rh=0.57"}, &out, &problems), problems.String())
-	require.Contains(t, out.String(), "ideal gas")
-	require.Contains(t, out.String(), "84556")
+	out := golden.Print(t, run, "-altitude", "0,1500", "-ideal", "t=3", "rh=0.57")
+	require.Contains(t, out, "ideal gas")
+	require.Contains(t, out, "84556")
 }
 
 func TestWrongInput(t *testing.T) {
@@ -89,9 +84,6 @@ func TestWrongInput(t *testing.T) {
 		{"-p", "a", "t=21", "rh=0.5"}, {"-altitude", "99999"}, {"-p", "1e5", "-altitude", "0"}, {"-chart", "x.pdf", "t=21", "rh=0.5"},
 		{"-to", "t=1,rh=3", "t=21", "rh=0.5"}, {"-no"}, {"-chart", "/no/such/folder/x.svg", "t=21", "rh=0.5"}, {"t=NaN", "rh=Inf"},
 	} {
-		var out, problems bytes.Buffer
-		require.Equal(t, 2, run(args, &out, &problems), "%v", args)
-		require.Empty(t, out.String(), "%v", args)
-		require.Equal(t, 1, bytes.Count(problems.Bytes(), []byte("\n")), "%v", args)
+		golden.Refuse(t, run, args)
 	}
 }

@@ -8,14 +8,12 @@
 package main
 
 import (
-	"errors"
-	"flag"
-	"fmt"
 	"io"
 	"os"
 	"strings"
 	"time"
 
+	"cloche.example/internal/program"
 	"cloche.example/ventilation"
 )
 
@@ -35,8 +33,7 @@ func main() { os.Exit(run(os.Args[1:], os.Stdout, os.Stderr)) }
 func run(args []string, out, problems io.Writer) int {
 	var c choice
 	rule := ventilation.DefaultOpeningRule()
-	f := flag.NewFlagSet("ventday", flag.ContinueOnError)
-	f.SetOutput(io.Discard)
+	f := program.New("ventday", "ventday runs a house through a summer day, vents by hand and automatic.")
 	f.Float64Var(&c.mean, "mean", 23, "outside air over the day, `°C`")
 	f.Float64Var(&c.swing, "swing", 7, "half the outside air's daily range, `K`")
 	f.Float64Var(&c.dew, "dew", 13, "dew point outside, `°C`")
@@ -62,32 +59,14 @@ func run(args []string, out, problems io.Writer) int {
 	f.Float64Var(&c.rule.RainMost, "rain-most", rule.RainMost, "automatic: `fraction` in rain")
 	f.DurationVar(&c.step, "step", time.Hour, "`step`, as 1h or 10m, a part of the day")
 	file := f.String("figure", "", "draw temperatures and openings to this .svg, .png or .pdf `file`")
-	if err := f.Parse(args); err != nil {
-		if errors.Is(err, flag.ErrHelp) {
-			fmt.Fprintln(out, "ventday runs a house through a summer day, vents by hand and automatic.")
-			f.SetOutput(out)
-			f.PrintDefaults()
-			return 0
+	return f.Run(args, out, problems, func() (io.WriterTo, error) {
+		r, err := compute(c)
+		if err == nil && *file != "" {
+			err = figure(*file, c, r)
 		}
-		return fail(problems, err)
-	}
-	if f.NArg() > 0 {
-		return fail(problems, fmt.Errorf("%q is not understood; -h explains", f.Arg(0)))
-	}
-	r, err := compute(c)
-	if err == nil && *file != "" {
-		err = figure(*file, c, r)
-	}
-	if err == nil {
-		_, err = io.WriteString(out, write(c, r))
-	}
-	if err != nil {
-		return fail(problems, err)
-	}
-	return 0
-}
-
-func fail(w io.Writer, err error) int {
-	fmt.Fprintln(w, "ventday:", strings.ReplaceAll(err.Error(), "\n", "; "))
-	return 2
+		if err != nil {
+			return nil, err
+		}
+		return strings.NewReader(write(c, r)), nil
+	})
 }

@@ -2,7 +2,6 @@ package main
 
 import (
 	"bytes"
-	"flag"
 	"os"
 	"path/filepath"
 	"strings"
@@ -11,23 +10,13 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"cloche.example/internal/demo"
+	"cloche.example/internal/golden"
 )
 
-var update = flag.Bool("update", false, "write the golden file anew")
-
 func TestDemo(t *testing.T) {
-	var out, problems bytes.Buffer
-	require.Equal(t, 0, run(nil, &out, &problems))
-	require.Empty(t, problems.String())
-	require.Contains(t, out.String(), demo.Note)
-	golden := filepath.Join("testdata", "demo.txt")
-	if *update {
-		require.NoError(t, os.MkdirAll("testdata", 0o755))
-		require.NoError(t, os.WriteFile(golden, out.Bytes(), 0o644))
-	}
-	want, err := os.ReadFile(golden)
-	require.NoError(t, err)
-	require.Equal(t, string(want), out.String())
+	out := golden.Print(t, run)
+	require.Contains(t, out, demo.Note)
+	golden.Equal(t, "demo.txt", out)
 }
 
 // figures returns a row of the summary: by hand, automatic, wide open.
@@ -91,12 +80,8 @@ func TestWrongInputIsOneLine(t *testing.T) {
 		{"-mean", "NaN"}, {"-mean", "300"}, {"-swing", "-1"}, {"-dew", "99"}, {"-wind", "-1"}, {"-squall", "25"}, {"-shade", "40"}, {"-fog", "-1"},
 		{"-open", "20"}, {"-hand", "50"}, {"-band", "0"}, {"-least", "2"}, {"-wind-low", "20"}, {"-step", "7m"}, {"-step", "0"}, {"-step", "48h"}, {"-lai", "-1"}, {"-limit", "300"},
 		{"-figure", "x.doc"}, {"-figure", "/no/such/place.svg"}, {"more"}, {"-no"}} {
-		var out, problems bytes.Buffer
-		require.Equal(t, 2, run(args, &out, &problems), args)
-		require.Empty(t, out.String())
-		require.Equal(t, 1, strings.Count(problems.String(), "\n"), problems.String())
+		golden.Refuse(t, run, args)
 	}
-	var out, problems bytes.Buffer
-	require.Equal(t, 0, run([]string{"-h"}, &out, &problems))
-	require.Contains(t, out.String(), "-figure")
+	out := golden.Print(t, run, "-h")
+	require.Contains(t, out, "-figure")
 }

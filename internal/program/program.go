@@ -7,6 +7,7 @@ import (
 	"flag"
 	"fmt"
 	"io"
+	"strconv"
 	"strings"
 )
 
@@ -62,6 +63,22 @@ func (p *Program) Run(args []string, out, problems io.Writer, compute func() (io
 		return NotWritten
 	}
 	return Done
+}
+
+// Numbers defines a flag of numbers between commas; dst holds its default.
+func (p *Program) Numbers(dst *[]float64, name, usage string) {
+	shown := strings.Trim(strings.ReplaceAll(fmt.Sprint(*dst), " ", ","), "[]")
+	p.Func(name, usage+" (default "+shown+")", func(list string) error {
+		*dst = nil
+		for _, word := range strings.Split(list, ",") {
+			v, err := strconv.ParseFloat(strings.TrimSpace(word), 64)
+			if err != nil {
+				return fmt.Errorf("%q is not a number", word)
+			}
+			*dst = append(*dst, v)
+		}
+		return nil
+	})
 }
 
 // Given tells whether args set the flag of that name.

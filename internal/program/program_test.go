@@ -66,3 +66,16 @@ func TestGiven(t *testing.T) {
 	require.True(t, p.Given("width"))
 	require.False(t, p.Given("length"))
 }
+
+func TestNumbers(t *testing.T) {
+	values := []float64{1, 2.5}
+	p := New("rod", "rod measures.")
+	p.Numbers(&values, "lengths", "`m` between commas")
+	var out bytes.Buffer
+	require.Equal(t, Done, p.Run([]string{"-h"}, &out, io.Discard, nil))
+	require.Equal(t, "rod measures.\n  -lengths m\n    \tm between commas (default 1,2.5)\n", out.String())
+	require.NoError(t, p.Parse([]string{"-lengths", "3, -4e1"}))
+	require.Equal(t, []float64{3, -40}, values)
+	require.ErrorContains(t, p.Parse([]string{"-lengths", "3,x"}), `"x" is not a number`)
+	require.ErrorContains(t, p.Parse([]string{"-lengths", ""}), `"" is not a number`)
+}
