@@ -99,7 +99,8 @@ type TreeFlow struct {
 // Solve returns the flows in all branches when the fan moves flow (m³/s) of
 // the air: at each junction flows sum to zero, and every way from it to an
 // outlet takes the same pressure. Newton's method on all branches at once. The
-// error lists every fault, or is ErrNotConverged.
+// error lists every fault, or is ErrNotConverged, or ErrNoSolution where the
+// flow turns round at a tee.
 func (t Tree) Solve(flow float64, air Air) (TreeFlow, error) {
 	if len(t.systems) == 0 {
 		return TreeFlow{}, fmt.Errorf("%w: the tree is empty, make it with NewTree", ErrRange)
@@ -165,26 +166,6 @@ func (t Tree) solve(flow float64, air Air) (TreeFlow, error) {
 		return f, nil
 	}
 	return TreeFlow{}, fmt.Errorf("%w: the branches still differ by %g Pa", ErrNotConverged, f.Residual)
-}
-
-// share gives each outlet the same flow.
-func (t Tree) share(flow float64) []float64 {
-	outlets := 0.0
-	for _, c := range t.children {
-		if c == 0 {
-			outlets++
-		}
-	}
-	q := make([]float64, len(t.systems))
-	for i := len(q) - 1; i >= 0; i-- {
-		if t.children[i] == 0 {
-			q[i] = flow / outlets
-		}
-		if i > 0 {
-			q[t.branches[i].Parent] += q[i]
-		}
-	}
-	return q
 }
 
 // state evaluates pressures from the outlets up. Where ways to a junction

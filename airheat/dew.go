@@ -57,7 +57,7 @@ func (d Duct) Dew(film, dryAir float64, in psychro.State, around float64) (DuctD
 		cp := dryAir * (cpAir + cpVapour*w)
 		wall := t - d.HeatTransfer/film*(t-around)
 		r.ColdestWall = math.Min(r.ColdestWall, wall)
-		if psychro.IdealGas.SaturationHumidityRatio(wall, p) >= w {
+		if ws := psychro.IdealGas.SaturationHumidityRatio(wall, p); !(ws < w) {
 			drop := -(t - around) * math.Expm1(-d.HeatTransfer*area/cp)
 			r.Loss += cp * drop
 			t -= drop
@@ -118,7 +118,7 @@ func wetCell(t, w, p, mass, units, grip, sink float64) cell {
 		// Fog: saturated air of the same enthalpy.
 		for range 4 {
 			ws := psychro.IdealGas.SaturationHumidityRatio(c.t, p)
-			if c.w <= ws {
+			if !(c.w > ws) { // also where it boils and nothing saturates it
 				break
 			}
 			slope := ws * psychro.SaturationSlope(c.t) / psychro.SaturationPressure(c.t)
@@ -130,14 +130,17 @@ func wetCell(t, w, p, mass, units, grip, sink float64) cell {
 		return c
 	}
 	dry := mass * (cpAir + cpVapour*w) * e
+	if dry+grip == 0 { // no wall
+		return cell{t: t, w: w, wall: t}
+	}
 	wall := (dry*t + grip*sink) / (dry + grip)
 	if c := pass(wall); c.w == w {
 		return c
 	}
 	// Condensing water warms the wall above the dry one.
-	wall, err := solve.Root(func(wall float64) float64 { return pass(wall).heat - grip*(wall-sink) }, wall, t, 1e-12)
+	wall, err := solve.Root(func(wall float64) float64 { return pass(wall).heat - grip*(wall-sink) }, sink, t, 1e-12)
 	if err != nil {
-		return cell{t: math.NaN(), w: math.NaN(), wall: math.NaN(), heat: math.NaN()}
+		return pass(sink) // by rounding the wall is the sink
 	}
 	c := pass(wall)
 	c.heat = grip * (wall - sink) // where part of the water freezes at 0 °C, between all and none

@@ -75,3 +75,29 @@ func FuzzFlueLoss(f *testing.F) {
 		}
 	})
 }
+
+// FuzzDew: finite answers, water never negative, and no colder air than what is
+// around, in ducts and in a store.
+func FuzzDew(f *testing.F) {
+	f.Add(24.0, 0.9, 101325.0, 9.0, 4.0, 0.1, 2.0, 15.0)
+	f.Add(5.0, 1.0, 60000.0, 50.0, 49.9, 1e-5, -55.0, 1000.0)
+	f.Add(60.0, 1.0, 101325.0, 1000.0, 1e-9, 1000.0, 200.0, 0.0)
+	f.Fuzz(func(t *testing.T, c, rh, p, film, transfer, mass, around, length float64) {
+		in, err := psychro.IdealGas.FromRelativeHumidity(c, rh, p)
+		if err != nil {
+			return
+		}
+		r, err := Duct{Section: Round(0.2), Length: length, HeatTransfer: transfer}.Dew(film, mass, in, around)
+		if err == nil && (!finite(r.Outlet, r.HumidityRatio, r.Water, r.Loss) || r.Water < -1e-12*mass || r.Outlet < math.Min(c, around)-1e-6 || r.Outlet > math.Max(c, around)+5) {
+			t.Fatalf("%+v", r)
+		}
+		s, err := demoSoil().New(around)
+		if err != nil {
+			return
+		}
+		m, err := s.StepMoist(mass, in, DryAir(20, 101325), time.Hour, false)
+		if err == nil && (!finite(m.Outlet, m.HumidityRatio, m.Water, m.Heat) || m.Water < -1e-12*mass) {
+			t.Fatalf("%+v", m)
+		}
+	})
+}

@@ -145,3 +145,23 @@ func (t *Tree) teeReversed(q []float64) error {
 	}
 	return nil
 }
+
+// share gives each outlet the same flow.
+func (t Tree) share(flow float64) []float64 {
+	outlets := 0.0
+	for _, c := range t.children {
+		if c == 0 {
+			outlets++
+		}
+	}
+	q := make([]float64, len(t.systems))
+	for i := len(q) - 1; i >= 0; i-- {
+		if t.children[i] == 0 {
+			q[i] = flow / outlets
+		}
+		if i > 0 {
+			q[t.branches[i].Parent] += q[i]
+		}
+	}
+	return q
+}
