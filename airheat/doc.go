@@ -10,7 +10,8 @@
 // from the ridge; three nodes (air, structure, soil) in time, solved exactly.
 // Fuel: complete combustion of a given composition, flue loss by the integral
 // of the gases' heat capacities, on either heating value. Season: hours, bins,
-// degree-hours and months on the same year.
+// degree-hours and months on the same year. Latent heat of freezing soil and of
+// condensing vapour, which the exact solution leaves out, is in FreezeOut's march.
 //
 // # What is not modelled
 //
@@ -25,20 +26,28 @@
 // FreezeCaution are there to be printed.
 //
 //	function              equation               range                 accuracy              check
-//	PowerFor, RiseFor     [HoF17] ch. 1 eq. 26,  −90 to 300 °C ideal,  rounding              by hand; Nag Ex. 15.10; trade figure
-//	FlowFor               30                     to boiling real gas
+//	PowerFor, RiseFor     [HoF17] ch. 1 eq. 26,  −90 to 300 °C ideal,  rounding              by hand; Nag Ex. 15.10; Hundy Ex. 21.1,
+//	FlowFor               30                     to boiling real gas                         21.2, 25.1; trade figure
+//	MixedIntake           mass and enthalpy      any two states        of psychro.Mix        Hundy Ex. 21.3
 //	TwoLayers             two heat balances      Lower above Outside   rounding              worked by hand; mixed bound
 //	Stoichiometry, Burn   atoms and [IupacAw21]  any composition       rounding              Babcock, Joel, Murphy and McKay, ORNL
 //	AirRatioFromO2, -CO2  exact                  complete combustion   rounding              each the other's inverse
 //	FlueLoss              [Janaf98] integrals    −20 to 900 °C         0.1 % of the tables   table in another language; JANAF
 //	FlueGas.DewPoint      vapour pressure        no sulphur            0.05 K                the same table
 //	Siegert               [BimschV10]            above the dew point   1 to 5 % of FlueLoss  from memory
+//	Losses, Burner        [EnBoiler12] losses    to the higher value   definition            Murphy Ex. 6.9; trade figure
+//	DirectFired           atoms                  any fuel              rounding              kg of water per kWh
+//	ShareAfter, PurgeTime well mixed house       constant exchange     exact                 Douglas Ex. 25.11
+//	DryGasLoss and so on  [BWSteam11]            gas analysis          short forms           Babcock p. 262, 263
 //	SiegertFor            fitted to FlueLoss     1 to 12 % of oxygen   0.2 % of FlueLoss     scan
 //	MoistHeating          [IsoFuel21]            moisture 0 to 1       definition            wood energy sheet
 //	Dulong, Boie          as they stand          coal; wood poor       1 to 3 % apart        Murphy Ex. 6.8; declared values
 //	House.After, Reach    eigenvectors           linear nodes          1e-8 K, 1e-5 s        40-digit solutions; marching
+//	WarmUp, CoolDown,     House.Reach from the   level met at the      1e-5 s                40-digit solutions; one-node closed form
+//	Failure               steady states          start: no time
+//	PowerForWarmUp        linear in the heat     positive heat         rounding              inverse of WarmUp
 //	NightSetBack          exact steps of 5 min   constant weather      balance 1e-6          bound by the mean set-point
-//	FreezeOut             heat contents, march   step from the nodes   0.01 K of a tenth     balance 1e-9; fine steps; exact house
+//	FreezeOut             heat contents, march   step from the nodes   0.01 K of a tenth     balance 1e-9; Stefan's depth; exact house
 //	Season                sums over the year     8,760 or 8,784 h      rounding              constant year; Murphy Ex. 9.5
 //	Utilisation, Monthly  [IsoEnergy08]          ratio from 0          of the method         limits; constant year
 //	SeasonNodes           exact hours            linear nodes          balance 1e-9          constant year; House.After
@@ -94,7 +103,9 @@
 // Between Reynolds numbers 2300 and 4000 the friction factor is a straight
 // line, a convention. In Cengel's Ex. 14-1 the fan table is joined by straight
 // lines here and by a curve in the source: 643 against 650 cfm. Lienhard's Ex.
-// 7.6 prints a film coefficient 2.8 % above what its own formula gives.
+// 7.6 prints a film coefficient 2.8 % above what its own formula gives. Crane's
+// factor G of a side branch jumps at shares of 0.4 and 0.6, at which no branches
+// could balance; its falling lines run on here until they meet the constant.
 //
 // # Sources
 //

@@ -88,19 +88,22 @@ func PowerFor(in psychro.State, flow Flow, outlet float64) (Duty, error) {
 	if err != nil || flow.check() != nil {
 		return Duty{}, errors.Join(flow.check(), err)
 	}
-	return h.duty(in, flow, h.dryAir(flow)), nil
+	var d Duty
+	h.fill(&d, &in, flow, h.dryAir(flow))
+	return d, nil
 }
 
 // RiseFor returns the duty of a heater that gives power, W, to air entering
 // at state in, in the stated flow: its outlet temperature. A flow stated at
 // the outlet makes the balance implicit: as the air expands, the mass falls,
 // and above a certain power there is no solution (ErrNoSolution).
-func RiseFor(in psychro.State, flow Flow, power float64) (Duty, error) {
+func RiseFor(in psychro.State, flow Flow, power float64) (d Duty, err error) {
 	if err := flow.check(); err != nil || !PowerRange.Contains(power) {
-		return Duty{}, errors.Join(err, PowerRange.Check("power", power))
+		return d, errors.Join(err, PowerRange.Check("power", power))
 	}
 	if in.Model() == psychro.IdealGas && in.Pressure() > 0 {
-		return idealRise(in, flow, power)
+		err = idealRise(&d, &in, flow, power)
+		return d, err
 	}
 	t1 := in.Temperature()
 	h, err := newHeated(&in, t1)
@@ -119,7 +122,8 @@ func RiseFor(in psychro.State, flow Flow, power float64) (Duty, error) {
 		da := h.dryAir(flow)
 		miss := power - da*h.up
 		if math.Abs(miss) <= 1e-12*power {
-			return h.duty(in, flow, da), nil
+			h.fill(&d, &in, flow, da)
+			return d, nil
 		}
 		slope := da * h.cp
 		if flow.Basis == Outlet {
@@ -132,20 +136,21 @@ func RiseFor(in psychro.State, flow Flow, power float64) (Duty, error) {
 
 // idealRise solves for ideal air in closed form: its heat capacity is constant
 // and its volume goes as the absolute temperature.
-func idealRise(in psychro.State, flow Flow, power float64) (Duty, error) {
+func idealRise(d *Duty, in *psychro.State, flow Flow, power float64) error {
 	h := heated{v1: in.SpecificVolume(), cp: in.HeatCapacity(), moist: 1 + in.HumidityRatio()}
 	h.v2 = h.v1
 	t1 := in.Temperature()
 	da, x, err := h.closed(flow, power, t1+zeroC)
 	if err != nil {
-		return Duty{}, err
+		return err
 	}
 	rise := x * (t1 + zeroC)
 	h.t2, h.up, h.v2 = t1+rise, h.cp*rise, h.v1*(1+x)
 	if !SupplyRange.Contains(h.t2) {
-		return Duty{}, fmt.Errorf("power %g W: %w", power, SupplyRange.Check("outlet", h.t2))
+		return fmt.Errorf("power %g W: %w", power, SupplyRange.Check("outlet", h.t2))
 	}
-	return h.duty(in, flow, da), nil
+	h.fill(d, in, flow, da)
+	return nil
 }
 
 // closed returns the mass of dry air, kg/s, and the rise over T1, the inlet's
@@ -177,7 +182,9 @@ func FlowFor(in psychro.State, power, outlet float64) (Duty, error) {
 		return Duty{}, &RangeError{Field: "outlet", Value: outlet, Min: in.Temperature(), Max: SupplyRange.Max, Unit: "°C", Source: "the outlet must be warmer than the inlet"}
 	}
 	da := power / h.up
-	return h.duty(in, Flow{Value: da * h.v1, Basis: FanInlet}, da), nil
+	var d Duty
+	h.fill(&d, &in, Flow{Value: da * h.v1, Basis: FanInlet}, da)
+	return d, nil
 }
 
 var positivePower = Range{Min: 1e-6, Max: PowerRange.Max, Unit: "W"}
@@ -233,15 +240,16 @@ func (h *heated) dryAir(flow Flow) float64 {
 	return flow.Value / h.moist
 }
 
-func (h *heated) duty(in psychro.State, flow Flow, da float64) Duty {
+// fill sets the terms of d for da kg/s of dry air.
+func (h *heated) fill(d *Duty, in *psychro.State, flow Flow, da float64) {
 	moist := da * h.moist
 	rise := h.t2 - in.Temperature()
 	stated := flow.Value
 	if flow.Basis == MoistMass {
 		stated /= StandardDensity
 	}
-	return Duty{
-		In: in, Outlet: h.t2, Power: da * h.up, DryAir: da, MoistAir: moist,
+	*d = Duty{
+		In: *in, Outlet: h.t2, Power: da * h.up, DryAir: da, MoistAir: moist,
 		InletFlow: da * h.v1, OutletFlow: da * h.v2, Standard: moist * (1 / StandardDensity),
 		Rise: rise, Enthalpy: h.up, ByRule: RuleOfThumb(stated, rise),
 	}
