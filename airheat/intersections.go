@@ -58,9 +58,10 @@ func (s *finder) pressure(q float64) float64 {
 }
 
 // falling returns the one crossing right of the fan's last peak, 0 if there is
-// none, for end, the system's loss at the last flow. There the fan only falls
-// and the system only rises, so Newton's method runs across the fan's knots.
-func (s *finder) falling(end float64) float64 {
+// none, for end and steep, the system's loss at the last flow and its slope.
+// There the fan only falls and the system only rises, so Newton's method runs
+// across the fan's knots.
+func (s *finder) falling(end, steep float64) float64 {
 	f := &s.fan
 	n := len(f.flow) - 1
 	a, b := f.flow[f.peak], f.flow[n]
@@ -69,15 +70,19 @@ func (s *finder) falling(end float64) float64 {
 	} else if g == 0 {
 		return b
 	}
-	// The loss as a quadratic of the flow through its end gives the piece, and
-	// on it a start near the crossing.
-	c := end / (b * b)
+	// The loss as a quadratic of the flow with its value and slope at the end gives
+	// the piece, and on it a start near the crossing.
+	square := (steep*b - end) / (b * b)
+	if !(square*b*b > 0.1*end) {
+		square = end / (b * b)
+	}
+	line := end/b - square*b
 	i := n - 1
-	for i > f.peak && f.pressure[i] < c*f.flow[i]*f.flow[i] {
+	for i > f.peak && f.pressure[i] < (line+square*f.flow[i])*f.flow[i] {
 		i--
 	}
 	m := (f.pressure[i+1] - f.pressure[i]) / (f.flow[i+1] - f.flow[i])
-	x := (m + math.Sqrt(m*m+4*c*(f.pressure[i]-m*f.flow[i]))) / (2 * c)
+	x := (m - line + math.Sqrt((m-line)*(m-line)+4*square*(f.pressure[i]-m*f.flow[i]))) / (2 * square)
 	if !(x > a && x < b) {
 		x = 0.5 * (a + b)
 	}
@@ -96,8 +101,8 @@ func (s *finder) falling(end float64) float64 {
 		next := x - g/d
 		switch {
 		case next > a && next < b:
-			// Newton doubles the digits: after a step of 1e-7 the error is near 1e-14.
-			if math.Abs(next-x) <= 1e-7*x && f.pieceAt(next) == piece {
+			// Newton doubles the digits: after a step of 3e-7 the error is near 1e-13.
+			if math.Abs(next-x) <= 3e-7*x && f.pieceAt(next) == piece {
 				return next
 			}
 		case !tried:

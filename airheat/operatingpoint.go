@@ -113,8 +113,7 @@ func (f *finder) run(fan *Fan, drive FanDrive) error {
 	f.fan, f.speed, f.last = *fan, drive.Speed, -1
 	f.scale = drive.Speed * drive.Speed * f.against.air.Density / StandardDensity // fan laws
 	n := len(fan.flow) - 1
-	end, _ := f.system(fan.flow[n])
-	q := f.falling(end)
+	q := f.falling(f.system(fan.flow[n]))
 	// Left of the peak the system takes no more than at the crossing found: a
 	// fan that stays above that has no other.
 	low := math.Inf(1)

@@ -76,7 +76,7 @@ func (m *marcher) predict(first bool, u, step float64, dst []TubePosition) {
 		}
 		b := m.smooth / next
 		switch {
-		case first && i&1 == 0 && equal > 8*row && x > 0:
+		case first && i&3 != 0 && equal > 16*row && x > 0:
 			x += x * (before - b) * along
 		case first && x > 0:
 			x = colebrookNewton(x, b, m.rough)
