@@ -123,8 +123,7 @@ func (s *dryFlow) solve(near float64) (flow, pressure float64) {
 		return 0, math.NaN()
 	}
 	if !(low < high) {
-		_, _, in, _ := s.net(low)
-		return in, low
+		return 0, low // every opening a point of the same drive: none at all
 	}
 	p := near
 	if !(p > low && p < high) {

@@ -89,3 +89,20 @@ func TestAHouseThatWouldCook(t *testing.T) {
 	_, err := climate(t, h).Solve(ventilation.Weather{Air: air(t, 30, 0.3), Sun: 1000, Sky: 20, Ground: 20}, ventilation.Setting{})
 	require.True(t, errors.Is(err, ventilation.ErrNoSolution), "%v", err)
 }
+
+// One opening alone passes nothing, wind or not: the house is as if sealed.
+func TestOneOpeningAlonePassesNothing(t *testing.T) {
+	h := summerHouse(t)
+	for _, o := range []ventilation.Opening{point(1.29, 2, 0.24), {Height: 1.29, Area: 2, Discharge: 0.6, Viscous: 0.3, Coefficient: 0.1}} {
+		h.Air = build(t, o)
+		for _, wind := range []float64{0, 3.7, 7.81} {
+			w := ventilation.Weather{Air: air(t, -14, 0.5), Sun: 70, Wind: wind, Sky: -20, Ground: 11}
+			open, err := climate(t, h).Solve(w, ventilation.Setting{Opening: 0.6, Heat: 9000, Mist: 0.001})
+			require.NoError(t, err)
+			require.Zero(t, open.DryAir)
+			shut, err := climate(t, h).Solve(w, ventilation.Setting{Heat: 9000, Mist: 0.001})
+			require.NoError(t, err)
+			require.InDelta(t, shut.Temperature, open.Temperature, 1e-9)
+		}
+	}
+}

@@ -12,6 +12,10 @@ import (
 // at which Newton's method ends: 1,000 times below what is promised.
 const climateClosure = 1e-12
 
+// weakest is the least flow, as a fraction of the strongest, below which the
+// house counts as sealed while states are sought.
+const weakest = 1e-7
+
 // errHot marks a flow too weak to keep the house within TemperatureRange.
 var errHot = fmt.Errorf("balance of heat and water: %w: the house would leave %g to %g °C", ErrNoSolution, TemperatureRange.Min, TemperatureRange.Max)
 
@@ -50,7 +54,7 @@ func (k *climateCase) stronger(x climateNodes) (climateNodes, bool, error) {
 	if err != nil || over > 0 {
 		return k.search(k.most())
 	}
-	for a := top; a > m*(1+1e-6); a *= 0.9 {
+	for a := top; a > max(m*(1+1e-6), weakest*top); a *= 0.9 {
 		if over, err = k.excess(a, &y); err != nil || over > 0 {
 			return k.search(1.05 * top)
 		}
@@ -124,7 +128,7 @@ func (k *climateCase) search(top float64) (climateNodes, bool, error) {
 	}
 	for a := b; a > 0; {
 		a *= 0.85
-		if a < 1e-7*top {
+		if a < weakest*top {
 			a = 0
 		}
 		y := x
