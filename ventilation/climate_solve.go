@@ -194,19 +194,21 @@ func (k *climateCase) excess(m float64, x *climateNodes) (float64, error) {
 }
 
 // between returns the state between the flows a and b, kg/s, at which the flow
-// driven exceeds the flow by nothing.
+// driven exceeds the flow by nothing; x is the state at b. Each flow is tried
+// from x, so that of two states of the leaves, hot with shut stomata and cool
+// with open ones, the one is followed as far as it goes.
 func (k *climateCase) between(a, b float64, x climateNodes) (climateNodes, bool, error) {
-	var failed error
 	m := a
 	if a != b {
+		var err, failed error
 		f := func(m float64) float64 {
-			v, err := k.excess(m, &x)
+			y := x
+			v, err := k.excess(m, &y)
 			if err != nil {
 				failed = err
 			}
 			return v
 		}
-		var err error
 		if m, err = solve.Root(f, a, b, 1e-14*b); err != nil {
 			if failed != nil {
 				err = failed

@@ -137,15 +137,13 @@ func (c *Climate) OpeningForDeficit(w Weather, s Setting, low, high float64) (Ve
 				bound = high
 			}
 			if !math.IsInf(fa, 0) && !math.IsInf(fb, 0) {
-				var err error
-				u, err = solve.Root(func(u float64) float64 {
+				if r, err := solve.Root(func(u float64) float64 {
 					if !o.try(u, &p.State) {
 						return math.NaN()
 					}
 					return p.State.Deficit - bound
-				}, a, b, 1e-12)
-				if err != nil {
-					return VentPosition{}, err
+				}, a, b, 1e-12); err == nil {
+					u = r
 				}
 				for step := 1e-12; beside(u) != 0 && u < b; step *= 2 {
 					u = min(b, u+step)
