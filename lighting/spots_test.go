@@ -175,6 +175,17 @@ func TestLayouts(t *testing.T) {
 		next := edge[(i+1)%14].At
 		require.InDelta(t, 1, math.Abs(next.X-g.At.X)+math.Abs(next.Y-g.At.Y), 1e-12)
 	}
+	stagger, err := Staggered(f, bed, 1, 3, 2)
+	require.NoError(t, err)
+	require.Len(t, stagger, 5)
+	require.Equal(t, Point{2, 2.5, 1.5}, stagger[0].At)
+	require.InDelta(t, 3, stagger[3].At.X, 1e-12)
+	require.InDelta(t, 3.5, stagger[3].At.Y, 1e-12)
+	require.InDelta(t, 1.75, edge[0].At.X, 1e-12, "half a step from the corner")
+	cells, err := bed.Grid(3, 2)
+	require.NoError(t, err)
+	require.Equal(t, Point{2, 2.5, 0.5}, cells.At(0))
+	require.Equal(t, Point{6, 3.5, 0.5}, cells.At(5))
 	up := rows.Moved(0, 0, 0.3)
 	require.InDelta(t, 1.8, up[0].At.Z, 1e-15)
 	require.Equal(t, 1.5, rows[0].At.Z)

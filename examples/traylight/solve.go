@@ -31,7 +31,7 @@ type height struct {
 
 // The ranges of the inputs that no constructor sees.
 var (
-	rangeCount       = lighting.Range{Min: 1, Max: 1000, Unit: "(count)"}
+	rangeCount       = lighting.Range{Min: 1, Max: 60, Unit: "(count)"}
 	rangeHours       = lighting.Range{Min: 0, Max: 24, Unit: "h"}
 	rangeMaintenance = lighting.Range{Min: 0.1, Max: 1, Unit: "fraction"}
 )
