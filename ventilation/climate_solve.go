@@ -118,8 +118,9 @@ func (k *climateCase) most() float64 {
 	return sum
 }
 
-// search finds the state with the strongest flow from the flow top down: F - m is continuous in m, negative at the top and not negative at m = 0,
-// so that it always ends.
+// search finds the state with the strongest flow from the flow top down: F - m
+// is negative at the top, not negative at m = 0, and continuous in m but for a
+// jump where hot leaves shut their stomata, so that it always ends.
 func (k *climateCase) search(top float64) (climateNodes, bool, error) {
 	x := k.start()
 	b := top
