@@ -131,6 +131,9 @@
 //	Ergun52     S. Ergun, "Fluid flow through packed columns", Chemical Engineering
 //	            Progress 48 (1952) 89-94; from memory
 //	Haal83      S. E. Haaland, J. Fluids Engineering 105 (1983) 89-90; from memory
+//	Hagstrom99  K. Hagström, K. Sirén, A. M. Zhivov, Calculation Methods for Air
+//	            Supply Design in Industrial Facilities, Helsinki University of
+//	            Technology 1999 (formulas as in the open Python package hvac)
 //	HoF17       ASHRAE Handbook - Fundamentals (SI), 2017
 //	Hueb48      R. G. Huebscher, "Friction equivalents for round, square and
 //	            rectangular ducts", ASHVE Transactions 54 (1948)

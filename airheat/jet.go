@@ -30,12 +30,12 @@ type Jet struct {
 	Thermal  float64  // KT, the temperature decay factor, dimensionless
 }
 
-// The decay factors of jets from plain openings, from memory of [HoF17] ch. 20
-// (round: 5 to 7; plane: about 2.5); temperature decays a little faster than
-// velocity because heat spreads wider.
+// The decay factors of jets from plain openings: round from memory of [HoF17]
+// ch. 20, which gives 5 to 7; plane those of [Hagstrom99]. Temperature decays a
+// little faster than velocity because heat spreads wider.
 const (
 	roundVelocity, roundThermal = 6.0, 5.0
-	planeVelocity, planeThermal = 2.5, 2.1
+	planeVelocity, planeThermal = 2.43, 2.0
 )
 
 // DefaultJet returns a level jet of the given shape with the decay factors of
@@ -156,11 +156,11 @@ type JetBand struct {
 // momentum along the jet: in a jet of flat profiles that gives 1/6 of (KT/K²)
 // Ar X³ for a round jet and 4/15 of (KT/K²) Ar X^(5/2) for a plane one; with
 // Gaussian profiles, heat spread wider than speed by the ratio λ, λ²/3 and (4/15)
-// √2 λ. Shepelev's 0.47 for round jets (from memory) stands for λ² = 1.41,
-// which gives 0.447 for plane ones.
+// √2 λ. Strongest: 0.47 for round jets by Shepelev (from memory) and 0.4 for
+// plane ones, both as in [Hagstrom99].
 const (
 	roundLeast, roundMost = 1.0 / 6, 0.47
-	planeLeast, planeMost = 4.0 / 15, 0.447
+	planeLeast, planeMost = 4.0 / 15, 0.4
 )
 
 // Height returns the band of heights, m, of the axis above the opening (below

@@ -76,7 +76,7 @@ func TestDefaultsOfMovingAir(t *testing.T) {
 	require.Equal(t, FanDrive{Speed: 1, FanEfficiency: 0.5, MotorEfficiency: 0.75, MotorInStream: true}, DefaultFanDrive())
 	require.Equal(t, PerforatedTube{Roughness: 1.5e-6, Discharge: 0.65, Regain: 1, HeatTransfer: 6, LargestSpread: 0.85}, DefaultPerforatedTube())
 	require.Equal(t, Jet{Shape: RoundJet, Velocity: 6, Thermal: 5}, DefaultJet(RoundJet))
-	require.Equal(t, Jet{Shape: PlaneJet, Velocity: 2.5, Thermal: 2.1}, DefaultJet(PlaneJet))
+	require.Equal(t, Jet{Shape: PlaneJet, Velocity: 2.43, Thermal: 2.0}, DefaultJet(PlaneJet))
 	require.Equal(t, Carrier{Supply: 45, Return: 15, HeatCapacity: 1006, Density: 1.2, Pressure: 300, Efficiency: 0.4}, DefaultAirCarrier())
 	require.Equal(t, Carrier{Supply: 60, Return: 40, HeatCapacity: 4187, Density: 988, Pressure: 30000, Efficiency: 0.4}, DefaultWaterCarrier())
 	require.Equal(t, SoilStore{Film: 6, Roughness: 1e-5, Fittings: 2.5, SoilConductivity: 2, SoilCapacity: 2e6, FanEfficiency: 0.4}, DefaultSoilStore())

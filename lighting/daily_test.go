@@ -120,7 +120,7 @@ func TestCropTable(t *testing.T) {
 }
 
 // Common practice, no source: "fruit crops need at least three times the light
-// of leaf crops". The table says less: 1.4 times by the means of the targets.
+// of leaf crops". The table says less: 1.3 times by the means of the targets.
 func TestFruitAgainstLeafCrops(t *testing.T) {
 	mean := func(kind CropKind) float64 {
 		sum, n := 0.0, 0.0

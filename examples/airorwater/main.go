@@ -7,14 +7,13 @@ package main
 
 import (
 	"errors"
-	"flag"
-	"fmt"
 	"io"
 	"os"
 	"strings"
 
 	"cloche.example/airheat"
 	"cloche.example/internal/demo"
+	"cloche.example/internal/program"
 	"cloche.example/internal/report"
 )
 
@@ -28,8 +27,7 @@ func run(args []string, out, problems io.Writer) int {
 	}
 	a.Air.Volume, a.Air.Metal, a.Air.WallLoss = 4, 60e3, 6
 	a.Water.Volume, a.Water.Metal, a.Water.WallLoss, a.Water.Frost = 0.22, 150e3, 3, 45
-	f := flag.NewFlagSet("airorwater", flag.ContinueOnError)
-	f.SetOutput(io.Discard)
+	f := program.New("airorwater", "airorwater compares air and water as carriers of the demo house's heat.")
 	f.Float64Var(&a.Load, "load", a.Load, "heat wanted in the house, `W`")
 	f.Float64Var(&a.House, "house", a.House, "house air, `°C`")
 	f.Float64Var(&a.Outside, "outside", a.Outside, "outside air, `°C`")
@@ -45,30 +43,13 @@ func run(args []string, out, problems io.Writer) int {
 		f.Float64Var(&c.of.WallLoss, c.name+"-loss", c.of.WallLoss, c.name+" circuit's loss outdoors, `W/K`")
 	}
 	f.Float64Var(&a.Water.Frost, "water-frost", a.Water.Frost, "stopped pipes to the cold, `W/K`")
-	if err := f.Parse(args); err != nil {
-		if errors.Is(err, flag.ErrHelp) {
-			fmt.Fprintln(out, "airorwater compares air and water as carriers of the demo house's heat.")
-			f.SetOutput(out)
-			f.PrintDefaults()
-			return 0
+	return f.Run(args, out, problems, func() (io.WriterTo, error) {
+		air, water, err := a.Compare()
+		if err != nil {
+			return nil, errors.New(asFlags.Replace(err.Error()))
 		}
-		fmt.Fprintln(problems, "airorwater:", err)
-		return 2
-	}
-	if f.NArg() > 0 {
-		fmt.Fprintf(problems, "airorwater: %q is not understood; -h explains\n", f.Arg(0))
-		return 2
-	}
-	air, water, err := a.Compare()
-	if err != nil {
-		fmt.Fprintln(problems, "airorwater:", asFlags.Replace(err.Error()))
-		return 2
-	}
-	if _, err := write(a, air, water).WriteTo(out); err != nil {
-		fmt.Fprintln(problems, "airorwater:", err)
-		return 1
-	}
-	return 0
+		return write(a, air, water), nil
+	})
 }
 
 // asFlags puts an error in one line and in the words of the flags.

@@ -8,13 +8,12 @@ package main
 
 import (
 	"errors"
-	"flag"
-	"fmt"
 	"io"
 	"os"
 	"strings"
 
 	"cloche.example/internal/demo"
+	"cloche.example/internal/program"
 )
 
 // choice is what the user may set.
@@ -28,8 +27,7 @@ func main() { os.Exit(run(os.Args[1:], os.Stdout, os.Stderr)) }
 // run is main with its streams; the result is the exit status.
 func run(args []string, out, problems io.Writer) int {
 	var c choice
-	f := flag.NewFlagSet("ridgereturn", flag.ContinueOnError)
-	f.SetOutput(io.Discard)
+	f := program.New("ridgereturn", "ridgereturn compares the coil's view of a return from the ridge with what the house saves.")
 	f.Float64Var(&c.inside, "inside", demo.Inside, "air at the crop, `°C`")
 	f.Float64Var(&c.outside, "outside", demo.OutsideDesign, "outside air, `°C`")
 	f.Float64Var(&c.flow, "flow", demo.HeaterFlow, "flow through the heater, `m³/s`")
@@ -38,33 +36,15 @@ func run(args []string, out, problems io.Writer) int {
 	f.Float64Var(&c.fanPower, "fan-power", 120, "electricity of the mixing fans, `W`")
 	f.Float64Var(&c.film, "film", 1.03, "`ratio` by which the fans raise the loss of the upper layer")
 	f.Float64Var(&c.worth, "worth", 2.5, "what a joule of electricity is worth in joules of heat, `ratio`")
-	if err := f.Parse(args); err != nil {
-		if errors.Is(err, flag.ErrHelp) {
-			fmt.Fprintln(out, "ridgereturn compares the coil's view of a return from the ridge with what the house saves.")
-			f.SetOutput(out)
-			f.PrintDefaults()
-			return 0
+	return f.Run(args, out, problems, func() (io.WriterTo, error) {
+		h, rows, err := compare(c)
+		if err != nil {
+			return nil, errors.New(asFlags.Replace(err.Error()))
 		}
-		return fail(problems, err)
-	}
-	if f.NArg() > 0 {
-		return fail(problems, fmt.Errorf("%q is not understood; -h explains", f.Arg(0)))
-	}
-	h, rows, err := compare(c)
-	if err != nil {
-		return fail(problems, err)
-	}
-	if _, err := io.WriteString(out, write(c, h, rows)); err != nil {
-		return fail(problems, err)
-	}
-	return 0
+		return strings.NewReader(write(c, h, rows)), nil
+	})
 }
 
 // asFlags puts an error in one line and in the words of the flags.
 var asFlags = strings.NewReplacer("\n", "; ", "HeaterFlow", "-flow", "Mixing", "-mixing", "FilmFactor", "-film",
 	"Flow", "-fan-flow", "Power", "-fan-power", "worth is", "-worth is")
-
-func fail(w io.Writer, err error) int {
-	fmt.Fprintln(w, "ridgereturn:", asFlags.Replace(err.Error()))
-	return 2
-}

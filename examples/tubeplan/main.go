@@ -9,13 +9,12 @@ package main
 
 import (
 	"errors"
-	"flag"
-	"fmt"
 	"io"
 	"os"
 	"strings"
 
 	"cloche.example/internal/demo"
+	"cloche.example/internal/program"
 )
 
 // wish is what the user may set.
@@ -30,8 +29,7 @@ func main() { os.Exit(run(os.Args[1:], os.Stdout, os.Stderr)) }
 // run is main with its streams; the result is the exit status.
 func run(args []string, out, problems io.Writer) int {
 	var w wish
-	f := flag.NewFlagSet("tubeplan", flag.ContinueOnError)
-	f.SetOutput(io.Discard)
+	f := program.New("tubeplan", "tubeplan plans a perforated tube for the demo house.")
 	f.Float64Var(&w.diameter, "diameter", 0.4, "inside diameter of the tube, `m`")
 	f.Float64Var(&w.lead, "lead-in", 1.2, "from the fan to the first row, `m`")
 	f.Float64Var(&w.pitch, "pitch", 0.4, "from row to row, `m`")
@@ -43,30 +41,13 @@ func run(args []string, out, problems io.Writer) int {
 	f.Float64Var(&w.supply, "supply", 45, "supply air, `°C`")
 	f.Float64Var(&w.house, "house", demo.Inside, "house air, `°C`")
 	f.Float64Var(&w.drop, "crop", 1.2, "from the tube down to the crop, `m`")
-	if err := f.Parse(args); err != nil {
-		if errors.Is(err, flag.ErrHelp) {
-			fmt.Fprintln(out, "tubeplan plans a perforated tube for the demo house.")
-			f.SetOutput(out)
-			f.PrintDefaults()
-			return 0
+	return f.Run(args, out, problems, func() (io.WriterTo, error) {
+		report, err := w.report()
+		if err != nil {
+			return nil, errors.New(asFlags.Replace(err.Error()))
 		}
-		fmt.Fprintln(problems, "tubeplan:", err)
-		return 2
-	}
-	if f.NArg() > 0 {
-		fmt.Fprintf(problems, "tubeplan: %q is not understood; -h explains\n", f.Arg(0))
-		return 2
-	}
-	report, err := w.report()
-	if err != nil {
-		fmt.Fprintln(problems, "tubeplan:", asFlags.Replace(err.Error()))
-		return 2
-	}
-	if _, err := report.WriteTo(out); err != nil {
-		fmt.Fprintln(problems, "tubeplan:", err)
-		return 1
-	}
-	return 0
+		return report, nil
+	})
 }
 
 // asFlags puts an error in one line and in the words of the flags.
