@@ -119,3 +119,13 @@ func TestPublishedWinds(t *testing.T) {
 	require.Equal(t, 30.0, mcAdamsPublished.Max)
 	require.Equal(t, Range{Min: -30, Max: 40, Unit: "°C", Source: SwinbankAir.Source}, SwinbankAir)
 }
+
+// Published limits and conventions that no figure depends on.
+func TestPublishedLimits(t *testing.T) {
+	require.Equal(t, 0.3, AirSpaceWidth.Max)     // ISO 6946, unventilated air layers
+	require.Equal(t, 0.9, opaqueEmittance)       // ISO 6946 Annex C
+	require.Equal(t, 1e5, HollandsRayleigh.Max)  // Hollands and others 1976
+	require.Equal(t, 0.02, closureLimitOfAreas)  // the stated closure
+	require.Equal(t, 10.0, SkyAboveAir)          // the stated margin
+	require.Equal(t, 0.5, FlowExponentRange.Min) // turbulent flow
+}
