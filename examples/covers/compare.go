@@ -2,7 +2,6 @@ package main
 
 import (
 	"math"
-	"strings"
 
 	"cloche.example/envelope"
 	"cloche.example/internal/demo"
@@ -125,6 +124,3 @@ func skyShare(l envelope.HouseLoss) float64 {
 	}
 	return l.CoverSky / l.Cover
 }
-
-// oneLine puts joined errors on one line.
-func oneLine(err error) string { return strings.ReplaceAll(err.Error(), "\n", "; ") }

@@ -8,13 +8,12 @@
 package main
 
 import (
-	"errors"
-	"flag"
-	"fmt"
 	"io"
 	"os"
+	"strings"
 
 	"cloche.example/internal/demo"
+	"cloche.example/internal/program"
 )
 
 // night is what the user may set.
@@ -28,8 +27,7 @@ func main() { os.Exit(run(os.Args[1:], os.Stdout, os.Stderr)) }
 // run is main with its streams; the result is the exit status.
 func run(args []string, out, problems io.Writer) int {
 	var n night
-	f := flag.NewFlagSet("covers", flag.ContinueOnError)
-	f.SetOutput(io.Discard)
+	f := program.New("covers", "covers compares covers of the demo house on one night.")
 	f.Float64Var(&n.inside, "inside", demo.Inside, "inside air, `°C`")
 	f.Float64Var(&n.humidity, "humidity", demo.InsideRH, "relative humidity inside, `fraction`")
 	f.Float64Var(&n.outside, "outside", demo.OutsideDesign, "outside air, `°C`")
@@ -37,34 +35,14 @@ func run(args []string, out, problems io.Writer) int {
 	f.Float64Var(&n.wind, "wind", demo.Wind, "wind at the cover, `m/s`")
 	f.Float64Var(&n.cloud, "cloud", demo.CloudCover, "cloud cover, `fraction`")
 	f.StringVar(&n.figure, "figure", "", "write a picture of the losses to this `file` (.png, .svg or .pdf)")
-	if err := f.Parse(args); err != nil {
-		if errors.Is(err, flag.ErrHelp) {
-			fmt.Fprintln(out, "covers compares covers of the demo house on one night.")
-			f.SetOutput(out)
-			f.PrintDefaults()
-			return 0
+	return f.Run(args, out, problems, func() (io.WriterTo, error) {
+		t, err := compare(n)
+		if err == nil && n.figure != "" {
+			err = draw(n.figure, t)
 		}
-		fmt.Fprintln(problems, "covers:", err)
-		return 2
-	}
-	if f.NArg() > 0 {
-		fmt.Fprintf(problems, "covers: %q is not understood; -h explains\n", f.Arg(0))
-		return 2
-	}
-	t, err := compare(n)
-	if err != nil {
-		fmt.Fprintln(problems, "covers:", oneLine(err))
-		return 2
-	}
-	if n.figure != "" {
-		if err := draw(n.figure, t); err != nil {
-			fmt.Fprintln(problems, "covers:", err)
-			return 2
+		if err != nil {
+			return nil, err
 		}
-	}
-	if _, err := io.WriteString(out, write(t)); err != nil {
-		fmt.Fprintln(problems, "covers:", err)
-		return 1
-	}
-	return 0
+		return strings.NewReader(write(t)), nil
+	})
 }

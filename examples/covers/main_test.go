@@ -1,8 +1,6 @@
 package main
 
 import (
-	"bytes"
-	"flag"
 	"math"
 	"os"
 	"path/filepath"
@@ -11,27 +9,17 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"cloche.example/internal/demo"
+	"cloche.example/internal/golden"
 )
 
-var update = flag.Bool("update", false, "write the golden file anew")
-
 func TestDemo(t *testing.T) {
-	var out, problems bytes.Buffer
 	figure := filepath.Join(t.TempDir(), "covers.svg")
-	require.Equal(t, 0, run([]string{"-figure", figure}, &out, &problems))
-	require.Empty(t, problems.String())
-	require.Contains(t, out.String(), demo.Note)
+	out := golden.Print(t, run, "-figure", figure)
+	require.Contains(t, out, demo.Note)
 	info, err := os.Stat(figure)
 	require.NoError(t, err)
 	require.Greater(t, info.Size(), int64(1000))
-	golden := filepath.Join("testdata", "demo.txt")
-	if *update {
-		require.NoError(t, os.MkdirAll("testdata", 0o755))
-		require.NoError(t, os.WriteFile(golden, out.Bytes(), 0o644))
-	}
-	want, err := os.ReadFile(golden)
-	require.NoError(t, err)
-	require.Equal(t, string(want), out.String())
+	golden.Equal(t, "demo.txt", out)
 }
 
 func demoNight() night {
@@ -96,13 +84,9 @@ func TestCloudsHoldTheHeat(t *testing.T) {
 func TestWrongInputIsOneLine(t *testing.T) {
 	unknown := filepath.Join(t.TempDir(), "x.unknown")
 	for _, args := range [][]string{{"-humidity", "60", "-wind", "-1"}, {"-cloud", "3"}, {"-outside", "x"}, {"more"}, {"-outside", "NaN"}, {"-outside", "80"}, {"-no"}, {"-figure", unknown}, {"-figure", "no/such/directory/x.png"}} {
-		var out, problems bytes.Buffer
-		require.Equal(t, 2, run(args, &out, &problems), args)
-		require.Empty(t, out.String())
-		require.Equal(t, 1, bytes.Count(problems.Bytes(), []byte("\n")), problems.String())
+		golden.Refuse(t, run, args)
 	}
 	require.NoFileExists(t, unknown)
-	var out, problems bytes.Buffer
-	require.Equal(t, 0, run([]string{"-h"}, &out, &problems))
-	require.Contains(t, out.String(), "-figure")
+	out := golden.Print(t, run, "-h")
+	require.Contains(t, out, "-figure")
 }

@@ -8,14 +8,12 @@
 package main
 
 import (
-	"errors"
-	"flag"
-	"fmt"
 	"io"
 	"os"
 	"strings"
 
 	"cloche.example/internal/demo"
+	"cloche.example/internal/program"
 )
 
 // choice is what the user may set.
@@ -29,36 +27,18 @@ func main() { os.Exit(run(os.Args[1:], os.Stdout, os.Stderr)) }
 // run is main with its streams; the result is the exit status.
 func run(args []string, out, problems io.Writer) int {
 	var c choice
-	f := flag.NewFlagSet("digin", flag.ContinueOnError)
-	f.SetOutput(io.Discard)
+	f := program.New("digin", "digin tells what digging the demo house into the ground saves.")
 	f.Float64Var(&c.inside, "inside", demo.Inside, "inside air, day and night, `°C`")
 	f.Float64Var(&c.outside, "outside", demo.OutsideDesign, "outside air on the design night, `°C`")
 	f.Float64Var(&c.mean, "mean", 8.5, "annual mean of the outside air, `°C`")
 	f.Float64Var(&c.swing, "swing", 10, "swing of its monthly means, `K`")
 	f.Float64Var(&c.insulation, "insulation", 1.5, "resistance of edge or wall insulation, `m² K/W`")
 	f.StringVar(&c.soil, "soil", "clay", "`clay`, sand or rock")
-	if err := f.Parse(args); err != nil {
-		if errors.Is(err, flag.ErrHelp) {
-			fmt.Fprintln(out, "digin tells what digging the demo house into the ground saves.")
-			f.SetOutput(out)
-			f.PrintDefaults()
-			return 0
+	return f.Run(args, out, problems, func() (io.WriterTo, error) {
+		rows, sky, err := compare(c)
+		if err != nil {
+			return nil, err
 		}
-		fmt.Fprintln(problems, "digin:", err)
-		return 2
-	}
-	if f.NArg() > 0 {
-		fmt.Fprintf(problems, "digin: %q is not understood; -h explains\n", f.Arg(0))
-		return 2
-	}
-	rows, sky, err := compare(c)
-	if err != nil {
-		fmt.Fprintln(problems, "digin:", strings.ReplaceAll(err.Error(), "\n", "; "))
-		return 2
-	}
-	if _, err := io.WriteString(out, write(c, sky, rows)); err != nil {
-		fmt.Fprintln(problems, "digin:", err)
-		return 1
-	}
-	return 0
+		return strings.NewReader(write(c, sky, rows)), nil
+	})
 }

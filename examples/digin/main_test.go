@@ -1,34 +1,19 @@
 package main
 
 import (
-	"bytes"
-	"flag"
-	"os"
-	"path/filepath"
-	"strings"
 	"testing"
 
 	"github.com/stretchr/testify/require"
 
 	"cloche.example/envelope"
 	"cloche.example/internal/demo"
+	"cloche.example/internal/golden"
 )
 
-var update = flag.Bool("update", false, "write the golden file anew")
-
 func TestDemo(t *testing.T) {
-	var out, problems bytes.Buffer
-	require.Equal(t, 0, run(nil, &out, &problems))
-	require.Empty(t, problems.String())
-	require.Contains(t, out.String(), demo.Note)
-	golden := filepath.Join("testdata", "demo.txt")
-	if *update {
-		require.NoError(t, os.MkdirAll("testdata", 0o755))
-		require.NoError(t, os.WriteFile(golden, out.Bytes(), 0o644))
-	}
-	want, err := os.ReadFile(golden)
-	require.NoError(t, err)
-	require.Equal(t, string(want), out.String())
+	out := golden.Print(t, run)
+	require.Contains(t, out, demo.Note)
+	golden.Equal(t, "demo.txt", out)
 }
 
 func demoChoice() choice {
@@ -65,12 +50,8 @@ func TestGroundAtGradeByHand(t *testing.T) {
 
 func TestWrongInputIsOneLine(t *testing.T) {
 	for _, args := range [][]string{{"-soil", "moon"}, {"-mean", "99", "-swing", "-1"}, {"-inside", "NaN"}, {"-insulation", "0"}, {"-outside", "x"}, {"-outside", "-55"}, {"more"}, {"-no"}} {
-		var out, problems bytes.Buffer
-		require.Equal(t, 2, run(args, &out, &problems), args)
-		require.Empty(t, out.String())
-		require.Equal(t, 1, strings.Count(problems.String(), "\n"), problems.String())
+		golden.Refuse(t, run, args)
 	}
-	var out, problems bytes.Buffer
-	require.Equal(t, 0, run([]string{"-h"}, &out, &problems))
-	require.Contains(t, out.String(), "-insulation")
+	out := golden.Print(t, run, "-h")
+	require.Contains(t, out, "-insulation")
 }

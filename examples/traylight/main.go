@@ -9,14 +9,11 @@
 package main
 
 import (
-	"errors"
-	"flag"
-	"fmt"
 	"io"
 	"os"
-	"strings"
 
 	"cloche.example/internal/demo"
+	"cloche.example/internal/program"
 )
 
 // The house as a box above the trays, which stand 0.8 m above the floor: half
@@ -45,8 +42,7 @@ func main() { os.Exit(run(os.Args[1:], os.Stdout, os.Stderr)) }
 // run is main with its streams; the result is the exit status.
 func run(args []string, out, problems io.Writer) int {
 	var in input
-	f := flag.NewFlagSet("traylight", flag.ContinueOnError)
-	f.SetOutput(io.Discard)
+	f := program.New("traylight", "traylight maps the light on a bed of trays under rows of fixtures.")
 	f.Float64Var(&in.length, "length", demo.BedLength, "length of the bed, `m`")
 	f.Float64Var(&in.width, "width", demo.BedWidth, "width of the bed, `m`")
 	f.Float64Var(&in.height, "height", demo.LampHeight, "height of the fixtures above the trays, `m`")
@@ -63,28 +59,14 @@ func run(args []string, out, problems io.Writer) int {
 	f.Float64Var(&in.roomHeight, "room-height", roomHeight, "mean height of the house above the trays, `m`")
 	f.Float64Var(&in.reflectance, "reflectance", reflectance, "`fraction` of the light that walls, roof and floor reflect")
 	f.StringVar(&in.figure, "figure", "", "write a picture of the map to this `file` (.png, .svg or .pdf)")
-	if err := f.Parse(args); err != nil {
-		if errors.Is(err, flag.ErrHelp) {
-			fmt.Fprintln(out, "traylight maps the light on a bed of trays under rows of fixtures.")
-			f.SetOutput(out)
-			f.PrintDefaults()
-			return 0
+	return f.Run(args, out, problems, func() (io.WriterTo, error) {
+		r, err := in.solve()
+		if err == nil && in.figure != "" {
+			err = drawMap(in.figure, r)
 		}
-		fmt.Fprintln(problems, "traylight:", err)
-		return 2
-	}
-	if f.NArg() > 0 {
-		fmt.Fprintf(problems, "traylight: %q is not understood; -h explains\n", f.Arg(0))
-		return 2
-	}
-	r, err := in.solve()
-	if err == nil && in.figure != "" {
-		err = drawMap(in.figure, r)
-	}
-	if err != nil {
-		fmt.Fprintln(problems, "traylight:", strings.ReplaceAll(err.Error(), "\n", "; "))
-		return 2
-	}
-	write(out, in, r)
-	return 0
+		if err != nil {
+			return nil, err
+		}
+		return write(in, r), nil
+	})
 }

@@ -2,7 +2,6 @@ package main
 
 import (
 	"fmt"
-	"io"
 	"math"
 	"time"
 
@@ -14,8 +13,8 @@ import (
 // crops are those of lighting.Crops that the table shows.
 var crops = [...]string{"lettuce", "basil", "cilantro", "tomato", "cucumber"}
 
-func write(out io.Writer, in input, r result) {
-	var p report.Report
+func write(in input, r result) *report.Report {
+	p := new(report.Report)
 	p.Title("Light on a bed of trays")
 	p.Note("%s", demo.Note)
 	p.Section("Fixtures")
@@ -44,8 +43,8 @@ func write(out io.Writer, in input, r result) {
 	p.Value("of that the first bounce, a lower bound", r.oneAlone, 1, "µmol/(m² s)")
 	p.Note("Reflected light is of an empty box of %.3g by %.3g by %.3g m above the trays that reflects %.0f %% everywhere; it is not in the figures below.", in.roomLength, in.roomWidth, in.roomHeight, 100*in.reflectance)
 
-	spots(&p, in, r)
-	day(&p, in, r)
+	spots(p, in, r)
+	day(p, in, r)
 
 	p.Section("Other heights")
 	rows := [][]string{}
@@ -66,7 +65,7 @@ func write(out io.Writer, in input, r result) {
 	for _, c := range lighting.Cautions(r.layout, r.bed) {
 		p.Note("%s", c)
 	}
-	_, _ = p.WriteTo(out)
+	return p
 }
 
 func spots(p *report.Report, in input, r result) {
