@@ -41,7 +41,7 @@ func (s *dryFlow) net(p float64) (net, rate, inflow, size float64) {
 	for i := range s.paths {
 		e := &s.paths[i]
 		if e.kind == pointPath {
-			d := e.wind*s.dynamic + s.buoyancy*e.bottom - p
+			d := e.drive(e.bottom, s.dynamic, s.buoyancy, p)
 			k, a := e.flow*s.opening, math.Abs(d)
 			if k == 0 {
 				continue
@@ -90,8 +90,7 @@ func (s *dryFlow) bracket() (low, high float64, open bool) {
 		if e.kind <= screenPath && s.opening == 0 {
 			continue
 		}
-		w := e.wind * s.dynamic
-		a, b := w+s.buoyancy*e.bottom, w+s.buoyancy*e.top
+		a, b := e.drive(e.bottom, s.dynamic, s.buoyancy, 0), e.drive(e.top, s.dynamic, s.buoyancy, 0)
 		low = min(low, a, b)
 		high = max(high, a, b)
 		open = true

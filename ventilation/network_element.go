@@ -250,9 +250,12 @@ func tallFlows(kIn, kOut, bottom, top float64) (in, out, rate float64) {
 
 // drive returns the pressure outside over that inside, Pa, at height z, m,
 // for the conditions and the inside pressure at the datum [definition in
-// doc.go]: (rho_o Cp U²/2 - rho_o g z) - (P0 - rho_i g z).
+// doc.go]: (rho_o Cp U²/2 - rho_o g z) - (P0 - rho_i g z). Each product is
+// rounded by itself on every processor, so that openings of one drive find
+// exactly none at the pressure that bracket gives: the root of a rounding error
+// would be a flow.
 func (p *path) drive(z, dynamic, buoyancy, pressure float64) float64 {
-	return p.wind*dynamic + buoyancy*z - pressure
+	return float64(p.wind*dynamic) + float64(buoyancy*z) - pressure
 }
 
 // buoyancy returns (rho_i - rho_o) g, Pa/m.

@@ -29,7 +29,7 @@ func (s *solver) net(p float64) (net, rate, size float64) {
 	kIn, kOut := s.outside.root, s.inside.root
 	for i := range s.paths {
 		e := &s.paths[i]
-		d := e.wind*s.dynamic + s.buoyancy*e.bottom - p
+		d := e.drive(e.bottom, s.dynamic, s.buoyancy, p)
 		if e.kind == pointPath {
 			k := kIn
 			if d < 0 {
@@ -42,7 +42,7 @@ func (s *solver) net(p float64) (net, rate, size float64) {
 			net += math.Copysign(m, d)
 			continue
 		}
-		top := e.wind*s.dynamic + s.buoyancy*e.top - p
+		top := e.drive(e.top, s.dynamic, s.buoyancy, p)
 		in, out, r := e.flows(d, top, s.outside, s.inside)
 		net += in - out
 		size += in + out
@@ -80,8 +80,7 @@ func (s *solver) bracket() (low, high float64) {
 			fans = true
 			continue
 		}
-		w := e.wind * s.dynamic
-		a, b := w+s.buoyancy*e.bottom, w+s.buoyancy*e.top
+		a, b := e.drive(e.bottom, s.dynamic, s.buoyancy, 0), e.drive(e.top, s.dynamic, s.buoyancy, 0)
 		low = min(low, a, b)
 		high = max(high, a, b)
 	}

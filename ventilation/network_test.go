@@ -2,6 +2,7 @@ package ventilation_test
 
 import (
 	"math"
+	"math/rand/v2"
 	"testing"
 
 	"github.com/google/go-cmp/cmp"
@@ -53,6 +54,26 @@ func TestNoDriveNoFlow(t *testing.T) {
 	require.True(t, math.IsNaN(b.Neutral))
 	tall := ventilation.Opening{Height: 1, Vertical: 2, Area: 2, Discharge: 0.6}
 	require.Zero(t, solveNet(t, build(t, tall), dry(t, 20, 20, 0)).Flow)
+}
+
+// Openings of one drive pass nothing: not even the root of a rounding error,
+// with whatever instructions the processor multiplies and adds.
+func TestOneDrivePassesNothing(t *testing.T) {
+	d := dice{rand.New(rand.NewPCG(3, 1))}
+	for range 2000 {
+		o := point(d.from(-2, 5), d.from(0.01, 10), d.from(-2, 1))
+		screened := o
+		screened.Viscous = d.from(0, 10)
+		n, err := ventilation.NewNetwork([]ventilation.Opening{o, screened}, []ventilation.Leak{{Height: o.Height, Flow: 0.1, Exponent: 0.65, Wind: o.Coefficient}}, nil)
+		require.NoError(t, err)
+		for _, n := range []*ventilation.Network{build(t, o), n} {
+			b := solveNet(t, n, dry(t, d.from(-20, 40), d.from(-20, 40), d.from(0, 20)))
+			require.Zero(t, b.Flow)
+			for _, p := range b.Paths {
+				require.Zero(t, p)
+			}
+		}
+	}
 }
 
 // A two-level stack solved by hand: h1 = H/(1 + (rho_o/rho_i)(C1A1/C2A2)²).
