@@ -13,7 +13,9 @@ import (
 // Season asks how long lamps must burn over a year of hours. Every day is
 // planned with its own daylight known: the lamps give what is missing to the
 // target, in the hours allowed, from the first on, and only in hours whose
-// daylight inside stays at or below OffAbove.
+// daylight inside stays at or below OffAbove. Light is counted by the calendar
+// day: hours across midnight are those before Until and those after From of the
+// same day.
 type Season struct {
 	Global        []float64     // W/m² outside on level ground, means of the hours of a year: 8,760 or 8,784
 	PerJoule      float64       // µmol of PAR per J of Global, 1.7 to 2.5
@@ -21,7 +23,7 @@ type Season struct {
 	Target        float64       // mol/(m² d) wanted on the bed
 	PPFD          float64       // µmol/(m² s) of the lamps on the bed
 	From          time.Duration // time of day from which lamps may burn: the photoperiod begins
-	Until         time.Duration // time of day until which they may: it ends, at most 24 h and not before From
+	Until         time.Duration // time of day until which they may: it ends, at most 24 h; before From it lies across midnight
 	OffAbove      float64       // µmol/(m² s) of daylight inside above which they are off; 5000 is never
 }
 
@@ -81,9 +83,6 @@ func (s Season) check() error {
 		RangeDLI.Check("target", s.Target), RangePPFD.Check("PPFD of the lamps", s.PPFD), RangePPFD.Check("switch-off level", s.OffAbove),
 		day.Check("start of the lamps", s.From.Hours()), day.Check("end of the lamps", s.Until.Hours()),
 	}
-	if s.From > s.Until && day.Contains(s.From.Hours()) {
-		errs = append(errs, &RangeError{Field: "end of the lamps", Value: s.Until.Hours(), Min: s.From.Hours(), Max: 24, Unit: "h"})
-	}
 	if n := len(s.Global); n != 8760 && n != 8784 {
 		errs = append(errs, fmt.Errorf("%d hours of global radiation, want 8760 or 8784: %w", n, ErrRange))
 	}
@@ -112,10 +111,8 @@ func (s Season) day(global []float64) SeasonDay {
 	want := d.Deficit / (s.PPFD * micromole) // s
 	burn := 0.0
 	for h := range global {
-		start, end := time.Duration(h)*time.Hour, time.Duration(h+1)*time.Hour
-		free := (min(end, s.Until) - max(start, s.From)).Seconds()
-		if free > 0 && inside(h) <= s.OffAbove {
-			burn = min(burn+free, want)
+		if inside(h) <= s.OffAbove {
+			burn = min(burn+s.free(h).Seconds(), want)
 		}
 	}
 	d.Burn = time.Duration(burn * float64(time.Second))
@@ -123,6 +120,16 @@ func (s Season) day(global []float64) SeasonDay {
 		d.Shortfall = d.Deficit - d.Lamps
 	}
 	return d
+}
+
+// free returns how much of an hour of the day, 0 to 23, lies where lamps may
+// burn.
+func (s Season) free(hour int) time.Duration {
+	start, end := time.Duration(hour)*time.Hour, time.Duration(hour+1)*time.Hour
+	if s.From <= s.Until {
+		return max(0, min(end, s.Until)-max(start, s.From))
+	}
+	return max(0, min(end, s.Until)-start) + max(0, end-max(start, s.From))
 }
 
 // Percentile returns the daylight on the bed, mol/(m² d), that the fraction p,

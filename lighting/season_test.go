@@ -63,6 +63,32 @@ func TestSeasonByHand(t *testing.T) {
 	require.Len(t, mar.Days, 31)
 }
 
+// Lamps of the night burn before the end and after the start of the window,
+// each hour once: a window and what it leaves of the day make up the day.
+func TestSeasonAcrossMidnight(t *testing.T) {
+	s := flatSeason(0, 8760)
+	s.Target = 80 // more than the lamps can give
+	burn := func(from, until float64) float64 {
+		s.From, s.Until = time.Duration(from*float64(time.Hour)), time.Duration(until*float64(time.Hour))
+		r, err := s.Run()
+		require.NoError(t, err)
+		return r.Days[100].Burn.Hours()
+	}
+	require.InDelta(t, 8, burn(22, 6), 1e-9)
+	require.InDelta(t, 3.75, burn(23.5, 3.25), 1e-9)
+	require.InDelta(t, 23.75, burn(6.5, 6.25), 1e-9)
+	require.InDelta(t, 6, burn(24, 6), 1e-9)
+	require.InDelta(t, 2, burn(22, 0), 1e-9)
+	require.Zero(t, burn(6, 6))
+	for _, w := range [][2]float64{{2, 20}, {5.3, 5.9}, {0.25, 23.75}, {7, 8}} {
+		require.InDelta(t, 24, burn(w[0], w[1])+burn(w[1], w[0]), 1e-9)
+	}
+	s = flatSeason(200, 8760)
+	s.OffAbove = 100 // dark hours are 0 to 8 and 16 to 24
+	s.Target = 80
+	require.InDelta(t, 14, burn(18, 9), 1e-9)
+}
+
 // The mean of the deficits exceeds the deficit of the mean day.
 func TestSeasonLaws(t *testing.T) {
 	s := flatSeason(0, 8760)
@@ -95,10 +121,10 @@ func TestSeasonLaws(t *testing.T) {
 }
 
 func TestSeasonErrorsNameEveryFault(t *testing.T) {
-	bad := Season{Global: []float64{0, math.NaN(), -1}, PerJoule: 1, Transmittance: 65, Target: -1, PPFD: math.Inf(1), From: 9 * time.Hour, Until: 8 * time.Hour, OffAbove: -1}
+	bad := Season{Global: []float64{0, math.NaN(), -1}, PerJoule: 1, Transmittance: 65, Target: -1, PPFD: math.Inf(1), From: 25 * time.Hour, Until: -time.Hour, OffAbove: -1}
 	_, err := bad.Run()
 	require.ErrorIs(t, err, ErrRange)
-	for _, want := range []string{"photons per joule", "transmittance is 65", "target is -1", "PPFD of the lamps", "switch-off level", "end of the lamps is 8 h, allowed 9 to 24 h",
+	for _, want := range []string{"photons per joule", "transmittance is 65", "target is -1", "PPFD of the lamps", "switch-off level", "start of the lamps is 25 h", "end of the lamps is -1 h",
 		"3 hours of global radiation", "global radiation of hour 2 is NaN"} {
 		require.ErrorContains(t, err, want)
 	}
@@ -149,13 +175,14 @@ func TestSeasonBounds(t *testing.T) {
 		low, high float64
 		set       func(s *Season, v float64)
 	}{
-		"photons per joule": {1.7, 2.5, func(s *Season, v float64) { s.PerJoule = v }},
-		"transmittance":     {0, 1, func(s *Season, v float64) { s.Transmittance = v }},
-		"target":            {0, 80, func(s *Season, v float64) { s.Target = v }},
-		"PPFD of the lamps": {0, 5000, func(s *Season, v float64) { s.PPFD = v }},
-		"switch-off level":  {0, 5000, func(s *Season, v float64) { s.OffAbove = v }},
-		"global radiation":  {0, 1500, func(s *Season, v float64) { s.Global[77] = v }},
-		"end of the lamps":  {2, 24, func(s *Season, v float64) { s.Until = time.Duration(v * float64(time.Hour)) }},
+		"photons per joule":  {1.7, 2.5, func(s *Season, v float64) { s.PerJoule = v }},
+		"transmittance":      {0, 1, func(s *Season, v float64) { s.Transmittance = v }},
+		"target":             {0, 80, func(s *Season, v float64) { s.Target = v }},
+		"PPFD of the lamps":  {0, 5000, func(s *Season, v float64) { s.PPFD = v }},
+		"switch-off level":   {0, 5000, func(s *Season, v float64) { s.OffAbove = v }},
+		"global radiation":   {0, 1500, func(s *Season, v float64) { s.Global[77] = v }},
+		"start of the lamps": {0, 24, func(s *Season, v float64) { s.From = time.Duration(v * float64(time.Hour)) }},
+		"end of the lamps":   {0, 24, func(s *Season, v float64) { s.Until = time.Duration(v * float64(time.Hour)) }},
 	} {
 		for _, v := range []float64{c.low, c.high} {
 			s := flatSeason(200, 8760)

@@ -44,7 +44,7 @@ func run(args []string, stdin io.Reader, out, problems io.Writer) int {
 	f.Float64Var(&in.transmittance, "transmittance", 0.62, "`fraction` of the light outside that reaches the bed")
 	f.Float64Var(&in.perJoule, "per-joule", lighting.DaylightFaust, "photons of 400-700 nm in a joule of global radiation, `µmol/J`")
 	f.Float64Var(&in.from, "from", 3, "`hour` of the day from which lamps may burn, local standard time")
-	f.Float64Var(&in.until, "until", 21, "`hour` of the day until which they may")
+	f.Float64Var(&in.until, "until", 21, "`hour` of the day until which they may; before -from it is the next morning's")
 	f.Float64Var(&in.off, "off-above", 300, "daylight on the bed above which lamps are off, `µmol/(m² s)`")
 	f.Float64Var(&in.efficacy, "efficacy", demo.FixturePPF/demo.FixtureW, "photons of the fixtures for their power, `µmol/J`")
 	f.Float64Var(&in.onBed, "on-bed", 0.85, "`fraction` of the lamps' photons that lands on the bed")
@@ -71,6 +71,14 @@ type result struct {
 	year   lighting.SeasonResult
 	power  float64 // W/m²
 	energy lighting.Energy
+}
+
+// allowed returns for how many hours of a day the lamps may burn.
+func (in input) allowed() float64 {
+	if in.from > in.until {
+		return 24 - in.from + in.until
+	}
+	return in.until - in.from
 }
 
 var rangeArea = lighting.Range{Min: 0.01, Max: 1e6, Unit: "m²"}

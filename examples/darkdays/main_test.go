@@ -63,7 +63,7 @@ func TestWrongInputIsOneLine(t *testing.T) {
 		{"transmittance is 62", []string{"-transmittance", "62"}},
 		{"PPFD of the lamps is -1", []string{"-ppfd", "-1", "-from", "30"}},
 		{"from is 30 h", []string{"-ppfd", "-1", "-from", "30"}},
-		{"end of the lamps is 4 h, allowed 20 to 24", []string{"-from", "20", "-until", "4"}},
+		{"until is -4 h", []string{"-from", "20", "-until", "-4"}},
 		{"efficacy 0", []string{"-efficacy", "0"}},
 		{"on-bed 85", []string{"-on-bed", "85"}},
 		{"area is 0 m²", []string{"-area", "0"}},
@@ -88,6 +88,13 @@ func TestWrongInputIsOneLine(t *testing.T) {
 func TestDarkDaysBeyondTheHoursAllowed(t *testing.T) {
 	require.Regexp(t, `lamps +21\.1 +h, longer than they may burn`, golden.Print(t, with("")))
 	require.Regexp(t, `lamps +- +longer than a day`, golden.Print(t, with(""), "-ppfd", "100"))
+}
+
+// Hours of the night lie across midnight.
+func TestDarkDaysAtNight(t *testing.T) {
+	page := golden.Print(t, with(strings.Repeat("0\n", 8760)), "-global", "-", "-from", "20", "-until", "4", "-ppfd", "200")
+	require.Regexp(t, `Lamps burn +2920 +h`, page)
+	require.Regexp(t, `lamps +23\.6 +h, longer than they may burn`, page)
 }
 
 func TestPicture(t *testing.T) {

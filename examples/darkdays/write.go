@@ -51,7 +51,7 @@ func write(in input, r result) *report.Report {
 		switch run, err := lighting.LightingTime(missing, in.ppfd); {
 		case err != nil:
 			p.Text("   lamps", "-", "longer than a day: more lamps, or less light")
-		case run.Hours() > in.until-in.from:
+		case run.Hours() > in.allowed():
 			p.Value("   lamps", run.Hours(), 1, "h, longer than they may burn")
 		default:
 			p.Value("   lamps", run.Hours(), 1, "h")
