@@ -72,7 +72,8 @@ var DayStepRange = Range{Min: 1.0 / 60, Max: 24, Unit: "h", Source: "a minute to
 // first from midnight, under vents, judged by limits. The house is steady in
 // each step, since its air follows within minutes: an OpeningRule is taken as
 // come to rest, with the temperature that the vents leave and the vents that
-// this temperature asks for solved together, so hunting of the drive and heat
+// this temperature asks for solved together, the first such place that they
+// meet from where they stood, so hunting of the drive and heat
 // stored in soil and structure are not part of it. The vents of a rule stand at
 // its Least before the first step. Fresh gusts are not part of a mean wind:
 // set WindLow with a margin. The error joins the faults by field, or tells at
@@ -186,26 +187,17 @@ func (r OpeningRule) stand(c *Climate, step DayStep, _ time.Duration, last float
 	if (p.By == ByDeadBand || p.Opening == held) && !math.IsInf(state.Temperature, 1) {
 		return p, state, nil
 	}
-	// The place of rest: the opening that its own temperature asks for.
 	low, high := math.Min(r.Least, limit), math.Min(r.Most, limit)
-	ask := func(opening float64) float64 {
+	rest, err := comeToRest(func(opening float64) float64 {
 		return math.Min(r.Demand(at(opening).Temperature), limit) - opening
-	}
-	rest := low
-	if low < high && ask(low) > 0 {
-		rest = high
-		if ask(high) < 0 {
-			var err error
-			rest, err = solve.Root(ask, low, high, openingTolerance)
-			fault = errors.Join(fault, err)
-		}
-	}
+	}, low, high, held)
+	fault = errors.Join(fault, err)
 	if fault != nil {
 		return Position{}, ClimateState{}, fault
 	}
 	p = Position{Limit: limit, Opening: r.stop(rest, limit)}
 	step.Setting.Opening = p.Opening
-	state, err := c.Solve(step.Weather, step.Setting)
+	state, err = c.Solve(step.Weather, step.Setting)
 	if err != nil {
 		return Position{}, ClimateState{}, err
 	}
@@ -214,4 +206,34 @@ func (r OpeningRule) stand(c *Climate, step DayStep, _ time.Duration, last float
 		_, p.By = r.limit(step.Weather.Wind, step.Rain)
 	}
 	return p, state, nil
+}
+
+// restSteps is the count of steps between shut and wide open in which
+// comeToRest walks.
+const restSteps = 16
+
+// comeToRest returns where vents that stand at held, fraction, come to rest
+// between low and high: where ask, what the house they leave asks for less
+// where they stand, is zero. They walk the way it asks from where they stand,
+// so that of several such places, as on a clear evening when the shut house is
+// colder than the air outside, they take the first that they meet.
+func comeToRest(ask func(float64) float64, low, high, held float64) (float64, error) {
+	a := math.Max(low, math.Min(high, held))
+	fa := ask(a)
+	end, step := high, 1.0/restSteps
+	if fa < 0 {
+		end, step = low, -step
+	}
+	for a != end && fa != 0 {
+		b := a + step
+		if (b-end)*step > 0 {
+			b = end
+		}
+		fb := ask(b)
+		if (fb < 0) != (fa < 0) || fb == 0 {
+			return solve.Root(ask, math.Min(a, b), math.Max(a, b), openingTolerance)
+		}
+		a, fa = b, fb
+	}
+	return a, nil
 }

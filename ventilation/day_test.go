@@ -66,6 +66,26 @@ func TestDayRestsAtTheRulesDemand(t *testing.T) {
 	require.Zero(t, d.Points[2].Position.Opening) // night
 }
 
+// On a clear evening the shut house is colder than the air outside, and the
+// rule may rest shut as well as open: the vents stay near where they stood.
+func TestVentsRestNearWhereTheyStood(t *testing.T) {
+	r := ventilation.DefaultOpeningRule()
+	r.Start, r.Band = 20.4, 1.5
+	noon := ventilation.DayStep{Weather: ventilation.Weather{Air: air(t, 28, 0.4), Sun: 800, Wind: 2, Sky: 14, Ground: 18}}
+	evening := ventilation.DayStep{Weather: ventilation.Weather{Air: air(t, 23, 0.5), Wind: 3, Sky: 6, Ground: 18}}
+	for _, interval := range []time.Duration{time.Hour, 10 * time.Minute} {
+		fromShut, err := dayHouse(t).Day([]ventilation.DayStep{evening}, interval, r, ventilation.DefaultDayLimits())
+		require.NoError(t, err)
+		fromOpen, err := dayHouse(t).Day([]ventilation.DayStep{noon, evening}, interval, r, ventilation.DefaultDayLimits())
+		require.NoError(t, err)
+		shut, open := fromShut.Points[0], fromOpen.Points[1]
+		require.Zero(t, shut.Position.Opening)
+		require.Less(t, shut.State.Temperature, r.Start)
+		require.Greater(t, open.Position.Opening, 0.5)
+		require.InDelta(t, r.Demand(open.State.Temperature), open.Position.Opening, r.Step+r.DeadBand)
+	}
+}
+
 func TestDaySummaryIsThatOfItsPoints(t *testing.T) {
 	steps := summer(t)
 	for i := range steps {
