@@ -58,7 +58,9 @@ func (n *Network) Openings() []Opening { return slices.Clone(n.openings) }
 // Len returns the number of elements: openings, leaks and fans.
 func (n *Network) Len() int { return len(n.paths) }
 
-// Solve returns the balance under c. The error joins the conditions outside
+// Solve returns the balance under c. Openings that nothing drives, as one alone
+// or all at one height without wind, pass no air unless they are tall:
+// CheckOpenings says so beforehand. The error joins the conditions outside
 // their ranges. Flows hold to 1e-8 and the pressure to 1e-9 Pa against
 // independent solutions in extended precision; the flow of an opening at whose
 // height the drive vanishes goes as the square root of the drive and holds

@@ -103,6 +103,10 @@ func CheckOpenings(openings []Opening, floor, ridge, wind float64) error {
 	var faults []error
 	faults = append(faults, WindRange.Check("wind", wind), HeightRange.Check("floor", floor), HeightRange.Check("ridge", ridge))
 	house := Range{Min: floor, Max: ridge, Unit: "m", Source: "from the floor to the ridge"}
+	if ridge < floor {
+		faults = append(faults, Range{Min: floor, Max: HeightRange.Max, Unit: "m", Source: "above the floor"}.Check("ridge", ridge))
+		house = HeightRange
+	}
 	level, tall := true, false
 	for i := range openings {
 		o := &openings[i]

@@ -20,17 +20,31 @@ func (h house) network() (*ventilation.Network, error) {
 	area := ventilation.Range{Min: 1, Max: 1e5, Unit: "m²", Source: "houses"}
 	height := ventilation.Range{Min: 0.5, Max: 20, Unit: "m", Source: "houses"}
 	share := ventilation.Range{Min: 0, Max: 1, Unit: "fraction", Source: "definition"}
-	n, err := ventilation.NewNetwork([]ventilation.Opening{
-		{Name: "side", Height: h.low, Area: h.share, Discharge: h.discharge, Coefficient: h.windward},
-		{Name: "ridge", Height: h.high, Area: 1 - h.share, Discharge: h.discharge, Coefficient: h.lee},
-	}, nil, nil)
-	return n, errors.Join(
+	discharge := ventilation.Range{Min: 0.01, Max: 1, Unit: "dimensionless", Source: "of a vent that is open"}
+	above := ventilation.Range{Min: h.low, Max: ventilation.HeightRange.Max, Unit: "m", Source: "not below the side vents"}
+	err := errors.Join(
 		fraction.Check("-side-share", h.share),
 		area.Check("-floor", h.floor),
 		height.Check("-mean-height", h.volumeOf),
+		ventilation.HeightRange.Check("-low", h.low),
+		above.Check("-high", h.high),
+		discharge.Check("-discharge", h.discharge),
+		ventilation.PressureCoefRange.Check("-cp-side", h.windward),
+		ventilation.PressureCoefRange.Check("-cp-ridge", h.lee),
+		ventilation.LossRange.Check("-loss", h.loss),
 		share.Check("-absorbed", h.absorbed),
-		err,
+		share.Check("-transpired", h.transpired),
+		ventilation.TemperatureRange.Check("-outside", h.outside),
+		ventilation.PressureRange.Check("-pressure", h.pressure),
+		ventilation.RiseRange.Check("-rise", h.rise),
 	)
+	if err != nil {
+		return nil, err
+	}
+	return ventilation.NewNetwork([]ventilation.Opening{
+		{Name: "side", Height: h.low, Area: h.share, Discharge: h.discharge, Coefficient: h.windward},
+		{Name: "ridge", Height: h.high, Area: 1 - h.share, Discharge: h.discharge, Coefficient: h.lee},
+	}, nil, nil)
 }
 
 func (h house) report() (*report.Report, error) {
