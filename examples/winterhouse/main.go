@@ -60,16 +60,17 @@ func load(file string, in io.Reader) (plan, error) {
 	case "-":
 		file = "standard input"
 	default:
+		// Opening a pipe that nobody writes to would hang.
+		if info, err := os.Stat(file); err != nil {
+			return plan{}, err
+		} else if !info.Mode().IsRegular() {
+			return plan{}, fmt.Errorf("%s is no file; - reads standard input", file)
+		}
 		f, err := os.Open(file)
 		if err != nil {
 			return plan{}, err
 		}
 		defer f.Close()
-		if info, err := f.Stat(); err != nil {
-			return plan{}, err
-		} else if !info.Mode().IsRegular() {
-			return plan{}, fmt.Errorf("%s is no file", file)
-		}
 		r = f
 	}
 	p, err := decode(r)
