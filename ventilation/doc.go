@@ -65,6 +65,29 @@
 // (OpeningRule) or stand where a hand put them (Schedule), run over a day
 // (Climate.Day).
 //
+// # Which to take
+//
+//	air through given openings at given temperatures      Network.Solve
+//	the same with lobby or plant room                     Zones.Solve
+//	the same with vents in wells                          DugIn.States
+//	two openings or one, by hand                          TwoLevels, SingleOpening
+//	temperature, share of the sun that evaporates given   Network.SteadyStates (Load, Outdoors)
+//	vent area for a rise, that share given                Network.AreaForRise
+//	temperature, humidity, crop, flow, all found together NewClimate(House), Climate.Solve (Weather, Setting)
+//	the same with every state that wind against stack has Climate.States
+//	heat, or position of the vents, for a wish            Climate.HeatFor, OpeningForTemperature, OpeningForDeficit
+//	a day under a rule or a hand                          Climate.Day
+//	a year, with the soil's heat                          Climate.YearTo, YearUnderTo
+//	evapotranspiration outdoors                           Grass
+//	air and heat to hold a humidity in winter             DryingCase; Purge for rounds of heat and vent
+//
+// Network knows air alone and takes its temperatures, or one share of the sun,
+// as known: for the design of vents and for checks by hand. Climate holds such a
+// Network in its House and finds temperatures and humidity with it: for what
+// the crop feels. Balance is the flow through a Network, ClimateState the whole
+// house. Functions whose name ends in To write where they are told and so
+// need not allocate. CheckOpenings tells beforehand which openings cannot work.
+//
 // # What is not modelled
 //
 // Layers of different temperature in one air space, the dynamics of gusts (a
@@ -93,11 +116,23 @@
 //	Screen.PressureDrop  Forchheimer                    woven screens          measured K, Y: 10 %    laws
 //	StackVolume          [AshHoF97] ch. 25 eq. 37       calm                   a rival, 1 %           worked by hand
 //	ExchangeDischarge    [AshHoF97] ch. 25 eq. 38       two-way flow           not stated             worked by hand
+//	WindAlone            (CA) rho U sqrt(dCp)           equal densities        exact                  Network
+//	WindVolume           Cv A U [AshHoF17] ch. 16       face to face           Cv 0.25 to 0.6         worked by hand
+//	Quadrature           root of the squares' sum       a rival                -11 to +120 %          Network, 1,500 houses
+//	LargerOfTwo          larger of stack and wind       a rival                -34 to +65 %           Network, the same
+//	OrificeFlow          Cd A sqrt(2 rho dp)            one way                exact                  NIST cases
+//	SeriesArea           (sum of 1/A²)^(-1/2)           one after the other    exact                  NIST cases
+//	Sliding, RollUp, Louvre.FreeArea  geometry          sides to 200 m         geometry               worked by hand
+//	Screen.Over          screen and vent in series      a point                exact                  Forchheimer
+//	PorosityModel.Screen fits of K and Y to porosity    0.05 to 0.95           factor of 2            [SenScreen16]
+//	LogWind              ln((z-d)/z0) of both heights   one ground             mean wind only         worked by hand
+//	StackOf, Well.Opening  geometry; 1/(CA)² adding     10 m below grade       exact                  worked by hand
 //	RidgeVent.Opening    gap of a flap at the ridge     0 to 90 degree         geometry               worked by hand
 //	WallCoefficient      [SwaChan87] eq. 2-1            sides 1:5 to 5:1       fit of tunnel tests    [PersilyIvy01] profile
 //	RoofMean             table [PersilyIvy01]           low-rise, 1:1 and 2:1  0.05                   [Liddament96] tables
 //	LogWindAt            [EnWind05] eqs. 4.3 to 4.5     0.1 to 200 m           mean wind only         worked by hand
 //	PadWall.Cool         t = t0 - eta (t0 - twb)        wet bulb above 0 °C    of psychro             [Hundy16] ex. 22.1
+//	PadDesign.Size       Sensible/(h(t + Rise) - h(t))  wet bulb above 0 °C    of psychro             laws
 //	Fogging.Into         mass and enthalpy kept         to saturation          of psychro             laws
 //	Shade.Balance        two layers, all reflections    one band, diffuse      measured optics        [Baille01], by hand
 //	OpeningRule.Position proportional, wind, rain       0 to 1                 exact                  worked by hand
@@ -110,6 +145,8 @@
 //	Climate.HeatFor      the same at a temperature      -60 to 80 °C inside    as Climate.Solve       its inverse
 //	Climate.YearTo       hours, exact soil mass         one mass               of the steady hour     worked by hand
 //	OpeningForTemperature root of T(opening) - limit    0 to 1                 1e-6 K                 laws
+//	OpeningForDeficit    root of the deficit            0 to 1                 32 steps               laws
+//	Climate.YearUnderTo  HeatFor and the vents by hour  one mass               of the steady hour     laws
 //	Crop.Canopy          2 LAI form [Stanghellini87]    LAI to 12              fitted to one crop     factors by hand
 //	PenmanMonteith       [Fao98] eq. 3                  linear saturation      4 % of Crop.Canopy     Crop.Canopy
 //	LeafBoundary         [Stanghellini87]               0.01 to 10 m/s         fit                    worked by hand
@@ -118,9 +155,18 @@
 //	ExtraterrestrialHour [Fao98] eq. 28 to 33           -90 to 90 degree       as printed             example 19
 //	SolarFromSunshine    [Fao98] eq. 35                 a day                  a = 0.25, b = 0.50     examples 10, 17, 18
 //	NetLongwaveDay, Hour [Fao98] eq. 39                 Rs/Rso 0.25 to 1       as printed             examples 11, 17, 18, 19
+//	FaoMeanSaturation    [Fao98] eq. 11 and 12          -40 to 80 °C           as printed             examples 17, 18
+//	FaoVapour            [Fao98] eq. 17                 -40 to 80 °C           as printed             example 18
+//	FaoVapourFromBulbs   [Fao98] eq. 15 and 16          aspirated              as printed             example 4
+//	SunOfDay, DaylightHours  [Fao98] eq. 23 to 25, 34   -90 to 90 degree       as printed             examples 8, 9
+//	SolarClear, NetShortwave  [Fao98] eq. 37, 38        -500 to 6000 m         as printed             examples 10, 12
+//	SolarFromTemperature [Fao98] eq. 50                 a day                  an estimate            example 15
+//	SoilHeatMonth, MonthSoFar, Hour  [Fao98] eq. 43 to 46  grass               as printed             examples 13, 17, 19
 //	AreaForRise          the same, for the area         0.01 to 80 K           1e-9 of the heat       SteadyStates
 //	DryingCase.Flow      m = (E - C)/(W - Wo)           ranges by field        1e-12 of water, heat   laws; C: Lewis relation, 10 %
 //	DryingCase.Time      exponentials between sinks     well mixed             exact                  small steps; dilution law
+//	DryingCase.Settled   Release = m (W - Wo) + C       short of saturation    1e-9 of the water      Flow, its inverse
+//	DewLimit             dew point below the coldest    colder than the air    of psychro             laws
 //	Purge.Rounds         exp(-n) of the air stays       well mixed             1e-9 of water, heat    laws
 //	ColdJet.AxisExcess   dT0 KT L/s, slot sqrt(L/s)     free jets [AshHoF17]   20 %                   laws
 //	ColdJet.MildExcess   the same over Falling          falling [Hagstrom99]   25 %                   plume laws

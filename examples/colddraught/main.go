@@ -9,6 +9,7 @@ package main
 import (
 	"fmt"
 	"io"
+	"math"
 	"os"
 	"strconv"
 	"strings"
@@ -36,7 +37,7 @@ func run(args []string, out, problems io.Writer) int {
 	f.Float64Var(&c.limit, "limit", 10, "chill limit of the crop, `°C`")
 	f.Float64Var(&c.crop, "crop", 0.3, "top of the crop above outside grade, `m`")
 	f.Float64Var(&c.wind, "wind", 0, "wind at ridge height, `m/s`")
-	f.Float64Var(&c.pressure, "pressure", psychro.StandardPressure(demo.Altitude), "air pressure, `Pa`")
+	f.Float64Var(&c.pressure, "pressure", math.Round(psychro.StandardPressure(demo.Altitude)), "air pressure, `Pa`")
 	f.Float64Var(&c.side, "side", 2.4, "free area of the side vents wide open, `m²`")
 	f.Float64Var(&c.ridge, "ridge", 2.4, "free area of the ridge vents wide open, `m²`")
 	f.Float64Var(&c.length, "length", 6, "length of each run of vents, `m`")
