@@ -134,7 +134,7 @@ var (
 // check reports every fault of the fixture; name stands before each field.
 func (f Fixture) check(name string) error {
 	var errs []error
-	if f.Light == nil {
+	if f.dark() {
 		errs = append(errs, fmt.Errorf("%s has no light: %w", name, ErrRange))
 	}
 	errs = append(errs, f.At.check(name+" place"),
@@ -165,8 +165,15 @@ func (p Point) plus(u Vector, s float64) Point {
 
 // PPF returns the fixture's photon flux in µmol/s.
 func (f Fixture) PPF() float64 {
-	if f.Light == nil {
+	if f.dark() {
 		return 0
 	}
 	return f.Light.Flux()
+}
+
+// dark reports whether the fixture has no light, or a table that NewTable did
+// not make.
+func (f Fixture) dark() bool {
+	t, ok := f.Light.(*Table)
+	return f.Light == nil || ok && t.empty()
 }

@@ -108,7 +108,7 @@ func TestLM63RefusesWithLineAndToken(t *testing.T) {
 		"type B angles":        {lm63Text("IESNA91", "1 -1 1 2 2 2 2 0 0 0 1 1 50 -90 80 0 90 1 1 1 1"), "80", "end at 90", 7},
 		"type A first":         {lm63Text("IESNA91", "1 -1 1 2 2 3 2 0 0 0 1 1 50 -80 90 0 90 1 1 1 1"), "-80", "begin at -90 or 0", 7},
 		"type A horizontal":    {lm63Text("IESNA91", "1 -1 1 2 2 3 2 0 0 0 1 1 50 -90 90 -80 90 1 1 1 1"), "-80", "begin at -90 or 0", 7},
-		"type B one plane":     {lm63Text("IESNA91", "1 -1 1 2 1 2 2 0 0 0 1 1 50 -90 90 0 1 1 1 1"), "0", "end at 90", 7},
+		"type B one plane":     {lm63Text("IESNA91", "1 -1 1 2 1 2 2 0 0 0 1 1 50 -90 90 0 1 1 1 1"), "0", "stands for all in type C alone", 7},
 		"product of counts":    {lm63Text("IESNA91", "1 -1 1 12 12 1 2 0 0 0 1 1 50 0 90 0 90 1 1 1 1"), "12", "more than the rest", 7},
 		"decimal comma":        {lm63Text("IESNA91", strings.Replace(lm63Plain, "100 50 0", "100,5 50,5 0,0", 1)), "5", "decimal commas?", 11},
 		"decimal comma, early": {swap("0.1 0.2", "0,1 0,2"), "", "", 0},

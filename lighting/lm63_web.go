@@ -90,6 +90,8 @@ func (w *Web) horizontalFault() (end int, why string) {
 		return 1, "the horizontal angles of type C end at 0, 90, 180 or 360"
 	}
 	switch {
+	case len(w.Horizontal) == 1:
+		return 0, "one horizontal angle stands for all in type C alone"
 	case first != -90 && first != 0:
 		return 0, "the horizontal angles of types A and B begin at -90 or 0"
 	case last != 90:

@@ -122,7 +122,7 @@ const spacingShare = 0.2
 // lowest fixture and the plane: a coarser grid may miss minima and maxima.
 func CheckSpacing(spacing, clearance float64) error {
 	if !(clearance > 0) {
-		return &RangeError{Field: "clearance", Value: clearance, Min: 0, Max: math.Inf(1), Unit: "m"}
+		return &RangeError{Field: "clearance", Value: clearance, Min: 0, Max: math.Inf(1), Unit: "m", Source: "must be more than 0"}
 	}
 	r := Range{Min: 0, Max: spacingShare * clearance, Unit: "m", Source: "a fifth of the clearance"}
 	if spacing == 0 {
@@ -136,7 +136,7 @@ func CheckSpacing(spacing, clearance float64) error {
 // fixture and the bed.
 func (b Bed) GridFor(clearance float64) (*Points, error) {
 	if !(clearance > 0) || math.IsInf(clearance, 0) {
-		return nil, errors.Join(b.Check(), &RangeError{Field: "clearance", Value: clearance, Min: 0, Max: math.Inf(1), Unit: "m"})
+		return nil, errors.Join(b.Check(), &RangeError{Field: "clearance", Value: clearance, Min: 0, Max: math.Inf(1), Unit: "m", Source: "must be more than 0"})
 	}
 	if err := b.Check(); err != nil {
 		return nil, err

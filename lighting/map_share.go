@@ -44,10 +44,17 @@ func (r Room) Share(layout Layout, bed Bed) (Shares, error) {
 
 // holds wants the bed within the room and below the fixtures.
 func (r Room) holds(layout Layout, bed Bed) error {
+	const within = "bed within the room"
+	along := func(name, start string, length, at, side float64) error {
+		if length > side {
+			return Range{Min: RangeSide.Min, Max: side, Unit: "m", Source: within}.Check(name, length)
+		}
+		return Range{Min: 0, Max: side - length, Unit: "m", Source: within}.Check(start, at)
+	}
 	errs := []error{
-		Range{Min: 0, Max: r.Length - bed.Length, Unit: "m", Source: "bed within the room"}.Check("bed x", bed.X),
-		Range{Min: 0, Max: r.Width - bed.Width, Unit: "m", Source: "bed within the room"}.Check("bed y", bed.Y),
-		Range{Min: 0, Max: r.Height, Unit: "m", Source: "bed within the room"}.Check("bed z", bed.Z),
+		along("bed length", "bed x", bed.Length, bed.X, r.Length),
+		along("bed width", "bed y", bed.Width, bed.Y, r.Width),
+		Range{Min: 0, Max: r.Height, Unit: "m", Source: within}.Check("bed z", bed.Z),
 	}
 	for i, f := range layout {
 		a, b := f.ends()

@@ -1,6 +1,7 @@
 package lighting
 
 import (
+	"fmt"
 	"math"
 	"sort"
 )
@@ -91,6 +92,9 @@ func planeIntegral(theta, value []float64) float64 {
 // directions: µmol/s, or lm when the web is in cd.
 func (t *Table) Flux() float64 { return t.flux }
 
+// empty reports whether NewTable did not make the table.
+func (t *Table) empty() bool { return t == nil || len(t.value) == 0 }
+
 // Web returns a copy of the web that the table was made of.
 func (t *Table) Web() Web { return t.web.clone() }
 
@@ -98,6 +102,9 @@ func (t *Table) Web() Web { return t.web.clone() }
 // To turn cd into µmol/(s sr), k is the PPF in µmol/s of a lumen of the
 // fixture's spectrum, µmol/(s lm).
 func (t *Table) Scaled(k float64) (*Table, error) {
+	if t.empty() {
+		return nil, fmt.Errorf("a table without values: %w", ErrRange)
+	}
 	r := Range{Min: 0, Max: math.MaxFloat64, Unit: "(factor)"}
 	if err := r.Check("scale", k); err != nil {
 		return nil, err

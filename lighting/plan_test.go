@@ -73,7 +73,7 @@ func TestAPlanCountsReflectedLight(t *testing.T) {
 	require.Zero(t, p.Reflected)
 	n.Room = &Room{Length: 5, Width: 2, Height: 2}
 	_, err = n.Find()
-	for _, want := range []string{"bed x", "greatest height"} {
+	for _, want := range []string{"bed length", "greatest height"} {
 		require.ErrorContains(t, err, want)
 	}
 }
