@@ -46,9 +46,9 @@ func SteadyShare(source, flow float64) float64 {
 // ShareAfter returns the fraction of a gas above outside air after a time in a
 // well mixed volume, m³, that began at start, with source and flow in m³/s:
 // C = Cs + (C0 - Cs) exp(-flow t/volume). NaN unless flow and volume are
-// positive.
+// positive, and for a time before the start.
 func ShareAfter(start, source, flow, volume float64, after time.Duration) float64 {
-	if !(flow > 0 && volume > 0) {
+	if !(flow > 0 && volume > 0 && start >= 0 && after >= 0) {
 		return math.NaN()
 	}
 	s := SteadyShare(source, flow)
@@ -56,11 +56,12 @@ func ShareAfter(start, source, flow, volume float64, after time.Duration) float6
 }
 
 // PurgeTime returns how long a well mixed house takes to dilute a gas by
-// factor, a ratio above 1, at airChanges, air changes per hour. Zero for
-// inputs outside.
+// factor, a ratio of 1 and more, at airChanges, air changes per hour. Forever
+// without air changes and for inputs outside: a house is never told clear of
+// carbon monoxide by a slip.
 func PurgeTime(factor, airChanges float64) time.Duration {
-	if !(factor > 1 && airChanges > 0) {
-		return 0
+	if !(factor >= 1 && airChanges > 0) {
+		return Forever
 	}
 	return duration(math.Log(factor) / airChanges * 3600)
 }

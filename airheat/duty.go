@@ -262,8 +262,14 @@ func RuleOfThumb(flow, rise float64) float64 { return 1.2 * 1005 * flow * rise }
 
 // LeakageRule is the trade's short form 0.33 n V for the loss by exchange of
 // air, W/K, from airChanges, air changes per hour, and volume, m³
-// ([MurMck03] ch. 9). It holds for air of 1.18 kg/m³.
-func LeakageRule(airChanges, volume float64) float64 { return 0.33 * airChanges * volume }
+// ([MurMck03] ch. 9). It holds for air of 1.18 kg/m³. NaN for a
+// negative one.
+func LeakageRule(airChanges, volume float64) float64 {
+	if !(airChanges >= 0 && volume >= 0) {
+		return math.NaN()
+	}
+	return 0.33 * airChanges * volume
+}
 
 // AirPasses returns how often an hour the house's air passes the heater, air
 // changes per hour, from the flow in m³/s and the house's volume in m³. NaN for

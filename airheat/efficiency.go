@@ -30,9 +30,9 @@ func (l Losses) Efficiency() float64 {
 
 // DirectEfficiency returns useful heat over fuel heat, a fraction: useful in
 // W, fuel in kg/s, heating in J/kg, lower or higher as is to be stated. NaN
-// unless fuel and heating are positive.
+// unless fuel and heating are positive and useful is not negative.
 func DirectEfficiency(useful, fuel, heating float64) float64 {
-	if !(fuel > 0 && heating > 0) {
+	if !(useful >= 0 && fuel > 0 && heating > 0) {
 		return math.NaN()
 	}
 	return useful / (fuel * heating)
@@ -54,9 +54,10 @@ func (f *Fuel) UnburntLoss(g FlueGas, co float64) float64 {
 // DryGasFromAnalysis returns the dry flue gas in kg per kg of fuel from a gas
 // analysis, fractions of the dry gas by volume co2, o2, co and n2, and the
 // fuel's burnt carbon, kg/kg: (11 CO2 + 8 O2 + 7 (CO + N2))/(3 (CO2 + CO)) C
-// [BWSteam11]. NaN without carbon in the gas.
+// [BWSteam11]. NaN without carbon in the gas and
+// for a negative share.
 func DryGasFromAnalysis(co2, o2, co, n2, carbon float64) float64 {
-	if !(co2+co > 0) {
+	if !(co2 >= 0 && o2 >= 0 && co >= 0 && n2 >= 0 && carbon >= 0 && co2+co > 0) {
 		return math.NaN()
 	}
 	return (11*co2 + 8*o2 + 7*(co+n2)) / (3 * (co2 + co)) * carbon
@@ -113,8 +114,7 @@ func (b *Burner) Check() error {
 
 // FuelPower returns the fuel's power on the lower heating value, W, when the
 // burner gives the useful heat, W, on average: heat/Efficiency while firing,
-// and the standby loss for the rest of the time. Heat is limited to nothing
-// here; NaN when it is outside 0 to Rated.
+// and the standby loss for the rest of the time. NaN for heat outside 0 to Rated.
 func (b *Burner) FuelPower(heat float64) float64 {
 	if !(heat >= 0 && heat <= b.Rated*(1+1e-9)) {
 		return math.NaN()

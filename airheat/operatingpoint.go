@@ -180,9 +180,9 @@ func (f *finder) point(drive FanDrive) (OperatingPoint, error) {
 }
 
 // FanRise returns the warming, K, of air that a fan lifts by pressure (Pa)
-// with the efficiency (fraction, shaft power over air power inverted: air over
-// shaft; electric if the motor stands in the stream): Δp/(ρ cp η). NaN for an
-// efficiency outside 0.01 to 1.
+// with the efficiency (fraction: air power over shaft power, or over electric
+// power if the motor stands in the stream): Δp/(ρ cp η). NaN for an efficiency
+// outside 0.01 to 1.
 func FanRise(pressure, efficiency float64, air Air) float64 {
 	if !FanEfficiencyRange.Contains(efficiency) {
 		return math.NaN()

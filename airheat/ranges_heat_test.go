@@ -4,6 +4,7 @@ import (
 	"errors"
 	"math"
 	"testing"
+	"time"
 
 	"github.com/stretchr/testify/require"
 )
@@ -182,4 +183,21 @@ func TestEdgesOfDuctsAndStores(t *testing.T) {
 		_, err := b.New(12, air)
 		return err
 	})
+}
+
+// An answer that could be taken for "safe" or "none" is no answer to a slip.
+func TestNoFalseComfort(t *testing.T) {
+	for _, bad := range [][2]float64{{10, 0}, {10, -1}, {0.5, 2}, {math.NaN(), 1}, {10, math.NaN()}} {
+		require.Equal(t, Forever, PurgeTime(bad[0], bad[1]), bad)
+	}
+	require.Zero(t, PurgeTime(1, 2))
+	require.True(t, math.IsNaN(ShareAfter(0.01, 0, 1, 100, -time.Second)))
+	require.True(t, math.IsNaN(ShareAfter(-0.01, 0, 1, 100, time.Second)))
+	require.True(t, math.IsNaN(LeakageRule(-1, 100)))
+	require.True(t, math.IsNaN(LeakageRule(1, -100)))
+	require.True(t, math.IsNaN(DirectEfficiency(-5, 0.001, 17e6)))
+	require.True(t, math.IsNaN(DryGasFromAnalysis(0.1, -0.05, 0, 0.8, 0.5)))
+	l := TwoLayers{LowerLoss: 5, UpperLoss: 5, Lower: 15, Outside: 0, RisingShare: 0.5, Mixing: 0.1, HeaterFlow: 0.5, HeatCapacity: 1200}
+	_, err := l.Fans(MixingFans{Flow: 0.5, Power: 5000, FilmFactor: 1}, 1)
+	require.ErrorIs(t, err, ErrNoSolution)
 }

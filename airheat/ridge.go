@@ -177,7 +177,10 @@ func (l TwoLayers) Fans(f MixingFans, worth float64) (FansCompared, error) {
 		return FansCompared{}, err
 	}
 	after, upper := l.solve(l.Mixing+f.Flow, f.FilmFactor)
-	c := FansCompared{Upper: upper, HouseHeat: after, HeaterHeat: math.Max(0, after-f.Power), Power: f.Power}
+	if f.Power > after {
+		return FansCompared{}, fmt.Errorf("%w: the fans' Power of %.0f W is more than the house loses, %.0f W: it would be warmer than Lower", ErrNoSolution, f.Power, after)
+	}
+	c := FansCompared{Upper: upper, HouseHeat: after, HeaterHeat: after - f.Power, Power: f.Power}
 	c.SavingHeat = before - c.HeaterHeat
 	c.NetSaving = c.SavingHeat - worth*f.Power
 	return c, nil

@@ -38,7 +38,7 @@ var (
 	BridgeRange         = Range{Min: 0, Max: 1000, Unit: "W/(m² K)", Source: "chosen"}
 	LayerLeakageRange   = Range{Min: 0, Max: 0.5, Unit: "m³/(s m²)", Source: "chosen"}
 	firstLeakageRange   = Range{Min: 0, Max: 0, Unit: "m³/(s m²)", Source: "leakage of the outermost layer belongs to the house"}
-	layerCountRange     = Range{Min: 1, Max: MaxLayers, Unit: "layers", Source: "MaxLayers"}
+	layerCountRange     = Range{Min: 1, Max: MaxLayers, Unit: "count", Source: "MaxLayers"}
 	collapsedCountRange = Range{Min: 0, Max: 1, Unit: "gaps", Source: "one gap of a cover may be collapsed in part"}
 	mirrorRange         = Range{Min: 0, Max: 1 - 1e-9, Unit: "fraction", Source: "radiation between two perfect mirrors has no solution"}
 )

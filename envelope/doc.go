@@ -43,6 +43,16 @@
 // soil drier under the house than beside it; storage of heat, which belongs to
 // transients.
 //
+// # Which to take
+//
+// Sky: SkyEmissivity, CloudySky and SkyTemperatureOf in that order; ClarkAllen
+// when the height of the clouds is not known, Swinbank when the humidity is
+// not. Covers: Cover.Solve with the convection of DefaultConditions; its gaps
+// are those of GapNusselt, and MacGregorEmery is a rival for an upright slot. McAdams holds radiation and never goes into a cover; Mitchell
+// goes in through OutsideGiven. Ground: Ground.Solve; MaceyFloor and
+// AndersonFloor are older rules to compare with, StripFlow and BoxFlow exact
+// checks. A whole house: NewHouse and House.Loss, which call all of these.
+//
 // # References of a U-value
 //
 // Solution.U divides by the difference of air temperatures and holds the sky;

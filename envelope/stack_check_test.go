@@ -78,3 +78,23 @@ func TestSingleClearAgainstTheReferenceEngine(t *testing.T) {
 			func(...float64) float64 { return values[name] })
 	}
 }
+
+// W. R. Murphy, G. A. McKay, Energy Management, example 9.6: inner face of a
+// window of the given U-value between air at 21 and -1 °C, 0.123 m² K/W inside
+// with radiation in it, so that the layer has no emittance of its own.
+func TestGlazingSurfaceOfATextbook(t *testing.T) {
+	const book = "Murphy and McKay example 9.6"
+	check.Run(t, []check.Row{
+		{Where: book + "/single", In: []float64{5.6}, Printed: "5.85"},
+		{Where: book + "/double", In: []float64{2.8}, Printed: "13.42"},
+	}, func(in ...float64) float64 {
+		c := mustCover(t, []Layer{{Thickness: 0.01, Conductivity: 0.01 / (1/in[0] - 0.123 - 0.04)}})
+		k := DefaultConditions()
+		k.Inside, k.InsideRadiant, k.Outside, k.Sky, k.Ground, k.Tilt = 21, 21, -1, -1, -1, 90
+		k.OutsideConvection, k.OutsideCoefficient = OutsideGiven, 25
+		k.InsideConvection, k.InsideCoefficient = InsideGiven, 1/0.123
+		s, err := c.Solve(k)
+		require.NoError(t, err)
+		return s.InnerTemperature
+	})
+}

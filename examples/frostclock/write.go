@@ -23,7 +23,7 @@ func write(c choice, rows []row) string {
 			hours(v.fault), hours(v.cut), report.Number(v.fault.State.Soil, 1), report.Number(v.dark.Steady(v.drive).Air, 1),
 		})
 	}
-	r.Table([]string{"cover", "outside °C", "sky °C", "heat kW", "heater fault h", "power cut h", "soil then °C", "settles at °C"}, table)
+	r.Table([]string{"cover", "outside °C", "sky °C", "heat kW", "heater fault h", "power cut h", "soil at the fault's frost °C", "settles at °C"}, table)
 	r.Note("Heater fault: the fan still turns and draws heat from structure and soil. Power cut: %.0f %% of that exchange is left, so the air is the sooner cold while soil and benches keep their heat. Leakage and sky are in both.", 100*c.still)
 	r.Note("\"never\": the air stays above the level for a week, settling where the last column says for a power cut.")
 	first := rows[0].fan.TimeConstants()

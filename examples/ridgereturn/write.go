@@ -34,7 +34,7 @@ func write(c choice, l layers, rows []row) string {
 	r.Note("Real: what the roof loses less because the ridge is cooler then, of the heat with the return at the crop. Bound: with both layers at the crop's temperature; no arrangement that leaves the ridge the warmer layer saves more.")
 	r.Note("A negative figure is a cost: where the heat is given low and little of it rises, the ridge is the cooler layer, and drawing the heater's air through it carries heat to the roof.")
 	r.Note("The share and the mixing are not known without measuring: measure the ridge against the crop on a cold night and read the row with that difference. A ridge much cooler than the crop overturns by itself, so the first rows end sooner than they say.")
-	r.Note("Fans: %.2f m³/s moved by %.0f W in place of a return from the ridge; their power heats the house and is taken off the heater's heat. Net: with a joule of electricity worth %.1f of heat.", c.fanFlow, c.fanPower, c.worth)
+	r.Note("Fans: %.2f m³/s moved by %.0f W in place of a return from the ridge; they raise the loss of the upper layer by %.0f %% and their power heats the house and is taken off the heater's heat. Net: with a joule of electricity worth %.1f of heat.", c.fanFlow, c.fanPower, 100*(c.film-1), c.worth)
 	r.Section("Supply air")
 	worst := rows[len(rows)-1].ridge
 	r.Value("return at the crop, supply at the last row", worst.Floor.Supply, 1, "°C")
