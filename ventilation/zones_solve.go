@@ -51,7 +51,7 @@ func (z *Zones) Solve(c ZoneConditions) (ZoneBalance, error) {
 
 const (
 	zoneRounding = 1e-14 // what counts as nothing of a sum of flows or of a pressure
-	swayRounding = 1e-10 // the same of a pressure once the imbalance no longer falls
+	swayRounding = 1e-9  // the same of a pressure once the imbalance no longer falls
 	idleSteps    = 20    // steps without halving it that show this
 )
 
