@@ -1,27 +1,22 @@
 package airheat
 
 import (
-	"encoding/csv"
 	"math"
-	"os"
 	"strconv"
 	"testing"
 
 	"github.com/stretchr/testify/require"
+
+	"cloche.example/internal/check"
 )
 
 // TestGasHeatAgainstQuadrature holds every coefficient of the gases.
 func TestGasHeatAgainstQuadrature(t *testing.T) {
-	file, err := os.Open("testdata/gasheat.csv")
-	require.NoError(t, err)
-	defer file.Close()
-	r := csv.NewReader(file)
-	r.Comment = '#'
-	rows, err := r.ReadAll()
-	require.NoError(t, err)
+	rows := check.CSV(t, "gasheat.csv")
 	require.Len(t, rows, 25)
 	for _, row := range rows[1:] {
 		var v [3]float64
+		var err error
 		for i := range v {
 			v[i], err = strconv.ParseFloat(row[i], 64)
 			require.NoError(t, err)

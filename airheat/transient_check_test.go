@@ -1,28 +1,23 @@
 package airheat
 
 import (
-	"encoding/csv"
 	"math"
-	"os"
 	"strconv"
 	"testing"
 	"time"
 
 	"github.com/stretchr/testify/require"
+
+	"cloche.example/internal/check"
 )
 
 // TestCoolDownAgainstMatrixExponential compares with a solution in 40 digits.
 func TestCoolDownAgainstMatrixExponential(t *testing.T) {
-	file, err := os.Open("testdata/cooldown.csv")
-	require.NoError(t, err)
-	defer file.Close()
-	r := csv.NewReader(file)
-	r.Comment = '#'
-	rows, err := r.ReadAll()
-	require.NoError(t, err)
+	rows := check.CSV(t, "cooldown.csv")
 	require.Greater(t, len(rows), 6)
 	for _, row := range rows[1:] {
 		var v [15]float64
+		var err error
 		for i := range v {
 			v[i], err = strconv.ParseFloat(row[i], 64)
 			require.NoError(t, err)
@@ -45,16 +40,11 @@ func TestCoolDownAgainstMatrixExponential(t *testing.T) {
 // TestTransientsAgainstEigenvectorsInManyDigits: random, extreme and degenerate
 // houses, warmed and cooled.
 func TestTransientsAgainstEigenvectorsInManyDigits(t *testing.T) {
-	file, err := os.Open("testdata/transient.csv")
-	require.NoError(t, err)
-	defer file.Close()
-	r := csv.NewReader(file)
-	r.Comment = '#'
-	rows, err := r.ReadAll()
-	require.NoError(t, err)
+	rows := check.CSV(t, "transient.csv")
 	require.Len(t, rows, 97)
 	for _, row := range rows[1:] {
 		var v [19]float64
+		var err error
 		for i := range v {
 			if row[i+1] == "never" {
 				v[i] = math.NaN()

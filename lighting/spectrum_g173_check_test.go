@@ -1,8 +1,6 @@
 package lighting
 
 import (
-	"encoding/csv"
-	"os"
 	"strconv"
 	"testing"
 
@@ -13,19 +11,14 @@ import (
 // readTable reads the numbers of a file of testdata, row by row.
 func readTable(t testing.TB, name string) [][]float64 {
 	t.Helper()
-	file, err := os.Open("testdata/" + name)
-	require.NoError(t, err)
-	defer file.Close()
-	r := csv.NewReader(file)
-	r.Comment = '#'
-	text, err := r.ReadAll()
-	require.NoError(t, err)
+	text := check.CSV(t, name)
 	rows := make([][]float64, len(text))
 	for i, line := range text {
 		rows[i] = make([]float64, len(line))
 		for j, s := range line {
-			rows[i][j], err = strconv.ParseFloat(s, 64)
+			v, err := strconv.ParseFloat(s, 64)
 			require.NoError(t, err, "%s row %d", name, i+1)
+			rows[i][j] = v
 		}
 	}
 	return rows

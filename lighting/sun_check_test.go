@@ -1,9 +1,7 @@
 package lighting
 
 import (
-	"encoding/csv"
 	"math"
-	"os"
 	"strconv"
 	"testing"
 	"time"
@@ -92,13 +90,7 @@ func TestSunOfMeeus(t *testing.T) {
 // Sun against ERFA, which shares neither the theory of the Earth's motion nor
 // the nutation: 60 instants and places in testdata/sun_erfa.csv.
 func TestSunAgainstERFA(t *testing.T) {
-	file, err := os.Open("testdata/sun_erfa.csv")
-	require.NoError(t, err)
-	defer file.Close()
-	r := csv.NewReader(file)
-	r.Comment = '#'
-	rows, err := r.ReadAll()
-	require.NoError(t, err)
+	rows := check.CSV(t, "sun_erfa.csv")
 	require.Len(t, rows, 60)
 	worst := 0.0
 	for _, row := range rows {

@@ -1,27 +1,21 @@
 package psychro
 
 import (
-	"encoding/csv"
 	"math"
-	"os"
 	"slices"
 	"strconv"
 	"testing"
 
 	"github.com/stretchr/testify/require"
+
+	"cloche.example/internal/check"
 )
 
 // ReadColumns reads a CSV of testdata, its comment lines left out, as columns
 // by name; an empty field is NaN.
 func ReadColumns(t testing.TB, name string) (n int, column func(string) []float64) {
 	t.Helper()
-	f, err := os.Open("testdata/" + name)
-	require.NoError(t, err)
-	defer f.Close()
-	r := csv.NewReader(f)
-	r.Comment = '#'
-	rows, err := r.ReadAll()
-	require.NoError(t, err)
+	rows := check.CSV(t, name)
 	n = len(rows) - 1
 	require.Positive(t, n)
 	return n, func(name string) []float64 {
@@ -31,8 +25,9 @@ func ReadColumns(t testing.TB, name string) (n int, column func(string) []float6
 		for i := range out {
 			out[i] = math.NaN()
 			if s := rows[i+1][c]; s != "" {
-				out[i], err = strconv.ParseFloat(s, 64)
+				v, err := strconv.ParseFloat(s, 64)
 				require.NoError(t, err)
+				out[i] = v
 			}
 		}
 		return out

@@ -3,10 +3,7 @@ package main
 import (
 	"fmt"
 	"image/color"
-	"os"
-	"path/filepath"
 	"slices"
-	"strings"
 
 	"gonum.org/v1/plot"
 	"gonum.org/v1/plot/plotter"
@@ -17,6 +14,7 @@ import (
 	_ "gonum.org/v1/plot/vg/vgsvg" // .svg
 
 	"cloche.example/internal/demo"
+	"cloche.example/internal/program"
 	"cloche.example/ventilation"
 )
 
@@ -26,9 +24,9 @@ const points = 120
 // draw writes the paths of the air in the section of the house, from the ridge
 // and from the side, each by both ends of the band.
 func (h house) draw(file string) error {
-	format := strings.TrimPrefix(strings.ToLower(filepath.Ext(file)), ".")
-	if !slices.Contains([]string{"svg", "png", "pdf"}, format) {
-		return fmt.Errorf("-figure %q: the name must end in .svg, .png or .pdf", file)
+	format, err := program.PictureFormat(file)
+	if err != nil {
+		return err
 	}
 	outside, opened := slices.Min(h.outside), h.opened[len(h.opened)-1]
 	p := plot.New()
@@ -76,15 +74,7 @@ func (h house) draw(file string) error {
 	if err != nil {
 		return err
 	}
-	out, err := os.Create(file)
-	if err != nil {
-		return err
-	}
-	if _, err := w.WriteTo(out); err != nil {
-		out.Close()
-		return err
-	}
-	return out.Close()
+	return program.WritePicture(file, w)
 }
 
 // line adds a line to p, with a name in the legend unless that is empty.

@@ -1,16 +1,14 @@
 package main
 
 import (
-	"bytes"
 	"fmt"
-	"os"
-	"path/filepath"
-	"strings"
 
 	"gonum.org/v1/plot"
 	"gonum.org/v1/plot/plotter"
 	"gonum.org/v1/plot/plotutil"
 	"gonum.org/v1/plot/vg"
+
+	"cloche.example/internal/program"
 )
 
 const watts = 1000 // per kW
@@ -18,6 +16,10 @@ const watts = 1000 // per kW
 // draw writes a bar picture of the losses of the house: what the air drives
 // through the covers, what the sky drives, and the rest.
 func draw(file string, t table) error {
+	format, err := program.PictureFormat(file)
+	if err != nil {
+		return err
+	}
 	p := plot.New()
 	p.Title.Text = "Loss of the demo house (invented) by cover"
 	p.X.Label.Text = "kW"
@@ -49,13 +51,9 @@ func draw(file string, t table) error {
 	}
 	p.X.Min, p.X.Max = 0, 1.05*top
 	p.NominalY(names...)
-	picture, err := p.WriterTo(21*vg.Centimeter, 14*vg.Centimeter, strings.TrimPrefix(filepath.Ext(file), "."))
+	picture, err := p.WriterTo(21*vg.Centimeter, 14*vg.Centimeter, format)
 	if err != nil {
-		return fmt.Errorf("figure: %w", err)
+		return err
 	}
-	var b bytes.Buffer
-	if _, err := picture.WriteTo(&b); err != nil {
-		return fmt.Errorf("figure: %w", err)
-	}
-	return os.WriteFile(file, b.Bytes(), 0o644)
+	return program.WritePicture(file, picture)
 }

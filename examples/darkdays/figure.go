@@ -3,10 +3,7 @@ package main
 import (
 	"fmt"
 	"image/color"
-	"os"
-	"path/filepath"
 	"slices"
-	"strings"
 	"time"
 
 	"gonum.org/v1/plot"
@@ -15,14 +12,16 @@ import (
 	_ "gonum.org/v1/plot/vg/vgimg" // .png
 	_ "gonum.org/v1/plot/vg/vgpdf" // .pdf
 	_ "gonum.org/v1/plot/vg/vgsvg" // .svg
+
+	"cloche.example/internal/program"
 )
 
 // draw writes the year day by day: daylight on the bed, the lamps' light on top
 // of it, and the light wanted; an invented year says so.
 func draw(file string, r result, invented bool) error {
-	format := strings.TrimPrefix(strings.ToLower(filepath.Ext(file)), ".")
-	if !slices.Contains([]string{"svg", "png", "pdf"}, format) {
-		return fmt.Errorf("-figure %q: the name must end in .svg, .png or .pdf", file)
+	format, err := program.PictureFormat(file)
+	if err != nil {
+		return err
 	}
 	var floor, day, both plotter.XYs
 	for i, d := range r.year.Days {
@@ -69,15 +68,7 @@ func draw(file string, r result, invented bool) error {
 	if err != nil {
 		return err
 	}
-	out, err := os.Create(file)
-	if err != nil {
-		return err
-	}
-	if _, err := w.WriteTo(out); err != nil {
-		out.Close()
-		return err
-	}
-	return out.Close()
+	return program.WritePicture(file, w)
 }
 
 // months marks the first day of each month of a year of that many days.

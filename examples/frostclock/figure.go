@@ -2,10 +2,7 @@ package main
 
 import (
 	"fmt"
-	"os"
-	"path/filepath"
 	"slices"
-	"strings"
 	"time"
 
 	"gonum.org/v1/plot"
@@ -15,6 +12,8 @@ import (
 	_ "gonum.org/v1/plot/vg/vgimg" // .png
 	_ "gonum.org/v1/plot/vg/vgpdf" // .pdf
 	_ "gonum.org/v1/plot/vg/vgsvg" // .svg
+
+	"cloche.example/internal/program"
 )
 
 // points of a curve.
@@ -23,9 +22,9 @@ const points = 240
 // draw writes the air's course at the coldest outside temperature: a full line
 // after a heater fault, a broken one after a power cut.
 func draw(file string, c choice, rows []row) error {
-	format := strings.TrimPrefix(strings.ToLower(filepath.Ext(file)), ".")
-	if !slices.Contains([]string{"svg", "png", "pdf"}, format) {
-		return fmt.Errorf("-figure %q: the name must end in .svg, .png or .pdf", file)
+	format, err := program.PictureFormat(file)
+	if err != nil {
+		return err
 	}
 	coldest := slices.Min(c.outside)
 	p := plot.New()
@@ -70,13 +69,5 @@ func draw(file string, c choice, rows []row) error {
 	if err != nil {
 		return err
 	}
-	out, err := os.Create(file)
-	if err != nil {
-		return err
-	}
-	if _, err := w.WriteTo(out); err != nil {
-		out.Close()
-		return err
-	}
-	return out.Close()
+	return program.WritePicture(file, w)
 }

@@ -3,10 +3,6 @@ package main
 import (
 	"fmt"
 	"image/color"
-	"os"
-	"path/filepath"
-	"slices"
-	"strings"
 
 	"gonum.org/v1/plot"
 	"gonum.org/v1/plot/plotter"
@@ -16,13 +12,15 @@ import (
 	_ "gonum.org/v1/plot/vg/vgimg" // .png
 	_ "gonum.org/v1/plot/vg/vgpdf" // .pdf
 	_ "gonum.org/v1/plot/vg/vgsvg" // .svg
+
+	"cloche.example/internal/program"
 )
 
 // figure writes the day's temperatures above its openings.
 func figure(file string, c choice, r result) error {
-	format := strings.TrimPrefix(strings.ToLower(filepath.Ext(file)), ".")
-	if !slices.Contains([]string{"svg", "png", "pdf"}, format) {
-		return fmt.Errorf("-figure %q: the name must end in .svg, .png or .pdf", file)
+	format, err := program.PictureFormat(file)
+	if err != nil {
+		return err
 	}
 	warm, vents := plot.New(), plot.New()
 	warm.Title.Text = "A clear summer day, vents by hand and automatic"
@@ -35,7 +33,7 @@ func figure(file string, c choice, r result) error {
 		p.X.Min, p.X.Max = 0, 24
 		p.X.Tick.Marker = plot.ConstantTicks(ticks())
 	}
-	err := add(warm, "outside", color.Gray{Y: 110}, []vg.Length{vg.Points(2), vg.Points(2)}, c, len(r.steps), func(i int) float64 { return r.steps[i].Weather.Air.Temperature() })
+	err = add(warm, "outside", color.Gray{Y: 110}, []vg.Length{vg.Points(2), vg.Points(2)}, c, len(r.steps), func(i int) float64 { return r.steps[i].Weather.Air.Temperature() })
 	for k, d := range r.courses {
 		if err != nil {
 			return err
@@ -56,15 +54,7 @@ func figure(file string, c choice, r result) error {
 	for i := range plots {
 		plots[i][0].Draw(parts[i][0])
 	}
-	out, err := os.Create(file)
-	if err != nil {
-		return err
-	}
-	if _, err := page.WriteTo(out); err != nil {
-		out.Close()
-		return err
-	}
-	return out.Close()
+	return program.WritePicture(file, page)
 }
 
 // add draws n values at the middles of the steps.
