@@ -18,10 +18,10 @@ type Air struct {
 // capacity that every heat balance of moving air here uses, and Sutherland's
 // law in the form of [USStd76] eq. 51.
 const (
-	gasConstantDryAir   = 287.042  // J/(kg K)
-	heatCapacityDryAir  = 1006.0   // J/(kg K)
-	sutherlandFactor    = 1.458e-6 // kg/(s m √K)
-	sutherlandReference = 110.4    // K
+	gasConstantDryAir   = constant.GasDryAir           // J/(kg K)
+	heatCapacityDryAir  = constant.HeatDryAir          // J/(kg K)
+	sutherlandFactor    = constant.SutherlandFactor    // kg/(s m √K)
+	sutherlandReference = constant.SutherlandReference // K
 )
 
 // StandardDensity is the density of air at which fan pressures are stated,

@@ -154,7 +154,7 @@ func (f *FreezeOut) airHeat(t float64) (e, slope float64) {
 	return e, slope
 }
 
-const vapourRatio = 0.621945 // ratio of the molar masses of water and dry air [HoF17] ch. 1
+const vapourRatio = constant.MoleRatio // ratio of the molar masses of water and dry air [HoF17] ch. 1
 
 // airAt inverts airHeat from a near guess by Newton's steps, kept in range.
 func (f *FreezeOut) airAt(e, guess float64) float64 {

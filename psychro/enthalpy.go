@@ -1,6 +1,10 @@
 package psychro
 
-import "math"
+import (
+	"math"
+
+	"cloche.example/internal/constant"
+)
 
 var nan = math.NaN()
 
@@ -24,14 +28,14 @@ const (
 
 // Handbook form [HoF17] ch. 1.
 const (
-	gasAir             = 287.042   // J/(kg K), eq. 24
-	gasFactor          = 1.607858  // eq. 24
-	heatAir            = 1006.0    // J/(kg K), eq. 28
-	heatVapour         = 1860.0    // J/(kg K), eq. 29
-	latentZero         = 2501000.0 // J/kg, eq. 29
-	heatLiquid         = 4186.0    // J/(kg K), eq. 33
-	heatIce            = 2100.0    // J/(kg K), eq. 35
-	fusionOfTheWetBulb = -329000.0 // J/kg, ice at 0 °C as eq. 35 has it: 2501 - 2830 kJ/kg
+	gasAir             = constant.GasDryAir  // J/(kg K), eq. 24
+	gasFactor          = 1.607858            // eq. 24
+	heatAir            = constant.HeatDryAir // J/(kg K), eq. 28
+	heatVapour         = constant.HeatVapour // J/(kg K), eq. 29
+	latentZero         = constant.LatentZero // J/kg, eq. 29
+	heatLiquid         = constant.HeatLiquid // J/(kg K), eq. 33
+	heatIce            = 2100.0              // J/(kg K), eq. 35
+	fusionOfTheWetBulb = -329000.0           // J/kg, ice at 0 °C as eq. 35 has it: 2501 - 2830 kJ/kg
 )
 
 func airIdeal(T float64) float64 {

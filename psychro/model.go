@@ -87,7 +87,7 @@ var (
 
 // Constants of both models.
 const (
-	molarRatio  = 0.621945             // kg/kg, mass of a mole of water over that of dry air [HoF17] ch. 1 eq. 20
+	molarRatio  = constant.MoleRatio   // kg/kg, mass of a mole of water over that of dry air [HoF17] ch. 1 eq. 20
 	molarAir    = 0.028966             // kg/mol, dry air [HoF17] ch. 1
 	molarWater  = 0.018015268          // kg/mol [HoF17] ch. 1
 	gasConstant = constant.MolarGas    // J/(mol K)

@@ -12,10 +12,10 @@ import (
 // Moist air as of [AshHoF17] ch. 1 eq. 20, 26 and 30; liquid water of ch. 1
 // eq. 33.
 const (
-	vapourRatio     = 0.621945  // dimensionless, molar mass of water over that of dry air
-	vapourHeat      = 1860.0    // J/(kg K), heat capacity of vapour
-	evaporationHeat = 2501000.0 // J/kg, enthalpy of vapour at 0 °C
-	liquidHeat      = 4186.0    // J/(kg K), heat capacity of liquid water
+	vapourRatio     = constant.MoleRatio  // dimensionless, molar mass of water over that of dry air
+	vapourHeat      = constant.HeatVapour // J/(kg K), heat capacity of vapour
+	evaporationHeat = constant.LatentZero // J/kg, enthalpy of vapour at 0 °C
+	liquidHeat      = constant.HeatLiquid // J/(kg K), heat capacity of liquid water
 )
 
 // lewisFactor is Le^(2/3) of moist air at 20 °C, 0.850 as of psychro, by which

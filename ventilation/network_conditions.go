@@ -9,7 +9,7 @@ import (
 
 // GasConstantDryAir is the specific gas constant of dry air, J/(kg K)
 // [AshHoF17] ch. 1 eq. 1.
-const GasConstantDryAir = 287.042
+const GasConstantDryAir = constant.GasDryAir
 
 // Ranges of the conditions that drive the flow.
 var (

@@ -3,6 +3,8 @@ package ventilation
 import (
 	"errors"
 	"math"
+
+	"cloche.example/internal/constant"
 )
 
 // Screen is an insect screen as a thin porous layer.
@@ -43,7 +45,7 @@ func AirViscosity(t float64) float64 {
 		return math.NaN()
 	}
 	k := t + kelvin
-	return 1.458e-6 * k * math.Sqrt(k) / (k + 110.4)
+	return constant.SutherlandFactor * k * math.Sqrt(k) / (k + constant.SutherlandReference)
 }
 
 // PorosityModel names a published fit of permeability and inertial factor to

@@ -26,3 +26,11 @@ func TestDefinedConstants(t *testing.T) {
 	require.Equal(t, 6.02214076e23, constant.Avogadro)
 	require.Equal(t, 6.62607015e-34, constant.Planck)
 }
+
+func TestMoistAir(t *testing.T) {
+	require.Equal(t, [...]float64{287.042, 0.621945, 1006, 1860, 2501000, 4186, 1.458e-6, 110.4}, [...]float64{
+		constant.GasDryAir, constant.MoleRatio, constant.HeatDryAir, constant.HeatVapour, constant.LatentZero, constant.HeatLiquid,
+		constant.SutherlandFactor, constant.SutherlandReference,
+	})
+	require.InEpsilon(t, 18.015268/28.966, constant.MoleRatio, 2e-5) // molar masses of eq. 20
+}
