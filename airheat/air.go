@@ -5,6 +5,7 @@ import (
 	"math"
 
 	"cloche.example/internal/constant"
+	"cloche.example/internal/domain"
 )
 
 // Air holds the properties of air that moving it and heating it depend on.
@@ -30,8 +31,8 @@ const StandardDensity = 1.2
 
 // AirTemperatureRange and AirPressureRange are the ranges of DryAir.
 var (
-	AirTemperatureRange = Range{Min: -60, Max: 200, Unit: "°C", Source: "Sutherland's law, ideal gas"}
-	AirPressureRange    = Range{Min: 50000, Max: 120000, Unit: "Pa", Source: "ground level up to 5,500 m"}
+	airTemperatureRange = domain.Range{Min: -60, Max: 200, Unit: "°C", Source: "Sutherland's law, ideal gas"}
+	airPressureRange    = domain.Range{Min: 50000, Max: 120000, Unit: "Pa", Source: "ground level up to 5,500 m"}
 )
 
 // DryAir returns the properties of dry air at the temperature t (−60 to 200
@@ -40,7 +41,7 @@ var (
 // is up to 1 % lighter at 20 °C; set the fields from a psychrometric state
 // where that matters. Fields are NaN outside the ranges.
 func DryAir(t, p float64) Air {
-	if !AirTemperatureRange.Contains(t) || !AirPressureRange.Contains(p) {
+	if !airTemperatureRange.Contains(t) || !airPressureRange.Contains(p) {
 		return Air{math.NaN(), math.NaN(), math.NaN()}
 	}
 	return Air{
@@ -54,7 +55,7 @@ func DryAir(t, p float64) Air {
 // t (−60 to 200 °C) by Sutherland's law [USStd76] eq. 51; NaN outside.
 // Accuracy: 0.5 % of measured values from memory.
 func AirViscosity(t float64) float64 {
-	if !AirTemperatureRange.Contains(t) {
+	if !airTemperatureRange.Contains(t) {
 		return math.NaN()
 	}
 	k := t + constant.ZeroCelsius
@@ -62,9 +63,9 @@ func AirViscosity(t float64) float64 {
 }
 
 var (
-	densityRange      = Range{Min: 0.3, Max: 2, Unit: "kg/m³", Source: "air at ground level to 5,500 m, −60 to 200 °C"}
-	viscosityRange    = Range{Min: 1e-5, Max: 3e-5, Unit: "Pa s", Source: "air at −60 to 200 °C"}
-	heatCapacityRange = Range{Min: 1000, Max: 1100, Unit: "J/(kg K)", Source: "air, dry to humid"}
+	densityRange      = domain.Range{Min: 0.3, Max: 2, Unit: "kg/m³", Source: "air at ground level to 5,500 m, −60 to 200 °C"}
+	viscosityRange    = domain.Range{Min: 1e-5, Max: 3e-5, Unit: "Pa s", Source: "air at −60 to 200 °C"}
+	heatCapacityRange = domain.Range{Min: 1000, Max: 1100, Unit: "J/(kg K)", Source: "air, dry to humid"}
 )
 
 func (a Air) check(prefix string) error {

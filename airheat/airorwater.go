@@ -3,6 +3,8 @@ package airheat
 import (
 	"errors"
 	"math"
+
+	"cloche.example/internal/domain"
 )
 
 // AirOrWater asks the same heat of air in ducts and of water in pipes.
@@ -43,31 +45,31 @@ func DefaultWaterCarrier() Carrier {
 
 // The ranges of AirOrWater's fields.
 var (
-	CarrierLoadRange        = Range{Min: 1, Max: 1e8, Unit: "W", Source: "houses"}
-	CarrierTemperatureRange = Range{Min: -60, Max: 130, Unit: "°C", Source: "air and pressureless water"}
-	CarrierCapacityRange    = Range{Min: 900, Max: 4500, Unit: "J/(kg K)", Source: "air to water"}
-	CarrierDensityRange     = Range{Min: 0.5, Max: 1200, Unit: "kg/m³", Source: "air to brine"}
-	CarrierLossRange        = Range{Min: 0, Max: 1e6, Unit: "W/K", Source: "houses"}
-	CarrierVolumeRange      = Range{Min: 0, Max: 1e5, Unit: "m³", Source: "houses"}
-	CarrierMetalRange       = Range{Min: 0, Max: 1e10, Unit: "J/K", Source: "houses"}
+	carrierLoadRange        = domain.Range{Min: 1, Max: 1e8, Unit: "W", Source: "houses"}
+	carrierTemperatureRange = domain.Range{Min: -60, Max: 130, Unit: "°C", Source: "air and pressureless water"}
+	carrierCapacityRange    = domain.Range{Min: 900, Max: 4500, Unit: "J/(kg K)", Source: "air to water"}
+	carrierDensityRange     = domain.Range{Min: 0.5, Max: 1200, Unit: "kg/m³", Source: "air to brine"}
+	carrierLossRange        = domain.Range{Min: 0, Max: 1e6, Unit: "W/K", Source: "houses"}
+	carrierVolumeRange      = domain.Range{Min: 0, Max: 1e5, Unit: "m³", Source: "houses"}
+	carrierMetalRange       = domain.Range{Min: 0, Max: 1e10, Unit: "J/K", Source: "houses"}
 )
 
 func (c Carrier) check(prefix string) error {
-	supply := CarrierTemperatureRange
+	supply := carrierTemperatureRange
 	if supply.Contains(c.Return) {
 		supply.Min, supply.Source = c.Return+0.1, "above Return"
 	}
 	return errors.Join(
-		CarrierTemperatureRange.Check(prefix+"Return", c.Return),
+		carrierTemperatureRange.Check(prefix+"Return", c.Return),
 		supply.Check(prefix+"Supply", c.Supply),
-		CarrierCapacityRange.Check(prefix+"HeatCapacity", c.HeatCapacity),
-		CarrierDensityRange.Check(prefix+"Density", c.Density),
-		DuctPressureRange.Check(prefix+"Pressure", c.Pressure),
-		FanEfficiencyRange.Check(prefix+"Efficiency", c.Efficiency),
-		CarrierLossRange.Check(prefix+"WallLoss", c.WallLoss),
-		CarrierVolumeRange.Check(prefix+"Volume", c.Volume),
-		CarrierMetalRange.Check(prefix+"Metal", c.Metal),
-		CarrierLossRange.Check(prefix+"Frost", c.Frost),
+		carrierCapacityRange.Check(prefix+"HeatCapacity", c.HeatCapacity),
+		carrierDensityRange.Check(prefix+"Density", c.Density),
+		ductPressureRange.Check(prefix+"Pressure", c.Pressure),
+		fanEfficiencyRange.Check(prefix+"Efficiency", c.Efficiency),
+		carrierLossRange.Check(prefix+"WallLoss", c.WallLoss),
+		carrierVolumeRange.Check(prefix+"Volume", c.Volume),
+		carrierMetalRange.Check(prefix+"Metal", c.Metal),
+		carrierLossRange.Check(prefix+"Frost", c.Frost),
 	)
 }
 
@@ -100,9 +102,9 @@ const latentIce = 333600
 // in the draught freezes sooner. The error lists every fault.
 func (a AirOrWater) Compare() (air, water CarrierResult, err error) {
 	if err := errors.Join(
-		CarrierLoadRange.Check("Load", a.Load),
-		AirTemperatureRange.Check("House", a.House),
-		AirTemperatureRange.Check("Outside", a.Outside),
+		carrierLoadRange.Check("Load", a.Load),
+		airTemperatureRange.Check("House", a.House),
+		airTemperatureRange.Check("Outside", a.Outside),
 		a.checkCarrier(a.Air, "Air."),
 		a.checkCarrier(a.Water, "Water."),
 	); err != nil {
@@ -117,7 +119,7 @@ func (a AirOrWater) checkCarrier(c Carrier, prefix string) error {
 	if err := c.check(prefix); err != nil {
 		return err
 	}
-	around := Range{Min: math.Max(a.House, a.Outside), Max: CarrierTemperatureRange.Max, Unit: "°C", Source: "above House and Outside, or nothing is brought"}
+	around := domain.Range{Min: math.Max(a.House, a.Outside), Max: carrierTemperatureRange.Max, Unit: "°C", Source: "above House and Outside, or nothing is brought"}
 	return around.Check(prefix+"mean of Supply and Return", 0.5*(c.Supply+c.Return))
 }
 

@@ -4,6 +4,8 @@ import (
 	"errors"
 	"fmt"
 	"math"
+
+	"cloche.example/internal/domain"
 )
 
 // Branch is one branch of a Tree: segments in series, that start at the fan or
@@ -28,7 +30,7 @@ type Tree struct {
 }
 
 // BranchPressureRange is the range of Branch.Static.
-var BranchPressureRange = Range{Min: -1000, Max: 1000, Unit: "Pa", Source: "pressure differences of rooms"}
+var branchPressureRange = domain.Range{Min: -1000, Max: 1000, Unit: "Pa", Source: "pressure differences of rooms"}
 
 // NewTree checks the branches; the first one is at the fan (Parent −1), and
 // every other one names an earlier one as its Parent. The error lists every
@@ -40,9 +42,9 @@ func NewTree(branches ...Branch) (Tree, error) {
 	}
 	t := Tree{branches: append([]Branch(nil), branches...), children: make([]int, len(branches))}
 	for i, b := range branches {
-		parents := Range{Min: 0, Max: float64(i - 1), Unit: "count", Source: "an earlier branch"}
+		parents := domain.Range{Min: 0, Max: float64(i - 1), Unit: "count", Source: "an earlier branch"}
 		if i == 0 {
-			parents = Range{Min: -1, Max: -1, Unit: "count", Source: "the first branch is at the fan"}
+			parents = domain.Range{Min: -1, Max: -1, Unit: "count", Source: "the first branch is at the fan"}
 		}
 		if err := parents.Check(fmt.Sprintf("Branch[%d].Parent", i), float64(b.Parent)); err != nil {
 			faults = append(faults, err)
@@ -53,12 +55,12 @@ func NewTree(branches ...Branch) (Tree, error) {
 		if err != nil {
 			faults = append(faults, fmt.Errorf("Branch[%d]: %w", i, err))
 		}
-		faults = append(faults, BranchPressureRange.Check(fmt.Sprintf("Branch[%d].Static", i), b.Static))
+		faults = append(faults, branchPressureRange.Check(fmt.Sprintf("Branch[%d].Static", i), b.Static))
 		t.systems = append(t.systems, s)
 	}
 	for i, b := range branches {
 		if t.children[i] > 0 && b.Static != 0 {
-			faults = append(faults, Range{Unit: "Pa", Source: "only an outlet has a pressure of its own"}.Check(fmt.Sprintf("Branch[%d].Static", i), b.Static))
+			faults = append(faults, domain.Range{Unit: "Pa", Source: "only an outlet has a pressure of its own"}.Check(fmt.Sprintf("Branch[%d].Static", i), b.Static))
 		}
 	}
 	if err := errors.Join(faults...); err != nil {
@@ -105,7 +107,7 @@ func (t Tree) Solve(flow float64, air Air) (TreeFlow, error) {
 	if len(t.systems) == 0 {
 		return TreeFlow{}, fmt.Errorf("%w: the tree is empty, make it with NewTree", ErrRange)
 	}
-	if err := errors.Join(positive(DuctFlowRange).Check("flow", flow), air.check("Air.")); err != nil {
+	if err := errors.Join(positive(ductFlowRange).Check("flow", flow), air.check("Air.")); err != nil {
 		return TreeFlow{}, err
 	}
 	return t.solve(flow, air)
@@ -245,7 +247,7 @@ func (t Tree) Dampers(wanted []float64, air Air) (factors []float64, pressure fl
 	for i := len(q) - 1; i >= 0; i-- {
 		if t.children[i] == 0 {
 			q[i] = wanted[i]
-			faults = append(faults, positive(DuctFlowRange).Check(fmt.Sprintf("wanted[%d]", i), q[i]))
+			faults = append(faults, positive(ductFlowRange).Check(fmt.Sprintf("wanted[%d]", i), q[i]))
 		}
 		if i > 0 {
 			q[t.branches[i].Parent] += q[i]

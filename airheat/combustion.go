@@ -5,6 +5,7 @@ import (
 	"math"
 
 	"cloche.example/internal/constant"
+	"cloche.example/internal/domain"
 )
 
 // CombustionCaution is to be printed wherever a flue, an efficiency of a
@@ -35,7 +36,7 @@ func (c *Composition) check() error {
 		return err
 	}
 	sum := c.Carbon + c.Hydrogen + c.Oxygen + c.Nitrogen + c.Sulphur + c.Water + c.Ash
-	return Range{Min: 1 - sumSlack, Max: 1 + sumSlack, Unit: "kg/kg", Source: "the shares of a fuel sum to 1"}.Check("sum of the composition", sum)
+	return domain.Range{Min: 1 - sumSlack, Max: 1 + sumSlack, Unit: "kg/kg", Source: "the shares of a fuel sum to 1"}.Check("sum of the composition", sum)
 }
 
 // Moist returns the composition at the moisture water, kg/kg on the wet basis,
@@ -75,8 +76,8 @@ func DefaultCombustionAir() CombustionAir { return CombustionAir{Oxygen: 0.2095}
 
 func (a *CombustionAir) check() error {
 	return errors.Join(
-		Range{Min: 0.15, Max: 1, Unit: "fraction"}.Check("Oxygen", a.Oxygen),
-		Range{Min: 0, Max: 0.1, Unit: "kg/kg"}.Check("HumidityRatio", a.HumidityRatio),
+		domain.Range{Min: 0.15, Max: 1, Unit: "fraction"}.Check("Oxygen", a.Oxygen),
+		domain.Range{Min: 0, Max: 0.1, Unit: "kg/kg"}.Check("HumidityRatio", a.HumidityRatio),
 	)
 }
 
@@ -151,11 +152,11 @@ type FlueGas struct {
 }
 
 // AirRatioRange is the range of the air ratio.
-var AirRatioRange = Range{Min: 1, Max: 50, Unit: "ratio"}
+var airRatioRange = domain.Range{Min: 1, Max: 50, Unit: "ratio"}
 
 // Burn returns the flue gas at the given airRatio, a ratio of 1 or more.
 func (f *Fuel) Burn(air CombustionAir, airRatio float64) (FlueGas, error) {
-	if err := errors.Join(f.valid(), air.check(), AirRatioRange.Check("airRatio", airRatio)); err != nil {
+	if err := errors.Join(f.valid(), air.check(), airRatioRange.Check("airRatio", airRatio)); err != nil {
 		return FlueGas{}, err
 	}
 	s := f.burn(air)
@@ -195,7 +196,7 @@ func (f *Fuel) AirRatioFromO2(air CombustionAir, o2 float64) (float64, error) {
 	if err := errors.Join(f.valid(), air.check()); err != nil {
 		return 0, err
 	}
-	if err := (Range{Min: 0, Max: air.Oxygen * 0.98, Unit: "fraction", Source: "oxygen of the dry flue gas, below that of the air"}).Check("o2", o2); err != nil {
+	if err := (domain.Range{Min: 0, Max: air.Oxygen * 0.98, Unit: "fraction", Source: "oxygen of the dry flue gas, below that of the air"}).Check("o2", o2); err != nil {
 		return 0, err
 	}
 	s := f.burn(air)
@@ -210,7 +211,7 @@ func (f *Fuel) AirRatioFromCO2(air CombustionAir, co2 float64) (float64, error) 
 		return 0, err
 	}
 	s := f.burn(air)
-	if err := (Range{Min: s.CO2Max / 50, Max: s.CO2Max, Unit: "fraction", Source: "at most the fuel's CO2Max"}).Check("co2", co2); err != nil {
+	if err := (domain.Range{Min: s.CO2Max / 50, Max: s.CO2Max, Unit: "fraction", Source: "at most the fuel's CO2Max"}).Check("co2", co2); err != nil {
 		return 0, err
 	}
 	return 1 + (s.CO2Max/co2-1)*s.DryFlue/s.Air, nil

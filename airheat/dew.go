@@ -4,12 +4,13 @@ import (
 	"errors"
 	"math"
 
+	"cloche.example/internal/domain"
 	"cloche.example/internal/solve"
 	"cloche.example/psychro"
 )
 
 // FilmRange is the range of a film coefficient inside a duct.
-var FilmRange = Range{Min: 0.1, Max: 1000, Unit: "W/(m² K)", Source: "air in ducts"}
+var filmRange = domain.Range{Min: 0.1, Max: 1000, Unit: "W/(m² K)", Source: "air in ducts"}
 
 // DuctDew is what a duct's wall takes from moist air, water included.
 type DuctDew struct {
@@ -36,16 +37,16 @@ const dewCells = 200
 // same exponential. Fog that forms in the stream counts as water. Without
 // condensation the answer is that of Heat. The error lists every fault.
 func (d Duct) Dew(film, dryAir float64, in psychro.State, around float64) (DuctDew, error) {
-	outer := FilmRange
+	outer := filmRange
 	outer.Min, outer.Source = math.Nextafter(math.Max(d.HeatTransfer, outer.Min), math.Inf(1)), "above HeatTransfer"
 	if err := errors.Join(
 		d.Section.check("Section."),
-		DuctLengthRange.Check("Length", d.Length),
-		positive(HeatTransferRange).Check("HeatTransfer", d.HeatTransfer),
+		ductLengthRange.Check("Length", d.Length),
+		positive(heatTransferRange).Check("HeatTransfer", d.HeatTransfer),
 		outer.Check("film", film),
-		Range{Min: 1e-6, Max: 1000, Unit: "kg/s"}.Check("dryAir", dryAir),
+		domain.Range{Min: 1e-6, Max: 1000, Unit: "kg/s"}.Check("dryAir", dryAir),
 		stateCheck("in", in),
-		AirTemperatureRange.Check("around", around),
+		airTemperatureRange.Check("around", around),
 	); err != nil {
 		return DuctDew{}, err
 	}
@@ -79,7 +80,7 @@ func (d Duct) Dew(film, dryAir float64, in psychro.State, around float64) (DuctD
 }
 
 func stateCheck(field string, s psychro.State) error {
-	return psychro.Pressures.Check(field+": its pressure (the state comes from package psychro)", s.Pressure())
+	return (domain.Range{Min: 30e3, Max: 200e3, Unit: "Pa"}).Check(field+": its pressure (the state comes from package psychro)", s.Pressure())
 }
 
 // Heats of moist air for balances with water [HoF17] ch. 1 eq. 30, and of

@@ -4,6 +4,8 @@ import (
 	"errors"
 	"fmt"
 	"math"
+
+	"cloche.example/internal/domain"
 )
 
 // Section is the open cross-section of a duct: round, by its Diameter, or
@@ -78,23 +80,23 @@ type Segment struct {
 
 // The ranges of a Segment's fields.
 var (
-	DuctSizeRange      = Range{Min: 0.01, Max: 10, Unit: "m", Source: "ducts of small houses"}
-	DuctLengthRange    = Range{Min: 0, Max: 10000, Unit: "m", Source: "ducts of small houses"}
-	DuctRoughnessRange = Range{Min: 0, Max: 0.02, Unit: "m", Source: "smooth plastic to corrugated and masonry ducts"}
-	FittingsRange      = Range{Min: 0, Max: 1e6, Unit: "dimensionless", Source: "open to nearly shut damper"}
-	DuctFlowRange      = Range{Min: 0, Max: 1000, Unit: "m³/s", Source: "ducts of small houses"}
+	ductSizeRange      = domain.Range{Min: 0.01, Max: 10, Unit: "m", Source: "ducts of small houses"}
+	ductLengthRange    = domain.Range{Min: 0, Max: 10000, Unit: "m", Source: "ducts of small houses"}
+	ductRoughnessRange = domain.Range{Min: 0, Max: 0.02, Unit: "m", Source: "smooth plastic to corrugated and masonry ducts"}
+	fittingsRange      = domain.Range{Min: 0, Max: 1e6, Unit: "dimensionless", Source: "open to nearly shut damper"}
+	ductFlowRange      = domain.Range{Min: 0, Max: 1000, Unit: "m³/s", Source: "ducts of small houses"}
 )
 
 func (s Section) check(prefix string) error {
 	if s.round() {
-		return DuctSizeRange.Check(prefix+"Diameter", s.Diameter)
+		return ductSizeRange.Check(prefix+"Diameter", s.Diameter)
 	}
 	err := errors.Join(
-		DuctSizeRange.Check(prefix+"Width", s.Width),
-		DuctSizeRange.Check(prefix+"Height", s.Height),
+		ductSizeRange.Check(prefix+"Width", s.Width),
+		ductSizeRange.Check(prefix+"Height", s.Height),
 	)
 	if s.Diameter != 0 {
-		err = errors.Join(err, Range{Unit: "m", Source: "a section is round or rectangular, not both"}.Check(prefix+"Diameter", s.Diameter))
+		err = errors.Join(err, domain.Range{Unit: "m", Source: "a section is round or rectangular, not both"}.Check(prefix+"Diameter", s.Diameter))
 	}
 	return err
 }
@@ -102,13 +104,13 @@ func (s Section) check(prefix string) error {
 func (s Segment) check(prefix string) error {
 	err := s.Section.check(prefix + "Section.")
 	if err == nil {
-		err = RelativeRoughnessRange.Check(prefix+"Roughness over the diameter", s.Roughness/s.Section.HydraulicDiameter())
+		err = relativeRoughnessRange.Check(prefix+"Roughness over the diameter", s.Roughness/s.Section.HydraulicDiameter())
 	}
 	return errors.Join(
 		err,
-		DuctLengthRange.Check(prefix+"Length", s.Length),
-		DuctRoughnessRange.Check(prefix+"Roughness", s.Roughness),
-		FittingsRange.Check(prefix+"Fittings", s.Fittings),
+		ductLengthRange.Check(prefix+"Length", s.Length),
+		ductRoughnessRange.Check(prefix+"Roughness", s.Roughness),
+		fittingsRange.Check(prefix+"Fittings", s.Fittings),
 	)
 }
 
@@ -252,7 +254,7 @@ func (r *run) loss(flow, nu float64) (loss, slope float64) {
 // through the system. The error is a *RangeError, or ErrNoSolution for a
 // system without any resistance.
 func (s System) FlowAt(pressure float64, air Air) (float64, error) {
-	if err := errors.Join(DuctPressureRange.Check("pressure", pressure), air.check("Air.")); err != nil {
+	if err := errors.Join(ductPressureRange.Check("pressure", pressure), air.check("Air.")); err != nil {
 		return math.NaN(), err
 	}
 	q, err := flowAt(func(q float64) (float64, float64) { return s.loss(q, air) }, pressure)
@@ -263,4 +265,4 @@ func (s System) FlowAt(pressure float64, air Air) (float64, error) {
 }
 
 // DuctPressureRange is the range of a pressure that drives a flow.
-var DuctPressureRange = Range{Min: 0, Max: 1e6, Unit: "Pa", Source: "ducts of small houses"}
+var ductPressureRange = domain.Range{Min: 0, Max: 1e6, Unit: "Pa", Source: "ducts of small houses"}

@@ -26,11 +26,11 @@ type DuctHeat struct {
 func (d Duct) Heat(flow, inlet, around float64, air Air) (DuctHeat, error) {
 	if err := errors.Join(
 		d.Section.check("Section."),
-		DuctLengthRange.Check("Length", d.Length),
-		HeatTransferRange.Check("HeatTransfer", d.HeatTransfer),
-		positive(DuctFlowRange).Check("flow", flow),
-		AirTemperatureRange.Check("inlet", inlet),
-		AirTemperatureRange.Check("around", around),
+		ductLengthRange.Check("Length", d.Length),
+		heatTransferRange.Check("HeatTransfer", d.HeatTransfer),
+		positive(ductFlowRange).Check("flow", flow),
+		airTemperatureRange.Check("inlet", inlet),
+		airTemperatureRange.Check("around", around),
 		air.check("Air."),
 	); err != nil {
 		return DuctHeat{}, err

@@ -5,6 +5,7 @@ import (
 	"fmt"
 	"math"
 
+	"cloche.example/internal/domain"
 	"cloche.example/internal/solve"
 )
 
@@ -33,21 +34,21 @@ func flowAt(loss func(float64) (float64, float64), pressure float64) (float64, e
 // or is ErrNoSolution when no diameter of DuctSizeRange does it.
 func RoundFor(flow, pressure, length, roughness float64, air Air) (float64, error) {
 	if err := errors.Join(
-		positive(DuctFlowRange).Check("flow", flow),
-		positive(DuctPressureRange).Check("pressure", pressure),
-		positive(DuctLengthRange).Check("length", length),
-		DuctRoughnessRange.Check("roughness", roughness),
+		positive(ductFlowRange).Check("flow", flow),
+		positive(ductPressureRange).Check("pressure", pressure),
+		positive(ductLengthRange).Check("length", length),
+		ductRoughnessRange.Check("roughness", roughness),
 		air.check("Air."),
 	); err != nil {
 		return math.NaN(), err
 	}
-	lo := math.Max(DuctSizeRange.Min, roughness/RelativeRoughnessRange.Max)
+	lo := math.Max(ductSizeRange.Min, roughness/relativeRoughnessRange.Max)
 	// In the logarithm of both, the loss is close to a straight line.
 	ln, err := solve.Root(func(ln float64) float64 {
 		g := Segment{Section: Round(math.Exp(ln)), Length: length, Roughness: roughness}.ready()
 		l, _ := g.loss(flow, air.Viscosity/air.Density)
 		return math.Log(l * air.Density / 2 / pressure)
-	}, math.Log(lo), math.Log(DuctSizeRange.Max), 1e-14)
+	}, math.Log(lo), math.Log(ductSizeRange.Max), 1e-14)
 	if err != nil {
 		return math.NaN(), fmt.Errorf("diameter for %g Pa: %w", pressure, err)
 	}
@@ -58,7 +59,7 @@ func RoundFor(flow, pressure, length, roughness float64, air Air) (float64, erro
 const smallest = 1e-9
 
 // positive is the range r without its zero.
-func positive(r Range) Range {
+func positive(r domain.Range) domain.Range {
 	if r.Min <= 0 {
 		r.Min = smallest
 	}

@@ -6,6 +6,7 @@ import (
 	"math"
 
 	"cloche.example/internal/constant"
+	"cloche.example/internal/domain"
 	"cloche.example/psychro"
 )
 
@@ -45,18 +46,18 @@ type Flow struct {
 
 // Ranges of the heater.
 var (
-	FlowRange     = Range{Min: 1e-6, Max: 1e4, Unit: "m³/s"}
-	MassFlowRange = Range{Min: 1e-6, Max: 1e4, Unit: "kg/s"}
-	PowerRange    = Range{Min: 0, Max: 1e9, Unit: "W"}
-	SupplyRange   = Range{Min: -90, Max: 300, Unit: "°C"}
+	flowRange     = domain.Range{Min: 1e-6, Max: 1e4, Unit: "m³/s"}
+	massFlowRange = domain.Range{Min: 1e-6, Max: 1e4, Unit: "kg/s"}
+	powerRange    = domain.Range{Min: 0, Max: 1e9, Unit: "W"}
+	supplyRange   = domain.Range{Min: -90, Max: 300, Unit: "°C"}
 )
 
 func (f Flow) check() error {
 	switch f.Basis {
 	case FanInlet, StandardAir, Outlet:
-		return FlowRange.Check("Flow.Value", f.Value)
+		return flowRange.Check("Flow.Value", f.Value)
 	case MoistMass:
-		return MassFlowRange.Check("Flow.Value", f.Value)
+		return massFlowRange.Check("Flow.Value", f.Value)
 	}
 	return &RangeError{Field: "Flow.Basis", Value: float64(f.Basis), Min: float64(FanInlet), Max: float64(MoistMass), Source: "a flow needs a basis: FanInlet, StandardAir, Outlet or MoistMass"}
 }
@@ -98,8 +99,8 @@ func PowerFor(in psychro.State, flow Flow, outlet float64) (Duty, error) {
 // the outlet makes the balance implicit: as the air expands, the mass falls,
 // and above a certain power there is no solution (ErrNoSolution).
 func RiseFor(in psychro.State, flow Flow, power float64) (d Duty, err error) {
-	if err := flow.check(); err != nil || !PowerRange.Contains(power) {
-		return d, errors.Join(err, PowerRange.Check("power", power))
+	if err := flow.check(); err != nil || !powerRange.Contains(power) {
+		return d, errors.Join(err, powerRange.Check("power", power))
 	}
 	if in.Model() == psychro.IdealGas && in.Pressure() > 0 {
 		err = idealRise(&d, &in, flow, power)
@@ -146,8 +147,8 @@ func idealRise(d *Duty, in *psychro.State, flow Flow, power float64) error {
 	}
 	rise := x * (t1 + zeroC)
 	h.t2, h.up, h.v2 = t1+rise, h.cp*rise, h.v1*(1+x)
-	if !SupplyRange.Contains(h.t2) {
-		return fmt.Errorf("power %g W: %w", power, SupplyRange.Check("outlet", h.t2))
+	if !supplyRange.Contains(h.t2) {
+		return fmt.Errorf("power %g W: %w", power, supplyRange.Check("outlet", h.t2))
 	}
 	h.fill(d, in, flow, da)
 	return nil
@@ -179,7 +180,7 @@ func FlowFor(in psychro.State, power, outlet float64) (Duty, error) {
 		return Duty{}, err
 	}
 	if !(h.up > 0) {
-		return Duty{}, &RangeError{Field: "outlet", Value: outlet, Min: in.Temperature(), Max: SupplyRange.Max, Unit: "°C", Source: "the outlet must be warmer than the inlet"}
+		return Duty{}, &RangeError{Field: "outlet", Value: outlet, Min: in.Temperature(), Max: supplyRange.Max, Unit: "°C", Source: "the outlet must be warmer than the inlet"}
 	}
 	da := power / h.up
 	var d Duty
@@ -187,7 +188,7 @@ func FlowFor(in psychro.State, power, outlet float64) (Duty, error) {
 	return d, nil
 }
 
-var positivePower = Range{Min: 1e-6, Max: PowerRange.Max, Unit: "W"}
+var positivePower = domain.Range{Min: 1e-6, Max: powerRange.Max, Unit: "W"}
 
 const zeroC = constant.ZeroCelsius // K, 0 °C
 
@@ -202,14 +203,14 @@ type heated struct {
 
 func newHeated(in *psychro.State, outlet float64) (heated, error) {
 	if in.Pressure() <= 0 {
-		return heated{}, &RangeError{Field: "in", Value: in.Pressure(), Min: psychro.Pressures.Min, Max: psychro.Pressures.Max, Unit: "Pa", Source: "the state must come from one of package psychro's constructors"}
+		return heated{}, &RangeError{Field: "in", Value: in.Pressure(), Min: (domain.Range{Min: 30e3, Max: 200e3, Unit: "Pa"}).Min, Max: (domain.Range{Min: 30e3, Max: 200e3, Unit: "Pa"}).Max, Unit: "Pa", Source: "the state must come from one of package psychro's constructors"}
 	}
-	if !SupplyRange.Contains(outlet) {
-		return heated{}, SupplyRange.Check("outlet", outlet)
+	if !supplyRange.Contains(outlet) {
+		return heated{}, supplyRange.Check("outlet", outlet)
 	}
 	t1 := in.Temperature()
 	if outlet < t1 && outlet < in.DewPoint() {
-		return heated{}, &RangeError{Field: "outlet", Value: outlet, Min: in.DewPoint(), Max: SupplyRange.Max, Unit: "°C", Source: "below the dew point water condenses, which this balance leaves out"}
+		return heated{}, &RangeError{Field: "outlet", Value: outlet, Min: in.DewPoint(), Max: supplyRange.Max, Unit: "°C", Source: "below the dew point water condenses, which this balance leaves out"}
 	}
 	h := heated{t2: outlet, v1: in.SpecificVolume(), moist: 1 + in.HumidityRatio()}
 	if in.Model() == psychro.IdealGas {

@@ -5,7 +5,7 @@ import (
 	"math"
 
 	"cloche.example/internal/constant"
-	"cloche.example/psychro"
+	"cloche.example/internal/domain"
 )
 
 // Losses are the parts of a fire's heat that do not become useful, each as a
@@ -85,7 +85,7 @@ func IncompleteCarbonLoss(co, co2, carbon float64) float64 {
 
 // EfficiencyRange is that of an efficiency on the lower heating value; a
 // condensing heater of methane can reach 1.11.
-var EfficiencyRange = Range{Min: 0.05, Max: 1.12, Unit: "fraction", Source: "of the lower heating value"}
+var efficiencyRange = domain.Range{Min: 0.05, Max: 1.12, Unit: "fraction", Source: "of the lower heating value"}
 
 // Burner is a fired heater as it uses fuel at part load: it cycles, and what
 // it loses while it stands ready falls on every hour.
@@ -101,10 +101,10 @@ type Burner struct {
 func (b *Burner) Check() error {
 	err := errors.Join(
 		positivePower.Check("Rated", b.Rated),
-		Range{Min: 0, Max: 0.2, Unit: "fraction"}.Check("Standby", b.Standby),
+		domain.Range{Min: 0, Max: 0.2, Unit: "fraction"}.Check("Standby", b.Standby),
 		b.Fuel.valid(),
 	)
-	limit := EfficiencyRange
+	limit := efficiencyRange
 	if b.Fuel.Lower > 0 {
 		limit.Max = b.Fuel.Higher / b.Fuel.Lower
 		limit.Source = "of the lower heating value; at most the ratio of the two heating values"
@@ -138,7 +138,7 @@ func (b *Burner) PartLoad(load float64) float64 {
 // power below 0, t outside −30 to 60 °C or p outside psychro.Pressures. Print
 // CombustionCaution with it.
 func (f *Fuel) CombustionAirFlow(g FlueGas, power, t, p float64) float64 {
-	if !(power >= 0) || !FireAirRange.Contains(t) || !psychro.Pressures.Contains(p) {
+	if !(power >= 0) || !fireAirRange.Contains(t) || !(domain.Range{Min: 30e3, Max: 200e3, Unit: "Pa"}).Contains(p) {
 		return math.NaN()
 	}
 	kmol := power / f.Lower * (g.air + g.airWater)

@@ -2,15 +2,16 @@ package airheat
 
 import "cloche.example/internal/domain"
 
-// RangeError says which input was refused: Field names it as the caller wrote
-// it, Value is what was given, Min and Max what would have been accepted, Unit
-// the unit of the three, Source where the limit comes from.
+// RangeError is the error for an input outside its range. Its fields: Field,
+// the input's name as the caller wrote it; Value, what was given; Min and Max,
+// the smallest and largest value accepted, -Inf or +Inf where there is no such
+// end; Unit, the unit of the three; Source, where the range comes from, may be
+// empty. Its methods: Error words all of it, and Is makes errors.Is(err,
+// ErrRange) true. Read it with errors.As; when several inputs are at fault,
+// errors.Join holds one for each.
 type RangeError = domain.RangeError
 
-// Range is a closed interval of accepted values with its unit and source.
-type Range = domain.Range
-
-// Errors matched with errors.Is.
+// Errors matched with errors.Is. All five packages share them.
 var (
 	ErrRange        = domain.ErrRange        // an input lies outside its range
 	ErrNoSolution   = domain.ErrNoSolution   // valid inputs, but nothing solves the equations

@@ -4,6 +4,8 @@ import (
 	"errors"
 	"fmt"
 	"math"
+
+	"cloche.example/internal/domain"
 )
 
 // Fan is a fan's pressure against its flow as tested at 1.2 kg/m³ and one
@@ -19,8 +21,8 @@ type Fan struct {
 
 // FanFlowRange and FanPressureRange hold for the points of a fan curve.
 var (
-	FanFlowRange     = Range{Min: 0, Max: 1000, Unit: "m³/s", Source: "fans of small houses"}
-	FanPressureRange = Range{Min: -1e5, Max: 1e5, Unit: "Pa", Source: "fans, not blowers or compressors"}
+	fanFlowRange     = domain.Range{Min: 0, Max: 1000, Unit: "m³/s", Source: "fans of small houses"}
+	fanPressureRange = domain.Range{Min: -1e5, Max: 1e5, Unit: "Pa", Source: "fans, not blowers or compressors"}
 )
 
 // NewFanTable returns the fan that a table of two or more points describes:
@@ -36,14 +38,14 @@ func NewFanTable(flow, pressure []float64) (Fan, error) {
 		faults = append(faults, fmt.Errorf("%w: a fan table of %d points, at least 2 are needed", ErrRange, len(flow)))
 	}
 	for i, q := range flow {
-		r := FanFlowRange
+		r := fanFlowRange
 		if i > 0 && flow[i-1] > r.Min {
 			r.Min, r.Source = math.Nextafter(flow[i-1], math.Inf(1)), "the flows of a table rise"
 		}
 		faults = append(faults, r.Check(fmt.Sprintf("flow[%d]", i), q))
 	}
 	for i, p := range pressure {
-		faults = append(faults, FanPressureRange.Check(fmt.Sprintf("pressure[%d]", i), p))
+		faults = append(faults, fanPressureRange.Check(fmt.Sprintf("pressure[%d]", i), p))
 	}
 	if err := errors.Join(faults...); err != nil {
 		return Fan{}, err
@@ -66,9 +68,9 @@ const MaxFanDegree = 8
 // The coefficients have the unit Pa over the power of m³/s. The error lists
 // every fault.
 func NewFanPolynomial(first, last float64, coefficients ...float64) (Fan, error) {
-	faults := []error{FanFlowRange.Check("first", first)}
-	above := FanFlowRange
-	if FanFlowRange.Contains(first) {
+	faults := []error{fanFlowRange.Check("first", first)}
+	above := fanFlowRange
+	if fanFlowRange.Contains(first) {
 		above.Min, above.Source = math.Nextafter(first, math.Inf(1)), "above first"
 	}
 	faults = append(faults, above.Check("last", last))
@@ -76,7 +78,7 @@ func NewFanPolynomial(first, last float64, coefficients ...float64) (Fan, error)
 		faults = append(faults, fmt.Errorf("%w: %d coefficients, allowed 1 to %d", ErrRange, n, MaxFanDegree+1))
 	}
 	for i, c := range coefficients {
-		faults = append(faults, Range{Min: math.Inf(-1), Max: math.Inf(1), Unit: "Pa over a power of m³/s"}.Check(fmt.Sprintf("coefficients[%d]", i), c))
+		faults = append(faults, domain.Range{Min: math.Inf(-1), Max: math.Inf(1), Unit: "Pa over a power of m³/s"}.Check(fmt.Sprintf("coefficients[%d]", i), c))
 	}
 	if err := errors.Join(faults...); err != nil {
 		return Fan{}, err
@@ -91,7 +93,7 @@ func NewFanPolynomial(first, last float64, coefficients ...float64) (Fan, error)
 	f.convex = make([]bool, len(f.flow)-1)
 	for i, q := range f.flow {
 		f.pressure[i] = horner(f.poly, q)
-		faults = append(faults, FanPressureRange.Check(fmt.Sprintf("pressure at %g m³/s", q), f.pressure[i]))
+		faults = append(faults, fanPressureRange.Check(fmt.Sprintf("pressure at %g m³/s", q), f.pressure[i]))
 		if i > 0 {
 			f.convex[i-1] = horner(curve, 0.5*(f.flow[i-1]+q)) > 0
 		}

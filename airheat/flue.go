@@ -5,13 +5,14 @@ import (
 	"math"
 
 	"cloche.example/internal/constant"
+	"cloche.example/internal/domain"
 	"cloche.example/psychro"
 )
 
 // Ranges of the flue.
 var (
-	FlueRange    = Range{Min: -20, Max: 900, Unit: "°C", Source: "the fits of the gases' heat capacities"}
-	FireAirRange = Range{Min: -30, Max: 60, Unit: "°C"}
+	flueRange    = domain.Range{Min: -20, Max: 900, Unit: "°C", Source: "the fits of the gases' heat capacities"}
+	fireAirRange = domain.Range{Min: -30, Max: 60, Unit: "°C"}
 )
 
 // FlueLoss is the heat that leaves with the flue gas, per kg of fuel.
@@ -35,7 +36,7 @@ const liquidHeat = 4.18e3 // J/(kg K), liquid water
 // saturated, the rest of its water as condensed. The two fractions tell the
 // same useful heat: (1 - OfLower) Lower = (1 - OfHigher) Higher.
 func (f *Fuel) FlueLoss(drawn CombustionAir, airRatio, flue, air, pressure float64) (FlueLoss, error) {
-	err := errors.Join(FlueRange.Check("flue", flue), FireAirRange.Check("air", air), psychro.Pressures.Check("pressure", pressure))
+	err := errors.Join(flueRange.Check("flue", flue), fireAirRange.Check("air", air), (domain.Range{Min: 30e3, Max: 200e3, Unit: "Pa"}).Check("pressure", pressure))
 	g, gasErr := f.Burn(drawn, airRatio)
 	if err = errors.Join(err, gasErr); err != nil {
 		return FlueLoss{}, err
@@ -83,7 +84,7 @@ var (
 // below 0.21. It knows no condensation; NaN outside. Fuel.FlueLoss is the
 // integral it stands for.
 func (k SiegertConstants) Siegert(flue, air, o2 float64) float64 {
-	if !(o2 >= 0 && o2 < 0.21) || !FlueRange.Contains(flue) || !FireAirRange.Contains(air) {
+	if !(o2 >= 0 && o2 < 0.21) || !flueRange.Contains(flue) || !fireAirRange.Contains(air) {
 		return math.NaN()
 	}
 	return (flue - air) * (k.A2/(21-100*o2) + k.B) / 100
@@ -108,7 +109,7 @@ func (f *Fuel) SiegertFor(flue, air float64) (SiegertConstants, error) {
 			return SiegertConstants{}, err
 		}
 		if !(flue > air) || loss.Condensed > 0 {
-			return SiegertConstants{}, &RangeError{Field: "flue", Value: flue, Min: math.Max(air, loss.DewPoint), Max: FlueRange.Max, Unit: "°C", Source: "the form holds above the dew point"}
+			return SiegertConstants{}, &RangeError{Field: "flue", Value: flue, Min: math.Max(air, loss.DewPoint), Max: flueRange.Max, Unit: "°C", Source: "the form holds above the dew point"}
 		}
 		per[i] = 100 * loss.OfLower / (flue - air)
 		x[i] = 1 / (21 - 100*o2)

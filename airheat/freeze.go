@@ -7,6 +7,7 @@ import (
 	"time"
 
 	"cloche.example/internal/constant"
+	"cloche.example/internal/domain"
 	"cloche.example/psychro"
 )
 
@@ -86,13 +87,13 @@ func (f *FreezeOut) check() error {
 	n := f.Nodes
 	n.SoilCapacity, n.AirSoil, n.SoilDeep = 1, 1, 1
 	err := errors.Join(n.check(),
-		Range{Min: 0.1, Max: 1e6, Unit: "m²"}.Check("Soil.Area", s.Area), Range{Min: 0.1, Max: 5, Unit: "m"}.Check("Soil.Depth", s.Depth),
-		Range{Min: 2, Max: maxLayers, Unit: "layers"}.Check("Soil.Layers", float64(s.Layers)),
-		Range{Min: 1e5, Max: 4e6, Unit: "J/(m³ K)"}.Check("Soil.Dry", s.Dry), Range{Min: 0, Max: 900, Unit: "kg/m³"}.Check("Soil.Water", s.Water),
-		Range{Min: 0.05, Max: 5, Unit: "W/(m K)"}.Check("Soil.Thawed", s.Thawed), Range{Min: 0.05, Max: 5, Unit: "W/(m K)"}.Check("Soil.Frozen", s.Frozen),
-		Range{Min: 0.1, Max: 50, Unit: "W/(m² K)"}.Check("Soil.Surface", s.Surface), Range{Min: 0.05, Max: 5, Unit: "K"}.Check("Soil.FreezingSpan", s.FreezingSpan),
-		Range{Min: 0, Max: 1e6, Unit: "kg"}.Check("WetAir", f.WetAir), wetRange.Check("Deep", f.Deep), wetRange.Check("Start", f.Start),
-		SkyDropRange.Check("SkyDrop", f.SkyDrop), HeatRange.Check("Heat", f.Heat), RoomRange.Check("AirLimit", f.AirLimit), RoomRange.Check("SoilLim", f.SoilLim),
+		domain.Range{Min: 0.1, Max: 1e6, Unit: "m²"}.Check("Soil.Area", s.Area), domain.Range{Min: 0.1, Max: 5, Unit: "m"}.Check("Soil.Depth", s.Depth),
+		domain.Range{Min: 2, Max: maxLayers, Unit: "layers"}.Check("Soil.Layers", float64(s.Layers)),
+		domain.Range{Min: 1e5, Max: 4e6, Unit: "J/(m³ K)"}.Check("Soil.Dry", s.Dry), domain.Range{Min: 0, Max: 900, Unit: "kg/m³"}.Check("Soil.Water", s.Water),
+		domain.Range{Min: 0.05, Max: 5, Unit: "W/(m K)"}.Check("Soil.Thawed", s.Thawed), domain.Range{Min: 0.05, Max: 5, Unit: "W/(m K)"}.Check("Soil.Frozen", s.Frozen),
+		domain.Range{Min: 0.1, Max: 50, Unit: "W/(m² K)"}.Check("Soil.Surface", s.Surface), domain.Range{Min: 0.05, Max: 5, Unit: "K"}.Check("Soil.FreezingSpan", s.FreezingSpan),
+		domain.Range{Min: 0, Max: 1e6, Unit: "kg"}.Check("WetAir", f.WetAir), wetRange.Check("Deep", f.Deep), wetRange.Check("Start", f.Start),
+		skyDropRange.Check("SkyDrop", f.SkyDrop), heatRange.Check("Heat", f.Heat), roomRange.Check("AirLimit", f.AirLimit), roomRange.Check("SoilLim", f.SoilLim),
 	)
 	if len(f.Outside) == 0 || len(f.Outside) > 8784 {
 		err = errors.Join(err, fmt.Errorf("Outside has %d values, allowed 1 to 8784: %w", len(f.Outside), ErrRange))
@@ -105,7 +106,7 @@ func (f *FreezeOut) check() error {
 	return err
 }
 
-var wetRange = Range{Min: -60, Max: 50, Unit: "°C"}
+var wetRange = domain.Range{Min: -60, Max: 50, Unit: "°C"}
 
 // column is the state's geometry: heat contents are of air, structure, layers.
 type column struct {

@@ -1,6 +1,10 @@
 package airheat
 
-import "math"
+import (
+	"math"
+
+	"cloche.example/internal/domain"
+)
 
 // The two Reynolds numbers between which pipe flow is neither laminar nor
 // fully turbulent, dimensionless. Friction is 64/Re up to the first, Colebrook
@@ -12,11 +16,11 @@ const (
 )
 
 // ReynoldsRange holds for Friction and Colebrook, dimensionless.
-var ReynoldsRange = Range{Min: 0, Max: 1e9, Unit: "dimensionless", Source: "Moody's chart and a margin"}
+var reynoldsRange = domain.Range{Min: 0, Max: 1e9, Unit: "dimensionless", Source: "Moody's chart and a margin"}
 
 // RelativeRoughnessRange is the roughness over the hydraulic diameter,
 // dimensionless. Moody's chart ends at 0.05.
-var RelativeRoughnessRange = Range{Min: 0, Max: 0.1, Unit: "dimensionless", Source: "Moody's chart ends at 0.05"}
+var relativeRoughnessRange = domain.Range{Min: 0, Max: 0.1, Unit: "dimensionless", Source: "Moody's chart ends at 0.05"}
 
 // Friction returns the Darcy friction factor, dimensionless, of a pipe or duct
 // at the Reynolds number re (above 0, up to 1e9, dimensionless) with the
@@ -26,7 +30,7 @@ var RelativeRoughnessRange = Range{Min: 0, Max: 0.1, Unit: "dimensionless", Sour
 // outside the ranges. Accuracy: 4e-16 relative to the exact root of the
 // equation; Colebrook itself stands within some 5 % of measured pipes.
 func Friction(re, relativeRoughness float64) float64 {
-	if !(re > 0 && re <= ReynoldsRange.Max) || !RelativeRoughnessRange.Contains(relativeRoughness) {
+	if !(re > 0 && re <= reynoldsRange.Max) || !relativeRoughnessRange.Contains(relativeRoughness) {
 		return math.NaN()
 	}
 	switch {
@@ -65,7 +69,7 @@ func between(re, f4000 float64) float64 {
 // relativeRoughness over the diameter (0 to 0.1, dimensionless). NaN outside.
 // [Cole39] eq. 12. Accuracy: 4e-16 relative to the exact root.
 func Colebrook(re, relativeRoughness float64) float64 {
-	if !(re >= TurbulentLimit && re <= ReynoldsRange.Max) || !RelativeRoughnessRange.Contains(relativeRoughness) {
+	if !(re >= TurbulentLimit && re <= reynoldsRange.Max) || !relativeRoughnessRange.Contains(relativeRoughness) {
 		return math.NaN()
 	}
 	x := colebrookRoot(colebrookSmooth/re, relativeRoughness/colebrookRough)

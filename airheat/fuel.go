@@ -4,6 +4,8 @@ import (
 	"errors"
 	"fmt"
 	"math"
+
+	"cloche.example/internal/domain"
 )
 
 // Fuel is a fuel as fired. Make it with NewFuel, NewGasFuel or take one of the
@@ -65,7 +67,7 @@ func Boie(c Composition) float64 {
 }
 
 // HeatingRange is that of the lower heating value.
-var HeatingRange = Range{Min: 1e6, Max: 125e6, Unit: "J/kg"}
+var heatingRange = domain.Range{Min: 1e6, Max: 125e6, Unit: "J/kg"}
 
 // NewFuel returns a fuel with composition c as fired and the lower heating
 // value lower, J/kg as fired, from 1e6 to 125e6. All faults are reported
@@ -77,14 +79,14 @@ func NewFuel(name string, c Composition, lower float64) (Fuel, error) {
 }
 
 func (f *Fuel) valid() error {
-	err := errors.Join(f.Composition.check(), HeatingRange.Check("Lower", f.Lower))
+	err := errors.Join(f.Composition.check(), heatingRange.Check("Lower", f.Lower))
 	if err == nil {
 		c := &f.Composition
 		oxygen := c.Carbon/molarC + c.Sulphur/molarS + c.Hydrogen/(2*molarH2) - c.Oxygen/molarO2
-		err = Range{Min: 1e-9, Max: 1, Unit: "kmol/kg", Source: "the fuel must need oxygen"}.Check("oxygen needed", oxygen)
+		err = domain.Range{Min: 1e-9, Max: 1, Unit: "kmol/kg", Source: "the fuel must need oxygen"}.Check("oxygen needed", oxygen)
 	}
 	if err == nil {
-		err = Range{Min: f.Lower, Max: 1.6 * f.Lower, Unit: "J/kg", Source: "at or above Lower"}.Check("Higher", f.Higher)
+		err = domain.Range{Min: f.Lower, Max: 1.6 * f.Lower, Unit: "J/kg", Source: "at or above Lower"}.Check("Higher", f.Higher)
 	}
 	if err != nil {
 		return fmt.Errorf("fuel %q: %w", f.Name, err)
@@ -96,7 +98,7 @@ func (f *Fuel) valid() error {
 // basis, 0 to 0.65: composition and both heating values follow from its dry
 // matter [IsoFuel21].
 func (f Fuel) MoistFuel(water float64) (Fuel, error) {
-	if err := errors.Join(f.valid(), Range{Min: 0, Max: 0.65, Unit: "kg/kg", Source: "wetter wood does not burn by itself"}.Check("water", water)); err != nil {
+	if err := errors.Join(f.valid(), domain.Range{Min: 0, Max: 0.65, Unit: "kg/kg", Source: "wetter wood does not burn by itself"}.Check("water", water)); err != nil {
 		return Fuel{}, err
 	}
 	c := &f.Composition

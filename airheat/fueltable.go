@@ -3,6 +3,8 @@ package airheat
 import (
 	"errors"
 	"fmt"
+
+	"cloche.example/internal/domain"
 )
 
 // GasShares is a gas by volume. The shares sum to 1.
@@ -44,7 +46,7 @@ func NewGasFuel(name string, g GasShares) (Fuel, error) {
 		heat += x * p.heat
 	}
 	if err == nil {
-		err = Range{Min: 1 - sumSlack, Max: 1 + sumSlack, Unit: "fraction", Source: "the shares of a gas sum to 1"}.Check("sum of the gas", sum)
+		err = domain.Range{Min: 1 - sumSlack, Max: 1 + sumSlack, Unit: "fraction", Source: "the shares of a gas sum to 1"}.Check("sum of the gas", sum)
 	}
 	if err != nil {
 		return Fuel{}, fmt.Errorf("fuel %q: %w", name, err)

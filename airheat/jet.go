@@ -6,6 +6,7 @@ import (
 	"math"
 
 	"cloche.example/internal/constant"
+	"cloche.example/internal/domain"
 )
 
 // JetShape is the shape of the opening a jet leaves.
@@ -49,11 +50,11 @@ func DefaultJet(shape JetShape) Jet {
 
 // The ranges of Jet's fields.
 var (
-	JetSizeRange   = Range{Min: 0.001, Max: 3, Unit: "m", Source: "holes to vents"}
-	JetSpeedRange  = Range{Min: 0.05, Max: 50, Unit: "m/s", Source: "incompressible flow, above room draughts"}
-	JetExcessRange = Range{Min: -60, Max: 120, Unit: "K", Source: "small density differences"}
-	JetAngleRange  = Range{Min: -60, Max: 60, Unit: "degree", Source: "the bend is small against the path"}
-	JetFactorRange = Range{Min: 1, Max: 10, Unit: "dimensionless", Source: "decay factors of openings"}
+	jetSizeRange   = domain.Range{Min: 0.001, Max: 3, Unit: "m", Source: "holes to vents"}
+	jetSpeedRange  = domain.Range{Min: 0.05, Max: 50, Unit: "m/s", Source: "incompressible flow, above room draughts"}
+	jetExcessRange = domain.Range{Min: -60, Max: 120, Unit: "K", Source: "small density differences"}
+	jetAngleRange  = domain.Range{Min: -60, Max: 60, Unit: "degree", Source: "the bend is small against the path"}
+	jetFactorRange = domain.Range{Min: 1, Max: 10, Unit: "dimensionless", Source: "decay factors of openings"}
 )
 
 // Check returns every fault of the jet in one error, or nil. The methods hold
@@ -64,13 +65,13 @@ func (j Jet) Check() error {
 		shape = fmt.Errorf("%w: Shape is %d, allowed RoundJet or PlaneJet", ErrRange, j.Shape)
 	}
 	return errors.Join(shape,
-		JetSizeRange.Check("Size", j.Size),
-		JetSpeedRange.Check("Speed", j.Speed),
-		JetExcessRange.Check("Excess", j.Excess),
-		AirTemperatureRange.Check("House", j.House),
-		JetAngleRange.Check("Angle", j.Angle),
-		JetFactorRange.Check("Velocity", j.Velocity),
-		JetFactorRange.Check("Thermal", j.Thermal),
+		jetSizeRange.Check("Size", j.Size),
+		jetSpeedRange.Check("Speed", j.Speed),
+		jetExcessRange.Check("Excess", j.Excess),
+		airTemperatureRange.Check("House", j.House),
+		jetAngleRange.Check("Angle", j.Angle),
+		jetFactorRange.Check("Velocity", j.Velocity),
+		jetFactorRange.Check("Thermal", j.Thermal),
 	)
 }
 

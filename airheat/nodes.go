@@ -4,6 +4,8 @@ import (
 	"errors"
 	"math"
 	"time"
+
+	"cloche.example/internal/domain"
 )
 
 // Nodes describes a house as three nodes: the air, the structure with
@@ -68,27 +70,27 @@ func (t Temperatures) Of(n Node) float64 {
 
 // Ranges of the three-node house.
 var (
-	CapacityRange    = Range{Min: 1, Max: 1e13, Unit: "J/K"}
-	ConductanceRange = Range{Min: 0, Max: 1e9, Unit: "W/K"}
-	HeatRange        = Range{Min: -1e9, Max: 1e9, Unit: "W"}
-	RoomRange        = Range{Min: -90, Max: 120, Unit: "°C"}
-	RampRange        = Range{Min: -0.1, Max: 0.1, Unit: "K/s"}
-	SkyDropRange     = Range{Min: 0, Max: 60, Unit: "K"}
+	capacityRange    = domain.Range{Min: 1, Max: 1e13, Unit: "J/K"}
+	conductanceRange = domain.Range{Min: 0, Max: 1e9, Unit: "W/K"}
+	heatRange        = domain.Range{Min: -1e9, Max: 1e9, Unit: "W"}
+	roomRange        = domain.Range{Min: -90, Max: 120, Unit: "°C"}
+	rampRange        = domain.Range{Min: -0.1, Max: 0.1, Unit: "K/s"}
+	skyDropRange     = domain.Range{Min: 0, Max: 60, Unit: "K"}
 )
 
 // check returns all faults of n.
 func (n *Nodes) check() error {
 	err := errors.Join(
-		CapacityRange.Check("AirCapacity", n.AirCapacity),
-		CapacityRange.Check("StructureCapacity", n.StructureCapacity),
-		CapacityRange.Check("SoilCapacity", n.SoilCapacity),
-		ConductanceRange.Check("Cover", n.Cover),
-		ConductanceRange.Check("CoverSky", n.CoverSky),
-		ConductanceRange.Check("Leakage", n.Leakage),
-		ConductanceRange.Check("AirStructure", n.AirStructure),
-		ConductanceRange.Check("AirSoil", n.AirSoil),
-		ConductanceRange.Check("StructureOutside", n.StructureOutside),
-		ConductanceRange.Check("SoilDeep", n.SoilDeep),
+		capacityRange.Check("AirCapacity", n.AirCapacity),
+		capacityRange.Check("StructureCapacity", n.StructureCapacity),
+		capacityRange.Check("SoilCapacity", n.SoilCapacity),
+		conductanceRange.Check("Cover", n.Cover),
+		conductanceRange.Check("CoverSky", n.CoverSky),
+		conductanceRange.Check("Leakage", n.Leakage),
+		conductanceRange.Check("AirStructure", n.AirStructure),
+		conductanceRange.Check("AirSoil", n.AirSoil),
+		conductanceRange.Check("StructureOutside", n.StructureOutside),
+		conductanceRange.Check("SoilDeep", n.SoilDeep),
 	)
 	if err != nil {
 		return err
@@ -97,26 +99,26 @@ func (n *Nodes) check() error {
 	out := n.Cover + n.CoverSky + n.Leakage
 	structure, soil := n.StructureOutside > 0, n.SoilDeep > 0
 	if out == 0 && !(structure && n.AirStructure > 0) && !(soil && n.AirSoil > 0) {
-		err = errors.Join(err, &RangeError{Field: "Cover + CoverSky + Leakage", Value: out, Min: math.SmallestNonzeroFloat64, Max: ConductanceRange.Max, Unit: "W/K", Source: "the air must lose heat somewhere"})
+		err = errors.Join(err, &RangeError{Field: "Cover + CoverSky + Leakage", Value: out, Min: math.SmallestNonzeroFloat64, Max: conductanceRange.Max, Unit: "W/K", Source: "the air must lose heat somewhere"})
 	}
 	if n.AirStructure+n.StructureOutside == 0 {
-		err = errors.Join(err, &RangeError{Field: "AirStructure + StructureOutside", Value: 0, Min: math.SmallestNonzeroFloat64, Max: ConductanceRange.Max, Unit: "W/K", Source: "the structure must be joined to something"})
+		err = errors.Join(err, &RangeError{Field: "AirStructure + StructureOutside", Value: 0, Min: math.SmallestNonzeroFloat64, Max: conductanceRange.Max, Unit: "W/K", Source: "the structure must be joined to something"})
 	}
 	if n.AirSoil+n.SoilDeep == 0 {
-		err = errors.Join(err, &RangeError{Field: "AirSoil + SoilDeep", Value: 0, Min: math.SmallestNonzeroFloat64, Max: ConductanceRange.Max, Unit: "W/K", Source: "the soil must be joined to something"})
+		err = errors.Join(err, &RangeError{Field: "AirSoil + SoilDeep", Value: 0, Min: math.SmallestNonzeroFloat64, Max: conductanceRange.Max, Unit: "W/K", Source: "the soil must be joined to something"})
 	}
 	return err
 }
 
 func (d *Drive) check() error {
 	return errors.Join(
-		HeatRange.Check("Heat", d.Heat),
-		HeatRange.Check("StructureHeat", d.StructureHeat),
-		HeatRange.Check("SoilHeat", d.SoilHeat),
-		RoomRange.Check("Outside", d.Outside),
-		RampRange.Check("Ramp", d.Ramp),
-		SkyDropRange.Check("SkyDrop", d.SkyDrop),
-		RoomRange.Check("Deep", d.Deep),
+		heatRange.Check("Heat", d.Heat),
+		heatRange.Check("StructureHeat", d.StructureHeat),
+		heatRange.Check("SoilHeat", d.SoilHeat),
+		roomRange.Check("Outside", d.Outside),
+		rampRange.Check("Ramp", d.Ramp),
+		skyDropRange.Check("SkyDrop", d.SkyDrop),
+		roomRange.Check("Deep", d.Deep),
 	)
 }
 
@@ -155,7 +157,7 @@ func (h *House) made(field string) error {
 	if h.scale[0] > 0 {
 		return nil
 	}
-	return &RangeError{Field: field, Min: CapacityRange.Min, Max: CapacityRange.Max, Unit: "J/K", Source: "a House comes from NewHouse"}
+	return &RangeError{Field: field, Min: capacityRange.Min, Max: capacityRange.Max, Unit: "J/K", Source: "a House comes from NewHouse"}
 }
 
 // Nodes returns the description the house was made from.

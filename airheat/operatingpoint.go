@@ -4,6 +4,8 @@ import (
 	"errors"
 	"fmt"
 	"math"
+
+	"cloche.example/internal/domain"
 )
 
 // FanDrive is how a fan is driven and where its losses go.
@@ -23,15 +25,15 @@ func DefaultFanDrive() FanDrive {
 
 // The ranges of FanDrive's fields.
 var (
-	FanSpeedRange      = Range{Min: 0.05, Max: 2, Unit: "ratio", Source: "fan laws hold for one fan"}
-	FanEfficiencyRange = Range{Min: 0.01, Max: 1, Unit: "fraction", Source: "definition"}
+	fanSpeedRange      = domain.Range{Min: 0.05, Max: 2, Unit: "ratio", Source: "fan laws hold for one fan"}
+	fanEfficiencyRange = domain.Range{Min: 0.01, Max: 1, Unit: "fraction", Source: "definition"}
 )
 
 func (d FanDrive) check() error {
 	return errors.Join(
-		FanSpeedRange.Check("FanDrive.Speed", d.Speed),
-		FanEfficiencyRange.Check("FanDrive.FanEfficiency", d.FanEfficiency),
-		FanEfficiencyRange.Check("FanDrive.MotorEfficiency", d.MotorEfficiency),
+		fanSpeedRange.Check("FanDrive.Speed", d.Speed),
+		fanEfficiencyRange.Check("FanDrive.FanEfficiency", d.FanEfficiency),
+		fanEfficiencyRange.Check("FanDrive.MotorEfficiency", d.MotorEfficiency),
 	)
 }
 
@@ -184,7 +186,7 @@ func (f *finder) point(drive FanDrive) (OperatingPoint, error) {
 // power if the motor stands in the stream): Δp/(ρ cp η). NaN for an efficiency
 // outside 0.01 to 1.
 func FanRise(pressure, efficiency float64, air Air) float64 {
-	if !FanEfficiencyRange.Contains(efficiency) {
+	if !fanEfficiencyRange.Contains(efficiency) {
 		return math.NaN()
 	}
 	return pressure / (air.Density * air.HeatCapacity * efficiency)

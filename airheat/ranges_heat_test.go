@@ -6,6 +6,7 @@ import (
 	"testing"
 	"time"
 
+	"cloche.example/internal/domain"
 	"github.com/stretchr/testify/require"
 )
 
@@ -13,32 +14,32 @@ import (
 // on either side.
 func TestRangesOfHeat(t *testing.T) {
 	for name, c := range map[string]struct {
-		r        Range
+		r        domain.Range
 		min, max float64
 	}{
-		"FlowRange":        {FlowRange, 1e-6, 1e4},
-		"MassFlowRange":    {MassFlowRange, 1e-6, 1e4},
-		"PowerRange":       {PowerRange, 0, 1e9},
+		"FlowRange":        {flowRange, 1e-6, 1e4},
+		"MassFlowRange":    {massFlowRange, 1e-6, 1e4},
+		"PowerRange":       {powerRange, 0, 1e9},
 		"positive power":   {positivePower, 1e-6, 1e9},
-		"SupplyRange":      {SupplyRange, -90, 300},
-		"CapacityRange":    {CapacityRange, 1, 1e13},
-		"ConductanceRange": {ConductanceRange, 0, 1e9},
-		"HeatRange":        {HeatRange, -1e9, 1e9},
-		"RoomRange":        {RoomRange, -90, 120},
-		"RampRange":        {RampRange, -0.1, 0.1},
-		"SkyDropRange":     {SkyDropRange, 0, 60},
-		"FlueRange":        {FlueRange, -20, 900},
-		"FireAirRange":     {FireAirRange, -30, 60},
-		"HeatingRange":     {HeatingRange, 1e6, 125e6},
-		"AirRatioRange":    {AirRatioRange, 1, 50},
-		"EfficiencyRange":  {EfficiencyRange, 0.05, 1.12},
-		"FilmRange":        {FilmRange, 0.1, 1000},
-		"TeeAngleRange":    {TeeAngleRange, 30, 90},
-		"TeeAreaRange":     {TeeAreaRange, 0.01, 1},
+		"SupplyRange":      {supplyRange, -90, 300},
+		"CapacityRange":    {capacityRange, 1, 1e13},
+		"ConductanceRange": {conductanceRange, 0, 1e9},
+		"HeatRange":        {heatRange, -1e9, 1e9},
+		"RoomRange":        {roomRange, -90, 120},
+		"RampRange":        {rampRange, -0.1, 0.1},
+		"SkyDropRange":     {skyDropRange, 0, 60},
+		"FlueRange":        {flueRange, -20, 900},
+		"FireAirRange":     {fireAirRange, -30, 60},
+		"HeatingRange":     {heatingRange, 1e6, 125e6},
+		"AirRatioRange":    {airRatioRange, 1, 50},
+		"EfficiencyRange":  {efficiencyRange, 0.05, 1.12},
+		"FilmRange":        {filmRange, 0.1, 1000},
+		"TeeAngleRange":    {teeAngleRange, 30, 90},
+		"TeeAreaRange":     {teeAreaRange, 0.01, 1},
 		"share":            {shareRange, 0, 1},
 		"sun":              {sunRange, 0, 1500},
 		"wet":              {wetRange, -60, 50},
-		"positive":         {positive(Range{Max: 3}), 1e-9, 3},
+		"positive":         {positive(domain.Range{Max: 3}), 1e-9, 3},
 	} {
 		require.Equal(t, [2]float64{c.min, c.max}, [2]float64{c.r.Min, c.r.Max}, name)
 	}

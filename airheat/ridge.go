@@ -5,6 +5,7 @@ import (
 	"fmt"
 	"math"
 
+	"cloche.example/internal/domain"
 	"cloche.example/psychro"
 )
 
@@ -35,22 +36,22 @@ func AirHeatCapacity(s psychro.State) float64 { return s.HeatCapacity() / s.Spec
 
 func (l *TwoLayers) check() error {
 	err := errors.Join(
-		ConductanceRange.Check("LowerLoss", l.LowerLoss),
-		Range{Min: 1e-6, Max: ConductanceRange.Max, Unit: "W/K"}.Check("UpperLoss", l.UpperLoss),
-		RoomRange.Check("Lower", l.Lower), RoomRange.Check("Outside", l.Outside),
+		conductanceRange.Check("LowerLoss", l.LowerLoss),
+		domain.Range{Min: 1e-6, Max: conductanceRange.Max, Unit: "W/K"}.Check("UpperLoss", l.UpperLoss),
+		roomRange.Check("Lower", l.Lower), roomRange.Check("Outside", l.Outside),
 		shareRange.Check("RisingShare", l.RisingShare),
-		Range{Min: 0, Max: FlowRange.Max, Unit: "m³/s"}.Check("Mixing", l.Mixing),
-		FlowRange.Check("HeaterFlow", l.HeaterFlow),
-		Range{Min: 300, Max: 3000, Unit: "J/(m³ K)"}.Check("HeatCapacity", l.HeatCapacity),
+		domain.Range{Min: 0, Max: flowRange.Max, Unit: "m³/s"}.Check("Mixing", l.Mixing),
+		flowRange.Check("HeaterFlow", l.HeaterFlow),
+		domain.Range{Min: 300, Max: 3000, Unit: "J/(m³ K)"}.Check("HeatCapacity", l.HeatCapacity),
 	)
 	if err == nil && !(l.Lower > l.Outside) {
-		err = &RangeError{Field: "Lower", Value: l.Lower, Min: l.Outside, Max: RoomRange.Max, Unit: "°C", Source: "a house colder than outside needs no heat"}
+		err = &RangeError{Field: "Lower", Value: l.Lower, Min: l.Outside, Max: roomRange.Max, Unit: "°C", Source: "a house colder than outside needs no heat"}
 	}
 	if err == nil && l.LowerLoss == 0 && l.Mixing == 0 {
-		err = &RangeError{Field: "LowerLoss + Mixing", Value: 0, Min: math.SmallestNonzeroFloat64, Max: ConductanceRange.Max, Source: "a lower layer that loses and exchanges nothing needs no heat"}
+		err = &RangeError{Field: "LowerLoss + Mixing", Value: 0, Min: math.SmallestNonzeroFloat64, Max: conductanceRange.Max, Source: "a lower layer that loses and exchanges nothing needs no heat"}
 	}
 	if err == nil && l.RisingShare == 1 && l.Mixing == 0 {
-		err = &RangeError{Field: "Mixing", Value: 0, Min: math.SmallestNonzeroFloat64, Max: FlowRange.Max, Unit: "m³/s", Source: "with all heat rising and no mixing the lower layer is never heated"}
+		err = &RangeError{Field: "Mixing", Value: 0, Min: math.SmallestNonzeroFloat64, Max: flowRange.Max, Unit: "m³/s", Source: "with all heat rising and no mixing the lower layer is never heated"}
 	}
 	return err
 }
@@ -76,7 +77,7 @@ func (l *TwoLayers) solve(exchange, film float64) (heat, upper float64) {
 
 // tooHot refuses an upper layer that no house has.
 func (l *TwoLayers) tooHot(upper float64) error {
-	if upper <= RoomRange.Max {
+	if upper <= roomRange.Max {
 		return nil
 	}
 	return fmt.Errorf("%w: with RisingShare %g and Mixing %g m³/s the upper layer would be at %.0f °C", ErrNoSolution, l.RisingShare, l.Mixing, upper)
@@ -164,10 +165,10 @@ type FansCompared struct {
 // prices, or of primary energy; 1 counts joule for joule.
 func (l TwoLayers) Fans(f MixingFans, worth float64) (FansCompared, error) {
 	err := errors.Join(l.check(),
-		Range{Min: 0, Max: FlowRange.Max, Unit: "m³/s"}.Check("Flow", f.Flow),
-		PowerRange.Check("Power", f.Power),
-		Range{Min: 1, Max: 3, Unit: "ratio"}.Check("FilmFactor", f.FilmFactor),
-		Range{Min: 0, Max: 100, Unit: "ratio"}.Check("worth", worth),
+		domain.Range{Min: 0, Max: flowRange.Max, Unit: "m³/s"}.Check("Flow", f.Flow),
+		powerRange.Check("Power", f.Power),
+		domain.Range{Min: 1, Max: 3, Unit: "ratio"}.Check("FilmFactor", f.FilmFactor),
+		domain.Range{Min: 0, Max: 100, Unit: "ratio"}.Check("worth", worth),
 	)
 	if err != nil {
 		return FansCompared{}, err

@@ -4,6 +4,8 @@ import (
 	"errors"
 	"fmt"
 	"math"
+
+	"cloche.example/internal/domain"
 )
 
 // SetPoints are the air temperatures asked for over the day.
@@ -58,22 +60,22 @@ type SeasonHeat struct {
 }
 
 func (s *Season) check() error {
-	err := errors.Join(checkColumn("Outside", s.Outside, RoomRange), checkColumn("Sun", s.Sun, sunRange))
+	err := errors.Join(checkColumn("Outside", s.Outside, roomRange), checkColumn("Sun", s.Sun, sunRange))
 	if err == nil && len(s.Outside) != len(s.Sun) {
 		err = fmt.Errorf("Outside has %d values and Sun %d: %w", len(s.Outside), len(s.Sun), ErrRange)
 	}
 	return errors.Join(err, s.SetPoints.check(),
-		Range{Min: 1e-3, Max: ConductanceRange.Max, Unit: "W/K"}.Check("Loss", s.Loss),
-		Range{Min: 0, Max: 1e6, Unit: "m²"}.Check("Aperture", s.Aperture),
-		PowerRange.Check("Gain", s.Gain),
-		Range{Min: 0, Max: 1e6, Unit: "currency per kg"}.Check("Price", s.Price),
+		domain.Range{Min: 1e-3, Max: conductanceRange.Max, Unit: "W/K"}.Check("Loss", s.Loss),
+		domain.Range{Min: 0, Max: 1e6, Unit: "m²"}.Check("Aperture", s.Aperture),
+		powerRange.Check("Gain", s.Gain),
+		domain.Range{Min: 0, Max: 1e6, Unit: "currency per kg"}.Check("Price", s.Price),
 		s.Burner.Check(),
 	)
 }
 
-var sunRange = Range{Min: 0, Max: 1500, Unit: "W/m²"}
+var sunRange = domain.Range{Min: 0, Max: 1500, Unit: "W/m²"}
 
-func checkColumn(field string, col []float64, r Range) error {
+func checkColumn(field string, col []float64, r domain.Range) error {
 	if len(col) != 8760 && len(col) != 8784 {
 		return fmt.Errorf("%s has %d values, a year has 8760 or 8784: %w", field, len(col), ErrRange)
 	}
@@ -87,9 +89,9 @@ func checkColumn(field string, col []float64, r Range) error {
 
 func (p SetPoints) check() error {
 	return errors.Join(
-		RoomRange.Check("SetPoints.Day", p.Day), RoomRange.Check("SetPoints.Night", p.Night),
-		Range{Min: 0, Max: 23, Unit: "h"}.Check("SetPoints.DayStarts", float64(p.DayStarts)),
-		Range{Min: float64(p.DayStarts), Max: 24, Unit: "h"}.Check("SetPoints.DayEnds", float64(p.DayEnds)),
+		roomRange.Check("SetPoints.Day", p.Day), roomRange.Check("SetPoints.Night", p.Night),
+		domain.Range{Min: 0, Max: 23, Unit: "h"}.Check("SetPoints.DayStarts", float64(p.DayStarts)),
+		domain.Range{Min: float64(p.DayStarts), Max: 24, Unit: "h"}.Check("SetPoints.DayEnds", float64(p.DayEnds)),
 	)
 }
 
@@ -138,7 +140,7 @@ func (s *Season) Hourly() (SeasonHeat, error) {
 // together: where it shines on cold days, gains are used that came at other
 // hours, so the heat comes out lower than hour by hour.
 func (s *Season) Bins(width float64) (SeasonHeat, error) {
-	if err := errors.Join(s.check(), Range{Min: 0.1, Max: 10, Unit: "K"}.Check("width", width)); err != nil {
+	if err := errors.Join(s.check(), domain.Range{Min: 0.1, Max: 10, Unit: "K"}.Check("width", width)); err != nil {
 		return SeasonHeat{}, err
 	}
 	low := math.Inf(1)
@@ -176,7 +178,7 @@ func (s *Season) Bins(width float64) (SeasonHeat, error) {
 // load. The base is the set-point less what the gains carry; BaseTemperature
 // gives it. One base for the whole year knows no sunny hour from a dull one.
 func (s *Season) DegreeHours(base float64) (SeasonHeat, error) {
-	if err := errors.Join(s.check(), RoomRange.Check("base", base)); err != nil {
+	if err := errors.Join(s.check(), roomRange.Check("base", base)); err != nil {
 		return SeasonHeat{}, err
 	}
 	r := SeasonHeat{Method: "degree-hours"}

@@ -3,6 +3,8 @@ package airheat
 import (
 	"errors"
 	"math"
+
+	"cloche.example/internal/domain"
 )
 
 // Months holds the twelve months of a place for the monthly method.
@@ -84,16 +86,16 @@ const (
 // not.
 func (h MonthlyHouse) Monthly(m Months) (SeasonHeat, [12]float64, error) {
 	err := errors.Join(
-		RoomRange.Check("SetPoint", h.SetPoint),
-		Range{Min: 1e-3, Max: ConductanceRange.Max, Unit: "W/K"}.Check("Loss", h.Loss),
-		Range{Min: 0, Max: 1e6, Unit: "m²"}.Check("Aperture", h.Aperture),
-		PowerRange.Check("Gain", h.Gain),
-		Range{Min: 0, Max: 1e4, Unit: "h"}.Check("Storage", h.Storage),
-		Range{Min: 0, Max: 1e6, Unit: "currency per kg"}.Check("Price", h.Price),
+		roomRange.Check("SetPoint", h.SetPoint),
+		domain.Range{Min: 1e-3, Max: conductanceRange.Max, Unit: "W/K"}.Check("Loss", h.Loss),
+		domain.Range{Min: 0, Max: 1e6, Unit: "m²"}.Check("Aperture", h.Aperture),
+		powerRange.Check("Gain", h.Gain),
+		domain.Range{Min: 0, Max: 1e4, Unit: "h"}.Check("Storage", h.Storage),
+		domain.Range{Min: 0, Max: 1e6, Unit: "currency per kg"}.Check("Price", h.Price),
 		h.Burner.Check(),
 	)
 	for k := range 12 {
-		err = errors.Join(err, RoomRange.Check("Outside", m.Outside[k]), sunRange.Check("Sun", m.Sun[k]), Range{Min: 1, Max: 745, Unit: "h"}.Check("Hours", m.Hours[k]))
+		err = errors.Join(err, roomRange.Check("Outside", m.Outside[k]), sunRange.Check("Sun", m.Sun[k]), domain.Range{Min: 1, Max: 745, Unit: "h"}.Check("Hours", m.Hours[k]))
 	}
 	if err != nil {
 		return SeasonHeat{}, [12]float64{}, err

@@ -4,6 +4,8 @@ import (
 	"errors"
 	"fmt"
 	"math"
+
+	"cloche.example/internal/domain"
 )
 
 // SeasonNodes is a year of a three-node house with a thermostat.
@@ -41,26 +43,26 @@ type SeasonCourse struct {
 }
 
 func (s *SeasonNodes) check() error {
-	err := errors.Join(checkColumn("Outside", s.Outside, RoomRange), checkColumn("Sun", s.Sun, sunRange))
+	err := errors.Join(checkColumn("Outside", s.Outside, roomRange), checkColumn("Sun", s.Sun, sunRange))
 	if err == nil && len(s.Outside) != len(s.Sun) {
 		err = fmt.Errorf("Outside has %d values and Sun %d: %w", len(s.Outside), len(s.Sun), ErrRange)
 	}
 	switch {
 	case s.SkyDrop != nil:
-		err = errors.Join(err, checkColumn("SkyDrop", s.SkyDrop, SkyDropRange))
+		err = errors.Join(err, checkColumn("SkyDrop", s.SkyDrop, skyDropRange))
 		if len(s.SkyDrop) != len(s.Outside) {
 			err = errors.Join(err, fmt.Errorf("Outside has %d values and SkyDrop %d: %w", len(s.Outside), len(s.SkyDrop), ErrRange))
 		}
 	case s.House.n.CoverSky > 0:
 		err = errors.Join(err, fmt.Errorf("SkyDrop is missing, but the house has CoverSky %g W/K: %w", s.House.n.CoverSky, ErrRange))
 	}
-	area := Range{Min: 0, Max: 1e6, Unit: "m²"}
+	area := domain.Range{Min: 0, Max: 1e6, Unit: "m²"}
 	warmest := math.Max(s.SetPoints.Day, s.SetPoints.Night)
 	return errors.Join(err, s.SetPoints.check(), s.Burner.Check(),
-		Range{Min: warmest, Max: RoomRange.Max, Unit: "°C", Source: "at or above the set-points"}.Check("VentAt", s.VentAt),
-		RoomRange.Check("Deep", s.Deep), PowerRange.Check("Gain", s.Gain),
+		domain.Range{Min: warmest, Max: roomRange.Max, Unit: "°C", Source: "at or above the set-points"}.Check("VentAt", s.VentAt),
+		roomRange.Check("Deep", s.Deep), powerRange.Check("Gain", s.Gain),
 		area.Check("ToAir", s.ToAir), area.Check("ToPlants", s.ToPlants), area.Check("ToSoil", s.ToSoil),
-		Range{Min: 0, Max: 1e6, Unit: "currency per kg"}.Check("Price", s.Price),
+		domain.Range{Min: 0, Max: 1e6, Unit: "currency per kg"}.Check("Price", s.Price),
 		s.House.n.check(),
 	)
 }

@@ -3,6 +3,8 @@ package airheat
 import (
 	"errors"
 	"math"
+
+	"cloche.example/internal/domain"
 )
 
 // RockBed is a bed of stones that the air passes between. Each stone is taken
@@ -26,10 +28,10 @@ func DefaultRockBed() RockBed {
 
 // The ranges of RockBed's fields.
 var (
-	BedAreaRange  = Range{Min: 0.01, Max: 10000, Unit: "m²", Source: "beds under houses"}
-	BedDepthRange = Range{Min: 0.05, Max: 100, Unit: "m", Source: "beds under houses"}
-	BedStoneRange = Range{Min: 0.005, Max: 0.3, Unit: "m", Source: "washed gravel to boulders"}
-	BedVoidRange  = Range{Min: 0.25, Max: 0.6, Unit: "fraction", Source: "packed stones"}
+	bedAreaRange  = domain.Range{Min: 0.01, Max: 10000, Unit: "m²", Source: "beds under houses"}
+	bedDepthRange = domain.Range{Min: 0.05, Max: 100, Unit: "m", Source: "beds under houses"}
+	bedStoneRange = domain.Range{Min: 0.005, Max: 0.3, Unit: "m", Source: "washed gravel to boulders"}
+	bedVoidRange  = domain.Range{Min: 0.25, Max: 0.6, Unit: "fraction", Source: "packed stones"}
 )
 
 // Löf and Hawley's volumetric coefficient and Ergun's pressure drop.
@@ -45,7 +47,7 @@ const (
 // (m, 0.005 to 0.3): 650 (G/D)^0.7. NaN outside. [DufBec13] ch. 9, after Löf and
 // Hawley, from memory.
 func BedTransfer(massFlux, stone float64) float64 {
-	if !(massFlux >= 0.01 && massFlux <= 1) || !BedStoneRange.Contains(stone) {
+	if !(massFlux >= 0.01 && massFlux <= 1) || !bedStoneRange.Contains(stone) {
 		return math.NaN()
 	}
 	return lofHawley * math.Pow(massFlux/stone, lofHawleyPower)
@@ -64,15 +66,15 @@ func (b RockBed) Loss(flow float64, air Air) float64 {
 // 200 °C), for air as at DesignFlow. The error lists every fault.
 func (b RockBed) New(start float64, air Air) (*Store, error) {
 	if err := errors.Join(
-		BedAreaRange.Check("Area", b.Area),
-		BedDepthRange.Check("Depth", b.Depth),
-		BedStoneRange.Check("Stone", b.Stone),
-		BedVoidRange.Check("Void", b.Void),
-		SoilCapacityRange.Check("StoneCapacity", b.StoneCapacity),
-		FanEfficiencyRange.Check("FanEfficiency", b.FanEfficiency),
-		AirTemperatureRange.Check("start", start),
+		bedAreaRange.Check("Area", b.Area),
+		bedDepthRange.Check("Depth", b.Depth),
+		bedStoneRange.Check("Stone", b.Stone),
+		bedVoidRange.Check("Void", b.Void),
+		soilCapacityRange.Check("StoneCapacity", b.StoneCapacity),
+		fanEfficiencyRange.Check("FanEfficiency", b.FanEfficiency),
+		airTemperatureRange.Check("start", start),
 		air.check("Air."),
-		Range{Min: 0.01, Max: 1, Unit: "kg/(m² s)", Source: "BedTransfer"}.Check("DesignFlow over Area", b.DesignFlow*air.Density/b.Area),
+		domain.Range{Min: 0.01, Max: 1, Unit: "kg/(m² s)", Source: "BedTransfer"}.Check("DesignFlow over Area", b.DesignFlow*air.Density/b.Area),
 	); err != nil {
 		return nil, err
 	}

@@ -23,9 +23,9 @@ type MoistStoreStep struct {
 // less what the water takes along. The error lists every fault.
 func (s *Store) StepMoist(flow float64, inlet psychro.State, air Air, step time.Duration, backward bool) (MoistStoreStep, error) {
 	if err := errors.Join(
-		positive(DuctFlowRange).Check("flow", flow),
+		positive(ductFlowRange).Check("flow", flow),
 		stateCheck("inlet", inlet),
-		StoreStepRange.Check("step", step.Seconds()),
+		storeStepRange.Check("step", step.Seconds()),
 		air.check("Air."),
 	); err != nil {
 		return MoistStoreStep{}, err

@@ -4,6 +4,8 @@ import (
 	"errors"
 	"math"
 	"time"
+
+	"cloche.example/internal/domain"
 )
 
 // SoilStore is a set of equal tubes under the soil that warm ridge air passes
@@ -31,30 +33,30 @@ func DefaultSoilStore() SoilStore {
 
 // The ranges of SoilStore's fields and hours.
 var (
-	SoilSpacingRange      = Range{Min: 0.02, Max: 5, Unit: "m", Source: "tubes under houses"}
-	SoilFilmRange         = Range{Min: 0.1, Max: 1000, Unit: "W/(m² K)", Source: "air in tubes"}
-	SoilConductivityRange = Range{Min: 0.1, Max: 5, Unit: "W/(m K)", Source: "dry peat to wet rock"}
-	SoilCapacityRange     = Range{Min: 2e5, Max: 5e6, Unit: "J/(m³ K)", Source: "dry peat to water"}
-	StoreStepRange        = Range{Min: 1, Max: 86400, Unit: "s", Source: "the course of a day"}
+	soilSpacingRange      = domain.Range{Min: 0.02, Max: 5, Unit: "m", Source: "tubes under houses"}
+	soilFilmRange         = domain.Range{Min: 0.1, Max: 1000, Unit: "W/(m² K)", Source: "air in tubes"}
+	soilConductivityRange = domain.Range{Min: 0.1, Max: 5, Unit: "W/(m K)", Source: "dry peat to wet rock"}
+	soilCapacityRange     = domain.Range{Min: 2e5, Max: 5e6, Unit: "J/(m³ K)", Source: "dry peat to water"}
+	storeStepRange        = domain.Range{Min: 1, Max: 86400, Unit: "s", Source: "the course of a day"}
 )
 
 func (s SoilStore) check() error {
-	spacing := SoilSpacingRange
-	if DuctSizeRange.Contains(s.Diameter) {
+	spacing := soilSpacingRange
+	if ductSizeRange.Contains(s.Diameter) {
 		spacing.Min, spacing.Source = 1.05*s.Diameter, "soil between the tubes"
 	}
 	return errors.Join(
-		TubeHolesRange.Check("Tubes", float64(s.Tubes)),
-		DuctSizeRange.Check("Diameter", s.Diameter),
-		positive(DuctLengthRange).Check("Length", s.Length),
+		tubeHolesRange.Check("Tubes", float64(s.Tubes)),
+		ductSizeRange.Check("Diameter", s.Diameter),
+		positive(ductLengthRange).Check("Length", s.Length),
 		spacing.Check("Spacing", s.Spacing),
-		SoilFilmRange.Check("Film", s.Film),
-		DuctRoughnessRange.Check("Roughness", s.Roughness),
-		RelativeRoughnessRange.Check("Roughness over Diameter", s.Roughness/s.Diameter),
-		FittingsRange.Check("Fittings", s.Fittings),
-		SoilConductivityRange.Check("SoilConductivity", s.SoilConductivity),
-		SoilCapacityRange.Check("SoilCapacity", s.SoilCapacity),
-		FanEfficiencyRange.Check("FanEfficiency", s.FanEfficiency),
+		soilFilmRange.Check("Film", s.Film),
+		ductRoughnessRange.Check("Roughness", s.Roughness),
+		relativeRoughnessRange.Check("Roughness over Diameter", s.Roughness/s.Diameter),
+		fittingsRange.Check("Fittings", s.Fittings),
+		soilConductivityRange.Check("SoilConductivity", s.SoilConductivity),
+		soilCapacityRange.Check("SoilCapacity", s.SoilCapacity),
+		fanEfficiencyRange.Check("FanEfficiency", s.FanEfficiency),
 	)
 }
 
@@ -79,7 +81,7 @@ type Store struct {
 // New returns the store at rest with all soil at the temperature start (−60 to
 // 200 °C). The error lists every fault.
 func (s SoilStore) New(start float64) (*Store, error) {
-	if err := errors.Join(s.check(), AirTemperatureRange.Check("start", start)); err != nil {
+	if err := errors.Join(s.check(), airTemperatureRange.Check("start", start)); err != nil {
 		return nil, err
 	}
 	n := float64(s.Tubes)
@@ -138,9 +140,9 @@ type StoreStep struct {
 // StepMoist does. The error lists every fault.
 func (s *Store) Step(flow, inlet float64, air Air, step time.Duration, backward bool) (StoreStep, error) {
 	if err := errors.Join(
-		DuctFlowRange.Check("flow", flow),
-		AirTemperatureRange.Check("inlet", inlet),
-		StoreStepRange.Check("step", step.Seconds()),
+		ductFlowRange.Check("flow", flow),
+		airTemperatureRange.Check("inlet", inlet),
+		storeStepRange.Check("step", step.Seconds()),
 		air.check("Air."),
 	); err != nil {
 		return StoreStep{}, err

@@ -4,6 +4,8 @@ import (
 	"errors"
 	"fmt"
 	"math"
+
+	"cloche.example/internal/domain"
 )
 
 // Junction says how a branch leaves its parent.
@@ -19,8 +21,8 @@ const (
 
 // The ranges of a tee.
 var (
-	TeeAngleRange = Range{Min: 30, Max: 90, Unit: "degree", Source: "Crane's tables of tees and wyes"}
-	TeeAreaRange  = Range{Min: 0.01, Max: 1, Unit: "ratio", Source: "a side branch is at most as wide as its parent"}
+	teeAngleRange = domain.Range{Min: 30, Max: 90, Unit: "degree", Source: "Crane's tables of tees and wyes"}
+	teeAreaRange  = domain.Range{Min: 0.01, Max: 1, Unit: "ratio", Source: "a side branch is at most as wide as its parent"}
 )
 
 // DividingRun returns the loss factor, dimensionless, of the straight run of a
@@ -29,7 +31,7 @@ var (
 // duct (0.01 to 1, a ratio). It is negative where the slower run regains
 // pressure. NaN outside. [Crane09] ch. 2: M share².
 func DividingRun(share, areaRatio float64) float64 {
-	if !(share >= 0 && share <= 1) || !TeeAreaRange.Contains(areaRatio) {
+	if !(share >= 0 && share <= 1) || !teeAreaRange.Contains(areaRatio) {
 		return math.NaN()
 	}
 	m := 0.4
@@ -51,7 +53,7 @@ func DividingRun(share, areaRatio float64) float64 {
 // The source's G jumps by 4 % at shares of 0.4 and 0.6; here its falling line
 // runs on to where it meets the constant.
 func DividingBranch(share, areaRatio, angle float64) float64 {
-	if !(share >= 0 && share <= 1) || !TeeAreaRange.Contains(areaRatio) || !TeeAngleRange.Contains(angle) {
+	if !(share >= 0 && share <= 1) || !teeAreaRange.Contains(areaRatio) || !teeAngleRange.Contains(angle) {
 		return math.NaN()
 	}
 	h, j := 1.0, 2.0
@@ -80,7 +82,7 @@ func (t *Tree) checkTees() error {
 		b := &t.branches[i]
 		name := fmt.Sprintf("Branch[%d]", i)
 		if b.Junction != SideBranch && b.Angle != 0 {
-			faults = append(faults, Range{Unit: "degree", Source: "only a SideBranch has one"}.Check(name+".Angle", b.Angle))
+			faults = append(faults, domain.Range{Unit: "degree", Source: "only a SideBranch has one"}.Check(name+".Angle", b.Angle))
 		}
 		switch {
 		case b.Junction == NoTee:
@@ -94,8 +96,8 @@ func (t *Tree) checkTees() error {
 		}
 		sides[b.Parent]++
 		faults = append(faults,
-			TeeAngleRange.Check(name+".Angle", b.Angle),
-			TeeAreaRange.Check(name+": its area over its parent's", t.teeRatio(i)))
+			teeAngleRange.Check(name+".Angle", b.Angle),
+			teeAreaRange.Check(name+": its area over its parent's", t.teeRatio(i)))
 	}
 	for i := range t.branches {
 		if n := runs[i] + sides[i]; n > 0 && (runs[i] != 1 || sides[i] != 1 || t.children[i] != 2) {

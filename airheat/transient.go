@@ -99,7 +99,7 @@ func (h *House) reachFrom(start Temperatures, d Drive, node Node, level float64,
 	if err := h.made("House"); err != nil {
 		return Event{}, err
 	}
-	if err := errors.Join(d.check(), checkStart(start), checkNode(node), RoomRange.Check("level", level), checkLimit(limit)); err != nil {
+	if err := errors.Join(d.check(), checkStart(start), checkNode(node), roomRange.Check("level", level), checkLimit(limit)); err != nil {
 		return Event{}, err
 	}
 	c := h.course(start, d)
@@ -107,7 +107,7 @@ func (h *House) reachFrom(start Temperatures, d Drive, node Node, level float64,
 }
 
 func checkStart(t Temperatures) error {
-	return errors.Join(RoomRange.Check("start.Air", t.Air), RoomRange.Check("start.Structure", t.Structure), RoomRange.Check("start.Soil", t.Soil))
+	return errors.Join(roomRange.Check("start.Air", t.Air), roomRange.Check("start.Structure", t.Structure), roomRange.Check("start.Soil", t.Soil))
 }
 
 func checkNode(n Node) error {

@@ -4,6 +4,8 @@ import (
 	"errors"
 	"fmt"
 	"math"
+
+	"cloche.example/internal/domain"
 )
 
 // PerforatedTube is a round tube, closed at its far end, that lets air out
@@ -43,34 +45,34 @@ type TubeSupply struct {
 
 // The ranges of PerforatedTube's and TubeSupply's fields.
 var (
-	TubeDiameterRange  = Range{Min: 0.02, Max: 3, Unit: "m", Source: "film tubes of small houses"}
-	TubeLengthRange    = Range{Min: 0, Max: 200, Unit: "m", Source: "film tubes of small houses"}
-	TubePositionsRange = Range{Min: 1, Max: 100000, Unit: "count", Source: "at least one row of holes"}
-	TubeHolesRange     = Range{Min: 1, Max: 1000, Unit: "count", Source: "at least one hole in a row"}
-	HoleDiameterRange  = Range{Min: 0.001, Max: 0.5, Unit: "m", Source: "punched film"}
-	DischargeRange     = Range{Min: 0.3, Max: 1, Unit: "factor", Source: "orifice to rounded nozzle"}
-	RegainRange        = Range{Min: 0, Max: 1, Unit: "factor", Source: "definition"}
-	HeatTransferRange  = Range{Min: 0, Max: 50, Unit: "W/(m² K)", Source: "insulated duct to wet film"}
+	tubeDiameterRange  = domain.Range{Min: 0.02, Max: 3, Unit: "m", Source: "film tubes of small houses"}
+	tubeLengthRange    = domain.Range{Min: 0, Max: 200, Unit: "m", Source: "film tubes of small houses"}
+	tubePositionsRange = domain.Range{Min: 1, Max: 100000, Unit: "count", Source: "at least one row of holes"}
+	tubeHolesRange     = domain.Range{Min: 1, Max: 1000, Unit: "count", Source: "at least one hole in a row"}
+	holeDiameterRange  = domain.Range{Min: 0.001, Max: 0.5, Unit: "m", Source: "punched film"}
+	dischargeRange     = domain.Range{Min: 0.3, Max: 1, Unit: "factor", Source: "orifice to rounded nozzle"}
+	regainRange        = domain.Range{Min: 0, Max: 1, Unit: "factor", Source: "definition"}
+	heatTransferRange  = domain.Range{Min: 0, Max: 50, Unit: "W/(m² K)", Source: "insulated duct to wet film"}
 )
 
 func (t PerforatedTube) check() error {
-	one := Range{Min: 0, Max: 1, Unit: "ratio", Source: "definition"}
+	one := domain.Range{Min: 0, Max: 1, Unit: "ratio", Source: "definition"}
 	var fit error
 	if a := float64(t.HolesPerRow) * t.HoleDiameter; a > math.Pi*t.Diameter {
 		fit = fmt.Errorf("%w: HolesPerRow and HoleDiameter: %d holes of %g m do not fit on a circumference of %.4g m", ErrRange, t.HolesPerRow, t.HoleDiameter, math.Pi*t.Diameter)
 	}
 	return errors.Join(
-		TubeDiameterRange.Check("Diameter", t.Diameter),
-		DuctRoughnessRange.Check("Roughness", t.Roughness),
-		RelativeRoughnessRange.Check("Roughness over Diameter", t.Roughness/t.Diameter),
-		TubeLengthRange.Check("LeadIn", t.LeadIn),
-		TubeLengthRange.Check("Pitch", t.Pitch),
-		TubePositionsRange.Check("Positions", float64(t.Positions)),
-		TubeHolesRange.Check("HolesPerRow", float64(t.HolesPerRow)),
-		HoleDiameterRange.Check("HoleDiameter", t.HoleDiameter),
-		DischargeRange.Check("Discharge", t.Discharge),
-		RegainRange.Check("Regain", t.Regain),
-		HeatTransferRange.Check("HeatTransfer", t.HeatTransfer),
+		tubeDiameterRange.Check("Diameter", t.Diameter),
+		ductRoughnessRange.Check("Roughness", t.Roughness),
+		relativeRoughnessRange.Check("Roughness over Diameter", t.Roughness/t.Diameter),
+		tubeLengthRange.Check("LeadIn", t.LeadIn),
+		tubeLengthRange.Check("Pitch", t.Pitch),
+		tubePositionsRange.Check("Positions", float64(t.Positions)),
+		tubeHolesRange.Check("HolesPerRow", float64(t.HolesPerRow)),
+		holeDiameterRange.Check("HoleDiameter", t.HoleDiameter),
+		dischargeRange.Check("Discharge", t.Discharge),
+		regainRange.Check("Regain", t.Regain),
+		heatTransferRange.Check("HeatTransfer", t.HeatTransfer),
 		one.Check("LargestSpread", t.LargestSpread),
 		fit,
 	)
@@ -78,9 +80,9 @@ func (t PerforatedTube) check() error {
 
 func (s TubeSupply) check() error {
 	return errors.Join(
-		positive(DuctFlowRange).Check("TubeSupply.Flow", s.Flow),
-		AirTemperatureRange.Check("TubeSupply.Temperature", s.Temperature),
-		AirTemperatureRange.Check("TubeSupply.House", s.House),
+		positive(ductFlowRange).Check("TubeSupply.Flow", s.Flow),
+		airTemperatureRange.Check("TubeSupply.Temperature", s.Temperature),
+		airTemperatureRange.Check("TubeSupply.House", s.House),
 		s.Air.check("TubeSupply.Air."),
 	)
 }
@@ -268,7 +270,7 @@ func (t PerforatedTube) Warnings(f TubeFlow) []string {
 // regain in long thin tubes.
 func FrictionlessRatio(discharge, areaRatio float64) float64 {
 	b := discharge * areaRatio
-	if !DischargeRange.Contains(discharge) || !(b >= 0 && b <= math.Pi/2) {
+	if !dischargeRange.Contains(discharge) || !(b >= 0 && b <= math.Pi/2) {
 		return math.NaN()
 	}
 	return math.Cos(b)

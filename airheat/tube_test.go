@@ -228,5 +228,5 @@ func TestTubeFaultsAreListed(t *testing.T) {
 	tube, s := tube150()
 	tube.Positions = 0
 	_, err = tube.Solve(s)
-	require.ErrorContains(t, err, "Positions is 0 count, allowed 1")
+	require.ErrorContains(t, err, "Positions is 0, allowed 1")
 }

@@ -5,6 +5,7 @@ import (
 	"fmt"
 	"math"
 
+	"cloche.example/internal/domain"
 	"cloche.example/internal/solve"
 )
 
@@ -17,9 +18,9 @@ import (
 // the largest holes that fit (0.5 m, or side by side round the tube) are even
 // enough, those are returned.
 func (t PerforatedTube) HolesFor(evenness float64, supply TubeSupply) (PerforatedTube, TubeFlow, error) {
-	t.HoleDiameter = HoleDiameterRange.Min
+	t.HoleDiameter = holeDiameterRange.Min
 	if err := errors.Join(
-		Range{Min: 0.01, Max: 0.999, Unit: "ratio", Source: "below exact evenness"}.Check("evenness", evenness),
+		domain.Range{Min: 0.01, Max: 0.999, Unit: "ratio", Source: "below exact evenness"}.Check("evenness", evenness),
 		t.check(), supply.check(),
 	); err != nil {
 		return t, TubeFlow{}, err
@@ -35,8 +36,8 @@ func (t PerforatedTube) HolesFor(evenness float64, supply TubeSupply) (Perforate
 		}
 		return f.Evenness - evenness
 	}
-	lo := math.Log(HoleDiameterRange.Min)
-	hi := math.Log(math.Min(HoleDiameterRange.Max, 0.999*math.Pi*t.Diameter/float64(t.HolesPerRow)))
+	lo := math.Log(holeDiameterRange.Min)
+	hi := math.Log(math.Min(holeDiameterRange.Max, 0.999*math.Pi*t.Diameter/float64(t.HolesPerRow)))
 	if e := excess(lo); e < 0 {
 		return t, TubeFlow{}, fmt.Errorf("%w: holes of %g m give an evenness of %.4g, %g is wanted", ErrNoSolution, t.HoleDiameter, e+evenness, evenness)
 	}

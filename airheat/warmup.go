@@ -4,6 +4,8 @@ import (
 	"errors"
 	"fmt"
 	"time"
+
+	"cloche.example/internal/domain"
 )
 
 // FrostCaution is to be printed wherever a time to frost is shown.
@@ -36,7 +38,7 @@ func (h *House) CoolDown(d Drive, setPoint, fraction, level float64, limit time.
 // house after gets the given fraction of the holding heat, and the answer is
 // when its air reaches level, °C.
 func (h *House) Failure(after House, d Drive, setPoint, fraction, level float64, limit time.Duration) (Event, error) {
-	if err := errors.Join(h.made("House"), d.check(), RoomRange.Check("setPoint", setPoint), shareRange.Check("fraction", fraction)); err != nil {
+	if err := errors.Join(h.made("House"), d.check(), roomRange.Check("setPoint", setPoint), shareRange.Check("fraction", fraction)); err != nil {
 		return Event{}, err
 	}
 	q, start := h.HoldingHeat(d, setPoint)
@@ -44,14 +46,14 @@ func (h *House) Failure(after House, d Drive, setPoint, fraction, level float64,
 	return after.reachFrom(start, d, AirNode, level, setPoint <= level, limit)
 }
 
-var shareRange = Range{Min: 0, Max: 1, Unit: "fraction"}
+var shareRange = domain.Range{Min: 0, Max: 1, Unit: "fraction"}
 
 // PowerForWarmUp returns the heat in W that brings the air from the unheated
 // steady state under d to setPoint, °C, at the end of the time within; d.Heat
 // is left aside. The air's temperature is linear in the heat, so the answer is
 // exact. It is ErrNoSolution when no positive heat is needed.
 func (h *House) PowerForWarmUp(d Drive, setPoint float64, within time.Duration) (float64, error) {
-	if err := errors.Join(h.made("House"), d.check(), RoomRange.Check("setPoint", setPoint), checkLimit(within)); err != nil {
+	if err := errors.Join(h.made("House"), d.check(), roomRange.Check("setPoint", setPoint), checkLimit(within)); err != nil {
 		return 0, err
 	}
 	d.Heat = 0

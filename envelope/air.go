@@ -1,6 +1,9 @@
 package envelope
 
-import "cloche.example/internal/constant"
+import (
+	"cloche.example/internal/constant"
+	"cloche.example/internal/domain"
+)
 
 // Air is dry air as a gas in gaps and along surfaces.
 type Air struct {
@@ -12,10 +15,10 @@ type Air struct {
 
 // AirTemperature is the range in °C in which the linear fits of ISO 15099
 // Annex B are used here.
-var AirTemperature = Range{Min: -100, Max: 120, Unit: "°C", Source: "chosen; the fits follow tabulated air within 1 %"}
+var airTemperatureRange = domain.Range{Min: -100, Max: 120, Unit: "°C", Source: "chosen; the fits follow tabulated air within 1 %"}
 
 // Pressure is the accepted range of the air pressure in Pa.
-var Pressure = Range{Min: 50e3, Max: 110e3, Unit: "Pa", Source: "chosen: from 5,500 m to below sea level"}
+var pressureRange = domain.Range{Min: 50e3, Max: 110e3, Unit: "Pa", Source: "chosen: from 5,500 m to below sea level"}
 
 // Linear fits of the properties of air over the temperature in kelvin,
 // [IsoWin03] Annex B.
@@ -33,7 +36,7 @@ const (
 // fits of [IsoWin03] Annex B and the ideal-gas law; fields are NaN outside
 // AirTemperature and Pressure.
 func GapAir(t, p float64) Air {
-	if !AirTemperature.Contains(t) || !Pressure.Contains(p) {
+	if !airTemperatureRange.Contains(t) || !pressureRange.Contains(p) {
 		return Air{nan, nan, nan, nan}
 	}
 	k := t + constant.ZeroCelsius
@@ -78,7 +81,7 @@ func (c *constants) buoyancy(k float64, a Air) (b, slope float64) {
 // where the mean leaves AirTemperature or p leaves Pressure.
 func Rayleigh(a, b, width, p float64) float64 {
 	mean := (a + b) / 2
-	if !AirTemperature.Contains(mean) || !Pressure.Contains(p) || !(width > 0) {
+	if !airTemperatureRange.Contains(mean) || !pressureRange.Contains(p) || !(width > 0) {
 		return nan
 	}
 	k := mean + constant.ZeroCelsius

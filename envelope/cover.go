@@ -4,6 +4,8 @@ import (
 	"errors"
 	"fmt"
 	"math"
+
+	"cloche.example/internal/domain"
 )
 
 // Layer is one film, pane, sheet or screen of a cover. Its long-wave
@@ -31,16 +33,16 @@ type Gap struct {
 // Ranges of the properties of a cover. The long-wave limits follow from the
 // definitions, the others keep slips of unit out.
 var (
-	FractionRange       = Range{Min: 0, Max: 1, Unit: "fraction", Source: "definition"}
-	ThicknessRange      = Range{Min: 1e-6, Max: 1, Unit: "m", Source: "chosen"}
-	ConductivityRange   = Range{Min: 1e-3, Max: 500, Unit: "W/(m K)", Source: "chosen: aerogel to copper"}
-	GapWidthRange       = Range{Min: 1e-5, Max: 5, Unit: "m", Source: "chosen"}
-	BridgeRange         = Range{Min: 0, Max: 1000, Unit: "W/(m² K)", Source: "chosen"}
-	LayerLeakageRange   = Range{Min: 0, Max: 0.5, Unit: "m³/(s m²)", Source: "chosen"}
-	firstLeakageRange   = Range{Min: 0, Max: 0, Unit: "m³/(s m²)", Source: "leakage of the outermost layer belongs to the house"}
-	layerCountRange     = Range{Min: 1, Max: MaxLayers, Unit: "count", Source: "MaxLayers"}
-	collapsedCountRange = Range{Min: 0, Max: 1, Unit: "gaps", Source: "one gap of a cover may be collapsed in part"}
-	mirrorRange         = Range{Min: 0, Max: 1 - 1e-9, Unit: "fraction", Source: "radiation between two perfect mirrors has no solution"}
+	fractionRange       = domain.Range{Min: 0, Max: 1, Unit: "fraction", Source: "definition"}
+	thicknessRange      = domain.Range{Min: 1e-6, Max: 1, Unit: "m", Source: "chosen"}
+	conductivityRange   = domain.Range{Min: 1e-3, Max: 500, Unit: "W/(m K)", Source: "chosen: aerogel to copper"}
+	gapWidthRange       = domain.Range{Min: 1e-5, Max: 5, Unit: "m", Source: "chosen"}
+	bridgeRange         = domain.Range{Min: 0, Max: 1000, Unit: "W/(m² K)", Source: "chosen"}
+	layerLeakageRange   = domain.Range{Min: 0, Max: 0.5, Unit: "m³/(s m²)", Source: "chosen"}
+	firstLeakageRange   = domain.Range{Min: 0, Max: 0, Unit: "m³/(s m²)", Source: "leakage of the outermost layer belongs to the house"}
+	layerCountRange     = domain.Range{Min: 1, Max: MaxLayers, Unit: "count", Source: "MaxLayers"}
+	collapsedCountRange = domain.Range{Min: 0, Max: 1, Unit: "gaps", Source: "one gap of a cover may be collapsed in part"}
+	mirrorRange         = domain.Range{Min: 0, Max: 1 - 1e-9, Unit: "fraction", Source: "radiation between two perfect mirrors has no solution"}
 )
 
 // wetEmittance is the long-wave emittance of a face under a film of water,
@@ -67,40 +69,40 @@ func NewCover(layers []Layer, gaps []Gap) (Cover, error) {
 		return Cover{}, err
 	}
 	want := float64(len(layers) - 1)
-	count := Range{Min: want, Max: want, Unit: "gaps", Source: "one fewer than layers"}
+	count := domain.Range{Min: want, Max: want, Unit: "gaps", Source: "one fewer than layers"}
 	if err := count.Check("number of gaps", float64(len(gaps))); err != nil {
 		return Cover{}, err
 	}
 	var faults []error
-	check := func(r Range, v float64, format string, i int) {
+	check := func(r domain.Range, v float64, format string, i int) {
 		if !r.Contains(v) {
 			faults = append(faults, r.Check(fmt.Sprintf(format, i), v))
 		}
 	}
 	for i, l := range layers {
-		check(FractionRange, l.EmittanceOut, "layers[%d].EmittanceOut", i)
-		check(FractionRange, l.EmittanceIn, "layers[%d].EmittanceIn", i)
-		check(FractionRange, l.Transmittance, "layers[%d].Transmittance", i)
-		if FractionRange.Contains(l.EmittanceOut) && FractionRange.Contains(l.EmittanceIn) && FractionRange.Contains(l.Transmittance) {
-			check(FractionRange, sumToOne(l.EmittanceOut+l.Transmittance), "layers[%d].EmittanceOut + Transmittance", i)
-			check(FractionRange, sumToOne(l.EmittanceIn+l.Transmittance), "layers[%d].EmittanceIn + Transmittance", i)
+		check(fractionRange, l.EmittanceOut, "layers[%d].EmittanceOut", i)
+		check(fractionRange, l.EmittanceIn, "layers[%d].EmittanceIn", i)
+		check(fractionRange, l.Transmittance, "layers[%d].Transmittance", i)
+		if fractionRange.Contains(l.EmittanceOut) && fractionRange.Contains(l.EmittanceIn) && fractionRange.Contains(l.Transmittance) {
+			check(fractionRange, sumToOne(l.EmittanceOut+l.Transmittance), "layers[%d].EmittanceOut + Transmittance", i)
+			check(fractionRange, sumToOne(l.EmittanceIn+l.Transmittance), "layers[%d].EmittanceIn + Transmittance", i)
 		}
-		check(ThicknessRange, l.Thickness, "layers[%d].Thickness", i)
-		check(ConductivityRange, l.Conductivity, "layers[%d].Conductivity", i)
-		check(FractionRange, l.Openness, "layers[%d].Openness", i)
+		check(thicknessRange, l.Thickness, "layers[%d].Thickness", i)
+		check(conductivityRange, l.Conductivity, "layers[%d].Conductivity", i)
+		check(fractionRange, l.Openness, "layers[%d].Openness", i)
 		if i == 0 {
 			check(firstLeakageRange, l.Leakage, "layers[%d].Leakage", i)
 		} else {
-			check(LayerLeakageRange, l.Leakage, "layers[%d].Leakage", i)
+			check(layerLeakageRange, l.Leakage, "layers[%d].Leakage", i)
 		}
 	}
 	collapsed := 0
 	for i, g := range gaps {
-		check(GapWidthRange, g.Width, "gaps[%d].Width", i)
-		check(BridgeRange, g.Bridge, "gaps[%d].Bridge", i)
-		check(FractionRange, g.Collapsed, "gaps[%d].Collapsed", i)
+		check(gapWidthRange, g.Width, "gaps[%d].Width", i)
+		check(bridgeRange, g.Bridge, "gaps[%d].Bridge", i)
+		check(fractionRange, g.Collapsed, "gaps[%d].Collapsed", i)
 		if g.Collapsed > 0 {
-			check(GapWidthRange, g.CollapsedWidth, "gaps[%d].CollapsedWidth", i)
+			check(gapWidthRange, g.CollapsedWidth, "gaps[%d].CollapsedWidth", i)
 			c.patchGap = i
 			collapsed++
 		}

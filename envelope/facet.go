@@ -3,6 +3,8 @@ package envelope
 import (
 	"fmt"
 	"math"
+
+	"cloche.example/internal/domain"
 )
 
 // FacetKind says which part of a house a facet is.
@@ -69,7 +71,7 @@ func (f Facet) Incidence(elevation, azimuth float64) float64 {
 }
 
 func (f *Facet) cosIncidence(elevation, azimuth float64) float64 {
-	if !SunElevation.Contains(elevation) || math.IsInf(azimuth, 0) {
+	if !sunElevationRange.Contains(elevation) || math.IsInf(azimuth, 0) {
 		return nan
 	}
 	se, ce := math.Sincos(elevation * degree)
@@ -79,7 +81,7 @@ func (f *Facet) cosIncidence(elevation, azimuth float64) float64 {
 
 // SunElevation is the accepted elevation of the sun in degree; below the
 // horizon there is no beam.
-var SunElevation = Range{Min: -90, Max: 90, Unit: "degree", Source: "definition"}
+var sunElevationRange = domain.Range{Min: -90, Max: 90, Unit: "degree", Source: "definition"}
 
 // compass names the nearest of eight directions of an azimuth in degree.
 func compass(azimuth float64) string {

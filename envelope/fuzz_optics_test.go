@@ -13,7 +13,7 @@ func FuzzOptics(f *testing.F) {
 	f.Fuzz(func(t *testing.T, index, extinction, thickness, angle float64) {
 		x := Sheet{index, extinction, thickness}
 		s, err := NewLightStack(x, Sheet{1.5, 5, 0.004}, x)
-		if err != nil || !IncidenceAngle.Contains(angle) {
+		if err != nil || !incidenceAngleRange.Contains(angle) {
 			return
 		}
 		l := s.At(angle)

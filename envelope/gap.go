@@ -1,6 +1,10 @@
 package envelope
 
-import "math"
+import (
+	"math"
+
+	"cloche.example/internal/domain"
+)
 
 var nan = math.NaN()
 
@@ -8,12 +12,12 @@ const degree = math.Pi / 180
 
 // GapTilt is the accepted tilt of a gap or facet in degree: 0 lies flat with
 // the inside below, 90 stands, 180 lies flat with the inside above.
-var GapTilt = Range{Min: 0, Max: 180, Unit: "degree", Source: "definition"}
+var gapTiltRange = domain.Range{Min: 0, Max: 180, Unit: "degree", Source: "definition"}
 
 // HollandsRayleigh is the range of the Rayleigh number in which Hollands et
 // al. measured. Beyond it the correlation is still used, as [IsoWin03] does,
 // and results say so.
-var HollandsRayleigh = Range{Min: 0, Max: 1e5, Unit: "dimensionless", Source: "Hollands et al. 1976"}
+var hollandsRayleighRange = domain.Range{Min: 0, Max: 1e5, Unit: "dimensionless", Source: "Hollands et al. 1976"}
 
 // Coefficients of the correlations for air layers, [IsoWin03] 5.3.3.
 const (
@@ -54,7 +58,7 @@ const (
 // The vertical correlation jumps: down by 0.5 % at ra 1e4 and up by 0.6 % at
 // 5e4. The values here are those of [IsoWin03] on either side.
 func GapNusselt(ra, aspect, tilt float64) float64 {
-	if !(ra >= 0) || !(aspect > 0) || math.IsInf(ra, 1) || !GapTilt.Contains(tilt) {
+	if !(ra >= 0) || !(aspect > 0) || math.IsInf(ra, 1) || !gapTiltRange.Contains(tilt) {
 		return nan
 	}
 	s := newGapTilt(tilt)

@@ -3,6 +3,8 @@ package envelope
 import (
 	"errors"
 	"math"
+
+	"cloche.example/internal/domain"
 )
 
 // Edge is how the rim of a slab is insulated beyond the floor itself.
@@ -77,15 +79,15 @@ type GroundCoefficients struct {
 
 // Ranges of the ground calculation.
 var (
-	GroundArea      = Range{Min: 0.1, Max: 1e6, Unit: "m²", Source: "chosen"}
-	GroundPerimeter = Range{Min: 0.5, Max: 1e5, Unit: "m", Source: "chosen"}
-	GroundWall      = Range{Min: 0, Max: 2, Unit: "m", Source: "chosen"}
-	ResistanceRange = Range{Min: 0, Max: 20, Unit: "m² K/W", Source: "chosen"}
-	SurfaceRange    = Range{Min: 0.001, Max: 1, Unit: "m² K/W", Source: "chosen"}
-	EdgeWidthRange  = Range{Min: 0.05, Max: 5, Unit: "m", Source: "chosen"}
-	EdgeThickRange  = Range{Min: 0.005, Max: 0.5, Unit: "m", Source: "chosen"}
-	JunctionRange   = Range{Min: -1, Max: 3, Unit: "W/(m K)", Source: "chosen"}
-	edges           = Range{Min: 0, Max: float64(EdgeVertical), Unit: "number of an edge", Source: "constants of Edge"}
+	groundAreaRange      = domain.Range{Min: 0.1, Max: 1e6, Unit: "m²", Source: "chosen"}
+	groundPerimeterRange = domain.Range{Min: 0.5, Max: 1e5, Unit: "m", Source: "chosen"}
+	groundWallRange      = domain.Range{Min: 0, Max: 2, Unit: "m", Source: "chosen"}
+	resistanceLimits     = domain.Range{Min: 0, Max: 20, Unit: "m² K/W", Source: "chosen"}
+	surfaceRange         = domain.Range{Min: 0.001, Max: 1, Unit: "m² K/W", Source: "chosen"}
+	edgeWidthRange       = domain.Range{Min: 0.05, Max: 5, Unit: "m", Source: "chosen"}
+	edgeThickRange       = domain.Range{Min: 0.005, Max: 0.5, Unit: "m", Source: "chosen"}
+	junctionRange        = domain.Range{Min: -1, Max: 3, Unit: "W/(m K)", Source: "chosen"}
+	edges                = domain.Range{Min: 0, Max: float64(EdgeVertical), Unit: "number of an edge", Source: "constants of Edge"}
 )
 
 // Coefficients of [IsoGround17].
@@ -110,7 +112,7 @@ func EquivalentThickness(wall, conductivity, inside, construction, outside float
 // 1/e, for the conductivity in W/(m K) and the heat capacity in J/(m³ K):
 // [IsoGround17] eq. H.1. NaN outside SoilConductivity and SoilHeatCapacity.
 func PenetrationDepth(conductivity, capacity float64) float64 {
-	if !SoilConductivity.Contains(conductivity) || !SoilHeatCapacity.Contains(capacity) {
+	if !soilConductivityRange.Contains(conductivity) || !soilHeatCapacityRange.Contains(capacity) {
 		return nan
 	}
 	return math.Sqrt(groundYear * conductivity / (math.Pi * capacity)) // eq. H.1
@@ -182,40 +184,40 @@ func (g Ground) Solve() (GroundCoefficients, error) {
 
 func (g *Ground) check() error {
 	var faults []error
-	check := func(r Range, field string, v float64) {
+	check := func(r domain.Range, field string, v float64) {
 		if err := r.Check(field, v); err != nil {
 			faults = append(faults, err)
 		}
 	}
-	check(GroundArea, "Area", g.Area)
-	check(GroundPerimeter, "Perimeter", g.Perimeter)
-	check(DepthRange, "Depth", g.Depth)
-	check(GroundWall, "WallThickness", g.WallThickness)
-	check(ResistanceRange, "FloorResistance", g.FloorResistance)
-	check(ResistanceRange, "WallResistance", g.WallResistance)
-	check(SoilConductivity, "Soil.Conductivity", g.Soil.Conductivity)
-	check(SoilHeatCapacity, "Soil.HeatCapacity", g.Soil.HeatCapacity)
+	check(groundAreaRange, "Area", g.Area)
+	check(groundPerimeterRange, "Perimeter", g.Perimeter)
+	check(depthRange, "Depth", g.Depth)
+	check(groundWallRange, "WallThickness", g.WallThickness)
+	check(resistanceLimits, "FloorResistance", g.FloorResistance)
+	check(resistanceLimits, "WallResistance", g.WallResistance)
+	check(soilConductivityRange, "Soil.Conductivity", g.Soil.Conductivity)
+	check(soilHeatCapacityRange, "Soil.HeatCapacity", g.Soil.HeatCapacity)
 	check(edges, "Edge", float64(g.Edge))
 	if g.Edge != EdgeBare {
-		check(EdgeWidthRange, "EdgeWidth", g.EdgeWidth)
-		check(EdgeThickRange, "EdgeThickness", g.EdgeThickness)
-		most := ConductivityRange.Max
-		if SoilConductivity.Contains(g.Soil.Conductivity) {
+		check(edgeWidthRange, "EdgeWidth", g.EdgeWidth)
+		check(edgeThickRange, "EdgeThickness", g.EdgeThickness)
+		most := conductivityRange.Max
+		if soilConductivityRange.Contains(g.Soil.Conductivity) {
 			most = g.Soil.Conductivity
 		}
-		check(Range{Min: 0.005, Max: most, Unit: "W/(m K)", Source: "below the soil's"}, "EdgeConductivity", g.EdgeConductivity)
+		check(domain.Range{Min: 0.005, Max: most, Unit: "W/(m K)", Source: "below the soil's"}, "EdgeConductivity", g.EdgeConductivity)
 		if g.Depth > 0 {
-			check(Range{Unit: "m", Source: "edge insulation belongs to a slab; insulate the buried wall by WallResistance"}, "Depth with an Edge", g.Depth)
+			check(domain.Range{Unit: "m", Source: "edge insulation belongs to a slab; insulate the buried wall by WallResistance"}, "Depth with an Edge", g.Depth)
 		}
 	}
-	check(JunctionRange, "JunctionPsi", g.JunctionPsi)
-	check(SurfaceRange, "FloorSurface", g.FloorSurface)
-	check(SurfaceRange, "WallSurface", g.WallSurface)
-	check(SurfaceRange, "OutsideSurface", g.OutsideSurface)
-	if GroundArea.Contains(g.Area) && g.Perimeter > 0 {
+	check(junctionRange, "JunctionPsi", g.JunctionPsi)
+	check(surfaceRange, "FloorSurface", g.FloorSurface)
+	check(surfaceRange, "WallSurface", g.WallSurface)
+	check(surfaceRange, "OutsideSurface", g.OutsideSurface)
+	if groundAreaRange.Contains(g.Area) && g.Perimeter > 0 {
 		// No figure of a given area has less rim than a circle.
 		if least := 2 * math.Sqrt(math.Pi*g.Area); g.Perimeter < 0.02*least {
-			check(Range{Min: 0.02 * least, Max: GroundPerimeter.Max, Unit: "m", Source: "a fiftieth of the rim of a circle of this area"}, "Perimeter", g.Perimeter)
+			check(domain.Range{Min: 0.02 * least, Max: groundPerimeterRange.Max, Unit: "m", Source: "a fiftieth of the rim of a circle of this area"}, "Perimeter", g.Perimeter)
 		}
 	}
 	return errors.Join(faults...)

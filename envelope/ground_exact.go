@@ -3,6 +3,7 @@ package envelope
 import (
 	"math"
 
+	"cloche.example/internal/domain"
 	"gonum.org/v1/gonum/integrate/quad"
 )
 
@@ -10,7 +11,7 @@ import (
 // temperatures, for checks of the standard and of programs.
 
 // exactLengths is the accepted size of the exact solutions in m.
-var exactLengths = Range{Min: 1e-3, Max: 1e4, Unit: "m", Source: "chosen"}
+var exactLengths = domain.Range{Min: 1e-3, Max: 1e4, Unit: "m", Source: "chosen"}
 
 // StripFlow returns the heat flow in W per metre of length from a floor strip
 // of the width floor in m into ground of the conductivity in W/(m K). The
@@ -21,7 +22,7 @@ var exactLengths = Range{Min: 1e-3, Max: 1e4, Unit: "m", Source: "chosen"}
 // of steps, within 3e-5 of finite differences). NaN for a length outside 1 mm
 // to 10 km or a conductivity outside SoilConductivity.
 func StripFlow(floor, wall, conductivity, difference float64) float64 {
-	if !exactLengths.Contains(floor) || !exactLengths.Contains(wall) || !SoilConductivity.Contains(conductivity) {
+	if !exactLengths.Contains(floor) || !exactLengths.Contains(wall) || !soilConductivityRange.Contains(conductivity) {
 		return nan
 	}
 	c := floor / wall
@@ -34,7 +35,7 @@ func StripFlow(floor, wall, conductivity, difference float64) float64 {
 // solution for a rectangle, [IeaBestest08] case GC10a to 1e-6. The conductivity
 // in W/(m K), the temperature difference in K and NaN are as for StripFlow.
 func BoxFlow(length, width, wall, conductivity, difference float64) float64 {
-	if !exactLengths.Contains(length) || !exactLengths.Contains(width) || !exactLengths.Contains(wall) || !SoilConductivity.Contains(conductivity) {
+	if !exactLengths.Contains(length) || !exactLengths.Contains(width) || !exactLengths.Contains(wall) || !soilConductivityRange.Contains(conductivity) {
 		return nan
 	}
 	f := func(a, b float64) float64 {
@@ -57,7 +58,7 @@ func BoxFlow(length, width, wall, conductivity, difference float64) float64 {
 // Older than ISO 13370, without insulation, surfaces or seasons: a rival for
 // comparison.
 func MaceyFloor(breadth, length, wall, conductivity float64) float64 {
-	if !exactLengths.Contains(breadth) || !(length >= breadth) || !exactLengths.Contains(wall) || !SoilConductivity.Contains(conductivity) {
+	if !exactLengths.Contains(breadth) || !(length >= breadth) || !exactLengths.Contains(wall) || !soilConductivityRange.Contains(conductivity) {
 		return nan
 	}
 	half := breadth / 2
@@ -72,13 +73,13 @@ func MaceyFloor(breadth, length, wall, conductivity float64) float64 {
 // on clay from the ratio in 1/m of its exposed perimeter to its area: 0.05 + 1.65 (P/A) -
 // 0.6 (P/A)² of Anderson, [Anderson91]. NaN outside AndersonRange.
 func AndersonFloor(ratio float64) float64 {
-	if !AndersonRange.Contains(ratio) {
+	if !andersonRange.Contains(ratio) {
 		return nan
 	}
 	return anderson0 + anderson1*ratio + anderson2*ratio*ratio
 }
 
 // AndersonRange is the perimeter over area of AndersonFloor in 1/m.
-var AndersonRange = Range{Min: 0.05, Max: 1.3, Unit: "1/m", Source: "chosen: the fit turns down beyond 1.375"}
+var andersonRange = domain.Range{Min: 0.05, Max: 1.3, Unit: "1/m", Source: "chosen: the fit turns down beyond 1.375"}
 
 const anderson0, anderson1, anderson2 = 0.05, 1.65, -0.6 // [Anderson91]

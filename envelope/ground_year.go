@@ -4,6 +4,8 @@ import (
 	"errors"
 	"fmt"
 	"math"
+
+	"cloche.example/internal/domain"
 )
 
 // GroundClimate is the year that a house's ground sees, as sine waves of the
@@ -27,21 +29,21 @@ func DefaultGroundClimate() GroundClimate {
 
 // Ranges of a ground climate.
 var (
-	SwingRange = Range{Min: 0, Max: 40, Unit: "K", Source: "chosen"}
-	MonthRange = Range{Min: 0.5, Max: 12.5, Unit: "number of the month", Source: "1 stands for the mean of January, 12 of December"}
-	LagRange   = Range{Min: 0, Max: 6, Unit: "number of months", Source: "chosen"}
+	swingRange = domain.Range{Min: 0, Max: 40, Unit: "K", Source: "chosen"}
+	monthRange = domain.Range{Min: 0.5, Max: 12.5, Unit: "number of the month", Source: "1 stands for the mean of January, 12 of December"}
+	lagRange   = domain.Range{Min: 0, Max: 6, Unit: "number of months", Source: "chosen"}
 )
 
 // Check returns nil, or the join of a *RangeError for each field out of range.
 func (c GroundClimate) Check() error {
 	return errors.Join(
-		StackTemperature.Check("InsideMean", c.InsideMean),
-		SwingRange.Check("InsideSwing", c.InsideSwing),
-		StackTemperature.Check("OutsideMean", c.OutsideMean),
-		SwingRange.Check("OutsideSwing", c.OutsideSwing),
-		MonthRange.Check("Coldest", c.Coldest),
-		LagRange.Check("InsideLead", c.InsideLead),
-		LagRange.Check("OutsideLag", c.OutsideLag),
+		stackTemperatureRange.Check("InsideMean", c.InsideMean),
+		swingRange.Check("InsideSwing", c.InsideSwing),
+		stackTemperatureRange.Check("OutsideMean", c.OutsideMean),
+		swingRange.Check("OutsideSwing", c.OutsideSwing),
+		monthRange.Check("Coldest", c.Coldest),
+		lagRange.Check("InsideLead", c.InsideLead),
+		lagRange.Check("OutsideLag", c.OutsideLag),
 	)
 }
 
@@ -71,7 +73,7 @@ type GroundFlow struct {
 // understates a winter's month. Fields are NaN for a month outside MonthRange or a
 // year that does not pass its Check.
 func (r *GroundCoefficients) Flow(c GroundClimate, month float64) GroundFlow {
-	if !MonthRange.Contains(month) || c.Check() != nil {
+	if !monthRange.Contains(month) || c.Check() != nil {
 		return GroundFlow{nan, nan, nan, nan, nan, nan, nan}
 	}
 	f := GroundFlow{Month: month, Inside: c.inside(month), Outside: c.outside(month)}
@@ -87,7 +89,7 @@ func (r *GroundCoefficients) Flow(c GroundClimate, month float64) GroundFlow {
 // eq. C.9 with the inside wave as it then stands.
 func (r *GroundCoefficients) Worst(c GroundClimate) GroundFlow {
 	m := c.Coldest + c.OutsideLag
-	if m > MonthRange.Max {
+	if m > monthRange.Max {
 		m -= 12
 	}
 	return r.Flow(c, m)
@@ -108,10 +110,10 @@ func (r *GroundCoefficients) MonthlyFlow(inside, outside [12]float64) ([12]float
 	var faults []error
 	var in, out float64
 	for i := range 12 {
-		if err := StackTemperature.Check(fmt.Sprintf("inside[%d]", i), inside[i]); err != nil {
+		if err := stackTemperatureRange.Check(fmt.Sprintf("inside[%d]", i), inside[i]); err != nil {
 			faults = append(faults, err)
 		}
-		if err := StackTemperature.Check(fmt.Sprintf("outside[%d]", i), outside[i]); err != nil {
+		if err := stackTemperatureRange.Check(fmt.Sprintf("outside[%d]", i), outside[i]); err != nil {
 			faults = append(faults, err)
 		}
 		in += inside[i] * monthDays[i] / yearDays

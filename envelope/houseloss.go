@@ -4,6 +4,7 @@ import (
 	"errors"
 	"fmt"
 
+	"cloche.example/internal/domain"
 	"cloche.example/psychro"
 )
 
@@ -160,13 +161,13 @@ func (h *House) states(k *HouseConditions) (inside, outside psychro.State, err e
 	}
 	one := k.Conditions
 	one.Tilt, one.Height, one.AbsorbedSun = 0, 1, [MaxLayers]float64{}
-	ok := one.valid(MaxLayers) && FractionRange.Contains(k.OutsideHumidity) && MonthRange.Contains(k.Month) &&
+	ok := one.valid(MaxLayers) && fractionRange.Contains(k.OutsideHumidity) && monthRange.Contains(k.Month) &&
 		(k.Sun == nil || len(k.Sun) == len(h.net))
 	if !ok {
 		n := float64(len(h.net))
-		faults := []error{one.check(MaxLayers), FractionRange.Check("OutsideHumidity", k.OutsideHumidity), MonthRange.Check("Month", k.Month)}
+		faults := []error{one.check(MaxLayers), fractionRange.Check("OutsideHumidity", k.OutsideHumidity), monthRange.Check("Month", k.Month)}
 		if k.Sun != nil {
-			faults = append(faults, Range{Min: n, Max: n, Unit: "facets", Source: "one entry for each facet of the shape"}.Check("number of Sun", float64(len(k.Sun))))
+			faults = append(faults, domain.Range{Min: n, Max: n, Unit: "facets", Source: "one entry for each facet of the shape"}.Check("number of Sun", float64(len(k.Sun))))
 		}
 		return inside, outside, errors.Join(faults...)
 	}

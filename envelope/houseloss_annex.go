@@ -5,6 +5,7 @@ import (
 	"math"
 
 	"cloche.example/internal/constant"
+	"cloche.example/internal/domain"
 	"cloche.example/internal/solve"
 )
 
@@ -31,17 +32,17 @@ type AnnexLoss struct {
 }
 
 // floatRange holds the temperature in °C of an annex without heating.
-var floatRange = Range{Min: -60, Max: 60, Unit: "°C", Source: "domain of the cover solver"}
+var floatRange = domain.Range{Min: -60, Max: 60, Unit: "°C", Source: "domain of the cover solver"}
 
 func (h *House) checkAnnexes() (faults []error) {
-	check := func(r Range, field string, v float64) {
+	check := func(r domain.Range, field string, v float64) {
 		if err := r.Check(field, v); err != nil {
 			faults = append(faults, err)
 		}
 	}
 	p := &h.plan
 	want := float64(len(p.Shape.Annexes))
-	check(Range{Min: want, Max: want, Unit: "annexes", Source: "one for each annex of the shape"}, "number of Annexes", float64(len(p.Annexes)))
+	check(domain.Range{Min: want, Max: want, Unit: "annexes", Source: "one for each annex of the shape"}, "number of Annexes", float64(len(p.Annexes)))
 	if len(faults) > 0 {
 		return faults
 	}
@@ -49,17 +50,17 @@ func (h *House) checkAnnexes() (faults []error) {
 		a, s := &p.Annexes[i], &p.Shape.Annexes[i]
 		at := fmt.Sprintf("Annexes[%d].", i)
 		n := float64(len(s.Facets))
-		check(Range{Min: n, Max: n, Unit: "covers", Source: "one for each facet of the annex"}, "number of "+at+"Covers", float64(len(a.Covers)))
+		check(domain.Range{Min: n, Max: n, Unit: "covers", Source: "one for each facet of the annex"}, "number of "+at+"Covers", float64(len(a.Covers)))
 		for j := range min(len(a.Covers), len(s.Facets)) {
 			if !s.Facets[j].Kind.InGround() {
 				check(noneMissing, fmt.Sprintf("%sCovers[%d] (%s)", at, j, s.Facets[j].Name), float64(a.Covers[j].Len()))
 			}
 		}
-		check(URange, at+"PartitionU", a.PartitionU)
-		check(AirChangesRange, at+"AirChanges", a.AirChanges)
-		check(FractionRange, at+"Humidity", a.Humidity)
+		check(uRange, at+"PartitionU", a.PartitionU)
+		check(airChangesRange, at+"AirChanges", a.AirChanges)
+		check(fractionRange, at+"Humidity", a.Humidity)
 		if a.Heated {
-			check(StackTemperature, at+"Temperature", a.Temperature)
+			check(stackTemperatureRange, at+"Temperature", a.Temperature)
 		}
 		g := a.Ground
 		g.Area, g.Perimeter, g.Depth = s.FloorArea, s.Perimeter, s.Annex.Depth
@@ -130,7 +131,7 @@ func (h *House) annexAt(i int, k *HouseConditions, t float64) (AnnexLoss, error)
 	}
 	c := h.plan.Climate
 	c.InsideMean, c.InsideSwing = t, 0
-	if !StackTemperature.Contains(t) {
+	if !stackTemperatureRange.Contains(t) {
 		c.InsideMean = 0
 	}
 	r.Ground = h.annex[i].Flow(c, k.Month).Total

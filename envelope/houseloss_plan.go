@@ -3,6 +3,8 @@ package envelope
 import (
 	"errors"
 	"fmt"
+
+	"cloche.example/internal/domain"
 )
 
 // Door is an opaque part of a facet with a U-value of its own.
@@ -46,11 +48,11 @@ type House struct {
 
 // Ranges of a house plan.
 var (
-	FrameRange  = Range{Min: 0, Max: 0.5, Unit: "fraction", Source: "chosen"}
-	URange      = Range{Min: 0, Max: 30, Unit: "W/(m² K)", Source: "chosen"}
-	BridgeSpan  = Range{Min: 0, Max: 1e5, Unit: "m", Source: "chosen"}
-	BridgePsi   = Range{Min: -1, Max: 10, Unit: "W/(m K)", Source: "chosen"}
-	noneMissing = Range{Min: 1, Max: MaxLayers, Unit: "layers", Source: "every facet against the air needs a cover"}
+	frameRange      = domain.Range{Min: 0, Max: 0.5, Unit: "fraction", Source: "chosen"}
+	uRange          = domain.Range{Min: 0, Max: 30, Unit: "W/(m² K)", Source: "chosen"}
+	bridgeSpanRange = domain.Range{Min: 0, Max: 1e5, Unit: "m", Source: "chosen"}
+	bridgePsiRange  = domain.Range{Min: -1, Max: 10, Unit: "W/(m K)", Source: "chosen"}
+	noneMissing     = domain.Range{Min: 1, Max: MaxLayers, Unit: "layers", Source: "every facet against the air needs a cover"}
 )
 
 // NewHouse checks the plan. The error joins a *RangeError for each fault, with
@@ -59,56 +61,56 @@ var (
 // parts. The slices are copied.
 func NewHouse(p HousePlan) (House, error) {
 	var faults []error
-	check := func(r Range, field string, v float64) {
+	check := func(r domain.Range, field string, v float64) {
 		if err := r.Check(field, v); err != nil {
 			faults = append(faults, err)
 		}
 	}
 	n := len(p.Shape.Facets)
 	if n == 0 {
-		check(Range{Min: 1, Max: inf, Unit: "facets", Source: "made by NewShape or NewFacetShape"}, "number of Shape.Facets", 0)
+		check(domain.Range{Min: 1, Max: inf, Unit: "facets", Source: "made by NewShape or NewFacetShape"}, "number of Shape.Facets", 0)
 		return House{}, errors.Join(faults...)
 	}
-	count := Range{Min: float64(n), Max: float64(n), Unit: "covers", Source: "one for each facet of the shape"}
+	count := domain.Range{Min: float64(n), Max: float64(n), Unit: "covers", Source: "one for each facet of the shape"}
 	check(count, "number of Covers", float64(len(p.Covers)))
 	if len(p.Covers) == n {
 		for i := range p.Covers {
 			f := &p.Shape.Facets[i]
 			if !f.Kind.InGround() && !f.Party {
 				check(noneMissing, fmt.Sprintf("Covers[%d] (%s)", i, f.Name), float64(p.Covers[i].Len()))
-				check(FacetHeight, fmt.Sprintf("Shape.Facets[%d].Height (%s)", i, f.Name), f.Height)
+				check(facetHeightRange, fmt.Sprintf("Shape.Facets[%d].Height (%s)", i, f.Name), f.Height)
 			}
 		}
 	}
 	if len(p.Screened) != 0 {
 		check(count, "number of Screened", float64(len(p.Screened)))
 	}
-	check(FrameRange, "FrameAllowance", p.FrameAllowance)
+	check(frameRange, "FrameAllowance", p.FrameAllowance)
 	h := House{plan: p, net: make([]float64, n)}
 	for i := range p.Shape.Facets {
 		h.net[i] = p.Shape.Facets[i].Area
 	}
 	for i, d := range p.Doors {
 		at := fmt.Sprintf("Doors[%d].", i)
-		check(Range{Max: float64(n - 1), Unit: "index of a facet", Source: "Shape.Facets"}, at+"Facet", float64(d.Facet))
-		check(URange, at+"U", d.U)
+		check(domain.Range{Max: float64(n - 1), Unit: "index of a facet", Source: "Shape.Facets"}, at+"Facet", float64(d.Facet))
+		check(uRange, at+"U", d.U)
 		if d.Facet < 0 || d.Facet >= n {
 			continue
 		}
 		f := &p.Shape.Facets[d.Facet]
 		if f.Kind.InGround() || f.Party {
-			check(Range{Unit: "m²", Source: "no door to the outside in " + f.Name}, at+"Area", d.Area)
+			check(domain.Range{Unit: "m²", Source: "no door to the outside in " + f.Name}, at+"Area", d.Area)
 			continue
 		}
-		check(Range{Max: h.net[d.Facet], Unit: "m²", Source: "what other doors leave of " + f.Name}, at+"Area", d.Area)
+		check(domain.Range{Max: h.net[d.Facet], Unit: "m²", Source: "what other doors leave of " + f.Name}, at+"Area", d.Area)
 		h.net[d.Facet] -= d.Area
 	}
 	for i, b := range p.Bridges {
-		check(BridgeSpan, fmt.Sprintf("Bridges[%d].Length", i), b.Length)
-		check(BridgePsi, fmt.Sprintf("Bridges[%d].Psi", i), b.Psi)
+		check(bridgeSpanRange, fmt.Sprintf("Bridges[%d].Length", i), b.Length)
+		check(bridgePsiRange, fmt.Sprintf("Bridges[%d].Psi", i), b.Psi)
 	}
 	near := func(field string, v, want float64) {
-		check(Range{Min: want * (1 - 1e-9), Max: want * (1 + 1e-9), Unit: "m², m", Source: "of the shape; Shape.Ground fills it in"}, field, v)
+		check(domain.Range{Min: want * (1 - 1e-9), Max: want * (1 + 1e-9), Unit: "m², m", Source: "of the shape; Shape.Ground fills it in"}, field, v)
 	}
 	near("Ground.Area", p.Ground.Area, p.Shape.FloorArea)
 	near("Ground.Perimeter", p.Ground.Perimeter, p.Shape.Perimeter)
@@ -151,10 +153,10 @@ func (h *House) Climate() GroundClimate { return h.plan.Climate }
 // *RangeError for each fault: the thickness lies within ThicknessRange and
 // thickness over resistance within ConductivityRange.
 func OpaqueWall(name string, resistance, thickness float64) (Cover, error) {
-	if err := ThicknessRange.Check("thickness", thickness); err != nil {
-		return Cover{}, errors.Join(err, Range{Min: ThicknessRange.Min / ConductivityRange.Max, Max: ThicknessRange.Max / ConductivityRange.Min, Unit: "m² K/W", Source: "thickness over ConductivityRange"}.Check("resistance", resistance))
+	if err := thicknessRange.Check("thickness", thickness); err != nil {
+		return Cover{}, errors.Join(err, domain.Range{Min: thicknessRange.Min / conductivityRange.Max, Max: thicknessRange.Max / conductivityRange.Min, Unit: "m² K/W", Source: "thickness over ConductivityRange"}.Check("resistance", resistance))
 	}
-	allowed := Range{Min: thickness / ConductivityRange.Max * (1 + 1e-12), Max: thickness / ConductivityRange.Min * (1 - 1e-12), Unit: "m² K/W", Source: "thickness over ConductivityRange"}
+	allowed := domain.Range{Min: thickness / conductivityRange.Max * (1 + 1e-12), Max: thickness / conductivityRange.Min * (1 - 1e-12), Unit: "m² K/W", Source: "thickness over ConductivityRange"}
 	if err := allowed.Check("resistance", resistance); err != nil {
 		return Cover{}, err
 	}

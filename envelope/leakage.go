@@ -5,6 +5,7 @@ import (
 	"math"
 
 	"cloche.example/internal/constant"
+	"cloche.example/internal/domain"
 	"cloche.example/psychro"
 )
 
@@ -37,12 +38,12 @@ func DefaultLeakage() Leakage {
 
 // Ranges of leakage.
 var (
-	AirChangesRange   = Range{Min: 0, Max: 60, Unit: "air changes per hour", Source: "chosen: a closed house"}
-	At50Range         = Range{Min: 0, Max: 500, Unit: "air changes per hour", Source: "chosen"}
-	FlowExponentRange = Range{Min: 0.5, Max: 1, Unit: "exponent", Source: "turbulent to laminar flow"}
-	leakageModels     = Range{Min: 0, Max: float64(LeakagePressure), Unit: "number of a model", Source: "constants of LeakageModel"}
-	leakageVolume     = Range{Min: 0.1, Max: 1e7, Unit: "m³", Source: "chosen"}
-	leakageHeight     = Range{Min: 0.1, Max: 60, Unit: "m", Source: "chosen"}
+	airChangesRange   = domain.Range{Min: 0, Max: 60, Unit: "air changes per hour", Source: "chosen: a closed house"}
+	at50Range         = domain.Range{Min: 0, Max: 500, Unit: "air changes per hour", Source: "chosen"}
+	flowExponentRange = domain.Range{Min: 0.5, Max: 1, Unit: "exponent", Source: "turbulent to laminar flow"}
+	leakageModels     = domain.Range{Min: 0, Max: float64(LeakagePressure), Unit: "number of a model", Source: "constants of LeakageModel"}
+	leakageVolume     = domain.Range{Min: 0.1, Max: 1e7, Unit: "m³", Source: "chosen"}
+	leakageHeight     = domain.Range{Min: 0.1, Max: 60, Unit: "m", Source: "chosen"}
 )
 
 // Coefficients of [WalWil98], a house on a slab without a flue.
@@ -77,31 +78,31 @@ func (l Leakage) Check() error {
 		return nil
 	}
 	var faults []error
-	check := func(r Range, field string, v float64) {
+	check := func(r domain.Range, field string, v float64) {
 		if err := r.Check(field, v); err != nil {
 			faults = append(faults, err)
 		}
 	}
 	check(leakageModels, "Model", float64(l.Model))
 	if l.Model == LeakageGiven {
-		check(AirChangesRange, "AirChanges", l.AirChanges)
+		check(airChangesRange, "AirChanges", l.AirChanges)
 		return errors.Join(faults...)
 	}
-	check(At50Range, "At50", l.At50)
-	check(FlowExponentRange, "Exponent", l.Exponent)
-	check(FractionRange, "Horizontal", l.Horizontal)
+	check(at50Range, "At50", l.At50)
+	check(flowExponentRange, "Exponent", l.Exponent)
+	check(fractionRange, "Horizontal", l.Horizontal)
 	h := math.Max(0, math.Min(1, l.Horizontal))
-	check(Range{Min: -h, Max: h, Unit: "fraction", Source: "no more than Horizontal either way"}, "RoofLessThan", l.RoofLessThan)
-	check(FractionRange, "Shelter", l.Shelter)
+	check(domain.Range{Min: -h, Max: h, Unit: "fraction", Source: "no more than Horizontal either way"}, "RoofLessThan", l.RoofLessThan)
+	check(fractionRange, "Shelter", l.Shelter)
 	return errors.Join(faults...)
 }
 
 func (l *Leakage) valid() bool {
 	if l.Model == LeakageGiven {
-		return AirChangesRange.Contains(l.AirChanges)
+		return airChangesRange.Contains(l.AirChanges)
 	}
-	return l.Model == LeakagePressure && At50Range.Contains(l.At50) && FlowExponentRange.Contains(l.Exponent) &&
-		FractionRange.Contains(l.Horizontal) && math.Abs(l.RoofLessThan) <= l.Horizontal && FractionRange.Contains(l.Shelter)
+	return l.Model == LeakagePressure && at50Range.Contains(l.At50) && flowExponentRange.Contains(l.Exponent) &&
+		fractionRange.Contains(l.Horizontal) && math.Abs(l.RoofLessThan) <= l.Horizontal && fractionRange.Contains(l.Shelter)
 }
 
 // Flow returns the leakage of a house of the volume in m³ whose leaks reach
@@ -111,11 +112,11 @@ func (l *Leakage) valid() bool {
 // (AIM-2), whose authors state an error near 10 % for houses; for a greenhouse
 // it is an estimate. The error joins a *RangeError for each fault.
 func (l Leakage) Flow(volume, height, wind float64, inside, outside psychro.State) (LeakageFlow, error) {
-	if !l.valid() || !leakageVolume.Contains(volume) || !leakageHeight.Contains(height) || !LocalWind.Contains(wind) ||
+	if !l.valid() || !leakageVolume.Contains(volume) || !leakageHeight.Contains(height) || !localWindRange.Contains(wind) ||
 		!(inside.Pressure() > 0) || !(outside.Pressure() > 0) {
 		return LeakageFlow{}, errors.Join(l.Check(),
-			leakageVolume.Check("volume", volume), leakageHeight.Check("height", height), LocalWind.Check("wind", wind),
-			Pressure.Check("pressure of the inside air", inside.Pressure()), Pressure.Check("pressure of the outside air", outside.Pressure()))
+			leakageVolume.Check("volume", volume), leakageHeight.Check("height", height), localWindRange.Check("wind", wind),
+			pressureRange.Check("pressure of the inside air", inside.Pressure()), pressureRange.Check("pressure of the outside air", outside.Pressure()))
 	}
 	var r LeakageFlow
 	if l.Model == LeakageGiven {

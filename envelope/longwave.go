@@ -101,7 +101,7 @@ func (w *longwave) irradiance(i, faces int, black *[maxFaces]float64, out, in fl
 // for its tilt in degree: (1 + cos tilt)/2, the remainder being ground; NaN
 // outside GapTilt.
 func SkyView(tilt float64) float64 {
-	if !GapTilt.Contains(tilt) {
+	if !gapTiltRange.Contains(tilt) {
 		return nan
 	}
 	return (1 + cosDegree(tilt)) / 2

@@ -4,16 +4,17 @@ import (
 	"strings"
 	"testing"
 
+	"cloche.example/internal/domain"
 	"github.com/stretchr/testify/require"
 )
 
 // Every value has a source, a unit and a range that holds its typical value
 // and makes sense; fractions of one material leave room for each other.
 func TestMaterials(t *testing.T) {
-	limits := map[Property]Range{
-		PropThickness: ThicknessRange, PropConductivity: ConductivityRange, PropEmittance: FractionRange, PropTransmittance: FractionRange,
-		PropLight: FractionRange, PropIndex: IndexRange, PropResistance: ResistanceRange, PropU: URange,
-		PropOpenness: FractionRange, PropLeakage: LayerLeakageRange, PropSaving: FractionRange, PropRetained: FractionRange,
+	limits := map[Property]domain.Range{
+		PropThickness: thicknessRange, PropConductivity: conductivityRange, PropEmittance: fractionRange, PropTransmittance: fractionRange,
+		PropLight: fractionRange, PropIndex: indexRange, PropResistance: resistanceLimits, PropU: uRange,
+		PropOpenness: fractionRange, PropLeakage: layerLeakageRange, PropSaving: fractionRange, PropRetained: fractionRange,
 	}
 	names := map[string]bool{}
 	for _, m := range Materials() {

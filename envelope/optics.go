@@ -4,6 +4,8 @@ import (
 	"errors"
 	"fmt"
 	"math"
+
+	"cloche.example/internal/domain"
 )
 
 // Sheet is a smooth, clear sheet for light or sun.
@@ -15,9 +17,9 @@ type Sheet struct {
 
 // Ranges of the optical inputs.
 var (
-	IncidenceAngle  = Range{Min: 0, Max: 90, Unit: "degree", Source: "definition"}
-	IndexRange      = Range{Min: 1, Max: 4, Unit: "ratio", Source: "chosen"}
-	ExtinctionRange = Range{Min: 0, Max: 1e5, Unit: "1/m", Source: "chosen"}
+	incidenceAngleRange = domain.Range{Min: 0, Max: 90, Unit: "degree", Source: "definition"}
+	indexRange          = domain.Range{Min: 1, Max: 4, Unit: "ratio", Source: "chosen"}
+	extinctionRange     = domain.Range{Min: 0, Max: 1e5, Unit: "1/m", Source: "chosen"}
 )
 
 // Light is what becomes of light on a stack of sheets; the parts make 1.
@@ -33,7 +35,7 @@ type Light struct {
 // in degree: [DufBec13] eq. 5.1.1 to 5.1.4. NaN outside IncidenceAngle and
 // IndexRange.
 func Fresnel(index, angle float64) (perpendicular, parallel float64) {
-	if !IncidenceAngle.Contains(angle) || !IndexRange.Contains(index) {
+	if !incidenceAngleRange.Contains(angle) || !indexRange.Contains(index) {
 		return nan, nan
 	}
 	sin, cos := sinCos(angle)
@@ -62,7 +64,7 @@ func fresnel(n, sin, cos float64) (perpendicular, parallel float64) {
 // angle of incidence in degree, exp(-K L/cos) with the refracted ray:
 // [DufBec13] eq. 5.2.2; NaN outside IncidenceAngle.
 func (s Sheet) Bouguer(angle float64) float64 {
-	if !IncidenceAngle.Contains(angle) {
+	if !incidenceAngleRange.Contains(angle) {
 		return nan
 	}
 	sin, _ := sinCos(angle)
@@ -77,7 +79,7 @@ func (s Sheet) Bouguer(angle float64) float64 {
 // [DufBec13] eq. 5.3.2.
 func ExtinctionOf(index, thickness, transmittance float64) float64 {
 	r, _ := Fresnel(index, 0)
-	if !ThicknessRange.Contains(thickness) || !(transmittance > 0) || !(transmittance <= (1-r)/(1+r)) {
+	if !thicknessRange.Contains(thickness) || !(transmittance > 0) || !(transmittance <= (1-r)/(1+r)) {
 		return nan
 	}
 	b := (1 - r) * (1 - r)
@@ -101,16 +103,16 @@ func NewLightStack(sheets ...Sheet) (LightStack, error) {
 		return LightStack{}, err
 	}
 	var faults []error
-	check := func(r Range, v float64, format string, i int) {
+	check := func(r domain.Range, v float64, format string, i int) {
 		if err := r.Check(fmt.Sprintf(format, i), v); err != nil {
 			faults = append(faults, err)
 		}
 	}
 	s := LightStack{n: len(sheets)}
 	for i, x := range sheets {
-		check(IndexRange, x.Index, "sheets[%d].Index", i)
-		check(ExtinctionRange, x.Extinction, "sheets[%d].Extinction", i)
-		check(ThicknessRange, x.Thickness, "sheets[%d].Thickness", i)
+		check(indexRange, x.Index, "sheets[%d].Index", i)
+		check(extinctionRange, x.Extinction, "sheets[%d].Extinction", i)
+		check(thicknessRange, x.Thickness, "sheets[%d].Thickness", i)
 		s.sheets[i] = x
 	}
 	return s, errors.Join(faults...)
@@ -121,7 +123,7 @@ func NewLightStack(sheets ...Sheet) (LightStack, error) {
 // two averaged after, [DufBec13] 5.1 to 5.3. Fields are NaN outside
 // IncidenceAngle.
 func (s *LightStack) At(angle float64) Light {
-	if !IncidenceAngle.Contains(angle) {
+	if !incidenceAngleRange.Contains(angle) {
 		l := Light{Transmittance: nan, Reflectance: nan}
 		for i := range s.n {
 			l.Absorptance[i] = nan
@@ -217,7 +219,7 @@ func DefaultLightFactors() LightFactors { return LightFactors{1, 1, 1} }
 
 // Total returns the product as a fraction; NaN if a factor lies outside 0 to 1.
 func (f LightFactors) Total() float64 {
-	if !FractionRange.Contains(f.Dirt) || !FractionRange.Contains(f.Condensation) || !FractionRange.Contains(f.Frame) {
+	if !fractionRange.Contains(f.Dirt) || !fractionRange.Contains(f.Condensation) || !fractionRange.Contains(f.Frame) {
 		return nan
 	}
 	return f.Dirt * f.Condensation * f.Frame
@@ -227,7 +229,7 @@ func (f LightFactors) Total() float64 {
 // passes as diffuse light from the sky does, for the tilt in degree from 0 to
 // 90: [DufBec13] eq. 5.4.2 (from memory); NaN outside.
 func DiffuseSkyAngle(tilt float64) float64 {
-	if !IncidenceAngle.Contains(tilt) {
+	if !incidenceAngleRange.Contains(tilt) {
 		return nan
 	}
 	return 59.7 - 0.1388*tilt + 0.001497*tilt*tilt
@@ -236,7 +238,7 @@ func DiffuseSkyAngle(tilt float64) float64 {
 // DiffuseGroundAngle is DiffuseSkyAngle for light in degree from the ground,
 // tilt in degree from 0 to 90: [DufBec13] eq. 5.4.1 (from memory).
 func DiffuseGroundAngle(tilt float64) float64 {
-	if !IncidenceAngle.Contains(tilt) {
+	if !incidenceAngleRange.Contains(tilt) {
 		return nan
 	}
 	return 90 - 0.5788*tilt + 0.002693*tilt*tilt

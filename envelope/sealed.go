@@ -6,6 +6,7 @@ import (
 	"math"
 
 	"cloche.example/internal/constant"
+	"cloche.example/internal/domain"
 )
 
 // Gas is the filling of a sealed unit at the mean temperature for which its
@@ -29,7 +30,7 @@ var (
 // fraction of volume, as [EnGlass11] 6.3 mixes; a NaN share or one outside 0
 // to 1 gives NaN fields.
 func MixGas(a, b Gas, share float64) Gas {
-	if !FractionRange.Contains(share) {
+	if !fractionRange.Contains(share) {
 		share = nan
 	}
 	mix := func(x, y float64) float64 { return share*x + (1-share)*y }
@@ -158,35 +159,37 @@ func (g SealedUnit) nusselt(s SealedSpace, dt float64) float64 {
 
 func (g SealedUnit) check() error {
 	var faults []error
-	check := func(r Range, field string, v float64) {
+	check := func(r domain.Range, field string, v float64) {
 		if err := r.Check(field, v); err != nil {
 			faults = append(faults, err)
 		}
 	}
-	check(Range{Min: 1, Max: 20, Unit: "plates", Source: "chosen"}, "number of Glass", float64(len(g.Glass)))
+	check(domain.Range{Min: 1, Max: 20, Unit: "plates", Source: "chosen"}, "number of Glass", float64(len(g.Glass)))
 	want := float64(max(0, len(g.Glass)-1))
-	check(Range{Min: want, Max: want, Unit: "spaces", Source: "one fewer than plates"}, "number of Spaces", float64(len(g.Spaces)))
+	check(domain.Range{Min: want, Max: want, Unit: "spaces", Source: "one fewer than plates"}, "number of Spaces", float64(len(g.Spaces)))
 	for i, d := range g.Glass {
-		check(ThicknessRange, fmt.Sprintf("Glass[%d]", i), d)
+		check(thicknessRange, fmt.Sprintf("Glass[%d]", i), d)
 	}
-	check(ConductivityRange, "Conductivity", g.Conductivity)
+	check(conductivityRange, "Conductivity", g.Conductivity)
 	for i, s := range g.Spaces {
-		check(Range{Min: 1e-3, Max: 0.1, Unit: "m", Source: "chosen"}, fmt.Sprintf("Spaces[%d].Width", i), s.Width)
+		check(domain.Range{Min: 1e-3, Max: 0.1, Unit: "m", Source: "chosen"}, fmt.Sprintf("Spaces[%d].Width", i), s.Width)
 		for j, e := range s.Emittance {
-			check(Range{Min: 0.005, Max: 1, Unit: "fraction", Source: "chosen"}, fmt.Sprintf("Spaces[%d].Emittance[%d]", i, j), e)
+			check(domain.Range{Min: 0.005, Max: 1, Unit: "fraction", Source: "chosen"}, fmt.Sprintf("Spaces[%d].Emittance[%d]", i, j), e)
 		}
-		positive := func(unit string) Range { return Range{Min: 1e-9, Max: inf, Unit: unit, Source: "above zero"} }
+		positive := func(unit string) domain.Range {
+			return domain.Range{Min: 1e-9, Max: inf, Unit: unit, Source: "above zero"}
+		}
 		check(positive("kg/m³"), fmt.Sprintf("Spaces[%d].Gas.Density", i), s.Gas.Density)
 		check(positive("Pa s"), fmt.Sprintf("Spaces[%d].Gas.Viscosity", i), s.Gas.Viscosity)
 		check(positive("W/(m K)"), fmt.Sprintf("Spaces[%d].Gas.Conductivity", i), s.Gas.Conductivity)
 		check(positive("J/(kg K)"), fmt.Sprintf("Spaces[%d].Gas.HeatCapacity", i), s.Gas.HeatCapacity)
 	}
-	check(Range{Min: 0, Max: 90, Unit: "degree", Source: "EN 673"}, "Tilt", g.Tilt)
+	check(domain.Range{Min: 0, Max: 90, Unit: "degree", Source: "EN 673"}, "Tilt", g.Tilt)
 	check(resistanceRange, "ROut", g.ROut)
 	check(resistanceRange, "RIn", g.RIn)
-	check(StackTemperature, "Mean", g.Mean)
-	check(Range{Min: 0, Max: 100, Unit: "K", Source: "chosen"}, "Difference", g.Difference)
+	check(stackTemperatureRange, "Mean", g.Mean)
+	check(domain.Range{Min: 0, Max: 100, Unit: "K", Source: "chosen"}, "Difference", g.Difference)
 	return errors.Join(faults...)
 }
 
-var resistanceRange = Range{Min: 0, Max: 50, Unit: "m² K/W", Source: "chosen"}
+var resistanceRange = domain.Range{Min: 0, Max: 50, Unit: "m² K/W", Source: "chosen"}

@@ -4,6 +4,8 @@ import (
 	"errors"
 	"fmt"
 	"math"
+
+	"cloche.example/internal/domain"
 )
 
 // Section is the cross-section of a house.
@@ -60,16 +62,16 @@ func DefaultForm() Form {
 // Ranges of a form. The limits keep slips of unit out; those that depend on
 // other fields are built where they are checked.
 var (
-	SpanRange       = Range{Min: 0.5, Max: 60, Unit: "m", Source: "chosen"}
-	LengthRange     = Range{Min: 0.5, Max: 1000, Unit: "m", Source: "chosen"}
-	EaveRange       = Range{Min: 0, Max: 15, Unit: "m", Source: "chosen"}
-	RidgeRange      = Range{Min: 0.3, Max: 30, Unit: "m", Source: "chosen"}
-	DepthRange      = Range{Min: 0, Max: 5, Unit: "m", Source: "chosen"}
-	AzimuthRange    = Range{Min: 0, Max: 360, Unit: "degree", Source: "definition"}
-	ArchStripsRange = Range{Min: 1, Max: 90, Unit: "facets", Source: "chosen"}
-	BaysRange       = Range{Min: 1, Max: 200, Unit: "bays", Source: "chosen"}
-	GutterRange     = Range{Min: 0, Max: 1, Unit: "m", Source: "chosen"}
-	sectionRange    = Range{Min: 0, Max: float64(sections - 1), Unit: "number of a section", Source: "constants of Section"}
+	spanRange       = domain.Range{Min: 0.5, Max: 60, Unit: "m", Source: "chosen"}
+	lengthRange     = domain.Range{Min: 0.5, Max: 1000, Unit: "m", Source: "chosen"}
+	eaveRange       = domain.Range{Min: 0, Max: 15, Unit: "m", Source: "chosen"}
+	ridgeRange      = domain.Range{Min: 0.3, Max: 30, Unit: "m", Source: "chosen"}
+	depthRange      = domain.Range{Min: 0, Max: 5, Unit: "m", Source: "chosen"}
+	azimuthRange    = domain.Range{Min: 0, Max: 360, Unit: "degree", Source: "definition"}
+	archStripsRange = domain.Range{Min: 1, Max: 90, Unit: "facets", Source: "chosen"}
+	baysRange       = domain.Range{Min: 1, Max: 200, Unit: "bays", Source: "chosen"}
+	gutterRange     = domain.Range{Min: 0, Max: 1, Unit: "m", Source: "chosen"}
+	sectionRange    = domain.Range{Min: 0, Max: float64(sections - 1), Unit: "number of a section", Source: "constants of Section"}
 )
 
 // Shape is a house's geometry, exact for the form it was made from. Heights
@@ -232,7 +234,7 @@ func (s *Shape) slope(d *side, f Form, bays, azimuth float64) {
 // check returns the join of all faults of the form.
 func (f *Form) check() error {
 	var faults []error
-	check := func(r Range, field string, v float64) bool {
+	check := func(r domain.Range, field string, v float64) bool {
 		err := r.Check(field, v)
 		if err != nil {
 			faults = append(faults, err)
@@ -240,42 +242,42 @@ func (f *Form) check() error {
 		return err == nil
 	}
 	check(sectionRange, "Section", float64(f.Section))
-	span := check(SpanRange, "Span", f.Span)
-	length := check(LengthRange, "Length", f.Length)
-	eave := check(EaveRange, "Eave", f.Eave)
-	ridge := check(RidgeRange, "Ridge", f.Ridge)
+	span := check(spanRange, "Span", f.Span)
+	length := check(lengthRange, "Length", f.Length)
+	eave := check(eaveRange, "Eave", f.Eave)
+	ridge := check(ridgeRange, "Ridge", f.Ridge)
 	if span {
-		check(Range{Max: math.Min(DepthRange.Max, f.Span), Unit: "m", Source: "no deeper than 5 m or the span"}, "Depth", f.Depth)
+		check(domain.Range{Max: math.Min(depthRange.Max, f.Span), Unit: "m", Source: "no deeper than 5 m or the span"}, "Depth", f.Depth)
 	} else {
-		check(DepthRange, "Depth", f.Depth)
+		check(depthRange, "Depth", f.Depth)
 	}
-	check(AzimuthRange, "Azimuth", f.Azimuth)
-	check(BaysRange, "Bays", float64(f.Bays))
-	check(GutterRange, "GutterWidth", f.GutterWidth)
+	check(azimuthRange, "Azimuth", f.Azimuth)
+	check(baysRange, "Bays", float64(f.Bays))
+	check(gutterRange, "GutterWidth", f.GutterWidth)
 	if eave {
-		check(Range{Max: f.Eave, Unit: "m", Source: "no higher than the eave"}, "DwarfWall", f.DwarfWall)
+		check(domain.Range{Max: f.Eave, Unit: "m", Source: "no higher than the eave"}, "DwarfWall", f.DwarfWall)
 	} else {
-		check(EaveRange, "DwarfWall", f.DwarfWall)
+		check(eaveRange, "DwarfWall", f.DwarfWall)
 	}
 	if eave && ridge {
-		top := Range{Min: f.Eave + 0.05, Max: RidgeRange.Max, Unit: "m", Source: "above the eave"}
+		top := domain.Range{Min: f.Eave + 0.05, Max: ridgeRange.Max, Unit: "m", Source: "above the eave"}
 		if span && f.Section == RoundArch {
 			top.Max, top.Source = f.Eave+f.Span/2*(1+1e-12), "above the eave by at most half the span, a half circle"
 		}
 		ridge = check(top, "Ridge", f.Ridge)
 	}
 	if f.Section == LeanTo && f.Bays > 1 {
-		check(Range{Min: 1, Max: 1, Unit: "bays", Source: "a lean-to has one"}, "Bays", float64(f.Bays))
+		check(domain.Range{Min: 1, Max: 1, Unit: "bays", Source: "a lean-to has one"}, "Bays", float64(f.Bays))
 	}
 	if f.Section == UnevenGable && span {
-		check(Range{Min: 0.02 * f.Span, Max: 0.98 * f.Span, Unit: "m", Source: "within the span"}, "RidgeOffset", f.RidgeOffset)
+		check(domain.Range{Min: 0.02 * f.Span, Max: 0.98 * f.Span, Unit: "m", Source: "within the span"}, "RidgeOffset", f.RidgeOffset)
 	}
 	if f.Section == PointedArch && span && eave && ridge {
 		gamma := math.Atan2(f.Ridge-f.Eave, f.Span/2) / degree
-		check(Range{Min: math.Max(0, 2*gamma-90-1e-9), Max: gamma * (1 - 1e-4), Unit: "degree", Source: "less than the chord's tilt, and upright at most at the eave"}, "RidgeTilt", f.RidgeTilt)
+		check(domain.Range{Min: math.Max(0, 2*gamma-90-1e-9), Max: gamma * (1 - 1e-4), Unit: "degree", Source: "less than the chord's tilt, and upright at most at the eave"}, "RidgeTilt", f.RidgeTilt)
 	}
 	if f.Section == RoundArch || f.Section == PointedArch {
-		check(ArchStripsRange, "ArchStrips", float64(f.ArchStrips))
+		check(archStripsRange, "ArchStrips", float64(f.ArchStrips))
 	}
 	if span && length && eave && ridge {
 		for i := range f.Annexes {

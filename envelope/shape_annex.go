@@ -3,6 +3,8 @@ package envelope
 import (
 	"fmt"
 	"math"
+
+	"cloche.example/internal/domain"
 )
 
 // Place is where an annex stands against the house.
@@ -40,7 +42,7 @@ type AnnexShape struct {
 	Sunken    float64 // m², wall shared with the house below grade
 }
 
-var placeRange = Range{Min: 0, Max: float64(places - 1), Unit: "number of a place", Source: "constants of Place"}
+var placeRange = domain.Range{Min: 0, Max: float64(places - 1), Unit: "number of a place", Source: "constants of Place"}
 
 // wall returns the width and the height above grade of the house's wall at
 // the annex: of an end wall the eave, the least height along it.
@@ -58,7 +60,7 @@ func (f *Form) wall(p Place) (width, height float64) {
 }
 
 func (a *Annex) check(f *Form, i int) (faults []error) {
-	check := func(r Range, field string, v float64) {
+	check := func(r domain.Range, field string, v float64) {
 		if err := r.Check(fmt.Sprintf("Annexes[%d].%s", i, field), v); err != nil {
 			faults = append(faults, err)
 		}
@@ -68,11 +70,11 @@ func (a *Annex) check(f *Form, i int) (faults []error) {
 		return faults
 	}
 	width, height := f.wall(a.Place)
-	check(Range{Min: 0.3, Max: width, Unit: "m", Source: "along the wall it stands at"}, "Width", a.Width)
-	check(Range{Min: 0.3, Max: LengthRange.Max, Unit: "m", Source: "chosen"}, "Reach", a.Reach)
-	check(Range{Min: 0.3, Max: height, Unit: "m", Source: "no higher than the wall it stands at"}, "High", a.High)
-	check(Range{Min: 0.3, Max: math.Max(0.3, a.High), Unit: "m", Source: "no higher than at the house"}, "Low", a.Low)
-	check(Range{Max: f.Depth, Unit: "m", Source: "no deeper than the house"}, "Depth", a.Depth)
+	check(domain.Range{Min: 0.3, Max: width, Unit: "m", Source: "along the wall it stands at"}, "Width", a.Width)
+	check(domain.Range{Min: 0.3, Max: lengthRange.Max, Unit: "m", Source: "chosen"}, "Reach", a.Reach)
+	check(domain.Range{Min: 0.3, Max: height, Unit: "m", Source: "no higher than the wall it stands at"}, "High", a.High)
+	check(domain.Range{Min: 0.3, Max: math.Max(0.3, a.High), Unit: "m", Source: "no higher than at the house"}, "Low", a.Low)
+	check(domain.Range{Max: f.Depth, Unit: "m", Source: "no deeper than the house"}, "Depth", a.Depth)
 	taken := 0.0
 	for _, b := range f.Annexes[:i+1] {
 		if b.Place == a.Place {
@@ -80,7 +82,7 @@ func (a *Annex) check(f *Form, i int) (faults []error) {
 		}
 	}
 	if taken != a.Width {
-		check(Range{Max: width, Unit: "m", Source: "all annexes at one wall side by side"}, "Width and its neighbours", taken)
+		check(domain.Range{Max: width, Unit: "m", Source: "all annexes at one wall side by side"}, "Width and its neighbours", taken)
 	}
 	if area := f.wallArea(a.Place); len(faults) == 0 {
 		shared := 0.0
@@ -89,7 +91,7 @@ func (a *Annex) check(f *Form, i int) (faults []error) {
 				shared += b.Width * math.Max(0, b.High-f.DwarfWall)
 			}
 		}
-		check(Range{Max: area, Unit: "m²", Source: "the wall's area above the dwarf wall"}, "Width times High", shared)
+		check(domain.Range{Max: area, Unit: "m²", Source: "the wall's area above the dwarf wall"}, "Width times High", shared)
 	}
 	return faults
 }

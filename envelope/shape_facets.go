@@ -4,6 +4,8 @@ import (
 	"errors"
 	"fmt"
 	"math"
+
+	"cloche.example/internal/domain"
 )
 
 // closureLimitOfAreas is the largest vector sum of all facets, as a fraction
@@ -39,23 +41,23 @@ type Surroundings struct {
 // close within 2 %.
 func NewFacetShape(facets []Facet, m Surroundings) (Shape, error) {
 	var faults []error
-	check := func(r Range, field string, v float64) {
+	check := func(r domain.Range, field string, v float64) {
 		if err := r.Check(field, v); err != nil {
 			faults = append(faults, err)
 		}
 	}
 	s := Shape{Facets: append([]Facet(nil), facets...), Volume: m.Volume, Perimeter: m.Perimeter, Depth: m.Depth,
 		RidgeHeight: m.RidgeHeight, EaveHeight: m.EaveHeight}
-	areas := Range{Min: 1e-6, Max: 1e6, Unit: "m²", Source: "chosen"}
+	areas := domain.Range{Min: 1e-6, Max: 1e6, Unit: "m²", Source: "chosen"}
 	buried := 0.0
 	for i := range s.Facets {
 		f := &s.Facets[i]
 		at := func(field string) string { return fmt.Sprintf("facets[%d].%s", i, field) }
-		check(Range{Max: float64(facetKinds - 1), Unit: "number of a kind", Source: "constants of FacetKind"}, at("Kind"), float64(f.Kind))
+		check(domain.Range{Max: float64(facetKinds - 1), Unit: "number of a kind", Source: "constants of FacetKind"}, at("Kind"), float64(f.Kind))
 		check(areas, at("Area"), f.Area)
-		check(GapTilt, at("Tilt"), f.Tilt)
-		check(AzimuthRange, at("Azimuth"), f.Azimuth)
-		check(FacetHeight, at("Height"), f.Height)
+		check(gapTiltRange, at("Tilt"), f.Tilt)
+		check(azimuthRange, at("Azimuth"), f.Azimuth)
+		check(facetHeightRange, at("Height"), f.Height)
 		switch f.Kind {
 		case Floor:
 			s.FloorArea += f.Area
@@ -64,17 +66,17 @@ func NewFacetShape(facets []Facet, m Surroundings) (Shape, error) {
 		}
 	}
 	check(areas, "sum of the floor's Area", s.FloorArea)
-	check(Range{Min: 0.1, Max: 1e6, Unit: "m³", Source: "chosen"}, "Volume", m.Volume)
-	check(Range{Min: 1, Max: 1e5, Unit: "m", Source: "chosen"}, "Perimeter", m.Perimeter)
-	check(DepthRange, "Depth", m.Depth)
-	check(RidgeRange, "RidgeHeight", m.RidgeHeight)
-	check(Range{Max: math.Min(EaveRange.Max, math.Max(0, m.RidgeHeight)), Unit: "m", Source: "no higher than the ridge"}, "EaveHeight", m.EaveHeight)
+	check(domain.Range{Min: 0.1, Max: 1e6, Unit: "m³", Source: "chosen"}, "Volume", m.Volume)
+	check(domain.Range{Min: 1, Max: 1e5, Unit: "m", Source: "chosen"}, "Perimeter", m.Perimeter)
+	check(depthRange, "Depth", m.Depth)
+	check(ridgeRange, "RidgeHeight", m.RidgeHeight)
+	check(domain.Range{Max: math.Min(eaveRange.Max, math.Max(0, m.RidgeHeight)), Unit: "m", Source: "no higher than the ridge"}, "EaveHeight", m.EaveHeight)
 	if len(faults) > 0 {
 		return Shape{}, errors.Join(faults...)
 	}
 	most := m.Perimeter * m.Depth * (1 + closureLimitOfAreas)
-	check(Range{Max: most, Unit: "m²", Source: "Perimeter times Depth"}, "sum of the buried walls' Area", buried)
-	check(Range{Max: closureLimitOfAreas, Unit: "fraction", Source: "the facets must enclose the house"}, "closure of the areas", s.Closure())
+	check(domain.Range{Max: most, Unit: "m²", Source: "Perimeter times Depth"}, "sum of the buried walls' Area", buried)
+	check(domain.Range{Max: closureLimitOfAreas, Unit: "fraction", Source: "the facets must enclose the house"}, "closure of the areas", s.Closure())
 	if len(faults) > 0 {
 		return Shape{}, errors.Join(faults...)
 	}

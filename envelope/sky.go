@@ -4,6 +4,7 @@ import (
 	"math"
 
 	"cloche.example/internal/constant"
+	"cloche.example/internal/domain"
 )
 
 // Clear-sky emissivity of Berdahl and Martin, [BerMar84]: a quadratic in the
@@ -18,9 +19,9 @@ const (
 
 // Ranges of the inputs of SkyEmissivity.
 var (
-	SkyDewPoint = Range{Min: -40, Max: 30, Unit: "°C", Source: "chosen around the sites of Berdahl and Martin, -20 to 30 °C"}
-	SkyHour     = Range{Min: 0, Max: 24, Unit: "h", Source: "definition"}
-	CloudBase   = Range{Min: 0, Max: 15e3, Unit: "m", Source: "chosen"}
+	skyDewPointRange = domain.Range{Min: -40, Max: 30, Unit: "°C", Source: "chosen around the sites of Berdahl and Martin, -20 to 30 °C"}
+	skyHourRange     = domain.Range{Min: 0, Max: 24, Unit: "h", Source: "definition"}
+	cloudBaseRange   = domain.Range{Min: 0, Max: 15e3, Unit: "m", Source: "chosen"}
 )
 
 // SkyEmissivity returns the emissivity of a clear sky as a fraction, referred
@@ -30,7 +31,7 @@ var (
 // Stated accuracy: 0.03 for single hours, better for monthly means (from
 // memory).
 func SkyEmissivity(dewPoint, hour, p float64) float64 {
-	if !SkyDewPoint.Contains(dewPoint) || !SkyHour.Contains(hour) || !Pressure.Contains(p) {
+	if !skyDewPointRange.Contains(dewPoint) || !skyHourRange.Contains(hour) || !pressureRange.Contains(p) {
 		return nan
 	}
 	x := dewPoint / 100
@@ -45,8 +46,8 @@ func SkyEmissivity(dewPoint, hour, p float64) float64 {
 // exp(-base/8.2 km), Martin and Berdahl in [BerMar84] (from memory). NaN for a
 // fraction outside 0 to 1 or a base outside CloudBase.
 func CloudySky(clear, cover, emittance, base float64) float64 {
-	if !FractionRange.Contains(clear) || !FractionRange.Contains(cover) ||
-		!FractionRange.Contains(emittance) || !CloudBase.Contains(base) {
+	if !fractionRange.Contains(clear) || !fractionRange.Contains(cover) ||
+		!fractionRange.Contains(emittance) || !cloudBaseRange.Contains(base) {
 		return nan
 	}
 	return clear + (1-clear)*cover*emittance*math.Exp(-base/cloudBaseScale)
@@ -56,7 +57,7 @@ func CloudySky(clear, cover, emittance, base float64) float64 {
 // for air at t in °C and the sky's emissivity as a fraction; NaN outside
 // StackTemperature or 0 to 1.
 func SkyTemperatureOf(t, emissivity float64) float64 {
-	if !StackTemperature.Contains(t) || !FractionRange.Contains(emissivity) {
+	if !stackTemperatureRange.Contains(t) || !fractionRange.Contains(emissivity) {
 		return nan
 	}
 	return fourthRoot(emissivity)*(t+constant.ZeroCelsius) - constant.ZeroCelsius
@@ -67,7 +68,7 @@ func SkyTemperatureOf(t, emissivity float64) float64 {
 // when no humidity is known, 5 K and more off in dry or humid air. NaN outside
 // SwinbankAir.
 func Swinbank(t float64) float64 {
-	if !SwinbankAir.Contains(t) {
+	if !swinbankAirRange.Contains(t) {
 		return nan
 	}
 	k := t + constant.ZeroCelsius
@@ -82,7 +83,7 @@ const swinbankFlux = 5.31e-13
 // on level ground for air at t in °C, 5.31e-13 T⁶ in kelvin [Swinbank63]; it
 // lies 0.9 % above the temperature form. NaN outside SwinbankAir.
 func SwinbankIrradiance(t float64) float64 {
-	if !SwinbankAir.Contains(t) {
+	if !swinbankAirRange.Contains(t) {
 		return nan
 	}
 	k := t + constant.ZeroCelsius
@@ -90,7 +91,7 @@ func SwinbankIrradiance(t float64) float64 {
 }
 
 // SwinbankAir is the range in °C of Swinbank.
-var SwinbankAir = Range{Min: -30, Max: 40, Unit: "°C", Source: "chosen; measured at 8 to 30 °C (from memory)"}
+var swinbankAirRange = domain.Range{Min: -30, Max: 40, Unit: "°C", Source: "chosen; measured at 8 to 30 °C (from memory)"}
 
 // Sky emissivity of Clark and Allen with the clouds of Walton, [ClaAll78].
 const (
@@ -102,7 +103,7 @@ const (
 
 // ClarkAllenDewPoint is the range in °C of ClarkAllen: above it an overcast
 // sky would radiate more than a black body.
-var ClarkAllenDewPoint = Range{Min: -40, Max: 29, Unit: "°C", Source: "chosen"}
+var clarkAllenDewPointRange = domain.Range{Min: -40, Max: 29, Unit: "°C", Source: "chosen"}
 
 // ClarkAllen returns the emissivity of a sky as a fraction, referred to the
 // air temperature at the ground, for the dewPoint in °C and the cloud cover
@@ -111,7 +112,7 @@ var ClarkAllenDewPoint = Range{Min: -40, Max: 29, Unit: "°C", Source: "chosen"}
 // CloudySky that needs no height of the clouds. NaN outside ClarkAllenDewPoint
 // and 0 to 1.
 func ClarkAllen(dewPoint, cloud float64) float64 {
-	if !ClarkAllenDewPoint.Contains(dewPoint) || !FractionRange.Contains(cloud) {
+	if !clarkAllenDewPointRange.Contains(dewPoint) || !fractionRange.Contains(cloud) {
 		return nan
 	}
 	n := tenths * cloud

@@ -1,5 +1,7 @@
 package envelope
 
+import "cloche.example/internal/domain"
+
 // Soil is what a house stands in.
 type Soil struct {
 	Name             string  // for reports
@@ -14,8 +16,8 @@ type Soil struct {
 // and wet of the same soil is usual, and dry soil under a house beside wet
 // soil outside is too.
 var (
-	SoilConductivity = Range{Min: 0.1, Max: 6, Unit: "W/(m K)", Source: "chosen: dry peat to dense rock"}
-	SoilHeatCapacity = Range{Min: 0.3e6, Max: 5e6, Unit: "J/(m³ K)", Source: "chosen: dry peat to wet clay"}
+	soilConductivityRange = domain.Range{Min: 0.1, Max: 6, Unit: "W/(m K)", Source: "chosen: dry peat to dense rock"}
+	soilHeatCapacityRange = domain.Range{Min: 0.3e6, Max: 5e6, Unit: "J/(m³ K)", Source: "chosen: dry peat to wet clay"}
 )
 
 // The soils of [IsoGround17] Table 7. The typical values are the standard's,

@@ -4,6 +4,8 @@ import (
 	"errors"
 	"fmt"
 	"math"
+
+	"cloche.example/internal/domain"
 )
 
 // Sunlight is the sun and sky of one hour.
@@ -17,8 +19,8 @@ type Sunlight struct {
 
 // Ranges of sunlight.
 var (
-	IrradianceRange = Range{Min: 0, Max: 1500, Unit: "W/m²", Source: "above the solar constant"}
-	SunAzimuth      = Range{Min: -180, Max: 360, Unit: "degree", Source: "definition"}
+	irradianceRange = domain.Range{Min: 0, Max: 1500, Unit: "W/m²", Source: "above the solar constant"}
+	sunAzimuthRange = domain.Range{Min: -180, Max: 360, Unit: "degree", Source: "definition"}
 )
 
 // Check returns nil, or the join of a *RangeError for each field out of range.
@@ -27,17 +29,17 @@ func (s Sunlight) Check() error {
 		return nil
 	}
 	return errors.Join(
-		IrradianceRange.Check("BeamNormal", s.BeamNormal),
-		IrradianceRange.Check("DiffuseHorizontal", s.DiffuseHorizontal),
-		FractionRange.Check("Albedo", s.Albedo),
-		SunElevation.Check("Elevation", s.Elevation),
-		SunAzimuth.Check("Azimuth", s.Azimuth),
+		irradianceRange.Check("BeamNormal", s.BeamNormal),
+		irradianceRange.Check("DiffuseHorizontal", s.DiffuseHorizontal),
+		fractionRange.Check("Albedo", s.Albedo),
+		sunElevationRange.Check("Elevation", s.Elevation),
+		sunAzimuthRange.Check("Azimuth", s.Azimuth),
 	)
 }
 
 func (s *Sunlight) valid() bool {
-	return IrradianceRange.Contains(s.BeamNormal) && IrradianceRange.Contains(s.DiffuseHorizontal) &&
-		FractionRange.Contains(s.Albedo) && SunElevation.Contains(s.Elevation) && SunAzimuth.Contains(s.Azimuth)
+	return irradianceRange.Contains(s.BeamNormal) && irradianceRange.Contains(s.DiffuseHorizontal) &&
+		fractionRange.Contains(s.Albedo) && sunElevationRange.Contains(s.Elevation) && sunAzimuthRange.Contains(s.Azimuth)
 }
 
 // PlaneSun is the sunlight on a facet.
@@ -94,17 +96,17 @@ type Glazing struct {
 func NewGlazing(s Shape, lights []FacetLight, retained float64) (Glazing, error) {
 	n := float64(len(s.Facets))
 	faults := []error{
-		Range{Min: n, Max: n, Unit: "covers", Source: "one for each facet of the shape"}.Check("number of lights", float64(len(lights))),
-		FractionRange.Check("retained", retained),
+		domain.Range{Min: n, Max: n, Unit: "covers", Source: "one for each facet of the shape"}.Check("number of lights", float64(len(lights))),
+		fractionRange.Check("retained", retained),
 	}
 	g := Glazing{facets: append([]Facet(nil), s.Facets...), lights: append([]FacetLight(nil), lights...), retained: retained}
 	for i := range g.lights {
 		x := &g.lights[i].Factors
 		if g.lights[i].Stack.n > 0 {
 			faults = append(faults,
-				FractionRange.Check(fmt.Sprintf("lights[%d].Factors.Dirt", i), x.Dirt),
-				FractionRange.Check(fmt.Sprintf("lights[%d].Factors.Condensation", i), x.Condensation),
-				FractionRange.Check(fmt.Sprintf("lights[%d].Factors.Frame", i), x.Frame))
+				fractionRange.Check(fmt.Sprintf("lights[%d].Factors.Dirt", i), x.Dirt),
+				fractionRange.Check(fmt.Sprintf("lights[%d].Factors.Condensation", i), x.Condensation),
+				fractionRange.Check(fmt.Sprintf("lights[%d].Factors.Frame", i), x.Frame))
 		}
 	}
 	if err := errors.Join(faults...); err != nil {

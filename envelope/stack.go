@@ -134,7 +134,7 @@ func (s *solver) report(o *Solution) {
 		o.Gaps[i] = GapState{
 			Rayleigh: g.ra, Nusselt: g.nu, Convection: g.h, Bridge: g.bridge, Flux: flux,
 			FlowTilt: g.tilt[side], Air: g.air, AtJump: g.pinned || g.unsettled,
-			InRange: g.flow[side].kind != gapHollands || HollandsRayleigh.Contains(g.ra),
+			InRange: g.flow[side].kind != gapHollands || hollandsRayleighRange.Contains(g.ra),
 		}
 	}
 	o.InConvective = s.hIn * (s.in - s.t[last])

@@ -3,6 +3,8 @@ package envelope
 import (
 	"errors"
 	"fmt"
+
+	"cloche.example/internal/domain"
 )
 
 // InnerFace says how the inner face of a cover is treated.
@@ -50,16 +52,16 @@ func DefaultConditions() Conditions {
 
 // Ranges of the conditions.
 var (
-	StackTemperature  = Range{Min: -60, Max: 60, Unit: "°C", Source: "domain of the solver"}
-	RadiantRange      = Range{Min: -60, Max: 100, Unit: "°C", Source: "chosen: soil and pipes"}
-	SkyTemperature    = Range{Min: -110, Max: 70, Unit: "°C", Source: "chosen"}
-	GroundTemperature = Range{Min: -70, Max: 90, Unit: "°C", Source: "chosen"}
-	FacetHeight       = Range{Min: 0.01, Max: 100, Unit: "m", Source: "chosen"}
-	CoefficientRange  = Range{Min: 0, Max: 500, Unit: "W/(m² K)", Source: "chosen"}
-	AbsorbedSunRange  = Range{Min: 0, Max: 1500, Unit: "W/m²", Source: "above the solar constant"}
-	outsideModels     = Range{Min: 0, Max: float64(OutsideGiven), Unit: "number of a correlation", Source: "constants of OutsideConvection"}
-	insideModels      = Range{Min: 0, Max: float64(InsideGiven), Unit: "number of a correlation", Source: "constants of InsideConvection"}
-	innerFaces        = Range{Min: 0, Max: float64(InnerAuto), Unit: "number of a choice", Source: "constants of InnerFace"}
+	stackTemperatureRange  = domain.Range{Min: -60, Max: 60, Unit: "°C", Source: "domain of the solver"}
+	radiantRange           = domain.Range{Min: -60, Max: 100, Unit: "°C", Source: "chosen: soil and pipes"}
+	skyTemperatureRange    = domain.Range{Min: -110, Max: 70, Unit: "°C", Source: "chosen"}
+	groundTemperatureRange = domain.Range{Min: -70, Max: 90, Unit: "°C", Source: "chosen"}
+	facetHeightRange       = domain.Range{Min: 0.01, Max: 100, Unit: "m", Source: "chosen"}
+	coefficientRange       = domain.Range{Min: 0, Max: 500, Unit: "W/(m² K)", Source: "chosen"}
+	absorbedSunRange       = domain.Range{Min: 0, Max: 1500, Unit: "W/m²", Source: "above the solar constant"}
+	outsideModels          = domain.Range{Min: 0, Max: float64(OutsideGiven), Unit: "number of a correlation", Source: "constants of OutsideConvection"}
+	insideModels           = domain.Range{Min: 0, Max: float64(InsideGiven), Unit: "number of a correlation", Source: "constants of InsideConvection"}
+	innerFaces             = domain.Range{Min: 0, Max: float64(InnerAuto), Unit: "number of a choice", Source: "constants of InnerFace"}
 )
 
 // SkyAboveAir is how far in K the sky may be warmer than the outside air: fog
@@ -74,34 +76,34 @@ func (k *Conditions) check(n int) error {
 		return nil
 	}
 	var faults []error
-	check := func(r Range, field string, v float64) {
+	check := func(r domain.Range, field string, v float64) {
 		if err := r.Check(field, v); err != nil {
 			faults = append(faults, err)
 		}
 	}
-	check(StackTemperature, "Inside", k.Inside)
-	check(RadiantRange, "InsideRadiant", k.InsideRadiant)
-	check(FractionRange, "InsideHumidity", k.InsideHumidity)
-	check(StackTemperature, "Outside", k.Outside)
+	check(stackTemperatureRange, "Inside", k.Inside)
+	check(radiantRange, "InsideRadiant", k.InsideRadiant)
+	check(fractionRange, "InsideHumidity", k.InsideHumidity)
+	check(stackTemperatureRange, "Outside", k.Outside)
 	check(k.skyRange(), "Sky", k.Sky)
-	check(GroundTemperature, "Ground", k.Ground)
-	check(LocalWind, "Wind", k.Wind)
-	check(Pressure, "Pressure", k.Pressure)
-	check(GapTilt, "Tilt", k.Tilt)
-	check(FacetHeight, "Height", k.Height)
+	check(groundTemperatureRange, "Ground", k.Ground)
+	check(localWindRange, "Wind", k.Wind)
+	check(pressureRange, "Pressure", k.Pressure)
+	check(gapTiltRange, "Tilt", k.Tilt)
+	check(facetHeightRange, "Height", k.Height)
 	check(outsideModels, "OutsideConvection", float64(k.OutsideConvection))
 	check(insideModels, "InsideConvection", float64(k.InsideConvection))
 	if k.OutsideConvection == OutsideGiven {
-		check(CoefficientRange, "OutsideCoefficient", k.OutsideCoefficient)
+		check(coefficientRange, "OutsideCoefficient", k.OutsideCoefficient)
 	}
 	if k.InsideConvection == InsideGiven {
-		check(CoefficientRange, "InsideCoefficient", k.InsideCoefficient)
+		check(coefficientRange, "InsideCoefficient", k.InsideCoefficient)
 	}
 	check(innerFaces, "InnerFace", float64(k.InnerFace))
 	for i, s := range k.AbsorbedSun {
-		r := AbsorbedSunRange
+		r := absorbedSunRange
 		if i >= n {
-			r = Range{Min: 0, Max: 0, Unit: "W/m²", Source: fmt.Sprintf("the cover has %d layers", n)}
+			r = domain.Range{Min: 0, Max: 0, Unit: "W/m²", Source: fmt.Sprintf("the cover has %d layers", n)}
 		}
 		check(r, fmt.Sprintf("AbsorbedSun[%d]", i), s)
 	}
@@ -109,9 +111,9 @@ func (k *Conditions) check(n int) error {
 }
 
 // skyRange allows no sky warmer than the outside air by more than SkyAboveAir.
-func (k *Conditions) skyRange() Range {
-	r := SkyTemperature
-	if StackTemperature.Contains(k.Outside) {
+func (k *Conditions) skyRange() domain.Range {
+	r := skyTemperatureRange
+	if stackTemperatureRange.Contains(k.Outside) {
 		r.Max = k.Outside + SkyAboveAir
 		r.Source = "at most 10 K above the outside air"
 	}
@@ -120,20 +122,20 @@ func (k *Conditions) skyRange() Range {
 
 // valid is the fast path of check.
 func (k *Conditions) valid(n int) bool {
-	ok := StackTemperature.Contains(k.Inside) && RadiantRange.Contains(k.InsideRadiant) &&
-		FractionRange.Contains(k.InsideHumidity) && StackTemperature.Contains(k.Outside) &&
-		k.Sky >= SkyTemperature.Min && k.Sky <= k.Outside+SkyAboveAir && GroundTemperature.Contains(k.Ground) &&
-		LocalWind.Contains(k.Wind) && Pressure.Contains(k.Pressure) && GapTilt.Contains(k.Tilt) &&
-		FacetHeight.Contains(k.Height) && k.OutsideConvection <= OutsideGiven &&
+	ok := stackTemperatureRange.Contains(k.Inside) && radiantRange.Contains(k.InsideRadiant) &&
+		fractionRange.Contains(k.InsideHumidity) && stackTemperatureRange.Contains(k.Outside) &&
+		k.Sky >= skyTemperatureRange.Min && k.Sky <= k.Outside+SkyAboveAir && groundTemperatureRange.Contains(k.Ground) &&
+		localWindRange.Contains(k.Wind) && pressureRange.Contains(k.Pressure) && gapTiltRange.Contains(k.Tilt) &&
+		facetHeightRange.Contains(k.Height) && k.OutsideConvection <= OutsideGiven &&
 		k.InsideConvection <= InsideGiven && k.InnerFace <= InnerAuto
 	if k.OutsideConvection == OutsideGiven {
-		ok = ok && CoefficientRange.Contains(k.OutsideCoefficient)
+		ok = ok && coefficientRange.Contains(k.OutsideCoefficient)
 	}
 	if k.InsideConvection == InsideGiven {
-		ok = ok && CoefficientRange.Contains(k.InsideCoefficient)
+		ok = ok && coefficientRange.Contains(k.InsideCoefficient)
 	}
 	for i, s := range k.AbsorbedSun {
-		ok = ok && s >= 0 && s <= AbsorbedSunRange.Max && (i < n || s == 0)
+		ok = ok && s >= 0 && s <= absorbedSunRange.Max && (i < n || s == 0)
 	}
 	return ok
 }

@@ -4,6 +4,7 @@ import (
 	"math"
 
 	"cloche.example/internal/constant"
+	"cloche.example/internal/domain"
 )
 
 // Saturation pressure of [IsoMoist12] Annex E, used by the condensation check
@@ -15,14 +16,14 @@ const (
 )
 
 // MoistTemperature is the range in °C of DewPoint and CoverSaturation.
-var MoistTemperature = Range{Min: -100, Max: 150, Unit: "°C", Source: "chosen; the fit was made for building climates"}
+var moistTemperatureRange = domain.Range{Min: -100, Max: 150, Unit: "°C", Source: "chosen; the fit was made for building climates"}
 
 // CoverSaturation returns the saturation vapour pressure in Pa over water at
 // and above 0 °C and over ice below, at t in °C, by [IsoMoist12] eq. E.7 and
 // E.8; NaN outside MoistTemperature. Package psychro has the better equations;
 // this one is what the condensation standard prescribes.
 func CoverSaturation(t float64) float64 {
-	if !MoistTemperature.Contains(t) {
+	if !moistTemperatureRange.Contains(t) {
 		return nan
 	}
 	p, _ := moistSaturation(t)
@@ -44,7 +45,7 @@ func moistSaturation(t float64) (p, slope float64) {
 // eq. E.9 and E.10. Dry air has none: -Inf. NaN outside MoistTemperature or
 // for rh outside 0 to 1.
 func CoverDewPoint(t, rh float64) float64 {
-	if !MoistTemperature.Contains(t) || !FractionRange.Contains(rh) {
+	if !moistTemperatureRange.Contains(t) || !fractionRange.Contains(rh) {
 		return nan
 	}
 	if rh == 0 {

@@ -4,6 +4,7 @@ import (
 	"math"
 
 	"cloche.example/internal/constant"
+	"cloche.example/internal/domain"
 )
 
 // OutsideConvection names a published correlation of the convection between
@@ -21,9 +22,9 @@ const (
 )
 
 // LocalWind is the accepted wind at the cover in m/s.
-var LocalWind = Range{Min: 0, Max: 40, Unit: "m/s", Source: "chosen"}
+var localWindRange = domain.Range{Min: 0, Max: 40, Unit: "m/s", Source: "chosen"}
 
-var outsideRange = [...]Range{
+var outsideRange = [...]domain.Range{
 	OutsideISO6946:   {Min: 0, Max: 10, Unit: "m/s", Source: "ISO 6946 Annex C tabulates to 10 m/s"},
 	OutsideWatmuff:   {Min: 0, Max: 7, Unit: "m/s", Source: "Watmuff et al. 1977"},
 	OutsideBot:       {Min: 0, Max: 10, Unit: "m/s", Source: "Bot 1983 (from memory)"},
@@ -34,9 +35,9 @@ var outsideRange = [...]Range{
 // Published returns the wind in m/s for which the correlation was published.
 // Coefficient goes on to the end of LocalWind; a cover's Solution says when it
 // did.
-func (m OutsideConvection) Published() Range {
+func (m OutsideConvection) Published() domain.Range {
 	if int(m) >= len(outsideRange) {
-		return Range{Min: 1, Max: 0, Unit: "m/s", Source: "no such correlation"}
+		return domain.Range{Min: 1, Max: 0, Unit: "m/s", Source: "no such correlation"}
 	}
 	return outsideRange[m]
 }
@@ -53,7 +54,7 @@ const (
 // Coefficient returns the convection coefficient in W/(m² K) for the wind v
 // at the cover in m/s; NaN outside LocalWind and for OutsideGiven.
 func (m OutsideConvection) Coefficient(v float64) float64 {
-	if !LocalWind.Contains(v) {
+	if !localWindRange.Contains(v) {
 		return nan
 	}
 	switch m {
@@ -86,7 +87,7 @@ const (
 	InsideGiven                             // the caller's own coefficient, as with pipes or fans under the cover
 )
 
-var insideRange = [...]Range{
+var insideRange = [...]domain.Range{
 	InsideISO15099:  {Min: 0, Max: 180, Unit: "degree", Source: "ISO 15099 8.3.2.2"},
 	InsideISO6946:   {Min: 0, Max: 90, Unit: "degree", Source: "ISO 6946 Annex C: roofs and walls"},
 	InsidePapadakis: {Min: 0, Max: 90, Unit: "degree", Source: "Papadakis et al. 1992: covers of houses (from memory)"},
@@ -98,9 +99,9 @@ var insideRange = [...]Range{
 // Published returns the tilt in degree for which the correlation was
 // published. Coefficient goes on to the ends of GapTilt; a cover's Solution
 // says when it did.
-func (m InsideConvection) Published() Range {
+func (m InsideConvection) Published() domain.Range {
 	if int(m) >= len(insideRange) {
-		return Range{Min: 1, Max: 0, Unit: "degree", Source: "no such correlation"}
+		return domain.Range{Min: 1, Max: 0, Unit: "degree", Source: "no such correlation"}
 	}
 	return insideRange[m]
 }
@@ -125,8 +126,8 @@ const (
 // in Pa. NaN outside AirTemperature, GapTilt and Pressure, for a height of
 // zero or less, and for InsideGiven.
 func (m InsideConvection) Coefficient(inside, surface, tilt, height, p float64) float64 {
-	if !AirTemperature.Contains(inside) || !AirTemperature.Contains(surface) ||
-		!GapTilt.Contains(tilt) || !Pressure.Contains(p) || !(height > 0) || m >= InsideGiven {
+	if !airTemperatureRange.Contains(inside) || !airTemperatureRange.Contains(surface) ||
+		!gapTiltRange.Contains(tilt) || !pressureRange.Contains(p) || !(height > 0) || m >= InsideGiven {
 		return nan
 	}
 	s := newInnerFace(m, tilt, height, p, &standard, nan)

@@ -7,6 +7,7 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"cloche.example/internal/check"
+	"cloche.example/internal/domain"
 )
 
 // Free convection at the inner face of a window and across its gap: the
@@ -113,19 +114,19 @@ func TestPublishedWinds(t *testing.T) {
 		require.Equal(t, most, m.Published().Max)
 		require.Zero(t, m.Published().Min)
 	}
-	require.Equal(t, Range{Min: 0, Max: 1e12, Unit: "dimensionless", Source: PlateRayleigh.Source}, PlateRayleigh)
-	require.Equal(t, Range{Min: 1e4, Max: 1e7, Unit: "dimensionless", Source: SlotRayleigh.Source}, SlotRayleigh)
-	require.Equal(t, 10.0, SlotAspect.Min)
+	require.Equal(t, domain.Range{Min: 0, Max: 1e12, Unit: "dimensionless", Source: plateRayleighRange.Source}, plateRayleighRange)
+	require.Equal(t, domain.Range{Min: 1e4, Max: 1e7, Unit: "dimensionless", Source: slotRayleighRange.Source}, slotRayleighRange)
+	require.Equal(t, 10.0, slotAspectRange.Min)
 	require.Equal(t, 30.0, mcAdamsPublished.Max)
-	require.Equal(t, Range{Min: -30, Max: 40, Unit: "°C", Source: SwinbankAir.Source}, SwinbankAir)
+	require.Equal(t, domain.Range{Min: -30, Max: 40, Unit: "°C", Source: swinbankAirRange.Source}, swinbankAirRange)
 }
 
 // Published limits and conventions that no figure depends on.
 func TestPublishedLimits(t *testing.T) {
-	require.Equal(t, 0.3, AirSpaceWidth.Max)     // ISO 6946, unventilated air layers
-	require.Equal(t, 0.9, opaqueEmittance)       // ISO 6946 Annex C
-	require.Equal(t, 1e5, HollandsRayleigh.Max)  // Hollands and others 1976
-	require.Equal(t, 0.02, closureLimitOfAreas)  // the stated closure
-	require.Equal(t, 10.0, SkyAboveAir)          // the stated margin
-	require.Equal(t, 0.5, FlowExponentRange.Min) // turbulent flow
+	require.Equal(t, 0.3, airSpaceWidthRange.Max)    // ISO 6946, unventilated air layers
+	require.Equal(t, 0.9, opaqueEmittance)           // ISO 6946 Annex C
+	require.Equal(t, 1e5, hollandsRayleighRange.Max) // Hollands and others 1976
+	require.Equal(t, 0.02, closureLimitOfAreas)      // the stated closure
+	require.Equal(t, 10.0, SkyAboveAir)              // the stated margin
+	require.Equal(t, 0.5, flowExponentRange.Min)     // turbulent flow
 }

@@ -1,15 +1,19 @@
 package envelope
 
-import "math"
+import (
+	"math"
+
+	"cloche.example/internal/domain"
+)
 
 // Ranges of the free-standing correlations.
 var (
-	PlatePrandtl     = Range{Min: 0.5, Max: 2e4, Unit: "dimensionless", Source: "chosen: gases and liquids"}
-	PlateRayleigh    = Range{Min: 0, Max: 1e12, Unit: "dimensionless", Source: "Churchill and Chu 1975 (limit from memory)"}
-	SlotRayleigh     = Range{Min: 1e4, Max: 1e7, Unit: "dimensionless", Source: "MacGregor and Emery 1969, from memory"}
-	SlotAspect       = Range{Min: 10, Max: 100, Unit: "ratio", Source: "MacGregor and Emery 1969 give 10 to 40 (from memory); their users go on to 75"}
-	MitchellVolume   = Range{Min: 1, Max: 1e5, Unit: "m³", Source: "chosen: houses"}
-	mcAdamsPublished = Range{Min: 0, Max: 30, Unit: "m/s", Source: "McAdams 1954 (from memory)"}
+	platePrandtlRange   = domain.Range{Min: 0.5, Max: 2e4, Unit: "dimensionless", Source: "chosen: gases and liquids"}
+	plateRayleighRange  = domain.Range{Min: 0, Max: 1e12, Unit: "dimensionless", Source: "Churchill and Chu 1975 (limit from memory)"}
+	slotRayleighRange   = domain.Range{Min: 1e4, Max: 1e7, Unit: "dimensionless", Source: "MacGregor and Emery 1969, from memory"}
+	slotAspectRange     = domain.Range{Min: 10, Max: 100, Unit: "ratio", Source: "MacGregor and Emery 1969 give 10 to 40 (from memory); their users go on to 75"}
+	mitchellVolumeRange = domain.Range{Min: 1, Max: 1e5, Unit: "m³", Source: "chosen: houses"}
+	mcAdamsPublished    = domain.Range{Min: 0, Max: 30, Unit: "m/s", Source: "McAdams 1954 (from memory)"}
 )
 
 // Coefficients of the plate and slot correlations.
@@ -26,7 +30,7 @@ const (
 // number pr, both dimensionless: [ChuChu75] for laminar and turbulent flow
 // together. NaN outside PlateRayleigh and PlatePrandtl.
 func ChurchillChu(ra, pr float64) float64 {
-	if !PlateRayleigh.Contains(ra) || !PlatePrandtl.Contains(pr) {
+	if !plateRayleighRange.Contains(ra) || !platePrandtlRange.Contains(pr) {
 		return nan
 	}
 	nu, _ := plateNusselt(ra, pr)
@@ -47,7 +51,7 @@ func plateNusselt(ra, pr float64) (nu, slope float64) {
 // SlotRayleigh, PlatePrandtl and SlotAspect. Covers are solved with
 // GapNusselt; this is its rival.
 func MacGregorEmery(ra, pr, aspect float64) float64 {
-	if !SlotRayleigh.Contains(ra) || !PlatePrandtl.Contains(pr) || !SlotAspect.Contains(aspect) {
+	if !slotRayleighRange.Contains(ra) || !platePrandtlRange.Contains(pr) || !slotAspectRange.Contains(aspect) {
 		return nan
 	}
 	return slotFactor * math.Pow(ra, slotRa) * math.Pow(pr, slotPr) * math.Pow(aspect, slotHL)
@@ -83,7 +87,7 @@ func McAdams(v float64) float64 {
 // memory). It holds no radiation: give it to OutsideGiven. NaN outside
 // LocalWind and MitchellVolume.
 func Mitchell(v, volume float64) float64 {
-	if !LocalWind.Contains(v) || !MitchellVolume.Contains(volume) {
+	if !localWindRange.Contains(v) || !mitchellVolumeRange.Contains(volume) {
 		return nan
 	}
 	l := math.Cbrt(volume)

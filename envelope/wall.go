@@ -6,6 +6,7 @@ import (
 	"math"
 
 	"cloche.example/internal/constant"
+	"cloche.example/internal/domain"
 )
 
 // HeatFlow is the direction in which heat crosses a wall, roof or floor.
@@ -32,13 +33,13 @@ const (
 )
 
 // AirSpaceWidth is the accepted width in m of an unventilated air layer.
-var AirSpaceWidth = Range{Min: 1e-3, Max: 0.3, Unit: "m", Source: "ISO 6946: below 0.3 m"}
+var airSpaceWidthRange = domain.Range{Min: 1e-3, Max: 0.3, Unit: "m", Source: "ISO 6946: below 0.3 m"}
 
 // RadiativeCoefficient returns eps 4 sigma T³ in W/(m² K) for a surface of
 // the emittance as a fraction at the mean temperature t in °C, [IsoWall17]
 // eq. C.3; NaN outside 0 to 1 or AirTemperature.
 func RadiativeCoefficient(emittance, t float64) float64 {
-	if !FractionRange.Contains(emittance) || !AirTemperature.Contains(t) {
+	if !fractionRange.Contains(emittance) || !airTemperatureRange.Contains(t) {
 		return nan
 	}
 	k := t + constant.ZeroCelsius
@@ -72,7 +73,7 @@ func OutsideResistance(wind, emittance, t float64) float64 {
 // Annex D. NaN outside AirSpaceWidth, AirTemperature, for a negative dt or for
 // an emittance outside 0 to 1.
 func AirSpaceResistance(flow HeatFlow, width, e1, e2, t, dt float64) float64 {
-	if !AirSpaceWidth.Contains(width) || !FractionRange.Contains(e1) || !FractionRange.Contains(e2) || !(dt >= 0) {
+	if !airSpaceWidthRange.Contains(width) || !fractionRange.Contains(e1) || !fractionRange.Contains(e2) || !(dt >= 0) {
 		return nan
 	}
 	large := dt > spaceBranch
@@ -177,15 +178,15 @@ func (w Wall) Solve() (WallResult, error) {
 
 func (w Wall) check() error {
 	var faults []error
-	check := func(r Range, field string, v float64) {
+	check := func(r domain.Range, field string, v float64) {
 		if err := r.Check(field, v); err != nil {
 			faults = append(faults, err)
 		}
 	}
 	check(resistanceRange, "ROut", w.ROut)
 	check(resistanceRange, "RIn", w.RIn)
-	check(Range{Min: 1, Max: 40, Unit: "layers", Source: "chosen"}, "number of Layers", float64(len(w.Layers)))
-	layer := Range{Min: 1e-6, Max: 50, Unit: "m² K/W", Source: "chosen"}
+	check(domain.Range{Min: 1, Max: 40, Unit: "layers", Source: "chosen"}, "number of Layers", float64(len(w.Layers)))
+	layer := domain.Range{Min: 1e-6, Max: 50, Unit: "m² K/W", Source: "chosen"}
 	count := 1
 	for i, l := range w.Layers {
 		if len(l.Parts) == 0 {
@@ -195,12 +196,12 @@ func (w Wall) check() error {
 		sum := 0.0
 		for j, p := range l.Parts {
 			check(layer, fmt.Sprintf("Layers[%d].Parts[%d].Resistance", i, j), p.Resistance)
-			check(FractionRange, fmt.Sprintf("Layers[%d].Parts[%d].Share", i, j), p.Share)
+			check(fractionRange, fmt.Sprintf("Layers[%d].Parts[%d].Share", i, j), p.Share)
 			sum += p.Share
 		}
-		check(Range{Min: 1 - 1e-9, Max: 1 + 1e-9, Unit: "fraction", Source: "the parts cover the layer"}, fmt.Sprintf("Layers[%d] sum of shares", i), sum)
+		check(domain.Range{Min: 1 - 1e-9, Max: 1 + 1e-9, Unit: "fraction", Source: "the parts cover the layer"}, fmt.Sprintf("Layers[%d] sum of shares", i), sum)
 		count = min(1<<20, count*len(l.Parts))
 	}
-	check(Range{Min: 1, Max: 4096, Unit: "paths", Source: "chosen"}, "number of combinations of parts", float64(count))
+	check(domain.Range{Min: 1, Max: 4096, Unit: "paths", Source: "chosen"}, "number of combinations of parts", float64(count))
 	return errors.Join(faults...)
 }

@@ -3,6 +3,8 @@ package lighting
 import (
 	"fmt"
 	"math"
+
+	"cloche.example/internal/domain"
 )
 
 // Split returns the fixture as n points (count, 1 to 100,000) at the middles of n equal
@@ -40,7 +42,7 @@ const (
 // the length segment, m, at clearance, m, above the points. NaN when one is
 // negative or clearance is zero.
 func SegmentError(m, segment, clearance float64) float64 {
-	if !(segment >= 0) || !(clearance > 0) || !RangeExponent.Contains(m) {
+	if !(segment >= 0) || !(clearance > 0) || !exponentRange.Contains(m) {
 		return math.NaN()
 	}
 	e := segmentError * (m + segmentOffset) * segment / clearance
@@ -158,7 +160,7 @@ var (
 // (fraction, 1e-9 to 0.1): the way for bars with a table, whose error has no
 // rule. ErrNotConverged tells that 65,536 segments were not enough.
 func (f Fixture) SplitWithin(p *Points, tol float64) (Layout, error) {
-	if err := (Range{Min: 1e-9, Max: 0.1, Unit: "fraction"}).Check("tolerance", tol); err != nil {
+	if err := (domain.Range{Min: 1e-9, Max: 0.1, Unit: "fraction"}).Check("tolerance", tol); err != nil {
 		return nil, err
 	}
 	const most = 65536

@@ -35,7 +35,7 @@ func Cautions(layout Layout, bed Bed) []string {
 	for _, f := range layout {
 		d, ok := f.Light.(CosinePower)
 		beam := math.Round(1e6*d.BeamAngle()) / 1e6 // so that an angle given at the limit lies within
-		if ok && d.m > 0 && !RangeUsualBeam.Contains(beam) {
+		if ok && d.m > 0 && !usualBeamRange.Contains(beam) {
 			narrow++
 			angle = beam
 		}
@@ -52,7 +52,7 @@ func Cautions(layout Layout, bed Bed) []string {
 		}
 	}
 	if narrow > 0 {
-		out = append(out, fmt.Sprintf("%d fixtures have a full beam angle outside %g to %g degree (%.3g): if the data sheet gives the half angle, from the axis to half intensity, give twice as much.", narrow, RangeUsualBeam.Min, RangeUsualBeam.Max, angle))
+		out = append(out, fmt.Sprintf("%d fixtures have a full beam angle outside %g to %g degree (%.3g): if the data sheet gives the half angle, from the axis to half intensity, give twice as much.", narrow, usualBeamRange.Min, usualBeamRange.Max, angle))
 	}
 	if below > 0 {
 		out = append(out, fmt.Sprintf("%d fixtures hang at or below the plane and give it no light.", below))

@@ -4,6 +4,8 @@ import (
 	"errors"
 	"math"
 	"time"
+
+	"cloche.example/internal/domain"
 )
 
 // SolarConstant is the irradiance outside the atmosphere at the mean distance
@@ -57,21 +59,21 @@ type ClearSkyInput struct {
 
 // Ranges of the clear-sky model.
 var (
-	RangeAirMass          = Range{Min: 0.3, Max: 40, Unit: "(ratio)"}
-	RangeTurbidity        = Range{Min: 1, Max: 10, Unit: "(dimensionless)", Source: "[Ineichen02]"}
-	RangeExtraterrestrial = Range{Min: 1300, Max: 1430, Unit: "W/m²"}
-	RangeClearAltitude    = Range{Min: -500, Max: 4000, Unit: "m", Source: "higher up [Ineichen02] eq. 6 can exceed the sun outside the atmosphere"}
-	rangeZenith           = Range{Min: 0, Max: 180, Unit: "degree"}
+	airMassRange          = domain.Range{Min: 0.3, Max: 40, Unit: "(ratio)"}
+	turbidityRange        = domain.Range{Min: 1, Max: 10, Unit: "(dimensionless)", Source: "[Ineichen02]"}
+	extraterrestrialRange = domain.Range{Min: 1300, Max: 1430, Unit: "W/m²"}
+	clearAltitudeRange    = domain.Range{Min: -500, Max: 4000, Unit: "m", Source: "higher up [Ineichen02] eq. 6 can exceed the sun outside the atmosphere"}
+	rangeZenith           = domain.Range{Min: 0, Max: 180, Unit: "degree"}
 )
 
 // IneichenPerez returns the clear-sky irradiance of [Ineichen02], without the
 // later enhancement at low turbidity. All faults are reported together; with
 // the sun at or below the horizon all is dark.
 func (in ClearSkyInput) IneichenPerez() (ClearSky, error) {
-	err := errors.Join(rangeZenith.Check("zenith", in.Zenith), RangeTurbidity.Check("turbidity", in.Turbidity),
-		RangeClearAltitude.Check("altitude", in.Altitude), RangeExtraterrestrial.Check("extraterrestrial", in.Extraterrestrial))
+	err := errors.Join(rangeZenith.Check("zenith", in.Zenith), turbidityRange.Check("turbidity", in.Turbidity),
+		clearAltitudeRange.Check("altitude", in.Altitude), extraterrestrialRange.Check("extraterrestrial", in.Extraterrestrial))
 	if in.Zenith < 90 {
-		err = errors.Join(err, RangeAirMass.Check("air mass", in.AirMass))
+		err = errors.Join(err, airMassRange.Check("air mass", in.AirMass))
 	}
 	if err != nil || in.Zenith >= 90 {
 		return ClearSky{}, err

@@ -85,7 +85,7 @@ func TestClearSkyOfASite(t *testing.T) {
 	summit, err := NewSite(-23, 179.5, 4001)
 	require.NoError(t, err)
 	_, err = summit.ClearSky(noon, 1)
-	require.ErrorContains(t, err, "altitude is 4001 m, allowed -500 to 4000 m")
+	require.ErrorContains(t, err, "altitude is 4001, allowed -500 to 4000 m")
 	thin := ClearSkyInput{Zenith: 10, AirMass: 0.3, Turbidity: 3, Extraterrestrial: 1361}
 	_, err = thin.IneichenPerez()
 	require.NoError(t, err)

@@ -105,7 +105,7 @@ func TestCropTable(t *testing.T) {
 		require.NotEmpty(t, c.Basis, c.Name)
 		for j, v := range []float64{c.Min, c.Target, c.Upper} {
 			if !math.IsNaN(v) {
-				require.True(t, RangeDLI.Contains(v))
+				require.True(t, dliRange.Contains(v))
 				sum += v * float64(3*i+j+1)
 				n++
 			}

@@ -1,6 +1,10 @@
 package lighting
 
-import "math"
+import (
+	"math"
+
+	"cloche.example/internal/domain"
+)
 
 // DaylightPARShare is the fraction of the energy of global radiation from 400 to
 // 700 nm: 0.45 by [Faust18]; the clear sky of [AstmSun03] has 0.430.
@@ -21,13 +25,13 @@ const (
 )
 
 // RangeDaylightRatio is where the photons of PAR in a joule of daylight lie.
-var RangeDaylightRatio = Range{Min: 1.7, Max: 2.5, Unit: "µmol/J", Source: "clear and dry to overcast and moist"}
+var daylightRatioRange = domain.Range{Min: 1.7, Max: 2.5, Unit: "µmol/J", Source: "clear and dry to overcast and moist"}
 
 // OutdoorDLI returns the daily light outside in mol/(m² d) of the global
 // radiation, J/(m² d), at least 0, at perJoule, µmol of PAR per J, 1.7 to 2.5,
 // such as DaylightFaust. NaN outside.
 func OutdoorDLI(global, perJoule float64) float64 {
-	if !(global >= 0) || !RangeDaylightRatio.Contains(perJoule) {
+	if !(global >= 0) || !daylightRatioRange.Contains(perJoule) {
 		return math.NaN()
 	}
 	return global * perJoule * micromole
@@ -37,7 +41,7 @@ func OutdoorDLI(global, perJoule float64) float64 {
 // outdoor, mol/(m² d), 0 to 80, of which the fraction transmittance, 0 to 1,
 // reaches the bed: cover, frame, dirt and shade together. NaN outside.
 func InsideDLI(outdoor, transmittance float64) float64 {
-	if !RangeDLI.Contains(outdoor) || !rangeShare.Contains(transmittance) {
+	if !dliRange.Contains(outdoor) || !rangeShare.Contains(transmittance) {
 		return math.NaN()
 	}
 	return outdoor * transmittance
@@ -46,7 +50,7 @@ func InsideDLI(outdoor, transmittance float64) float64 {
 // Deficit returns the daily light that is missing, mol/(m² d): target less
 // daylight, both mol/(m² d), 0 to 80, and never below 0. NaN outside.
 func Deficit(target, daylight float64) float64 {
-	if !RangeDLI.Contains(target) || !RangeDLI.Contains(daylight) {
+	if !dliRange.Contains(target) || !dliRange.Contains(daylight) {
 		return math.NaN()
 	}
 	return max(0, target-daylight)

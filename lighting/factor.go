@@ -207,7 +207,7 @@ func parity(k int) float64 {
 // photon flux ppf, µmol/s, at least 0, and the area, m², above 0. In a sphere
 // the reflected part, ρ times it, is the same at every point. NaN outside.
 func EnclosureMean(ppf, area, reflectance float64) float64 {
-	if !(ppf >= 0) || !(area > 0) || !RangeReflectance.Contains(reflectance) {
+	if !(ppf >= 0) || !(area > 0) || !reflectanceRange.Contains(reflectance) {
 		return math.NaN()
 	}
 	return ppf / (area * (1 - reflectance))

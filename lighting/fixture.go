@@ -4,6 +4,8 @@ import (
 	"errors"
 	"fmt"
 	"math"
+
+	"cloche.example/internal/domain"
 )
 
 // Point is a place in the right-handed frame of the package.
@@ -126,9 +128,9 @@ type Fixture struct {
 
 // Ranges of the fixtures' places, lengths and powers.
 var (
-	RangeCoordinate = Range{Min: -1e4, Max: 1e4, Unit: "m"}
-	RangeBarLength  = Range{Min: 0, Max: 100, Unit: "m"}
-	RangePower      = Range{Min: 0, Max: 20000, Unit: "W"}
+	coordinateRange = domain.Range{Min: -1e4, Max: 1e4, Unit: "m"}
+	barLengthRange  = domain.Range{Min: 0, Max: 100, Unit: "m"}
+	powerRange      = domain.Range{Min: 0, Max: 20000, Unit: "W"}
 )
 
 // check reports every fault of the fixture; name stands before each field.
@@ -138,7 +140,7 @@ func (f Fixture) check(name string) error {
 		errs = append(errs, fmt.Errorf("%s has no light: %w", name, ErrRange))
 	}
 	errs = append(errs, f.At.check(name+" place"),
-		RangeBarLength.Check(name+" length", f.Length), RangePower.Check(name+" power", f.Power))
+		barLengthRange.Check(name+" length", f.Length), powerRange.Check(name+" power", f.Power))
 	for _, row := range f.Aim.turn {
 		for _, v := range row {
 			if math.IsNaN(v) {
@@ -150,7 +152,7 @@ func (f Fixture) check(name string) error {
 }
 
 func (p Point) check(name string) error {
-	return errors.Join(RangeCoordinate.Check(name+" x", p.X), RangeCoordinate.Check(name+" y", p.Y), RangeCoordinate.Check(name+" z", p.Z))
+	return errors.Join(coordinateRange.Check(name+" x", p.X), coordinateRange.Check(name+" y", p.Y), coordinateRange.Check(name+" z", p.Z))
 }
 
 // ends returns the two ends of a bar, twice the place of a point.

@@ -78,7 +78,7 @@ func FuzzSun(f *testing.F) {
 		}
 		at := time.Unix(seconds%(1<<33), 0).UTC()
 		sun := site.Sun(at)
-		if !RangeYear.Contains(float64(at.Year())) {
+		if !yearRange.Contains(float64(at.Year())) {
 			if !math.IsNaN(sun.Elevation) {
 				t.Fatalf("%v outside the years", at)
 			}
@@ -98,7 +98,7 @@ func FuzzSun(f *testing.F) {
 			t.Fatalf("%v: %+v", at, day)
 		}
 		sky, err := site.ClearSky(at, 1)
-		if high := !RangeClearAltitude.Contains(altitude); high || err != nil {
+		if high := !clearAltitudeRange.Contains(altitude); high || err != nil {
 			if !high || !errors.Is(err, ErrRange) {
 				t.Fatalf("%v at %v m: %v", at, altitude, err)
 			}

@@ -5,6 +5,8 @@ import (
 	"fmt"
 	"math"
 	"slices"
+
+	"cloche.example/internal/domain"
 )
 
 // Layout is a set of fixtures.
@@ -72,7 +74,7 @@ func (l Layout) Moved(dx, dy, dz float64) Layout {
 
 // checkPlan reports the faults that all regular layouts share.
 func checkPlan(f Fixture, area Bed, height float64, counts ...int) error {
-	errs := []error{f.check("fixture"), area.Check(), RangeHeight.Check("height", height)}
+	errs := []error{f.check("fixture"), area.Check(), heightRange.Check("height", height)}
 	total := 1
 	for _, n := range counts {
 		if n < 1 || n > maxFixtures/total {
@@ -85,7 +87,7 @@ func checkPlan(f Fixture, area Bed, height float64, counts ...int) error {
 }
 
 // RangeHeight is the accepted height of fixtures above the plane they light.
-var RangeHeight = Range{Min: 0.01, Max: 100, Unit: "m"}
+var heightRange = domain.Range{Min: 0.01, Max: 100, Unit: "m"}
 
 const maxFixtures = 1_000_000
 
@@ -134,7 +136,7 @@ func Staggered(f Fixture, area Bed, height float64, nx, ny int) (Layout, error) 
 // the area at height, m, 0.01 to 100, above its plane; they may reach beyond
 // it.
 func Spaced(f Fixture, area Bed, height, dx, dy float64, nx, ny int) (Layout, error) {
-	err := errors.Join(checkPlan(f, area, height, nx, ny), RangeSide.Check("spacing along x", dx), RangeSide.Check("spacing along y", dy))
+	err := errors.Join(checkPlan(f, area, height, nx, ny), sideRange.Check("spacing along x", dx), sideRange.Check("spacing along y", dy))
 	if err != nil {
 		return nil, err
 	}
@@ -156,7 +158,7 @@ func Spaced(f Fixture, area Bed, height, dx, dy float64, nx, ny int) (Layout, er
 // a bed lacks [Ciolkosz01]. The first stands half a step from the corner with
 // the smallest x and y, along x.
 func Perimeter(f Fixture, area Bed, height, inset float64, n int) (Layout, error) {
-	r := Range{Min: 0, Max: 0.4999 * math.Min(area.Length, area.Width), Unit: "m", Source: "less than half the shorter side"}
+	r := domain.Range{Min: 0, Max: 0.4999 * math.Min(area.Length, area.Width), Unit: "m", Source: "less than half the shorter side"}
 	if err := errors.Join(checkPlan(f, area, height, n), r.Check("inset", inset)); err != nil {
 		return nil, err
 	}
@@ -189,7 +191,7 @@ func Tiers(layout Layout, n int, rise float64) ([]Layout, error) {
 	if n < 1 || n > 100 {
 		errs = append(errs, &RangeError{Field: "tiers", Value: float64(n), Min: 1, Max: 100, Unit: "(count)"})
 	}
-	errs = append(errs, Range{Min: 0.1, Max: 10, Unit: "m"}.Check("rise of a tier", rise))
+	errs = append(errs, domain.Range{Min: 0.1, Max: 10, Unit: "m"}.Check("rise of a tier", rise))
 	if err := errors.Join(errs...); err != nil {
 		return nil, err
 	}

@@ -7,6 +7,8 @@ import (
 	"io"
 	"strconv"
 	"strings"
+
+	"cloche.example/internal/domain"
 )
 
 // Write writes the file in its edition: lengths in metres, the candela of the
@@ -90,10 +92,10 @@ func (f *LM63) check() error {
 	if int(f.Edition) >= len(editionLines) {
 		errs = append(errs, fmt.Errorf("edition %d: %w", f.Edition, ErrRange))
 	}
-	finite := Range{Min: -1e9, Max: 1e9, Unit: "(any unit)"}
+	finite := domain.Range{Min: -1e9, Max: 1e9, Unit: "(any unit)"}
 	errs = append(errs,
-		Range{Min: 1, Max: 1e9, Unit: "(count)"}.Check("Lamps", float64(f.Lamps)),
-		Range{Min: 0, Max: 1e9, Unit: "W"}.Check("InputPower", f.InputPower),
+		domain.Range{Min: 1, Max: 1e9, Unit: "(count)"}.Check("Lamps", float64(f.Lamps)),
+		domain.Range{Min: 0, Max: 1e9, Unit: "W"}.Check("InputPower", f.InputPower),
 		finite.Check("LumensPerLamp", f.LumensPerLamp), finite.Check("Field12", f.Field12),
 		finite.Check("Width", f.Width), finite.Check("Length", f.Length), finite.Check("Height", f.Height))
 	for i, l := range f.Labels {
@@ -107,7 +109,7 @@ func (f *LM63) check() error {
 		}
 		errs = append(errs, angles("tilt angle", t.Angles, 0, 180, 1)...)
 		for i, v := range t.Factors {
-			errs = append(errs, Range{Min: 0, Max: 1e9, Unit: "(factor)"}.Check(fmt.Sprintf("tilt factor %d", i+1), v))
+			errs = append(errs, domain.Range{Min: 0, Max: 1e9, Unit: "(factor)"}.Check(fmt.Sprintf("tilt factor %d", i+1), v))
 		}
 	}
 	return errors.Join(errs...)

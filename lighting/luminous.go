@@ -1,9 +1,13 @@
 package lighting
 
-import "math"
+import (
+	"math"
+
+	"cloche.example/internal/domain"
+)
 
 // RangeLuminous is where the table of V(λ) stands.
-var RangeLuminous = Range{Min: 360, Max: 830, Unit: "nm", Source: "[CieVis23]"}
+var luminousRange = domain.Range{Min: 360, Max: 830, Unit: "nm", Source: "[CieVis23]"}
 
 // luminousEfficacy is K_m, lm/W: 683 lm/W at 540 THz over V there [CieVis23].
 const luminousEfficacy = 683.002
@@ -34,10 +38,10 @@ var luminous = [...]float64{
 // interpolated by cubics through four points, within 2.2e-4 of the CIE's table
 // of 1 nm. NaN outside.
 func LuminousEfficiency(wavelength float64) float64 {
-	if !RangeLuminous.Contains(wavelength) {
+	if !luminousRange.Contains(wavelength) {
 		return math.NaN()
 	}
-	x := (wavelength - RangeLuminous.Min) / luminousStep
+	x := (wavelength - luminousRange.Min) / luminousStep
 	i := min(max(int(x), 1), len(luminous)-3)
 	t := x - float64(i)
 	p := luminous[i-1 : i+3]
@@ -56,7 +60,7 @@ var gauss3 = [3]struct{ x, w float64 }{
 func (s Spectrum) Luminous() float64 {
 	sum := 0.0
 	for i := range max(len(s.nm)-1, 0) {
-		a, b, ok := s.overlap(i, RangeLuminous.Min, RangeLuminous.Max)
+		a, b, ok := s.overlap(i, luminousRange.Min, luminousRange.Max)
 		for ok && a < b {
 			z := min(b, luminousStep*(math.Floor(a/luminousStep)+1))
 			half, mid := (z-a)/2, (z+a)/2

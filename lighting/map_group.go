@@ -7,6 +7,8 @@ import (
 	"runtime"
 	"sync"
 	"sync/atomic"
+
+	"cloche.example/internal/domain"
 )
 
 // GroupMap is the map of one group of fixtures at full output.
@@ -39,7 +41,7 @@ func GroupMaps(layout Layout, p *Points) ([]GroupMap, error) {
 }
 
 // RangeLevel is the accepted dimming level of a group.
-var RangeLevel = Range{Min: 0, Max: 1, Unit: "fraction"}
+var levelRange = domain.Range{Min: 0, Max: 1, Unit: "fraction"}
 
 // Dimmed writes to dst the PPFD in µmol/(m² s) of the groups at the given
 // levels, fraction 0 to 1 of full output, one for each map, and returns it. A
@@ -50,8 +52,8 @@ func Dimmed(dst []float64, maps []GroupMap, levels []float64) ([]float64, error)
 	}
 	var errs []error
 	for i, s := range levels {
-		if !RangeLevel.Contains(s) {
-			errs = append(errs, RangeLevel.Check(fmt.Sprintf("level of group %q", maps[i].Group), s))
+		if !levelRange.Contains(s) {
+			errs = append(errs, levelRange.Check(fmt.Sprintf("level of group %q", maps[i].Group), s))
 		}
 	}
 	if len(errs) > 0 {

@@ -4,6 +4,8 @@ import (
 	"errors"
 	"fmt"
 	"math"
+
+	"cloche.example/internal/domain"
 )
 
 // Bed is a level rectangle that light is mapped on, its sides along x and y.
@@ -16,7 +18,7 @@ type Bed struct {
 }
 
 // RangeSide is the accepted length of a bed's or room's side.
-var RangeSide = Range{Min: 1e-3, Max: 2000, Unit: "m"}
+var sideRange = domain.Range{Min: 1e-3, Max: 2000, Unit: "m"}
 
 // Area returns the bed's area in m².
 func (b Bed) Area() float64 { return b.Length * b.Width }
@@ -27,7 +29,7 @@ func (b Bed) At(z float64) Bed { b.Z = z; return b }
 // Check reports every fault of the bed: a side of no length, a coordinate out
 // of range.
 func (b Bed) Check() error {
-	return errors.Join(Point{b.X, b.Y, b.Z}.check("bed"), RangeSide.Check("bed length", b.Length), RangeSide.Check("bed width", b.Width))
+	return errors.Join(Point{b.X, b.Y, b.Z}.check("bed"), sideRange.Check("bed length", b.Length), sideRange.Check("bed width", b.Width))
 }
 
 // Points are places with the direction that a sensor there faces, in the order
@@ -124,7 +126,7 @@ func CheckSpacing(spacing, clearance float64) error {
 	if !(clearance > 0) {
 		return &RangeError{Field: "clearance", Value: clearance, Min: 0, Max: math.Inf(1), Unit: "m", Source: "must be more than 0"}
 	}
-	r := Range{Min: 0, Max: spacingShare * clearance, Unit: "m", Source: "a fifth of the clearance"}
+	r := domain.Range{Min: 0, Max: spacingShare * clearance, Unit: "m", Source: "a fifth of the clearance"}
 	if spacing == 0 {
 		return &RangeError{Field: "grid spacing", Value: spacing, Min: r.Min, Max: r.Max, Unit: r.Unit, Source: r.Source}
 	}

@@ -3,6 +3,8 @@ package lighting
 import (
 	"errors"
 	"fmt"
+
+	"cloche.example/internal/domain"
 )
 
 // Shares tell where the photons of a layout first land.
@@ -47,14 +49,14 @@ func (r Room) holds(layout Layout, bed Bed) error {
 	const within = "bed within the room"
 	along := func(name, start string, length, at, side float64) error {
 		if length > side {
-			return Range{Min: RangeSide.Min, Max: side, Unit: "m", Source: within}.Check(name, length)
+			return domain.Range{Min: sideRange.Min, Max: side, Unit: "m", Source: within}.Check(name, length)
 		}
-		return Range{Min: 0, Max: side - length, Unit: "m", Source: within}.Check(start, at)
+		return domain.Range{Min: 0, Max: side - length, Unit: "m", Source: within}.Check(start, at)
 	}
 	errs := []error{
 		along("bed length", "bed x", bed.Length, bed.X, r.Length),
 		along("bed width", "bed y", bed.Width, bed.Y, r.Width),
-		Range{Min: 0, Max: r.Height, Unit: "m", Source: within}.Check("bed z", bed.Z),
+		domain.Range{Min: 0, Max: r.Height, Unit: "m", Source: within}.Check("bed z", bed.Z),
 	}
 	for i, f := range layout {
 		a, b := f.ends()

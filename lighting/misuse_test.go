@@ -38,5 +38,5 @@ func TestMapsToDimAreChecked(t *testing.T) {
 func TestBedsLargerThanTheRoomSaySo(t *testing.T) {
 	l := Layout{{Light: cosine(t, 100, 1), At: Point{1, 1, 2}}}
 	_, err := Room{Length: 4, Width: 3, Height: 3}.Share(l, Bed{Length: 20, Width: 1})
-	require.ErrorContains(t, err, "bed length is 20 m, allowed 0.001 to 4 m (bed within the room)")
+	require.ErrorContains(t, err, "bed length is 20, allowed 0.001 to 4 m; bed within the room")
 }

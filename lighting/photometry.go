@@ -3,16 +3,18 @@ package lighting
 import (
 	"errors"
 	"math"
+
+	"cloche.example/internal/domain"
 )
 
 // Ranges of the inputs that describe an intensity distribution.
 var (
-	RangePPF       = Range{Min: 0, Max: 1e5, Unit: "µmol/s"}
-	RangeExponent  = Range{Min: 0, Max: 20000, Unit: "(exponent)", Source: "0 is even over the hemisphere"}
-	RangeBeamAngle = Range{Min: 2, Max: 178, Unit: "degree", Source: "full angle at half intensity, below the 180 of a hemisphere"}
+	ppfRange       = domain.Range{Min: 0, Max: 1e5, Unit: "µmol/s"}
+	exponentRange  = domain.Range{Min: 0, Max: 20000, Unit: "(exponent)", Source: "0 is even over the hemisphere"}
+	beamAngleRange = domain.Range{Min: 2, Max: 178, Unit: "degree", Source: "full angle at half intensity, below the 180 of a hemisphere"}
 	// RangeUsualBeam is where the full beam angles of crop fixtures lie. A
 	// half angle taken for a full one mostly falls below it: Cautions warns.
-	RangeUsualBeam = Range{Min: 80, Max: 160, Unit: "degree", Source: "common practice, no source"}
+	usualBeamRange = domain.Range{Min: 80, Max: 160, Unit: "degree", Source: "common practice, no source"}
 )
 
 // Distribution is the intensity of a fixture in every direction: a CosinePower
@@ -37,7 +39,7 @@ type CosinePower struct{ ppf, m float64 }
 // 100,000, with the exponent m, 0 to 20,000 (1 is Lambertian). All faults are
 // reported together.
 func NewCosinePower(ppf, m float64) (CosinePower, error) {
-	err := errors.Join(RangePPF.Check("PPF", ppf), RangeExponent.Check("cosine exponent", m))
+	err := errors.Join(ppfRange.Check("PPF", ppf), exponentRange.Check("cosine exponent", m))
 	if err != nil {
 		return CosinePower{}, err
 	}
@@ -52,7 +54,7 @@ func Lambertian(ppf float64) (CosinePower, error) { return NewCosinePower(ppf, 1
 // 0 to 100,000, with the beam angle beam, degree, 2 to 178: the FULL angle
 // between the directions of half the axial intensity.
 func FromBeamAngle(ppf, beam float64) (CosinePower, error) {
-	err := errors.Join(RangePPF.Check("PPF", ppf), RangeBeamAngle.Check("beam angle", beam))
+	err := errors.Join(ppfRange.Check("PPF", ppf), beamAngleRange.Check("beam angle", beam))
 	if err != nil {
 		return CosinePower{}, err
 	}
@@ -63,7 +65,7 @@ func FromBeamAngle(ppf, beam float64) (CosinePower, error) {
 // 0 to 100,000, with the field angle field, degree, 2 to 178: the FULL angle
 // between the directions of a tenth of the axial intensity.
 func FromFieldAngle(ppf, field float64) (CosinePower, error) {
-	err := errors.Join(RangePPF.Check("PPF", ppf), RangeBeamAngle.Check("field angle", field))
+	err := errors.Join(ppfRange.Check("PPF", ppf), beamAngleRange.Check("field angle", field))
 	if err != nil {
 		return CosinePower{}, err
 	}
@@ -86,7 +88,7 @@ const (
 )
 
 func exponentAt(angle, share float64) float64 {
-	if !RangeBeamAngle.Contains(angle) {
+	if !beamAngleRange.Contains(angle) {
 		return math.NaN()
 	}
 	return math.Log(share) / math.Log(math.Cos(angle/2*radian))

@@ -4,6 +4,8 @@ import (
 	"fmt"
 	"math"
 	"sort"
+
+	"cloche.example/internal/domain"
 )
 
 // Table is a tabulated distribution: intensities on planes through a polar
@@ -105,7 +107,7 @@ func (t *Table) Scaled(k float64) (*Table, error) {
 	if t.empty() {
 		return nil, fmt.Errorf("a table without values: %w", ErrRange)
 	}
-	r := Range{Min: 0, Max: math.MaxFloat64, Unit: "(factor)"}
+	r := domain.Range{Min: 0, Max: math.MaxFloat64, Unit: "(factor)"}
 	if err := r.Check("scale", k); err != nil {
 		return nil, err
 	}

@@ -6,6 +6,8 @@ import (
 	"math"
 	"slices"
 	"sort"
+
+	"cloche.example/internal/domain"
 )
 
 // greatestIntensity of a web, µmol/(s sr) or cd, is far above any lamp's.
@@ -34,7 +36,7 @@ func (w Web) check() error {
 	if len(w.Intensity) != len(w.Horizontal) {
 		errs = append(errs, fmt.Errorf("%d rows of intensity for %d horizontal angles: %w", len(w.Intensity), len(w.Horizontal), ErrRange))
 	}
-	r := Range{Min: 0, Max: greatestIntensity, Unit: "µmol/(s sr) or cd"}
+	r := domain.Range{Min: 0, Max: greatestIntensity, Unit: "µmol/(s sr) or cd"}
 	for j, row := range w.Intensity {
 		if len(row) != len(w.Vertical) {
 			errs = append(errs, fmt.Errorf("row %d has %d intensities for %d vertical angles: %w", j+1, len(row), len(w.Vertical), ErrRange))
@@ -52,7 +54,7 @@ func angles(name string, a []float64, low, high float64, least int) (errs []erro
 	if len(a) < least {
 		errs = append(errs, fmt.Errorf("%d of %s, at least %d: %w", len(a), name, least, ErrRange))
 	}
-	r := Range{Min: low, Max: high, Unit: "degree"}
+	r := domain.Range{Min: low, Max: high, Unit: "degree"}
 	for i, v := range a {
 		if err := r.Check(fmt.Sprintf("%s %d", name, i+1), v); err != nil {
 			errs = append(errs, err)

@@ -4,6 +4,8 @@ import (
 	"errors"
 	"fmt"
 	"math"
+
+	"cloche.example/internal/domain"
 )
 
 // PhotonTable turns a table in cd into photons of the band, µmol/(s sr), for a
@@ -32,7 +34,7 @@ type Channel struct {
 func ChannelTables(t *Table, channels []Channel, b Band) ([]*Table, error) {
 	var errs []error
 	sum := 0.0
-	fraction := Range{Min: 0, Max: 1, Unit: "(fraction)"}
+	fraction := domain.Range{Min: 0, Max: 1, Unit: "(fraction)"}
 	for i, c := range channels {
 		if err := fraction.Check(fmt.Sprintf("lumens of channel %d %q", i+1, c.Name), c.Lumens); err != nil {
 			errs = append(errs, err)

@@ -5,6 +5,7 @@ import (
 	"fmt"
 	"math"
 
+	"cloche.example/internal/domain"
 	"gonum.org/v1/gonum/floats"
 	"gonum.org/v1/gonum/optimize"
 )
@@ -23,7 +24,7 @@ func (m Maintenance) Factor() float64 { return m.Flux * m.Survival * m.Luminaire
 
 // Check reports every factor outside 0.1 to 1.
 func (m Maintenance) Check() error {
-	r := Range{Min: 0.1, Max: 1, Unit: "fraction"}
+	r := domain.Range{Min: 0.1, Max: 1, Unit: "fraction"}
 	return errors.Join(r.Check("flux maintenance", m.Flux), r.Check("survival", m.Survival), r.Check("luminaire maintenance", m.Luminaire), r.Check("surface maintenance", m.Surfaces))
 }
 
@@ -70,23 +71,23 @@ func FixturesNeeded(ppfd, area, ppf, utilisation, maintenance float64) float64 {
 
 func (n Need) check() error {
 	errs := []error{
-		Range{Min: 1, Max: 3000, Unit: "µmol/(m² s)"}.Check("PPFD", n.PPFD),
-		Range{Min: 0, Max: 0.99, Unit: "fraction"}.Check("U0", n.U0),
+		domain.Range{Min: 1, Max: 3000, Unit: "µmol/(m² s)"}.Check("PPFD", n.PPFD),
+		domain.Range{Min: 0, Max: 0.99, Unit: "fraction"}.Check("U0", n.U0),
 		n.Maintenance.Check(), n.Fixture.check("fixture"), n.Bed.Check(),
-		RangeHeight.Check("least height", n.MinHeight), RangeHeight.Check("greatest height", n.MaxHeight),
+		heightRange.Check("least height", n.MinHeight), heightRange.Check("greatest height", n.MaxHeight),
 	}
 	if n.MinHeight > n.MaxHeight {
-		errs = append(errs, &RangeError{Field: "least height", Value: n.MinHeight, Min: RangeHeight.Min, Max: n.MaxHeight, Unit: "m"})
+		errs = append(errs, &RangeError{Field: "least height", Value: n.MinHeight, Min: heightRange.Min, Max: n.MaxHeight, Unit: "m"})
 	}
 	if n.MaxCount < 1 || n.MaxCount > 10000 {
 		errs = append(errs, &RangeError{Field: "most fixtures", Value: float64(n.MaxCount), Min: 1, Max: 10000, Unit: "(count)"})
 	}
 	if n.Room != nil {
 		errs = append(errs, n.Room.Check(), n.Room.holds(nil, n.Bed),
-			Range{Min: RangeHeight.Min, Max: n.Room.Height - n.Bed.Z, Unit: "m", Source: "within the room"}.Check("greatest height", n.MaxHeight))
+			domain.Range{Min: heightRange.Min, Max: n.Room.Height - n.Bed.Z, Unit: "m", Source: "within the room"}.Check("greatest height", n.MaxHeight))
 	}
 	if n.Fixture.PPF() == 0 {
-		errs = append(errs, &RangeError{Field: "fixture PPF", Value: 0, Min: RangePPF.Min, Max: RangePPF.Max, Unit: "µmol/s", Source: "more than 0"})
+		errs = append(errs, &RangeError{Field: "fixture PPF", Value: 0, Min: ppfRange.Min, Max: ppfRange.Max, Unit: "µmol/s", Source: "more than 0"})
 	}
 	return errors.Join(errs...)
 }

@@ -6,6 +6,7 @@ import (
 	"math"
 	"slices"
 
+	"cloche.example/internal/domain"
 	"gonum.org/v1/gonum/floats"
 )
 
@@ -70,7 +71,7 @@ func Dim(maps []GroupMap, target, lowest, highest []float64) (Dimming, error) {
 }
 
 // rangeMapped is the PPFD of a map and of its target.
-var rangeMapped = Range{Min: 0, Max: 1e5, Unit: "µmol/(m² s)"}
+var rangeMapped = domain.Range{Min: 0, Max: 1e5, Unit: "µmol/(m² s)"}
 
 func checkDim(maps []GroupMap, target, lowest, highest []float64) error {
 	if len(maps) == 0 || len(lowest) != len(maps) || len(highest) != len(maps) {
@@ -84,8 +85,8 @@ func checkDim(maps []GroupMap, target, lowest, highest []float64) error {
 		if k := slices.IndexFunc(m.PPFD, func(v float64) bool { return !rangeMapped.Contains(v) }); k >= 0 {
 			errs = append(errs, rangeMapped.Check(fmt.Sprintf("map of group %q at point %d", m.Group, k), m.PPFD[k]))
 		}
-		errs = append(errs, RangeLevel.Check(fmt.Sprintf("lowest level of group %q", m.Group), lowest[i]))
-		errs = append(errs, Range{Min: lowest[i], Max: 1, Unit: "fraction"}.Check(fmt.Sprintf("highest level of group %q", m.Group), highest[i]))
+		errs = append(errs, levelRange.Check(fmt.Sprintf("lowest level of group %q", m.Group), lowest[i]))
+		errs = append(errs, domain.Range{Min: lowest[i], Max: 1, Unit: "fraction"}.Check(fmt.Sprintf("highest level of group %q", m.Group), highest[i]))
 	}
 	for i, v := range target {
 		if !rangeMapped.Contains(v) {

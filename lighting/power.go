@@ -4,6 +4,8 @@ import (
 	"errors"
 	"math"
 	"time"
+
+	"cloche.example/internal/domain"
 )
 
 // Energy is what lights draw, turn into heat and cost over a running time.
@@ -30,12 +32,12 @@ type EnergyInput struct {
 
 // Ranges of the energy figures.
 var (
-	RangePerJoule = Range{Min: 3, Max: 7, Unit: "µmol/J", Source: "Planck: 3.34 at 400 nm to 5.85 at 700 nm"}
-	RangePrice    = Range{Min: 0, Max: 1000, Unit: "currency per kWh"}
-	rangeShare    = Range{Min: 0, Max: 1, Unit: "fraction"}
-	rangeFlux     = Range{Min: 0, Max: 1e9, Unit: "µmol/s"}
-	rangeWatts    = Range{Min: 0, Max: 1e9, Unit: "W"}
-	rangeRun      = Range{Min: 0, Max: 10000, Unit: "h"}
+	perJouleRange = domain.Range{Min: 3, Max: 7, Unit: "µmol/J", Source: "Planck: 3.34 at 400 nm to 5.85 at 700 nm"}
+	priceRange    = domain.Range{Min: 0, Max: 1000, Unit: "currency per kWh"}
+	rangeShare    = domain.Range{Min: 0, Max: 1, Unit: "fraction"}
+	rangeFlux     = domain.Range{Min: 0, Max: 1e9, Unit: "µmol/s"}
+	rangeWatts    = domain.Range{Min: 0, Max: 1e9, Unit: "W"}
+	rangeRun      = domain.Range{Min: 0, Max: 10000, Unit: "h"}
 )
 
 // joulesPerKWh is exact.
@@ -46,12 +48,12 @@ const joulesPerKWh = 3.6e6
 // ventilation is not counted here. Fixtures that give out more light than they
 // draw are refused. All faults are reported together.
 func (in EnergyInput) Use() (Energy, error) {
-	err := errors.Join(rangeWatts.Check("power", in.Power), rangeFlux.Check("PPF", in.PPF), RangePerJoule.Check("photons per joule", in.PerJoule),
-		RangeLevel.Check("level", in.Level), rangeWatts.Check("idle power", in.Idle), rangeShare.Check("share that leaves", in.Leaves),
-		rangeRun.Check("running time", in.Run.Hours()), RangePrice.Check("price", in.Price))
+	err := errors.Join(rangeWatts.Check("power", in.Power), rangeFlux.Check("PPF", in.PPF), perJouleRange.Check("photons per joule", in.PerJoule),
+		levelRange.Check("level", in.Level), rangeWatts.Check("idle power", in.Idle), rangeShare.Check("share that leaves", in.Leaves),
+		rangeRun.Check("running time", in.Run.Hours()), priceRange.Check("price", in.Price))
 	if err == nil {
-		most := Range{Min: 0, Max: in.Power * in.PerJoule, Unit: "µmol/s", Source: "no more light than power"}
-		err = errors.Join(most.Check("PPF", in.PPF), Range{Min: 0, Max: in.Power, Unit: "W", Source: "no more than the power"}.Check("idle power", in.Idle))
+		most := domain.Range{Min: 0, Max: in.Power * in.PerJoule, Unit: "µmol/s", Source: "no more light than power"}
+		err = errors.Join(most.Check("PPF", in.PPF), domain.Range{Min: 0, Max: in.Power, Unit: "W", Source: "no more than the power"}.Check("idle power", in.Idle))
 	}
 	if err != nil {
 		return Energy{}, err
@@ -82,7 +84,7 @@ func PowerDensity(ppfd, efficacy, utilisation float64) float64 {
 // fixture of the given efficacy, µmol/J, at least 0, as photons of perJoule,
 // µmol/J, 3 to 7. NaN outside.
 func LightShare(efficacy, perJoule float64) float64 {
-	if !(efficacy >= 0) || !RangePerJoule.Contains(perJoule) {
+	if !(efficacy >= 0) || !perJouleRange.Contains(perJoule) {
 		return math.NaN()
 	}
 	return efficacy / perJoule

@@ -4,6 +4,8 @@ import (
 	"errors"
 	"fmt"
 	"math"
+
+	"cloche.example/internal/domain"
 )
 
 // Room is an empty box from the origin to (Length, Width, Height), its six
@@ -21,17 +23,17 @@ type Room struct {
 }
 
 // RangeReflectance is the accepted reflectance of a face.
-var RangeReflectance = Range{Min: 0, Max: 0.98, Unit: "fraction"}
+var reflectanceRange = domain.Range{Min: 0, Max: 0.98, Unit: "fraction"}
 
 // RangePatches is the accepted count of patches along each side of a face; 1
 // is the six-face model.
-var RangePatches = Range{Min: 1, Max: 48, Unit: "(count)"}
+var patchesRange = domain.Range{Min: 1, Max: 48, Unit: "(count)"}
 
 // Check reports every fault of the room.
 func (r Room) Check() error {
-	errs := []error{RangeSide.Check("room length", r.Length), RangeSide.Check("room width", r.Width), RangeSide.Check("room height", r.Height)}
+	errs := []error{sideRange.Check("room length", r.Length), sideRange.Check("room width", r.Width), sideRange.Check("room height", r.Height)}
 	for i, name := range [6]string{"wall x0", "wall x1", "wall y0", "wall y1", "floor", "ceiling"} {
-		errs = append(errs, RangeReflectance.Check("reflectance of "+name, r.reflectance()[i]))
+		errs = append(errs, reflectanceRange.Check("reflectance of "+name, r.reflectance()[i]))
 	}
 	return errors.Join(errs...)
 }
@@ -122,7 +124,7 @@ type Reflections struct {
 // light of the plane at most 0.5 %. ReflectWithin goes on to a tolerance. 1 is
 // the six-face model, which can be off by a third.
 func (r Room) Reflect(layout Layout, n int) (*Reflections, error) {
-	err := errors.Join(r.Check(), RangePatches.Check("patches", float64(n)))
+	err := errors.Join(r.Check(), patchesRange.Check("patches", float64(n)))
 	if err == nil {
 		err = r.inside(layout)
 	}

@@ -7,6 +7,7 @@ import (
 	"slices"
 	"time"
 
+	"cloche.example/internal/domain"
 	"gonum.org/v1/gonum/stat"
 )
 
@@ -48,7 +49,7 @@ type SeasonResult struct {
 }
 
 // rangeHourly is the global irradiance of an hour.
-var rangeHourly = Range{Min: 0, Max: 1500, Unit: "W/m²"}
+var rangeHourly = domain.Range{Min: 0, Max: 1500, Unit: "W/m²"}
 
 // Run works through the year. All faults are reported together; of faulty
 // hours the first is named.
@@ -77,10 +78,10 @@ func (r *SeasonResult) add(d SeasonDay) {
 }
 
 func (s Season) check() error {
-	day := Range{Min: 0, Max: 24, Unit: "h"}
+	day := domain.Range{Min: 0, Max: 24, Unit: "h"}
 	errs := []error{
-		RangeDaylightRatio.Check("photons per joule", s.PerJoule), rangeShare.Check("transmittance", s.Transmittance),
-		RangeDLI.Check("target", s.Target), RangePPFD.Check("PPFD of the lamps", s.PPFD), RangePPFD.Check("switch-off level", s.OffAbove),
+		daylightRatioRange.Check("photons per joule", s.PerJoule), rangeShare.Check("transmittance", s.Transmittance),
+		dliRange.Check("target", s.Target), ppfdRange.Check("PPFD of the lamps", s.PPFD), ppfdRange.Check("switch-off level", s.OffAbove),
 		day.Check("start of the lamps", s.From.Hours()), day.Check("end of the lamps", s.Until.Hours()),
 	}
 	if n := len(s.Global); n != 8760 && n != 8784 {

@@ -124,7 +124,7 @@ func TestSeasonErrorsNameEveryFault(t *testing.T) {
 	bad := Season{Global: []float64{0, math.NaN(), -1}, PerJoule: 1, Transmittance: 65, Target: -1, PPFD: math.Inf(1), From: 25 * time.Hour, Until: -time.Hour, OffAbove: -1}
 	_, err := bad.Run()
 	require.ErrorIs(t, err, ErrRange)
-	for _, want := range []string{"photons per joule", "transmittance is 65", "target is -1", "PPFD of the lamps", "switch-off level", "start of the lamps is 25 h", "end of the lamps is -1 h",
+	for _, want := range []string{"photons per joule", "transmittance is 65", "target is -1", "PPFD of the lamps", "switch-off level", "start of the lamps is 25", "end of the lamps is -1",
 		"3 hours of global radiation", "global radiation of hour 2 is NaN"} {
 		require.ErrorContains(t, err, want)
 	}

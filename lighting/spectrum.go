@@ -8,12 +8,13 @@ import (
 	"sort"
 
 	"cloche.example/internal/constant"
+	"cloche.example/internal/domain"
 )
 
 // Ranges of a spectrum's entries.
 var (
-	RangeWavelength    = Range{Min: 100, Max: 5000, Unit: "nm", Source: "a value below 5 is a wavelength in µm"}
-	RangeSpectralPower = Range{Min: 0, Max: 1e12, Unit: "W/nm"}
+	wavelengthRange    = domain.Range{Min: 100, Max: 5000, Unit: "nm", Source: "a value below 5 is a wavelength in µm"}
+	spectralPowerRange = domain.Range{Min: 0, Max: 1e12, Unit: "W/nm"}
 )
 
 // Spectrum is the spectral power of a source, or the spectral irradiance on a
@@ -37,14 +38,14 @@ func NewSpectrum(wavelength, power []float64) (Spectrum, error) {
 		errs = append(errs, fmt.Errorf("a spectrum of %d points, at least 2: %w", len(wavelength), ErrRange))
 	}
 	for i, w := range wavelength {
-		if err := RangeWavelength.Check(fmt.Sprintf("wavelength %d", i+1), w); err != nil {
+		if err := wavelengthRange.Check(fmt.Sprintf("wavelength %d", i+1), w); err != nil {
 			errs = append(errs, err)
 		} else if i > 0 && !(w > wavelength[i-1]) {
 			errs = append(errs, fmt.Errorf("wavelength %d is %g nm after %g nm, not increasing: %w", i+1, w, wavelength[i-1], ErrRange))
 		}
 	}
 	for i, v := range power {
-		if err := RangeSpectralPower.Check(fmt.Sprintf("power %d", i+1), v); err != nil {
+		if err := spectralPowerRange.Check(fmt.Sprintf("power %d", i+1), v); err != nil {
 			errs = append(errs, err)
 		}
 	}
@@ -83,7 +84,7 @@ const nmPerMicromole = constant.Avogadro * constant.Planck * constant.LightSpeed
 // PhotonsPerJoule returns the photons in a joule of light of one wavelength,
 // nm, 100 to 5000: wavelength/119.627 in µmol/J. NaN outside.
 func PhotonsPerJoule(wavelength float64) float64 {
-	if !RangeWavelength.Contains(wavelength) {
+	if !wavelengthRange.Contains(wavelength) {
 		return math.NaN()
 	}
 	return wavelength / nmPerMicromole
@@ -171,7 +172,7 @@ func ratio(a, b float64) float64 {
 // Scaled returns the spectrum times the factor k, from 0 to 1e12; NaN and
 // values outside give a dark spectrum with NaN powers.
 func (s Spectrum) Scaled(k float64) Spectrum {
-	if !RangeSpectralPower.Contains(k) {
+	if !spectralPowerRange.Contains(k) {
 		k = math.NaN()
 	}
 	out := Spectrum{s.nm, make([]float64, len(s.power))}

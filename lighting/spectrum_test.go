@@ -70,7 +70,7 @@ func TestSpectrumLaws(t *testing.T) {
 func TestSpectrumErrorsNameEveryFault(t *testing.T) {
 	_, err := NewSpectrum([]float64{400, 300, 0.5}, []float64{-1, math.NaN()})
 	require.ErrorIs(t, err, ErrRange)
-	for _, want := range []string{"3 wavelengths for 2 powers", "wavelength 2 is 300 nm after 400 nm", "wavelength 3 is 0.5 nm", "power 1 is -1", "power 2 is NaN"} {
+	for _, want := range []string{"3 wavelengths for 2 powers", "wavelength 2 is 300 nm after 400 nm", "wavelength 3 is 0.5", "power 1 is -1", "power 2 is NaN"} {
 		require.ErrorContains(t, err, want)
 	}
 	_, err = NewSpectrum([]float64{400}, []float64{1})

@@ -12,7 +12,7 @@ import "math"
 // and the cosine exponent m (0 to 20,000), hanging at height, m, above 0. NaN
 // outside.
 func SpotPPFD(axial, m, height, offset float64) float64 {
-	if !(axial >= 0) || !RangeExponent.Contains(m) || !(height > 0) || !(offset >= 0) {
+	if !(axial >= 0) || !exponentRange.Contains(m) || !(height > 0) || !(offset >= 0) {
 		return math.NaN()
 	}
 	r2 := height*height + offset*offset
@@ -23,7 +23,7 @@ func SpotPPFD(axial, m, height, offset float64) float64 {
 // a downlight with the exponent m (0 to 20,000) has fallen to share (fraction, above 0 to 1)
 // of its peak: acos share^(1/(m+3)). NaN outside.
 func SpotAngle(m, share float64) float64 {
-	if !RangeExponent.Contains(m) || !(share > 0 && share <= 1) {
+	if !exponentRange.Contains(m) || !(share > 0 && share <= 1) {
 		return math.NaN()
 	}
 	return math.Acos(math.Pow(share, 1/(m+receiverPower))) / radian
@@ -94,7 +94,7 @@ func FlatSquare(m, height float64) float64 { return flat(m, height, receiverPowe
 func FlatRing(m, height float64) float64 { return flat(m, height, receiverPower, math.Sqrt2) }
 
 func flat(m, height, add, factor float64) float64 {
-	if !RangeExponent.Contains(m) || !(height > 0) {
+	if !exponentRange.Contains(m) || !(height > 0) {
 		return math.NaN()
 	}
 	return factor * height / math.Sqrt(m+add)

@@ -7,6 +7,7 @@ import (
 	"slices"
 	"sort"
 
+	"cloche.example/internal/domain"
 	"gonum.org/v1/gonum/floats"
 	"gonum.org/v1/gonum/stat"
 )
@@ -33,7 +34,7 @@ func Evenness(ppfd []float64) (Statistics, error) {
 		return Statistics{}, fmt.Errorf("a map without points: %w", ErrRange)
 	}
 	var errs []error
-	r := Range{Min: 0, Max: math.MaxFloat64, Unit: "µmol/(m² s)"}
+	r := domain.Range{Min: 0, Max: math.MaxFloat64, Unit: "µmol/(m² s)"}
 	for i, v := range ppfd {
 		if !r.Contains(v) {
 			errs = append(errs, r.Check(fmt.Sprintf("PPFD of point %d", i), v))

@@ -4,17 +4,19 @@ import (
 	"errors"
 	"math"
 	"time"
+
+	"cloche.example/internal/domain"
 )
 
 // Ranges of a place and a time.
 var (
-	RangeLatitude  = Range{Min: -90, Max: 90, Unit: "degree"}
-	RangeLongitude = Range{Min: -180, Max: 180, Unit: "degree", Source: "east of Greenwich positive"}
-	RangeAltitude  = Range{Min: -500, Max: 9000, Unit: "m"}
-	RangeYear      = Range{Min: 1950, Max: 2100, Unit: "year", Source: "civil time is tied to dynamical time by a table up to 2017 and its last value"}
+	latitudeRange  = domain.Range{Min: -90, Max: 90, Unit: "degree"}
+	longitudeRange = domain.Range{Min: -180, Max: 180, Unit: "degree", Source: "east of Greenwich positive"}
+	altitudeRange  = domain.Range{Min: -500, Max: 9000, Unit: "m"}
+	yearRange      = domain.Range{Min: 1950, Max: 2100, Unit: "year", Source: "civil time is tied to dynamical time by a table up to 2017 and its last value"}
 	// RangeEpoch is where the sun may be asked for with a given lead of
 	// dynamical time.
-	RangeEpoch = Range{Min: -2000, Max: 6000, Unit: "year", Source: "[Reda04]"}
+	epochRange = domain.Range{Min: -2000, Max: 6000, Unit: "year", Source: "[Reda04]"}
 )
 
 // Site is a place on Earth. Make it with NewSite.
@@ -24,7 +26,7 @@ type Site struct{ latitude, longitude, altitude float64 }
 // as on maps), longitude, degree east, -180 to 180, and altitude, m above the
 // ellipsoid, -500 to 9000. All faults are reported together.
 func NewSite(latitude, longitude, altitude float64) (Site, error) {
-	err := errors.Join(RangeLatitude.Check("latitude", latitude), RangeLongitude.Check("longitude", longitude), RangeAltitude.Check("altitude", altitude))
+	err := errors.Join(latitudeRange.Check("latitude", latitude), longitudeRange.Check("longitude", longitude), altitudeRange.Check("altitude", altitude))
 	if err != nil {
 		return Site{}, err
 	}
@@ -59,7 +61,7 @@ func (s Sun) Zenith() float64 { return 90 - s.Elevation }
 // taken as UTC, which is at most 0.9 s or 0.004 degree of hour angle; refraction
 // is left out: see Refraction. Outside the years every field is NaN.
 func (s Site) Sun(t time.Time) Sun {
-	if !RangeYear.Contains(float64(t.UTC().Year())) {
+	if !yearRange.Contains(float64(t.UTC().Year())) {
 		return noSun
 	}
 	return s.sun(julian(t), DynamicalLead(t))
@@ -70,7 +72,7 @@ func (s Site) Sun(t time.Time) Sun {
 // time over UT1, which counts 0.0007 degree for a minute. A time.Time counts
 // days of 86,400 s: t stands for UT1.
 func (s Site) SunDeltaT(t time.Time, lead time.Duration) Sun {
-	if !RangeEpoch.Contains(float64(t.UTC().Year())) {
+	if !epochRange.Contains(float64(t.UTC().Year())) {
 		return noSun
 	}
 	return s.sun(julian(t), lead)

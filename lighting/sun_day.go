@@ -5,6 +5,7 @@ import (
 	"math"
 	"time"
 
+	"cloche.example/internal/domain"
 	"cloche.example/internal/solve"
 )
 
@@ -30,13 +31,13 @@ type SunDay struct {
 // passes the elevation, degree, -18 to 18: RiseElevation for the edge of the
 // disc. The error is a *RangeError for years and elevations outside.
 func (s Site) SunDay(date time.Time, elevation float64) (SunDay, error) {
-	r := Range{Min: -18, Max: 18, Unit: "degree"}
+	r := domain.Range{Min: -18, Max: 18, Unit: "degree"}
 	if err := r.Check("elevation of rise and set", elevation); err != nil {
 		return SunDay{}, err
 	}
 	y, m, d := date.Date()
 	noon := time.Date(y, m, d, 12, 0, 0, 0, date.Location())
-	if err := RangeYear.Check("year", float64(noon.UTC().Year())); err != nil {
+	if err := yearRange.Check("year", float64(noon.UTC().Year())); err != nil {
 		return SunDay{}, err
 	}
 	base, lead := julian(noon), DynamicalLead(noon)

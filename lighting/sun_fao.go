@@ -30,7 +30,7 @@ func yearAngle(day int) float64 {
 // north, -90 to 90, on day 1 to 366: [Allen98] eq. 25; 0 in polar night, 180
 // in polar day. NaN outside.
 func SunsetAngle(latitude float64, day int) float64 {
-	if !RangeLatitude.Contains(latitude) {
+	if !latitudeRange.Contains(latitude) {
 		return math.NaN()
 	}
 	c := -math.Tan(latitude*radian) * math.Tan(DayDeclination(day)*radian)
@@ -86,7 +86,7 @@ const (
 // day where extraterrestrial, J/(m² d), falls on the atmosphere, at altitude,
 // m, -500 to 9000: [Allen98] eq. 37. NaN outside.
 func ClearSkyDay(extraterrestrial, altitude float64) float64 {
-	if !(extraterrestrial >= 0) || !RangeAltitude.Contains(altitude) {
+	if !(extraterrestrial >= 0) || !altitudeRange.Contains(altitude) {
 		return math.NaN()
 	}
 	return (0.75 + 2e-5*altitude) * extraterrestrial

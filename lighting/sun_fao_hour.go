@@ -1,9 +1,13 @@
 package lighting
 
-import "math"
+import (
+	"math"
+
+	"cloche.example/internal/domain"
+)
 
 // rangeHourAngle holds one turn and a little, degree.
-var rangeHourAngle = Range{Min: -200, Max: 200, Unit: "degree", Source: "0 at noon, 15 an hour"}
+var rangeHourAngle = domain.Range{Min: -200, Max: 200, Unit: "degree", Source: "0 at noon, 15 an hour"}
 
 // SeasonalCorrection returns by how much the sun is ahead of a clock of mean
 // solar time, h, on day 1 to 366 of the year: [Allen98] eq. 32, within 90 s of
@@ -21,7 +25,7 @@ func SeasonalCorrection(day int) float64 {
 // 14, shows clock, h, 0 to 24, on day 1 to 366 at longitude, degree east, -180
 // to 180: [Allen98] eq. 31. NaN outside.
 func ClockHourAngle(clock float64, day int, longitude, zone float64) float64 {
-	if !(clock >= 0 && clock <= 24) || !(zone >= -12 && zone <= 14) || !RangeLongitude.Contains(longitude) {
+	if !(clock >= 0 && clock <= 24) || !(zone >= -12 && zone <= 14) || !longitudeRange.Contains(longitude) {
 		return math.NaN()
 	}
 	return 15*(clock+SeasonalCorrection(day)-12) + longitude - 15*zone

@@ -15,7 +15,7 @@ const (
 // given altitude above sea level, m, from -500 to 11000: [HoF17] ch. 1 eq. 3.
 // NaN outside.
 func StandardPressure(altitude float64) float64 {
-	if !Altitudes.Contains(altitude) {
+	if !altitudesRange.Contains(altitude) {
 		return nan
 	}
 	return standardPressure * math.Pow(1-lapseFactor*altitude, lapseExponent) // eq. 3
@@ -25,7 +25,7 @@ func StandardPressure(altitude float64) float64 {
 // at the given altitude above sea level, m, from -500 to 11000: [HoF17] ch. 1
 // eq. 4. NaN outside.
 func StandardTemperature(altitude float64) float64 {
-	if !Altitudes.Contains(altitude) {
+	if !altitudesRange.Contains(altitude) {
 		return nan
 	}
 	return standardZero - standardLapse*altitude // eq. 4
@@ -36,7 +36,7 @@ func StandardTemperature(altitude float64) float64 {
 // where that lies outside -500 to 11000 m.
 func StandardAltitude(p float64) float64 {
 	z := (1 - math.Pow(p/standardPressure, 1/lapseExponent)) / lapseFactor
-	if !(z > Altitudes.Min-1e-6 && z < Altitudes.Max+1e-6) {
+	if !(z > altitudesRange.Min-1e-6 && z < altitudesRange.Max+1e-6) {
 		return nan
 	}
 	return z

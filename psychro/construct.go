@@ -78,8 +78,8 @@ func FromDegreeOfSaturation(t, mu, p float64) (State, error) {
 // t in °C, mu as a fraction, p in Pa.
 func (m Model) FromDegreeOfSaturation(t, mu, p float64) (State, error) {
 	xs, err := m.air(t, p)
-	if err != nil || !Fractions.Contains(mu) {
-		return State{}, errors.Join(err, Fractions.Check("degree of saturation", mu))
+	if err != nil || !fractionsRange.Contains(mu) {
+		return State{}, errors.Join(err, fractionsRange.Check("degree of saturation", mu))
 	}
 	return m.build(t, p, fractionOf(mu*ratioOf(xs)), xs, "degree of saturation", mu, "fraction", State.DegreeOfSaturation)
 }
@@ -110,8 +110,8 @@ func FromMoleFraction(t, x, p float64) (State, error) { return RealGas.FromMoleF
 // t in °C, x as a fraction, p in Pa.
 func (m Model) FromMoleFraction(t, x, p float64) (State, error) {
 	xs, err := m.air(t, p)
-	if err != nil || !Fractions.Contains(x) {
-		return State{}, errors.Join(err, Fractions.Check("mole fraction", x))
+	if err != nil || !fractionsRange.Contains(x) {
+		return State{}, errors.Join(err, fractionsRange.Check("mole fraction", x))
 	}
 	return m.build(t, p, x, xs, "mole fraction", x, "fraction", State.MoleFraction)
 }
@@ -127,8 +127,8 @@ func FromSpecificHumidity(t, q, p float64) (State, error) {
 // t in °C, q in kg/kg moist air, p in Pa.
 func (m Model) FromSpecificHumidity(t, q, p float64) (State, error) {
 	xs, err := m.air(t, p)
-	if err != nil || !Fractions.Contains(q) {
-		return State{}, errors.Join(err, Fractions.Check("specific humidity", q))
+	if err != nil || !fractionsRange.Contains(q) {
+		return State{}, errors.Join(err, fractionsRange.Check("specific humidity", q))
 	}
 	return m.build(t, p, fractionOf(q/(1-q)), xs, "specific humidity", q, "kg/kg", State.SpecificHumidity)
 }

@@ -34,7 +34,7 @@ func (s State) DewPointOver(surface Surface) float64 {
 		return nan
 	}
 	t := s.dewPoint(surface)
-	if !(t >= LiquidTemperatures.Min) && surface == Liquid {
+	if !(t >= liquidTemperaturesRange.Min) && surface == Liquid {
 		return nan
 	}
 	return t

@@ -126,7 +126,7 @@ func LatentHeat(t float64) float64 { return LatentHeatOver(SurfaceAt(t), t) }
 // saturated vapour at temperature t, °C; NaN outside Temperatures,
 // LiquidTemperatures or IceTemperatures.
 func LatentHeatOver(s Surface, t float64) float64 {
-	if !Temperatures.Contains(t) || !s.contains(t) {
+	if !temperaturesRange.Contains(t) || !s.contains(t) {
 		return nan
 	}
 	_, _, cww := caloric(100 / (t + kelvin))

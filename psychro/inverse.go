@@ -5,6 +5,7 @@ import (
 	"fmt"
 	"math"
 
+	"cloche.example/internal/domain"
 	"cloche.example/internal/solve"
 )
 
@@ -18,13 +19,13 @@ func FromEnthalpyAndRelativeHumidity(h, rh, p float64) (State, error) {
 // FromEnthalpyAndRelativeHumidity is the function of the same name for model m:
 // h in J/kg dry air, rh as a fraction, p in Pa.
 func (m Model) FromEnthalpyAndRelativeHumidity(h, rh, p float64) (State, error) {
-	if err := errors.Join(RelativeHumidities.Check("relative humidity", rh), Pressures.Check("pressure", p)); err != nil {
+	if err := errors.Join(relativeHumiditiesRange.Check("relative humidity", rh), pressuresRange.Check("pressure", p)); err != nil {
 		return State{}, finite(err, "enthalpy", h, "J/kg")
 	}
 	at := func(t float64) State {
 		return m.moist(t, rh, p)
 	}
-	lo, hi := Temperatures.Min, m.hottest(p)
+	lo, hi := temperaturesRange.Min, m.hottest(p)
 	t, err := solve.Root(func(t float64) float64 { return at(t).Enthalpy() - h }, lo, hi, 1e-12)
 	if err != nil {
 		return State{}, &RangeError{Field: "enthalpy", Value: h, Min: at(lo).Enthalpy(), Max: at(hi).Enthalpy(), Unit: "J/kg", Source: rangeOfTemperature}
@@ -62,7 +63,7 @@ func FromEnthalpyAndHumidityRatio(h, w, p float64) (State, error) {
 // FromEnthalpyAndHumidityRatio is the function of the same name for model m:
 // h in J/kg dry air, w in kg/kg dry air, p in Pa.
 func (m Model) FromEnthalpyAndHumidityRatio(h, w, p float64) (State, error) {
-	if err := errors.Join(HumidityRatios.Check("humidity ratio", w), Pressures.Check("pressure", p)); err != nil {
+	if err := errors.Join(humidityRatiosRange.Check("humidity ratio", w), pressuresRange.Check("pressure", p)); err != nil {
 		return State{}, finite(err, "enthalpy", h, "J/kg")
 	}
 	if err := finite(nil, "enthalpy", h, "J/kg"); err != nil {
@@ -76,8 +77,8 @@ func (m Model) FromEnthalpyAndHumidityRatio(h, w, p float64) (State, error) {
 func (m Model) heated(field string, value float64, unit string, t, w, p float64, property func(State) float64) (State, error) {
 	x := fractionOf(w)
 	lo, hi := m.dewPointOf(x, p), m.hottest(p)
-	if !(lo >= Temperatures.Min) {
-		lo = Temperatures.Min
+	if !(lo >= temperaturesRange.Min) {
+		lo = temperaturesRange.Min
 	}
 	if t < lo && t > lo-1e-9 {
 		t = lo
@@ -102,9 +103,9 @@ func (m Model) heated(field string, value float64, unit string, t, w, p float64,
 // or just below the boiling point.
 func (m Model) hottest(p float64) float64 {
 	if m == IdealGas {
-		return min(Temperatures.Max, handbookTemperature(Liquid, p)-1e-6)
+		return min(temperaturesRange.Max, handbookTemperature(Liquid, p)-1e-6)
 	}
-	return min(Temperatures.Max, liquidTemperature(p)-1e-6)
+	return min(temperaturesRange.Max, liquidTemperature(p)-1e-6)
 }
 
 // dewPointOf is the dew point of vapour of mole fraction x at p, °C; NaN for
@@ -123,10 +124,10 @@ func FromSpecificVolumeAndHumidityRatio(v, w, p float64) (State, error) {
 // FromSpecificVolumeAndHumidityRatio is the function of the same name for model m:
 // v in m³/kg dry air, w in kg/kg dry air, p in Pa.
 func (m Model) FromSpecificVolumeAndHumidityRatio(v, w, p float64) (State, error) {
-	if err := errors.Join(HumidityRatios.Check("humidity ratio", w), Pressures.Check("pressure", p)); err != nil {
+	if err := errors.Join(humidityRatiosRange.Check("humidity ratio", w), pressuresRange.Check("pressure", p)); err != nil {
 		return State{}, finite(err, "specific volume", v, "m³/kg")
 	}
-	if err := (Range{Min: 0, Max: math.Inf(1), Unit: "m³/kg"}).Check("specific volume", v); err != nil {
+	if err := (domain.Range{Min: 0, Max: math.Inf(1), Unit: "m³/kg"}).Check("specific volume", v); err != nil {
 		return State{}, err
 	}
 	x := fractionOf(w)
@@ -157,7 +158,7 @@ func (m Model) FromWetBulbAndHumidityRatio(tw, w, p float64) (State, error) {
 	surface := SurfaceAt(tw)
 	xs, err := m.air(tw, p)
 	if err != nil {
-		return State{}, errors.Join(renamed(err, "wet bulb"), HumidityRatios.Check("humidity ratio", w))
+		return State{}, errors.Join(renamed(err, "wet bulb"), humidityRatiosRange.Check("humidity ratio", w))
 	}
 	ws := ratioOf(xs)
 	if w > ws && w <= ws*(1+roundingSlack) {
@@ -184,7 +185,7 @@ func (m Model) FromWetBulbAndRelativeHumidity(tw, rh, p float64) (State, error) 
 	surface := SurfaceAt(tw)
 	xs, err := m.air(tw, p)
 	if err != nil || !(rh >= 0 && rh <= 1) {
-		return State{}, errors.Join(renamed(err, "wet bulb"), RelativeHumidities.Check("relative humidity", rh))
+		return State{}, errors.Join(renamed(err, "wet bulb"), relativeHumiditiesRange.Check("relative humidity", rh))
 	}
 	// x given by the wet bulb falls with t, rh times saturation rises.
 	hi := m.hottest(p)
@@ -211,7 +212,7 @@ func FromHumidityRatioAndRelativeHumidity(w, rh, p float64) (State, error) {
 // FromHumidityRatioAndRelativeHumidity is the function of the same name for model m:
 // w in kg/kg dry air, rh as a fraction, p in Pa.
 func (m Model) FromHumidityRatioAndRelativeHumidity(w, rh, p float64) (State, error) {
-	if err := errors.Join(HumidityRatios.Check("humidity ratio", w), RelativeHumidities.Check("relative humidity", rh), Pressures.Check("pressure", p)); err != nil {
+	if err := errors.Join(humidityRatiosRange.Check("humidity ratio", w), relativeHumiditiesRange.Check("relative humidity", rh), pressuresRange.Check("pressure", p)); err != nil {
 		return State{}, err
 	}
 	s, err := m.warmed(fractionOf(w), rh, p, "humidity ratio", w, "kg/kg", State.HumidityRatio)
@@ -227,13 +228,13 @@ func (m Model) warmed(x, rh, p float64, field string, value float64, unit string
 	if rh == 0 {
 		return State{}, fmt.Errorf("%w: air of relative humidity 0 may have any temperature and no %s but that of dry air", ErrNoSolution, field)
 	}
-	if t := m.dewPointOf(x/rh, p); x < rh && t >= Temperatures.Min && t <= m.hottest(p) {
+	if t := m.dewPointOf(x/rh, p); x < rh && t >= temperaturesRange.Min && t <= m.hottest(p) {
 		return State{t: t, p: p, x: x, w: ratioOf(x), xs: x / rh, model: m}, nil
 	}
 	at := func(t float64) float64 {
 		return property(m.moist(t, rh, p))
 	}
-	return State{}, &RangeError{Field: field, Value: value, Min: at(Temperatures.Min), Max: at(m.hottest(p)), Unit: unit, Source: rangeOfTemperature}
+	return State{}, &RangeError{Field: field, Value: value, Min: at(temperaturesRange.Min), Max: at(m.hottest(p)), Unit: unit, Source: rangeOfTemperature}
 }
 
 // FromDewPointAndRelativeHumidity returns the air of dew point td, °C, and
@@ -247,7 +248,7 @@ func FromDewPointAndRelativeHumidity(td, rh, p float64) (State, error) {
 // td in °C, rh as a fraction, p in Pa.
 func (m Model) FromDewPointAndRelativeHumidity(td, rh, p float64) (State, error) {
 	x, err := m.air(td, p)
-	if err = errors.Join(renamed(err, "dew point"), RelativeHumidities.Check("relative humidity", rh)); err != nil {
+	if err = errors.Join(renamed(err, "dew point"), relativeHumiditiesRange.Check("relative humidity", rh)); err != nil {
 		return State{}, err
 	}
 	return m.warmed(x, rh, p, "dew point", td, "°C", State.DewPoint)

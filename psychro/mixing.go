@@ -4,6 +4,8 @@ import (
 	"errors"
 	"fmt"
 	"math"
+
+	"cloche.example/internal/domain"
 )
 
 // Stream is moist air that flows.
@@ -32,7 +34,7 @@ type Mixture struct {
 }
 
 // DryAirs are the flows of dry air that a Stream may have.
-var DryAirs = Range{Min: 0, Max: 1e6, Unit: "kg/s"}
+var dryAirsRange = domain.Range{Min: 0, Max: 1e6, Unit: "kg/s"}
 
 // Mix mixes streams of one pressure and one model, adiabatically. Where the
 // mixture holds more water than saturated air can, the rest is fog at the
@@ -63,7 +65,7 @@ func Mix(streams ...Stream) (Mixture, error) {
 		heat += s.EnthalpyFlow()
 	}
 	if len(errs) == 0 && !(flow > 0) {
-		errs = append(errs, &RangeError{Field: "dry air of all streams", Value: flow, Min: math.SmallestNonzeroFloat64, Max: DryAirs.Max, Unit: "kg/s"})
+		errs = append(errs, &RangeError{Field: "dry air of all streams", Value: flow, Min: math.SmallestNonzeroFloat64, Max: dryAirsRange.Max, Unit: "kg/s"})
 	}
 	if len(errs) > 0 {
 		return Mixture{}, errors.Join(errs...)
@@ -73,9 +75,9 @@ func Mix(streams ...Stream) (Mixture, error) {
 
 func (s Stream) check() error {
 	if !(s.State.p > 0) {
-		return &RangeError{Field: "pressure", Value: s.State.p, Min: Pressures.Min, Max: Pressures.Max, Unit: "Pa", Source: "the zero State is no air"}
+		return &RangeError{Field: "pressure", Value: s.State.p, Min: pressuresRange.Min, Max: pressuresRange.Max, Unit: "Pa", Source: "the zero State is no air"}
 	}
-	return DryAirs.Check("dry air", s.DryAir)
+	return dryAirsRange.Check("dry air", s.DryAir)
 }
 
 // settle finds the air, and the fog in it, of enthalpy h, J/kg dry air, and
@@ -83,12 +85,12 @@ func (s Stream) check() error {
 func (m Model) settle(flow, h, w, p float64) (Mixture, error) {
 	t := m.temperature(h, w, p)
 	xs := math.Inf(1)
-	if Temperatures.Contains(t) {
+	if temperaturesRange.Contains(t) {
 		xs = m.saturated(SurfaceAt(t), t, p)
-	} else if !(t < Temperatures.Min) {
-		return Mixture{}, Temperatures.Check("temperature of the mixture", t)
+	} else if !(t < temperaturesRange.Min) {
+		return Mixture{}, temperaturesRange.Check("temperature of the mixture", t)
 	}
-	if x := fractionOf(w); x <= xs && t >= Temperatures.Min {
+	if x := fractionOf(w); x <= xs && t >= temperaturesRange.Min {
 		if !(xs < 1) {
 			return Mixture{}, m.boils("temperature of the mixture", t, p)
 		}
@@ -108,8 +110,8 @@ func (m Model) settle(flow, h, w, p float64) (Mixture, error) {
 	default:
 		t, ice = wet.solveBulb(Ice, lowest, TriplePoint, t, h), 1
 	}
-	if !Temperatures.Contains(t) {
-		return Mixture{}, Temperatures.Check("temperature of the mixture", t)
+	if !temperaturesRange.Contains(t) {
+		return Mixture{}, temperaturesRange.Check("temperature of the mixture", t)
 	}
 	x := m.saturated(SurfaceAt(t), t, p)
 	ws = ratioOf(x)

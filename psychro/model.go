@@ -4,6 +4,7 @@ import (
 	"math"
 
 	"cloche.example/internal/constant"
+	"cloche.example/internal/domain"
 )
 
 // Model chooses how moist air is described. It is a value that each State
@@ -63,26 +64,26 @@ var (
 	// Temperatures of air, dew points and wet bulbs: at the lower end that of
 	// the enthalpy polynomials [HylWex83], at the upper what a heater's outlet
 	// or a dryer may reach.
-	Temperatures = Range{Min: -100, Max: 110, Unit: "°C", Source: "Hyland and Wexler 1983"}
+	temperaturesRange = domain.Range{Min: -100, Max: 110, Unit: "°C", Source: "Hyland and Wexler 1983"}
 	// LiquidTemperatures of saturation over liquid water, supercooled to the
 	// temperature at which droplets freeze of themselves.
-	LiquidTemperatures = Range{Min: -40, Max: 110, Unit: "°C", Source: "IAPWS R7-97 eq. 30, extrapolated below 0 °C"}
+	liquidTemperaturesRange = domain.Range{Min: -40, Max: 110, Unit: "°C", Source: "IAPWS R7-97 eq. 30, extrapolated below 0 °C"}
 	// IceTemperatures of saturation over ice.
-	IceTemperatures = Range{Min: -223.15, Max: TriplePoint, Unit: "°C", Source: "IAPWS R14-08 eq. 6"}
+	iceTemperaturesRange = domain.Range{Min: -223.15, Max: TriplePoint, Unit: "°C", Source: "IAPWS R14-08 eq. 6"}
 	// Pressures of the air. Accuracy is measured for 70 to 105 kPa.
-	Pressures = Range{Min: 30e3, Max: 200e3, Unit: "Pa"}
+	pressuresRange = domain.Range{Min: 30e3, Max: 200e3, Unit: "Pa"}
 	// Fractions are relative humidities, degrees of saturation and
 	// efficiencies.
-	Fractions = Range{Min: 0, Max: 1, Unit: "fraction"}
+	fractionsRange = domain.Range{Min: 0, Max: 1, Unit: "fraction"}
 	// RelativeHumidities as a fraction.
-	RelativeHumidities = Range{Min: 0, Max: 1, Unit: "fraction", Source: "saturation; to accept a sensor's 1.01, clip it before: min(rh, 1)"}
+	relativeHumiditiesRange = domain.Range{Min: 0, Max: 1, Unit: "fraction", Source: "saturation; to accept a sensor's 1.01, clip it before: min(rh, 1)"}
 	// HumidityRatios that any air in range may have; saturation is the closer
 	// limit.
-	HumidityRatios = Range{Min: 0, Max: 1e3, Unit: "kg/kg"}
+	humidityRatiosRange = domain.Range{Min: 0, Max: 1e3, Unit: "kg/kg"}
 	// Coefficients of convective heat transfer.
-	Coefficients = Range{Min: 0, Max: 1000, Unit: "W/(m² K)"}
+	coefficientsRange = domain.Range{Min: 0, Max: 1000, Unit: "W/(m² K)"}
 	// Altitudes of the standard atmosphere.
-	Altitudes = Range{Min: -500, Max: 11000, Unit: "m", Source: "ASHRAE Fundamentals 2017 ch. 1 eq. 3"}
+	altitudesRange = domain.Range{Min: -500, Max: 11000, Unit: "m", Source: "ASHRAE Fundamentals 2017 ch. 1 eq. 3"}
 )
 
 // Constants of both models.
@@ -128,7 +129,7 @@ func (m Model) SaturationHumidityRatio(t, p float64) float64 {
 // air saturated over surface s at temperature t, °C, and pressure p, Pa. It is
 // NaN outside LiquidTemperatures or IceTemperatures and where water boils.
 func (m Model) SaturationHumidityRatioOver(s Surface, t, p float64) float64 {
-	if !Temperatures.Contains(t) || !s.contains(t) || !Pressures.Contains(p) {
+	if !temperaturesRange.Contains(t) || !s.contains(t) || !pressuresRange.Contains(p) {
 		return math.NaN()
 	}
 	x := m.saturated(s, t, p)
@@ -140,7 +141,7 @@ func (m Model) SaturationHumidityRatioOver(s Surface, t, p float64) float64 {
 
 func (s Surface) contains(t float64) bool {
 	if s == Ice {
-		return IceTemperatures.Contains(t)
+		return iceTemperaturesRange.Contains(t)
 	}
-	return LiquidTemperatures.Contains(t)
+	return liquidTemperaturesRange.Contains(t)
 }

@@ -22,7 +22,7 @@ func (s Stream) Heated(heat float64) (Stream, error) {
 func (s Stream) flowing(err error) error {
 	bad := s.check()
 	if bad == nil && s.DryAir == 0 {
-		bad = &RangeError{Field: "dry air", Value: 0, Min: math.SmallestNonzeroFloat64, Max: DryAirs.Max, Unit: "kg/s"}
+		bad = &RangeError{Field: "dry air", Value: 0, Min: math.SmallestNonzeroFloat64, Max: dryAirsRange.Max, Unit: "kg/s"}
 	}
 	return errors.Join(bad, err)
 }
@@ -41,7 +41,7 @@ type Cooling struct {
 // taken off at t. A stream whose dew point lies below t keeps its vapour. An
 // error if t is above the stream's temperature.
 func (s Stream) CooledTo(t float64) (Cooling, error) {
-	if err := s.flowing(belowDryBulb("leaving temperature", t, Temperatures.Min, s.State.t, SurfaceAt(t))); err != nil {
+	if err := s.flowing(belowDryBulb("leaving temperature", t, temperaturesRange.Min, s.State.t, SurfaceAt(t))); err != nil {
 		return Cooling{}, err
 	}
 	in := s.State
@@ -67,7 +67,7 @@ func (s Stream) CooledTo(t float64) (Cooling, error) {
 // [IapwsFull18] from 0 °C on, 25 down to -35, 2 kJ/kg at -40. NaN outside
 // LiquidTemperatures.
 func LiquidEnthalpy(t float64) float64 {
-	if !LiquidTemperatures.Contains(t) {
+	if !liquidTemperaturesRange.Contains(t) {
 		return nan
 	}
 	return RealGas.condensed(Liquid, t)
@@ -76,7 +76,7 @@ func LiquidEnthalpy(t float64) float64 {
 // SteamEnthalpy returns the enthalpy of saturated steam at temperature t, °C,
 // from 0.01 to 110, J/kg. NaN outside.
 func SteamEnthalpy(t float64) float64 {
-	if !(t >= TriplePoint && t <= LiquidTemperatures.Max) {
+	if !(t >= TriplePoint && t <= liquidTemperaturesRange.Max) {
 		return nan
 	}
 	return RealGas.condensed(Liquid, t) + LatentHeatOver(Liquid, t)
@@ -97,8 +97,8 @@ func (s Stream) Changed(heat, water, enthalpy float64) (Mixture, error) {
 	if w < 0 && w > -1e-15 {
 		w = 0
 	}
-	if !HumidityRatios.Contains(w) {
-		return Mixture{}, &RangeError{Field: "water", Value: water, Min: -s.VapourFlow(), Max: HumidityRatios.Max * s.DryAir, Unit: "kg/s", Source: "the vapour in the stream"}
+	if !humidityRatiosRange.Contains(w) {
+		return Mixture{}, &RangeError{Field: "water", Value: water, Min: -s.VapourFlow(), Max: humidityRatiosRange.Max * s.DryAir, Unit: "kg/s", Source: "the vapour in the stream"}
 	}
 	h := s.State.Enthalpy() + (heat+water*enthalpy)/s.DryAir
 	return s.State.model.settle(s.DryAir, h, w, s.State.p)
@@ -116,13 +116,13 @@ type Pad struct {
 // is at the wet bulb and over liquid: the pad does not freeze; where the wet
 // bulb lies below 0.01 °C the error says so.
 func (s Stream) Pad(efficiency float64) (Pad, error) {
-	if err := s.flowing(Fractions.Check("efficiency", efficiency)); err != nil {
+	if err := s.flowing(fractionsRange.Check("efficiency", efficiency)); err != nil {
 		return Pad{}, err
 	}
 	in := s.State
 	tw := in.WetBulbOver(Liquid)
 	if !(tw >= TriplePoint) {
-		return Pad{}, &RangeError{Field: "wet bulb", Value: tw, Min: TriplePoint, Max: Temperatures.Max, Unit: "°C", Source: "the pad would freeze"}
+		return Pad{}, &RangeError{Field: "wet bulb", Value: tw, Min: TriplePoint, Max: temperaturesRange.Max, Unit: "°C", Source: "the pad would freeze"}
 	}
 	t := in.t - efficiency*(in.t-tw)
 	out, err := in.model.FromWetBulbOver(Liquid, t, tw, in.p)
@@ -152,7 +152,7 @@ type Recirculation struct {
 // with the exhaust alone. An error if the room's air would hold fog.
 func Recirculate(fresh Stream, recirculated, heat, water, enthalpy float64) (Recirculation, error) {
 	room, err := fresh.Changed(heat, water, enthalpy)
-	if err = errors.Join(err, DryAirs.Check("recirculated", recirculated)); err != nil {
+	if err = errors.Join(err, dryAirsRange.Check("recirculated", recirculated)); err != nil {
 		return Recirculation{}, err
 	}
 	if fog := room.FogLiquid + room.FogIce; fog > 0 {

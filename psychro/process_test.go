@@ -60,13 +60,13 @@ func TestMixRefuses(t *testing.T) {
 	d := psychro.Stream{State: must(t)(psychro.IdealGas.FromRelativeHumidity(20, 0.5, 101325)), DryAir: 1}
 	_, err := psychro.Mix(a, b, c, d, psychro.Stream{DryAir: 1})
 	require.ErrorIs(t, err, psychro.ErrRange)
-	for _, want := range []string{"stream 2: pressure is 95000 Pa", "stream 3: dry air is -1 kg/s", "stream 4: its model is ideal gas", "stream 5: pressure is 0 Pa"} {
+	for _, want := range []string{"stream 2: pressure is 95000", "stream 3: dry air is -1", "stream 4: its model is ideal gas", "stream 5: pressure is 0"} {
 		require.ErrorContains(t, err, want)
 	}
 	_, err = psychro.Mix()
 	require.ErrorIs(t, err, psychro.ErrRange)
 	_, err = psychro.Mix(psychro.Stream{State: a.State})
-	require.ErrorContains(t, err, "dry air of all streams is 0 kg/s")
+	require.ErrorContains(t, err, "dry air of all streams is 0")
 }
 
 func TestHeatedAndCooled(t *testing.T) {
@@ -93,11 +93,11 @@ func TestHeatedAndCooled(t *testing.T) {
 		}
 	}
 	_, err = in.CooledTo(30)
-	require.ErrorContains(t, err, "leaving temperature is 30 °C")
+	require.ErrorContains(t, err, "leaving temperature is 30")
 	_, err = psychro.Stream{}.CooledTo(3)
 	require.ErrorIs(t, err, psychro.ErrRange)
 	_, err = psychro.Stream{State: in.State}.Heated(3)
-	require.ErrorContains(t, err, "dry air is 0 kg/s")
+	require.ErrorContains(t, err, "dry air is 0")
 }
 
 func TestHumidifying(t *testing.T) {
@@ -120,7 +120,7 @@ func TestHumidifying(t *testing.T) {
 	require.InDelta(t, in.EnthalpyFlow()+0.06*psychro.SteamEnthalpy(100), heat, 1e-5)
 	require.Positive(t, out.FogLiquid)
 	_, err = in.Changed(0, -1, 0)
-	require.ErrorContains(t, err, "water is -1 kg/s")
+	require.ErrorContains(t, err, "water is -1")
 
 	pad, err := in.Pad(0.8)
 	require.NoError(t, err)

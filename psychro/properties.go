@@ -65,7 +65,7 @@ func (s State) VapourPressureDeficit() float64 {
 // where that surface draws condensation; NaN for t outside Temperatures or
 // where water boils.
 func (s State) VapourPressureDeficitAt(t float64) float64 {
-	if !Temperatures.Contains(t) {
+	if !temperaturesRange.Contains(t) {
 		return nan
 	}
 	xs := s.model.saturated(SurfaceAt(t), t, s.p)

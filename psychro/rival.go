@@ -20,7 +20,7 @@ const (
 // °C, 0.032 % for ice from -40. The IdealGas model uses it. NaN outside
 // Temperatures, LiquidTemperatures or IceTemperatures.
 func HylandWexler(s Surface, t float64) float64 {
-	if !Temperatures.Contains(t) || !s.contains(t) {
+	if !temperaturesRange.Contains(t) || !s.contains(t) {
 		return nan
 	}
 	return handbookSaturation(s, t)
@@ -74,7 +74,7 @@ const (
 // t, °C, by [Fao56] eq. 11, for -40 to 110 °C; within 0.13 % of IAPWS from 0 to
 // 60 °C. NaN outside.
 func FAO56(t float64) float64 {
-	if !LiquidTemperatures.Contains(t) {
+	if !liquidTemperaturesRange.Contains(t) {
 		return nan
 	}
 	return faoA * math.Exp(faoB*t/(t+faoC)) // eq. 11
@@ -89,7 +89,7 @@ func FAO56Slope(t float64) float64 { return faoSlope * FAO56(t) / ((t + faoC) * 
 // above sea level, m, by [Fao56] eq. 7: a rival of StandardPressure. NaN
 // outside Altitudes.
 func FAO56Pressure(altitude float64) float64 {
-	if !Altitudes.Contains(altitude) {
+	if !altitudesRange.Contains(altitude) {
 		return nan
 	}
 	return faoPressure0 * math.Pow((faoT0-faoLapse*altitude)/faoT0, faoExponent) // eq. 7
@@ -99,7 +99,7 @@ func FAO56Pressure(altitude float64) float64 {
 // pressure p, Pa, by [Fao56] eq. 8, with one latent heat for all temperatures:
 // a rival of State.PsychrometricConstant. NaN outside Pressures.
 func FAO56PsychrometricConstant(p float64) float64 {
-	if !Pressures.Contains(p) {
+	if !pressuresRange.Contains(p) {
 		return nan
 	}
 	return faoPsychrometric * p // eq. 8
@@ -122,7 +122,7 @@ func WMOMagnus(s Surface, t float64) float64 {
 // WMOEnhancement returns the enhancement factor at pressure p, Pa, by [Wmo08]
 // annex 4.B, one for all temperatures, dimensionless. NaN outside Pressures.
 func WMOEnhancement(p float64) float64 {
-	if !Pressures.Contains(p) {
+	if !pressuresRange.Contains(p) {
 		return nan
 	}
 	return wmoF0 + wmoF1*p + wmoF2/p

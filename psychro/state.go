@@ -3,6 +3,8 @@ package psychro
 import (
 	"errors"
 	"math"
+
+	"cloche.example/internal/domain"
 )
 
 // State is moist air at one temperature, pressure and humidity, never above
@@ -23,8 +25,8 @@ const roundingSlack = 1e-9
 // pressure in range and the air below the boiling point of water. It returns
 // the mole fraction of vapour at saturation.
 func (m Model) air(t, p float64) (xs float64, err error) {
-	if !(t >= Temperatures.Min && t <= Temperatures.Max && p >= Pressures.Min && p <= Pressures.Max) {
-		return 0, errors.Join(Temperatures.Check("temperature", t), Pressures.Check("pressure", p))
+	if !(t >= temperaturesRange.Min && t <= temperaturesRange.Max && p >= pressuresRange.Min && p <= pressuresRange.Max) {
+		return 0, errors.Join(temperaturesRange.Check("temperature", t), pressuresRange.Check("pressure", p))
 	}
 	xs = m.saturated(SurfaceAt(t), t, p)
 	if !(xs < 1) {
@@ -36,7 +38,7 @@ func (m Model) air(t, p float64) (xs float64, err error) {
 // boils is the error for a temperature at which the saturation pressure is at
 // or above the total pressure.
 func (m Model) boils(field string, t, p float64) error {
-	return &RangeError{Field: field, Value: t, Min: Temperatures.Min, Max: liquidTemperature(p), Unit: "°C",
+	return &RangeError{Field: field, Value: t, Min: temperaturesRange.Min, Max: liquidTemperature(p), Unit: "°C",
 		Source: "saturation pressure at or above the total pressure"}
 }
 
@@ -60,7 +62,7 @@ func (m Model) build(t, p, x, xs float64, field string, value float64, unit stri
 	case math.Abs(value-a) <= places*math.Abs(a):
 		return dry, nil
 	case math.IsNaN(a): // the dew point of dry air
-		a = Temperatures.Min
+		a = temperaturesRange.Min
 	}
 	return State{}, &RangeError{Field: field, Value: value, Min: min(a, b), Max: max(a, b), Unit: unit,
 		Source: "dry to saturated air"}
@@ -69,7 +71,7 @@ func (m Model) build(t, p, x, xs float64, field string, value float64, unit stri
 // finite joins to err a fault of an input whose limits depend on inputs that
 // are themselves at fault: it can only be a number or not.
 func finite(err error, field string, v float64, unit string) error {
-	return errors.Join(err, Range{Min: math.Inf(-1), Max: math.Inf(1), Unit: unit}.Check(field, v))
+	return errors.Join(err, domain.Range{Min: math.Inf(-1), Max: math.Inf(1), Unit: unit}.Check(field, v))
 }
 
 // FromRelativeHumidity returns air of temperature t, °C, relative humidity rh,
@@ -87,7 +89,7 @@ func FromRelativeHumidity(t, rh, p float64) (State, error) {
 func (m Model) FromRelativeHumidity(t, rh, p float64) (State, error) {
 	xs, err := m.air(t, p)
 	if err != nil || !(rh >= 0 && rh <= 1) {
-		return State{}, errors.Join(err, RelativeHumidities.Check("relative humidity", rh))
+		return State{}, errors.Join(err, relativeHumiditiesRange.Check("relative humidity", rh))
 	}
 	x := rh * xs
 	return State{t: t, p: p, x: x, w: ratioOf(x), xs: xs, model: m}, nil
@@ -104,7 +106,7 @@ func (m Model) FromRelativeHumidityOver(surface Surface, t, rh, p float64) (Stat
 		err = bad
 	}
 	if err != nil || !(rh >= 0 && rh <= 1) {
-		return State{}, errors.Join(err, RelativeHumidities.Check("relative humidity", rh))
+		return State{}, errors.Join(err, relativeHumiditiesRange.Check("relative humidity", rh))
 	}
 	return m.build(t, p, rh*m.saturated(surface, t, p), xs, "relative humidity over "+surface.String(), rh, "fraction",
 		func(s State) float64 { return s.RelativeHumidityOver(surface) })
@@ -120,7 +122,7 @@ func FromHumidityRatio(t, w, p float64) (State, error) { return RealGas.FromHumi
 func (m Model) FromHumidityRatio(t, w, p float64) (State, error) {
 	xs, err := m.air(t, p)
 	if err != nil {
-		return State{}, errors.Join(err, HumidityRatios.Check("humidity ratio", w))
+		return State{}, errors.Join(err, humidityRatiosRange.Check("humidity ratio", w))
 	}
 	s, err := m.build(t, p, fractionOf(w), xs, "humidity ratio", w, "kg/kg", State.HumidityRatio)
 	if err == nil && s.x < xs {
@@ -145,8 +147,8 @@ func (m Model) FromDewPoint(t, td, p float64) (State, error) {
 // water below freezing too. Temperature t in °C, pressure p in Pa.
 func (m Model) FromDewPointOver(surface Surface, t, td, p float64) (State, error) {
 	xs, err := m.air(t, p)
-	if err != nil || !(td <= t) || !(td >= Temperatures.Min) || !surface.contains(td) {
-		return State{}, errors.Join(err, belowDryBulb("dew point", td, Temperatures.Min, t, surface))
+	if err != nil || !(td <= t) || !(td >= temperaturesRange.Min) || !surface.contains(td) {
+		return State{}, errors.Join(err, belowDryBulb("dew point", td, temperaturesRange.Min, t, surface))
 	}
 	return m.build(t, p, m.saturated(surface, td, p), xs, "dew point", td, "°C",
 		func(s State) float64 { return s.DewPointOver(surface) })
@@ -155,10 +157,10 @@ func (m Model) FromDewPointOver(surface Surface, t, td, p float64) (State, error
 // belowDryBulb checks a dew point or wet bulb, °C, against the dry bulb t and
 // the range of its surface.
 func belowDryBulb(field string, v, lowest, t float64, s Surface) error {
-	if t = min(t, Temperatures.Max); !(t >= Temperatures.Min) {
-		t = Temperatures.Max
+	if t = min(t, temperaturesRange.Max); !(t >= temperaturesRange.Min) {
+		t = temperaturesRange.Max
 	}
-	r := Range{Min: lowest, Max: t, Unit: "°C", Source: "at most the dry bulb"}
+	r := domain.Range{Min: lowest, Max: t, Unit: "°C", Source: "at most the dry bulb"}
 	if err := r.Check(field, v); err != nil {
 		return err
 	}
@@ -182,8 +184,8 @@ func (m Model) FromWetBulb(t, tw, p float64) (State, error) {
 // surface.
 func (m Model) FromWetBulbOver(surface Surface, t, tw, p float64) (State, error) {
 	xs, err := m.air(t, p)
-	if err != nil || !(tw <= t) || !(tw >= Temperatures.Min) || !surface.contains(tw) {
-		return State{}, errors.Join(err, belowDryBulb("wet bulb", tw, Temperatures.Min, t, surface))
+	if err != nil || !(tw <= t) || !(tw >= temperaturesRange.Min) || !surface.contains(tw) {
+		return State{}, errors.Join(err, belowDryBulb("wet bulb", tw, temperaturesRange.Min, t, surface))
 	}
 	return m.build(t, p, m.fractionFromWetBulb(surface, t, tw, p), xs, "wet bulb", tw, "°C",
 		func(s State) float64 {
@@ -197,7 +199,7 @@ func (m Model) FromWetBulbOver(surface Surface, t, tw, p float64) (State, error)
 // check names a temperature outside the range of surface s.
 func (s Surface) check(field string, t float64) error {
 	if s == Ice {
-		return IceTemperatures.Check(field, t)
+		return iceTemperaturesRange.Check(field, t)
 	}
-	return LiquidTemperatures.Check(field, t)
+	return liquidTemperaturesRange.Check(field, t)
 }

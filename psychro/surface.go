@@ -27,7 +27,7 @@ type SurfaceVapour struct {
 // outside its range.
 func (s State) VapourTo(t, h float64) (SurfaceVapour, error) {
 	xs, err := s.model.air(t, s.p)
-	if err = errors.Join(renamed(err, "surface temperature"), Coefficients.Check("convective coefficient", h)); err != nil {
+	if err = errors.Join(renamed(err, "surface temperature"), coefficientsRange.Check("convective coefficient", h)); err != nil {
 		return SurfaceVapour{}, err
 	}
 	film := State{t: 0.5 * (s.t + t), p: s.p, model: s.model}

@@ -25,7 +25,7 @@ const (
 // Viscosity returns the dynamic viscosity of dry air, Pa s, at temperature t,
 // °C, within Temperatures: Sutherland's form, [UsStd76] eq. 51. NaN outside.
 func Viscosity(t float64) float64 {
-	if !Temperatures.Contains(t) {
+	if !temperaturesRange.Contains(t) {
 		return nan
 	}
 	T := t + kelvin
@@ -40,7 +40,7 @@ func airViscosity(T, power float64) float64 {
 // Conductivity returns the thermal conductivity of dry air, W/(m K), at
 // temperature t, °C, within Temperatures: [UsStd76] eq. 53. NaN outside.
 func Conductivity(t float64) float64 {
-	if !Temperatures.Contains(t) {
+	if !temperaturesRange.Contains(t) {
 		return nan
 	}
 	T := t + kelvin
@@ -65,7 +65,7 @@ func tenTo(y float64) float64 {
 // temperature t, °C, within Temperatures and pressure p, Pa, within Pressures:
 // [Massman98], measured values scatter about it by 7 %. NaN outside.
 func VapourDiffusivity(t, p float64) float64 {
-	if !Temperatures.Contains(t) || !Pressures.Contains(p) {
+	if !temperaturesRange.Contains(t) || !pressuresRange.Contains(p) {
 		return nan
 	}
 	return diffusivityOf(math.Log(t+kelvin), p)

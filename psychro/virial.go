@@ -125,7 +125,7 @@ func enhancementOfVapour(s Surface, perT, p, r, xa, slope float64) (logF, logSlo
 // 60 °C and 0.015 % below 80 °C, at 70 to 105 kPa. NaN for t outside
 // Temperatures, p outside Pressures, and where water boils.
 func EnhancementFactor(t, p float64) float64 {
-	if !Temperatures.Contains(t) || !Pressures.Contains(p) {
+	if !temperaturesRange.Contains(t) || !pressuresRange.Contains(p) {
 		return nan
 	}
 	s := SurfaceAt(t)

@@ -39,7 +39,7 @@ func (s State) WetBulbOver(surface Surface) float64 {
 		}
 		return s.wetBulb(Ice, s.guessBulb(), h)
 	}
-	if s.t < LiquidTemperatures.Min || s.bulbBalance(Liquid, LiquidTemperatures.Min, h) > 0 {
+	if s.t < liquidTemperaturesRange.Min || s.bulbBalance(Liquid, liquidTemperaturesRange.Min, h) > 0 {
 		return nan
 	}
 	return s.wetBulb(Liquid, s.guessBulb(), h)

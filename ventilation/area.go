@@ -5,6 +5,7 @@ import (
 	"fmt"
 	"math"
 
+	"cloche.example/internal/domain"
 	"cloche.example/internal/solve"
 )
 
@@ -14,10 +15,10 @@ const HeatCapacityAir = 1006.0
 
 // Ranges of the heat balance.
 var (
-	SolarRange      = Range{Min: 0, Max: 1e8, Unit: "W", Source: "houses up to some hectares"}
-	TranspiredRange = Range{Min: 0, Max: 1, Unit: "fraction", Source: "definition; above 1 the crop would cool the house, which needs the balance with humidity"}
-	LossRange       = Range{Min: 0, Max: 1e7, Unit: "W/K", Source: "houses up to some hectares"}
-	RiseRange       = Range{Min: 0.01, Max: 80, Unit: "K", Source: "a rise over the outside air"}
+	solarRange      = domain.Range{Min: 0, Max: 1e8, Unit: "W", Source: "houses up to some hectares"}
+	transpiredRange = domain.Range{Min: 0, Max: 1, Unit: "fraction", Source: "definition; above 1 the crop would cool the house, which needs the balance with humidity"}
+	lossRange       = domain.Range{Min: 0, Max: 1e7, Unit: "W/K", Source: "houses up to some hectares"}
+	riseRange       = domain.Range{Min: 0.01, Max: 80, Unit: "K", Source: "a rise over the outside air"}
 )
 
 // Load is the heat set free inside a house and what the cover takes of it.
@@ -49,12 +50,12 @@ type SteadyState struct {
 
 func checkHeat(load Load, out Outdoors) error {
 	return errors.Join(
-		SolarRange.Check("Solar", load.Solar),
-		TranspiredRange.Check("Transpired", load.Transpired),
-		LossRange.Check("Loss", load.Loss),
-		TemperatureRange.Check("Temperature", out.Temperature),
-		PressureRange.Check("Pressure", out.Pressure),
-		WindRange.Check("Wind", out.Wind),
+		solarRange.Check("Solar", load.Solar),
+		transpiredRange.Check("Transpired", load.Transpired),
+		lossRange.Check("Loss", load.Loss),
+		temperatureRange.Check("Temperature", out.Temperature),
+		pressureRange.Check("Pressure", out.Pressure),
+		windRange.Check("Wind", out.Wind),
 	)
 }
 
@@ -106,10 +107,10 @@ func (n *Network) SteadyStates(load Load, out Outdoors) ([]SteadyState, error) {
 		s, err := h.state(0, load, true)
 		return []SteadyState{s}, err
 	}
-	limit := TemperatureRange.Max - out.Temperature
+	limit := temperatureRange.Max - out.Temperature
 	roots := allRoots(h.surplus, limit)
 	if len(roots) == 0 {
-		return nil, fmt.Errorf("heat balance: %w: at %g °C inside %.4g W are still left over", ErrNoSolution, TemperatureRange.Max, h.surplus(limit))
+		return nil, fmt.Errorf("heat balance: %w: at %g °C inside %.4g W are still left over", ErrNoSolution, temperatureRange.Max, h.surplus(limit))
 	}
 	states := make([]SteadyState, 0, len(roots))
 	for _, r := range roots {

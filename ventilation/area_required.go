@@ -32,10 +32,10 @@ type RequiredArea struct {
 // does, since at that rise nothing drives air through the openings; other
 // errors join the inputs outside their ranges.
 func (n *Network) AreaForRise(load Load, out Outdoors, rise float64) (RequiredArea, error) {
-	if err := errors.Join(checkHeat(load, out), RiseRange.Check("rise", rise)); err != nil {
+	if err := errors.Join(checkHeat(load, out), riseRange.Check("rise", rise)); err != nil {
 		return RequiredArea{}, err
 	}
-	if err := TemperatureRange.Check("Temperature + rise", out.Temperature+rise); err != nil {
+	if err := temperatureRange.Check("Temperature + rise", out.Temperature+rise); err != nil {
 		return RequiredArea{}, err
 	}
 	h := heatBalance{n: n, sensible: load.Solar * (1 - load.Transpired), loss: load.Loss, out: out}

@@ -6,25 +6,26 @@ import (
 	"math"
 
 	"cloche.example/internal/constant"
+	"cloche.example/internal/domain"
 	"cloche.example/psychro"
 )
 
 // Ranges of the balance of heat and water.
 var (
-	SunRange         = Range{Min: 0, Max: 1500, Unit: "W/m²", Source: "sun on a horizontal plane, broken clouds included"}
-	FloorAreaRange   = Range{Min: 0.1, Max: 1e6, Unit: "m²", Source: "a cold frame to a hundred hectares"}
-	VolumeRange      = Range{Min: 0.05, Max: 1e7, Unit: "m³", Source: "a cold frame to a hundred hectares"}
-	CoverAreaRange   = Range{Min: 0.1, Max: 2e6, Unit: "m²", Source: "a cold frame to a hundred hectares"}
-	CoverURange      = Range{Min: 0.05, Max: 12, Unit: "W/(m² K)", Source: "insulated wall to single film in wind"}
-	SurfaceRange     = Range{Min: 0.5, Max: 100, Unit: "W/(m² K)", Source: "still air to storm"}
-	ConductanceRange = Range{Min: 0, Max: 100, Unit: "W/(m² K)", Source: "insulated floor to a thin slab over water"}
-	ShareRange       = Range{Min: 0, Max: 1, Unit: "fraction", Source: "definition"}
-	SoilVapourRange  = Range{Min: 0, Max: 1e5, Unit: "s/m", Source: "free water to dry sand"}
-	ClimateHeatRange = Range{Min: -1e8, Max: 1e8, Unit: "W", Source: "houses up to some hectares"}
-	VapourRange      = Range{Min: 0, Max: 1000, Unit: "kg/s", Source: "houses up to some hectares"}
-	SkyRange         = Range{Min: -100, Max: 80, Unit: "°C", Source: "clear dry sky to the air's own temperature"}
-	GroundRange      = Range{Min: -40, Max: 60, Unit: "°C", Source: "frozen to sun-baked ground"}
-	PadRange         = Range{Min: 0, Max: 0.99, Unit: "fraction", Source: "wet pads reach 0.7 to 0.9"}
+	sunRange         = domain.Range{Min: 0, Max: 1500, Unit: "W/m²", Source: "sun on a horizontal plane, broken clouds included"}
+	floorAreaRange   = domain.Range{Min: 0.1, Max: 1e6, Unit: "m²", Source: "a cold frame to a hundred hectares"}
+	volumeRange      = domain.Range{Min: 0.05, Max: 1e7, Unit: "m³", Source: "a cold frame to a hundred hectares"}
+	coverAreaRange   = domain.Range{Min: 0.1, Max: 2e6, Unit: "m²", Source: "a cold frame to a hundred hectares"}
+	coverURange      = domain.Range{Min: 0.05, Max: 12, Unit: "W/(m² K)", Source: "insulated wall to single film in wind"}
+	surfaceRange     = domain.Range{Min: 0.5, Max: 100, Unit: "W/(m² K)", Source: "still air to storm"}
+	conductanceRange = domain.Range{Min: 0, Max: 100, Unit: "W/(m² K)", Source: "insulated floor to a thin slab over water"}
+	shareRange       = domain.Range{Min: 0, Max: 1, Unit: "fraction", Source: "definition"}
+	soilVapourRange  = domain.Range{Min: 0, Max: 1e5, Unit: "s/m", Source: "free water to dry sand"}
+	climateHeatRange = domain.Range{Min: -1e8, Max: 1e8, Unit: "W", Source: "houses up to some hectares"}
+	vapourRange      = domain.Range{Min: 0, Max: 1000, Unit: "kg/s", Source: "houses up to some hectares"}
+	skyRange         = domain.Range{Min: -100, Max: 80, Unit: "°C", Source: "clear dry sky to the air's own temperature"}
+	groundRange      = domain.Range{Min: -40, Max: 60, Unit: "°C", Source: "frozen to sun-baked ground"}
+	padRange         = domain.Range{Min: 0, Max: 0.99, Unit: "fraction", Source: "wet pads reach 0.7 to 0.9"}
 )
 
 // House is a house as the balance of heat and water sees it.
@@ -139,34 +140,34 @@ func (h House) check() error {
 	}
 	c, f := h.Cover, h.Floor
 	films := error(nil)
-	if CoverURange.Contains(c.U) && SurfaceRange.Contains(c.Inside) && SurfaceRange.Contains(c.Outside) {
+	if coverURange.Contains(c.U) && surfaceRange.Contains(c.Inside) && surfaceRange.Contains(c.Outside) {
 		if most := 1 / (1/c.Inside + 1/c.Outside); c.U > most*(1+1e-12) {
-			films = &RangeError{Field: "Cover.U", Value: c.U, Min: CoverURange.Min, Max: most, Unit: CoverURange.Unit, Source: "the surface coefficients Inside and Outside alone"}
+			films = &RangeError{Field: "Cover.U", Value: c.U, Min: coverURange.Min, Max: most, Unit: coverURange.Unit, Source: "the surface coefficients Inside and Outside alone"}
 		}
 	}
 	var sun error
-	if c.Transmittance+c.Absorptance > 1 && ShareRange.Contains(c.Transmittance) && ShareRange.Contains(c.Absorptance) {
+	if c.Transmittance+c.Absorptance > 1 && shareRange.Contains(c.Transmittance) && shareRange.Contains(c.Absorptance) {
 		sun = &RangeError{Field: "Cover.Transmittance + Cover.Absorptance", Value: c.Transmittance + c.Absorptance, Min: 0, Max: 1, Unit: "fraction", Source: "the cover gives away no more sun than falls on it"}
 	}
 	return errors.Join(
-		FloorAreaRange.Check("FloorArea", h.FloorArea),
-		VolumeRange.Check("Volume", h.Volume),
-		CoverAreaRange.Check("Cover.Area", c.Area),
-		CoverURange.Check("Cover.U", c.U),
-		SurfaceRange.Check("Cover.Inside", c.Inside),
-		SurfaceRange.Check("Cover.Outside", c.Outside),
+		floorAreaRange.Check("FloorArea", h.FloorArea),
+		volumeRange.Check("Volume", h.Volume),
+		coverAreaRange.Check("Cover.Area", c.Area),
+		coverURange.Check("Cover.U", c.U),
+		surfaceRange.Check("Cover.Inside", c.Inside),
+		surfaceRange.Check("Cover.Outside", c.Outside),
 		films,
-		SurfaceRange.Check("Cover.Convection", c.Convection),
-		ShareRange.Check("Cover.Emissivity", c.Emissivity),
-		ShareRange.Check("Cover.Transmittance", c.Transmittance),
-		ShareRange.Check("Cover.Absorptance", c.Absorptance),
+		surfaceRange.Check("Cover.Convection", c.Convection),
+		shareRange.Check("Cover.Emissivity", c.Emissivity),
+		shareRange.Check("Cover.Transmittance", c.Transmittance),
+		shareRange.Check("Cover.Absorptance", c.Absorptance),
 		sun,
-		ShareRange.Check("Cover.SkyFactor", c.SkyFactor),
-		ConductanceRange.Check("Floor.Conductance", f.Conductance),
-		SurfaceRange.Check("Floor.Convection", f.Convection),
-		ShareRange.Check("Floor.Absorptance", f.Absorptance),
-		ShareRange.Check("Floor.Wet", f.Wet),
-		SoilVapourRange.Check("Floor.Resistance", f.Resistance),
+		shareRange.Check("Cover.SkyFactor", c.SkyFactor),
+		conductanceRange.Check("Floor.Conductance", f.Conductance),
+		surfaceRange.Check("Floor.Convection", f.Convection),
+		shareRange.Check("Floor.Absorptance", f.Absorptance),
+		shareRange.Check("Floor.Wet", f.Wet),
+		soilVapourRange.Check("Floor.Resistance", f.Resistance),
 		h.Crop.check("Crop."),
 		air,
 	)
@@ -174,31 +175,31 @@ func (h House) check() error {
 
 func (w *Weather) check() error {
 	t, p := w.Air.Temperature(), w.Air.Pressure()
-	if TemperatureRange.Contains(t) && PressureRange.Contains(p) && SunRange.Contains(w.Sun) &&
-		WindRange.Contains(w.Wind) && SkyRange.Contains(w.Sky) && GroundRange.Contains(w.Ground) {
+	if temperatureRange.Contains(t) && pressureRange.Contains(p) && sunRange.Contains(w.Sun) &&
+		windRange.Contains(w.Wind) && skyRange.Contains(w.Sky) && groundRange.Contains(w.Ground) {
 		return nil
 	}
 	return errors.Join(
-		TemperatureRange.Check("Air.Temperature", t),
-		PressureRange.Check("Air.Pressure", p),
-		SunRange.Check("Sun", w.Sun),
-		WindRange.Check("Wind", w.Wind),
-		SkyRange.Check("Sky", w.Sky),
-		GroundRange.Check("Ground", w.Ground),
+		temperatureRange.Check("Air.Temperature", t),
+		pressureRange.Check("Air.Pressure", p),
+		sunRange.Check("Sun", w.Sun),
+		windRange.Check("Wind", w.Wind),
+		skyRange.Check("Sky", w.Sky),
+		groundRange.Check("Ground", w.Ground),
 	)
 }
 
 func (s *Setting) check() error {
-	if ShareRange.Contains(s.Opening) && ClimateHeatRange.Contains(s.Heat) && VapourRange.Contains(s.Moisture) &&
-		VapourRange.Contains(s.Mist) && PadRange.Contains(s.Pad) && ShareRange.Contains(s.Shade) {
+	if shareRange.Contains(s.Opening) && climateHeatRange.Contains(s.Heat) && vapourRange.Contains(s.Moisture) &&
+		vapourRange.Contains(s.Mist) && padRange.Contains(s.Pad) && shareRange.Contains(s.Shade) {
 		return nil
 	}
 	return errors.Join(
-		ShareRange.Check("Opening", s.Opening),
-		ClimateHeatRange.Check("Heat", s.Heat),
-		VapourRange.Check("Moisture", s.Moisture),
-		VapourRange.Check("Mist", s.Mist),
-		PadRange.Check("Pad", s.Pad),
-		ShareRange.Check("Shade", s.Shade),
+		shareRange.Check("Opening", s.Opening),
+		climateHeatRange.Check("Heat", s.Heat),
+		vapourRange.Check("Moisture", s.Moisture),
+		vapourRange.Check("Mist", s.Mist),
+		padRange.Check("Pad", s.Pad),
+		shareRange.Check("Shade", s.Shade),
 	)
 }

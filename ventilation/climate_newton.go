@@ -168,7 +168,7 @@ func (k *climateCase) settle(x *climateNodes) error {
 // over at its end, where four balances are quickly closed.
 func (k *climateCase) tooHot(x *climateNodes) bool {
 	y := *x
-	y.air = TemperatureRange.Max
+	y.air = temperatureRange.Max
 	y.canopy, y.floor, y.lining = y.air+2, y.air+2, y.air-2
 	k.held = true
 	_, ok := k.newton(&y, false)

@@ -17,7 +17,7 @@ const climateClosure = 1e-12
 const weakest = 1e-7
 
 // errHot marks a flow too weak to keep the house within TemperatureRange.
-var errHot = fmt.Errorf("balance of heat and water: %w: the house would leave %g to %g °C", ErrNoSolution, TemperatureRange.Min, TemperatureRange.Max)
+var errHot = fmt.Errorf("balance of heat and water: %w: the house would leave %g to %g °C", ErrNoSolution, temperatureRange.Min, temperatureRange.Max)
 
 // start returns the state from which Newton's method sets out: somewhat warmer
 // than the air that enters when the sun shines.
@@ -25,7 +25,7 @@ func (k *climateCase) start() climateNodes {
 	h := &k.c.house
 	rise := 0.1 * (k.canopySun + k.floorSun + k.heat) / (h.FloorArea * 10)
 	rise = max(-8, min(8, rise))
-	t := min(TemperatureRange.Max, k.entering+rise)
+	t := min(temperatureRange.Max, k.entering+rise)
 	x := climateNodes{air: t, canopy: t, floor: t + rise, lining: 0.5 * (t + k.outside)}
 	es, _ := saturation(t)
 	x.vapour = min(1.1*k.outsideVapour+50, 0.95*es)
@@ -36,7 +36,7 @@ func (k *climateCase) start() climateNodes {
 // whether it is stable.
 func (k *climateCase) solve() (climateNodes, bool, error) {
 	x := k.start()
-	if stable, ok := k.newton(&x, true); !ok || !stable || !TemperatureRange.Contains(x.air) {
+	if stable, ok := k.newton(&x, true); !ok || !stable || !temperatureRange.Contains(x.air) {
 		return k.search(k.most())
 	}
 	return k.stronger(x)
@@ -99,9 +99,9 @@ func (k *climateCase) strongest(x *climateNodes) (top float64, none bool) {
 // TemperatureRange drives: each element with all the pressure that wind, stack
 // and fans can leave across it.
 func (k *climateCase) most() float64 {
-	es, _ := saturation(TemperatureRange.Max)
+	es, _ := saturation(temperatureRange.Max)
 	sum := 0.0
-	for _, f := range [2]dryFlow{k.flow(TemperatureRange.Min, 0), k.flow(TemperatureRange.Max, min(es, 0.9*k.pressure))} {
+	for _, f := range [2]dryFlow{k.flow(temperatureRange.Min, 0), k.flow(temperatureRange.Max, min(es, 0.9*k.pressure))} {
 		low, high, open := f.bracket()
 		if !open {
 			continue
@@ -184,7 +184,7 @@ func (k *climateCase) excess(m float64, x *climateNodes) (float64, error) {
 			return math.NaN(), err
 		}
 	}
-	if !TemperatureRange.Contains(y.air) {
+	if !temperatureRange.Contains(y.air) {
 		return math.NaN(), errHot
 	}
 	*x = y

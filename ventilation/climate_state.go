@@ -118,7 +118,7 @@ func (c *Climate) HeatFor(w Weather, s Setting, temperature float64) (ClimateSta
 	if err := c.prepare(&k, &w, &s); err != nil {
 		return ClimateState{}, err
 	}
-	if err := TemperatureRange.Check("temperature", temperature); err != nil {
+	if err := temperatureRange.Check("temperature", temperature); err != nil {
 		return ClimateState{}, err
 	}
 	x, stable, err := k.hold(temperature)

@@ -5,13 +5,14 @@ import (
 	"fmt"
 	"math"
 
+	"cloche.example/internal/domain"
 	"cloche.example/psychro"
 )
 
 // Ranges of the soil as a store of heat.
 var (
-	SoilCapacityRange = Range{Min: 0, Max: 1e8, Unit: "J/(m² K)", Source: "nothing to 30 m of wet soil"}
-	HeaterRange       = Range{Min: 0, Max: 1e8, Unit: "W", Source: "houses up to some hectares"}
+	soilCapacityRange = domain.Range{Min: 0, Max: 1e8, Unit: "J/(m² K)", Source: "nothing to 30 m of wet soil"}
+	heaterRange       = domain.Range{Min: 0, Max: 1e8, Unit: "W", Source: "houses up to some hectares"}
 )
 
 // Soil is the ground under the floor's conductance as one mass of one
@@ -93,9 +94,9 @@ func (c *Climate) YearTo(dst *HouseYear, hours *Hours) error { return c.year(dst
 // short have the best that can be had and are counted in Short.
 func (c *Climate) YearUnderTo(dst *HouseYear, hours *Hours, rule Rule) error {
 	if err := errors.Join(
-		TemperatureRange.Check("Vent", rule.Vent),
-		Range{Min: TemperatureRange.Min, Max: rule.Vent, Unit: "°C", Source: "the heater must not fight the vents"}.Check("Warm", rule.Warm),
-		HeaterRange.Check("Heater", rule.Heater),
+		temperatureRange.Check("Vent", rule.Vent),
+		domain.Range{Min: temperatureRange.Min, Max: rule.Vent, Unit: "°C", Source: "the heater must not fight the vents"}.Check("Warm", rule.Warm),
+		heaterRange.Check("Heater", rule.Heater),
 	); err != nil {
 		return err
 	}
@@ -239,10 +240,10 @@ type soilMass struct {
 
 func (c *Climate) soil(s Soil) (soilMass, error) {
 	if err := errors.Join(
-		SoilCapacityRange.Check("Soil.Capacity", s.Capacity),
-		ConductanceRange.Check("Soil.Deep", s.Deep),
-		GroundRange.Check("Soil.Ground", s.Ground),
-		GroundRange.Check("Soil.Start", s.Start),
+		soilCapacityRange.Check("Soil.Capacity", s.Capacity),
+		conductanceRange.Check("Soil.Deep", s.Deep),
+		groundRange.Check("Soil.Ground", s.Ground),
+		groundRange.Check("Soil.Start", s.Start),
 	); err != nil {
 		return soilMass{}, err
 	}

@@ -5,6 +5,7 @@ import (
 	"math"
 
 	"cloche.example/internal/constant"
+	"cloche.example/internal/domain"
 )
 
 // OrificeFlow returns the mass flow, kg/s, of air of density, kg/m³, through
@@ -12,7 +13,7 @@ import (
 // pressure difference dp, Pa: m = Cd A sqrt(2 rho dp) [AshHoF17] ch. 16,
 // in mass. It returns NaN for negative arguments and for cd above 1.
 func OrificeFlow(cd, area, density, dp float64) float64 {
-	if !(DischargeRange.Contains(cd) && area >= 0 && density >= 0 && dp >= 0) {
+	if !(dischargeRange.Contains(cd) && area >= 0 && density >= 0 && dp >= 0) {
 		return math.NaN()
 	}
 	return cd * area * math.Sqrt(2*density*dp)
@@ -64,15 +65,15 @@ type StackFlow struct {
 // outside their ranges.
 func (s TwoLevels) Flow(c Conditions) (StackFlow, error) {
 	err := errors.Join(
-		positive(AreaRange, "LowArea", s.LowArea),
-		positive(DischargeRange, "LowDischarge", s.LowDischarge),
-		positive(AreaRange, "HighArea", s.HighArea),
-		positive(DischargeRange, "HighDischarge", s.HighDischarge),
-		positive(HeightRange, "Separation", s.Separation),
+		positive(areaRange, "LowArea", s.LowArea),
+		positive(dischargeRange, "LowDischarge", s.LowDischarge),
+		positive(areaRange, "HighArea", s.HighArea),
+		positive(dischargeRange, "HighDischarge", s.HighDischarge),
+		positive(heightRange, "Separation", s.Separation),
 		c.check(),
 	)
 	if s.Separation < 0 {
-		err = errors.Join(err, &RangeError{Field: "Separation", Value: s.Separation, Min: 0, Max: HeightRange.Max, Unit: "m"})
+		err = errors.Join(err, &RangeError{Field: "Separation", Value: s.Separation, Min: 0, Max: heightRange.Max, Unit: "m"})
 	}
 	if c.Wind != 0 {
 		err = errors.Join(err, &RangeError{Field: "Wind", Value: c.Wind, Min: 0, Max: 0, Unit: "m/s", Source: "the closed form holds in calm air; use a Network"})
@@ -106,7 +107,7 @@ func (s TwoLevels) Flow(c Conditions) (StackFlow, error) {
 // sides gives and the warmer takes: for inside below outside the two change
 // places. NaN outside the ranges of the arguments.
 func StackVolume(cd, area, height, inside, outside float64) float64 {
-	if !(DischargeRange.Contains(cd) && area >= 0 && height >= 0 && TemperatureRange.Contains(inside) && TemperatureRange.Contains(outside)) {
+	if !(dischargeRange.Contains(cd) && area >= 0 && height >= 0 && temperatureRange.Contains(inside) && temperatureRange.Contains(outside)) {
 		return math.NaN()
 	}
 	warm, cold := math.Max(inside, outside)+kelvin, math.Min(inside, outside)+kelvin
@@ -124,7 +125,7 @@ const (
 // outside, °C: Cd = 0.40 + 0.0045 |Ti - To| [AshHoF97] ch. 25 eq. 38; with one
 // way only the handbook has 0.65. NaN outside TemperatureRange.
 func ExchangeDischarge(inside, outside float64) float64 {
-	if !(TemperatureRange.Contains(inside) && TemperatureRange.Contains(outside)) {
+	if !(temperatureRange.Contains(inside) && temperatureRange.Contains(outside)) {
 		return math.NaN()
 	}
 	return exchangeStill + exchangeSlope*math.Abs(inside-outside)
@@ -133,8 +134,8 @@ func ExchangeDischarge(inside, outside float64) float64 {
 // Effectiveness of openings for WindVolume [AshHoF17] ch. 16 (the first read as
 // quoted elsewhere, the second from memory).
 var (
-	PerpendicularEffectiveness = Range{Min: 0.5, Max: 0.6, Unit: "dimensionless", Source: "wind square to the opening [AshHoF17] ch. 16"}
-	DiagonalEffectiveness      = Range{Min: 0.25, Max: 0.35, Unit: "dimensionless", Source: "wind at 45 degrees to the opening [AshHoF17] ch. 16, from memory"}
+	perpendicularEffectivenessRange = domain.Range{Min: 0.5, Max: 0.6, Unit: "dimensionless", Source: "wind square to the opening [AshHoF17] ch. 16"}
+	diagonalEffectivenessRange      = domain.Range{Min: 0.25, Max: 0.35, Unit: "dimensionless", Source: "wind at 45 degrees to the opening [AshHoF17] ch. 16, from memory"}
 )
 
 // WindVolume returns the volume flow, m³/s, of the handbook's wind formula
@@ -144,7 +145,7 @@ var (
 // from face to face, never for one opening alone. NaN outside WindRange, for an
 // effectiveness above 1 and for a negative area.
 func WindVolume(effectiveness, area, wind float64) float64 {
-	if !(DischargeRange.Contains(effectiveness) && area >= 0 && WindRange.Contains(wind)) {
+	if !(dischargeRange.Contains(effectiveness) && area >= 0 && windRange.Contains(wind)) {
 		return math.NaN()
 	}
 	return effectiveness * area * wind
@@ -156,7 +157,7 @@ func WindVolume(effectiveness, area, wind float64) float64 {
 // their pressure coefficients and air of one density, kg/m³: m = (CA)
 // rho U sqrt(dCp). NaN for arguments below zero.
 func WindAlone(windward, lee, dcp, density, wind float64) float64 {
-	if !(dcp >= 0 && density >= 0 && WindRange.Contains(wind)) {
+	if !(dcp >= 0 && density >= 0 && windRange.Contains(wind)) {
 		return math.NaN()
 	}
 	return SeriesArea(windward, lee) * density * wind * math.Sqrt(dcp)

@@ -5,6 +5,8 @@ import (
 	"fmt"
 	"math"
 	"time"
+
+	"cloche.example/internal/domain"
 )
 
 // OpeningRule moves the vents by the inside temperature, in proportion, within
@@ -61,28 +63,28 @@ type Position struct {
 }
 
 // BandRange limits a proportional band.
-var BandRange = Range{Min: 0.1, Max: 30, Unit: "K", Source: "below, vents hunt; a rule in K, not in per cent"}
+var bandRange = domain.Range{Min: 0.1, Max: 30, Unit: "K", Source: "below, vents hunt; a rule in K, not in per cent"}
 
 // Check joins every fault of r, by field.
 func (r OpeningRule) Check() error {
-	most, high := ShareRange, WindRange
-	if ShareRange.Contains(r.Least) && r.Most >= 0 {
-		most = Range{Min: r.Least, Max: 1, Unit: "fraction", Source: "Least"}
+	most, high := shareRange, windRange
+	if shareRange.Contains(r.Least) && r.Most >= 0 {
+		most = domain.Range{Min: r.Least, Max: 1, Unit: "fraction", Source: "Least"}
 	}
-	if WindRange.Contains(r.WindLow) {
-		high = Range{Min: r.WindLow, Max: WindRange.Max, Unit: "m/s", Source: "WindLow"}
+	if windRange.Contains(r.WindLow) {
+		high = domain.Range{Min: r.WindLow, Max: windRange.Max, Unit: "m/s", Source: "WindLow"}
 	}
 	return errors.Join(
-		TemperatureRange.Check("Start", r.Start),
-		BandRange.Check("Band", r.Band),
-		ShareRange.Check("DeadBand", r.DeadBand),
-		ShareRange.Check("Step", r.Step),
-		ShareRange.Check("Least", r.Least),
+		temperatureRange.Check("Start", r.Start),
+		bandRange.Check("Band", r.Band),
+		shareRange.Check("DeadBand", r.DeadBand),
+		shareRange.Check("Step", r.Step),
+		shareRange.Check("Least", r.Least),
 		most.Check("Most", r.Most),
-		WindRange.Check("WindLow", r.WindLow),
+		windRange.Check("WindLow", r.WindLow),
 		high.Check("WindHigh", r.WindHigh),
-		ShareRange.Check("WindMost", r.WindMost),
-		ShareRange.Check("RainMost", r.RainMost),
+		shareRange.Check("WindMost", r.WindMost),
+		shareRange.Check("RainMost", r.RainMost),
 	)
 }
 
@@ -169,7 +171,7 @@ func (s Schedule) Check() error {
 		if m.At < first || m.At >= 24*time.Hour {
 			faults = append(faults, &RangeError{Field: where + ".At", Value: m.At.Hours(), Min: first.Hours(), Max: 24, Unit: "h", Source: "hours of one day in order"})
 		}
-		faults = append(faults, ShareRange.Check(where+".Opening", m.Opening))
+		faults = append(faults, shareRange.Check(where+".Opening", m.Opening))
 	}
 	return errors.Join(faults...)
 }

@@ -99,7 +99,7 @@ func TestScheduleOverMidnight(t *testing.T) {
 	require.True(t, math.IsNaN(ventilation.Schedule{}.Opening(0)))
 	require.ErrorContains(t, ventilation.Schedule{}.Check(), "number of moves")
 	err := ventilation.Schedule{{At: 9 * time.Hour, Opening: 7}, {At: 8 * time.Hour}, {At: 25 * time.Hour}}.Check()
-	for _, field := range []string{"moves[0].Opening", "moves[1].At is 8 h, allowed 9", "moves[2].At"} {
+	for _, field := range []string{"moves[0].Opening", "moves[1].At is 8, allowed 9", "moves[2].At"} {
 		require.ErrorContains(t, err, field)
 	}
 }

@@ -3,16 +3,18 @@ package ventilation
 import (
 	"errors"
 	"math"
+
+	"cloche.example/internal/domain"
 )
 
 // Ranges of a crop.
 var (
-	LeafAreaRange    = Range{Min: 0, Max: 12, Unit: "m²/m²", Source: "leaf over floor area; dense trellised crops reach about 6"}
-	ExtinctionRange  = Range{Min: 0.1, Max: 1.2, Unit: "dimensionless", Source: "upright leaves to flat ones"}
-	ReflectanceRange = Range{Min: 0, Max: 0.6, Unit: "fraction", Source: "leaves reflect 0.1 to 0.3 of the sun"}
-	LeafSizeRange    = Range{Min: 0.002, Max: 1, Unit: "m", Source: "needles to banana leaves"}
-	AirSpeedRange    = Range{Min: 0.01, Max: 10, Unit: "m/s", Source: "air inside is never wholly still"}
-	CarbonRange      = Range{Min: 50, Max: 5000, Unit: "µmol/mol", Source: "depleted air to the limit for people at work"}
+	leafAreaRange    = domain.Range{Min: 0, Max: 12, Unit: "m²/m²", Source: "leaf over floor area; dense trellised crops reach about 6"}
+	extinctionRange  = domain.Range{Min: 0.1, Max: 1.2, Unit: "dimensionless", Source: "upright leaves to flat ones"}
+	reflectanceRange = domain.Range{Min: 0, Max: 0.6, Unit: "fraction", Source: "leaves reflect 0.1 to 0.3 of the sun"}
+	leafSizeRange    = domain.Range{Min: 0.002, Max: 1, Unit: "m", Source: "needles to banana leaves"}
+	airSpeedRange    = domain.Range{Min: 0.01, Max: 10, Unit: "m/s", Source: "air inside is never wholly still"}
+	carbonRange      = domain.Range{Min: 50, Max: 5000, Unit: "µmol/mol", Source: "depleted air to the limit for people at work"}
 )
 
 // Crop is a stand of plants as one layer of leaves.
@@ -45,13 +47,13 @@ func (c Crop) check(where string) error {
 		return nil
 	}
 	return errors.Join(
-		LeafAreaRange.Check(where+"LAI", c.LAI),
-		ExtinctionRange.Check(where+"Extinction", c.Extinction),
-		ExtinctionRange.Check(where+"LongwaveExtinction", c.LongwaveExtinction),
-		ReflectanceRange.Check(where+"Reflectance", c.Reflectance),
-		LeafSizeRange.Check(where+"LeafSize", c.LeafSize),
-		AirSpeedRange.Check(where+"AirSpeed", c.AirSpeed),
-		CarbonRange.Check(where+"CO2", c.CO2),
+		leafAreaRange.Check(where+"LAI", c.LAI),
+		extinctionRange.Check(where+"Extinction", c.Extinction),
+		extinctionRange.Check(where+"LongwaveExtinction", c.LongwaveExtinction),
+		reflectanceRange.Check(where+"Reflectance", c.Reflectance),
+		leafSizeRange.Check(where+"LeafSize", c.LeafSize),
+		airSpeedRange.Check(where+"AirSpeed", c.AirSpeed),
+		carbonRange.Check(where+"CO2", c.CO2),
 		c.Stomata.check(where),
 	)
 }
@@ -61,7 +63,7 @@ func (c Crop) check(where string) error {
 // (dimensionless) takes: 1 - exp(-k LAI) [MonsiSaeki53]. NaN outside
 // LeafAreaRange and ExtinctionRange.
 func Interception(lai, extinction float64) float64 {
-	if !LeafAreaRange.Contains(lai) || !ExtinctionRange.Contains(extinction) {
+	if !leafAreaRange.Contains(lai) || !extinctionRange.Contains(extinction) {
 		return math.NaN()
 	}
 	return -math.Expm1(-extinction * lai)
@@ -79,7 +81,7 @@ type CropSun struct {
 // that falls on them: they take Interception of it and turn back Reflectance
 // of that. NaN where c.Check finds a fault.
 func (c Crop) Sun(sun float64) CropSun {
-	if c.Check() != nil || !SunRange.Contains(sun) {
+	if c.Check() != nil || !sunRange.Contains(sun) {
 		n := math.NaN()
 		return CropSun{n, n, n, n}
 	}
@@ -109,7 +111,7 @@ const (
 // free and forced convection together. NaN outside LeafSizeRange and
 // AirSpeedRange and beyond 80 K.
 func LeafBoundary(size, difference, speed float64) float64 {
-	if !LeafSizeRange.Contains(size) || !AirSpeedRange.Contains(speed) || !(math.Abs(difference) <= 80) {
+	if !leafSizeRange.Contains(size) || !airSpeedRange.Contains(speed) || !(math.Abs(difference) <= 80) {
 		return math.NaN()
 	}
 	return boundaryFactor * math.Sqrt(size) / math.Sqrt(math.Sqrt(size*math.Abs(difference)+boundaryForced*speed*speed))

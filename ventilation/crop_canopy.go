@@ -6,6 +6,7 @@ import (
 	"math"
 
 	"cloche.example/internal/constant"
+	"cloche.example/internal/domain"
 	"cloche.example/internal/solve"
 	"cloche.example/psychro"
 )
@@ -38,14 +39,14 @@ type CanopyState struct {
 func (c Crop) Canopy(air psychro.State, sun, radiant, emissivity float64) (CanopyState, error) {
 	leaves := error(nil)
 	if c.LAI == 0 {
-		leaves = positive(LeafAreaRange, "LAI", 0)
+		leaves = positive(leafAreaRange, "LAI", 0)
 	}
 	if err := errors.Join(c.Check(), leaves,
-		TemperatureRange.Check("air.Temperature", air.Temperature()),
-		PressureRange.Check("air.Pressure", air.Pressure()),
-		SunRange.Check("sun", sun),
-		SkyRange.Check("radiant", radiant),
-		ShareRange.Check("emissivity", emissivity),
+		temperatureRange.Check("air.Temperature", air.Temperature()),
+		pressureRange.Check("air.Pressure", air.Pressure()),
+		sunRange.Check("sun", sun),
+		skyRange.Check("radiant", radiant),
+		shareRange.Check("emissivity", emissivity),
 	); err != nil {
 		return CanopyState{}, err
 	}
@@ -101,7 +102,7 @@ type BigLeaf struct {
 }
 
 // BigLeafRange is the range of the resistances of a big leaf.
-var BigLeafRange = Range{Min: 0, Max: 1e5, Unit: "s/m", Source: "free water in a gale to a shut canopy"}
+var bigLeafRange = domain.Range{Min: 0, Max: 1e5, Unit: "s/m", Source: "free water in a gale to a shut canopy"}
 
 // PenmanMonteith returns the evaporation of a canopy in the given air from the
 // available radiation (net radiation less heat into the ground), W/m² (-1000
@@ -117,11 +118,11 @@ var BigLeafRange = Range{Min: 0, Max: 1e5, Unit: "s/m", Source: "free water in a
 // outside their ranges.
 func PenmanMonteith(air psychro.State, available, aerodynamic, surface float64) (BigLeaf, error) {
 	if err := errors.Join(
-		TemperatureRange.Check("air.Temperature", air.Temperature()),
-		PressureRange.Check("air.Pressure", air.Pressure()),
-		Range{Min: -1000, Max: 1500, Unit: "W/m²", Source: "net radiation"}.Check("available", available),
-		positive(BigLeafRange, "aerodynamic", aerodynamic),
-		BigLeafRange.Check("surface", surface),
+		temperatureRange.Check("air.Temperature", air.Temperature()),
+		pressureRange.Check("air.Pressure", air.Pressure()),
+		domain.Range{Min: -1000, Max: 1500, Unit: "W/m²", Source: "net radiation"}.Check("available", available),
+		positive(bigLeafRange, "aerodynamic", aerodynamic),
+		bigLeafRange.Check("surface", surface),
 	); err != nil {
 		return BigLeaf{}, err
 	}

@@ -70,7 +70,7 @@ type Response struct {
 //	f(C) = 1 + 6.08e-7 (C - 200)², at most 1.49
 //	f(D) = 1 + 4.3 D² (D in kPa), at most 3.8
 func (s Stomata) Response(sun, leaf, deficit, co2 float64) Response {
-	if s.check("") != nil || !SunRange.Contains(sun) || !TemperatureRange.Contains(leaf) || !(deficit >= 0 && deficit <= 60000) || !CarbonRange.Contains(co2) {
+	if s.check("") != nil || !sunRange.Contains(sun) || !temperatureRange.Contains(leaf) || !(deficit >= 0 && deficit <= 60000) || !carbonRange.Contains(co2) {
 		n := math.NaN()
 		return Response{n, n, n, n, n, n}
 	}

@@ -6,6 +6,7 @@ import (
 	"math"
 	"time"
 
+	"cloche.example/internal/domain"
 	"cloche.example/internal/solve"
 )
 
@@ -66,7 +67,7 @@ type Vents interface {
 }
 
 // DayStepRange limits the length of a step.
-var DayStepRange = Range{Min: 1.0 / 60, Max: 24, Unit: "h", Source: "a minute to a day"}
+var dayStepRange = domain.Range{Min: 1.0 / 60, Max: 24, Unit: "h", Source: "a minute to a day"}
 
 // Day returns the course of the house over steps of one interval each, the
 // first from midnight, under vents, judged by limits. The house is steady in
@@ -137,16 +138,16 @@ func checkDay(steps []DayStep, interval time.Duration, vents Vents, limits DayLi
 	if len(steps) == 0 {
 		faults = append(faults, &RangeError{Field: "number of steps", Value: 0, Min: 1, Max: math.Inf(1), Unit: "count"})
 	}
-	faults = append(faults, DayStepRange.Check("interval", interval.Hours()))
+	faults = append(faults, dayStepRange.Check("interval", interval.Hours()))
 	if vents == nil {
 		faults = append(faults, fmt.Errorf("vents: %w: give an OpeningRule or a Schedule", ErrRange))
 	} else {
 		faults = append(faults, vents.Check())
 	}
 	return errors.Join(append(faults,
-		TemperatureRange.Check("Temperature", limits.Temperature),
-		Range{Min: 0, Max: 20000, Unit: "Pa", Source: "air of these temperatures"}.Check("DeficitLow", limits.DeficitLow),
-		Range{Min: limits.DeficitLow, Max: 20000, Unit: "Pa", Source: "DeficitLow"}.Check("DeficitHigh", limits.DeficitHigh),
+		temperatureRange.Check("Temperature", limits.Temperature),
+		domain.Range{Min: 0, Max: 20000, Unit: "Pa", Source: "air of these temperatures"}.Check("DeficitLow", limits.DeficitLow),
+		domain.Range{Min: limits.DeficitLow, Max: 20000, Unit: "Pa", Source: "DeficitLow"}.Check("DeficitHigh", limits.DeficitHigh),
 	)...)
 }
 

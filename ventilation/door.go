@@ -5,14 +5,15 @@ import (
 	"math"
 	"time"
 
+	"cloche.example/internal/domain"
 	"cloche.example/psychro"
 )
 
 // Ranges of a door.
 var (
-	DoorSideRange     = Range{Min: 0, Max: 20, Unit: "m", Source: "doors and gates"}
-	DoorTimesRange    = Range{Min: 0, Max: 1e5, Unit: "count", Source: "a day to a year"}
-	DoorDurationRange = Range{Min: 0, Max: 3.2e7, Unit: "s", Source: "up to a year"}
+	doorSideRange     = domain.Range{Min: 0, Max: 20, Unit: "m", Source: "doors and gates"}
+	doorTimesRange    = domain.Range{Min: 0, Max: 1e5, Unit: "count", Source: "a day to a year"}
+	doorDurationRange = domain.Range{Min: 0, Max: 3.2e7, Unit: "s", Source: "up to a year"}
 )
 
 // Door is a rectangular doorway.
@@ -34,12 +35,12 @@ func (d Door) Opening() Opening {
 
 func (d Door) check(where string) error {
 	return errors.Join(
-		positive(DoorSideRange, where+".Width", d.Width),
-		positive(DoorSideRange, where+".Height", d.Height),
-		HeightRange.Check(where+".Sill", d.Sill),
-		HeightRange.Check(where+".Sill + Height/2", d.Sill+0.5*d.Height),
-		positive(DischargeRange, where+".Discharge", d.Discharge),
-		PressureCoefRange.Check(where+".Coefficient", d.Coefficient),
+		positive(doorSideRange, where+".Width", d.Width),
+		positive(doorSideRange, where+".Height", d.Height),
+		heightRange.Check(where+".Sill", d.Sill),
+		heightRange.Check(where+".Sill + Height/2", d.Sill+0.5*d.Height),
+		positive(dischargeRange, where+".Discharge", d.Discharge),
+		pressureCoefRange.Check(where+".Coefficient", d.Coefficient),
 	)
 }
 
@@ -78,10 +79,10 @@ type DoorLoss struct {
 func (d DoorCase) Check() error {
 	err := errors.Join(
 		stateFault("Inside", d.Inside), stateFault("Outside", d.Outside),
-		WindRange.Check("Wind", d.Wind),
-		positive(HouseVolumeRange, "Volume", d.Volume),
-		DoorTimesRange.Check("Times", float64(d.Times)),
-		DoorDurationRange.Check("Duration", d.Duration.Seconds()),
+		windRange.Check("Wind", d.Wind),
+		positive(houseVolumeRange, "Volume", d.Volume),
+		doorTimesRange.Check("Times", float64(d.Times)),
+		doorDurationRange.Check("Duration", d.Duration.Seconds()),
 	)
 	if d.Door.check("") != nil { // names are made where there is a fault
 		err = errors.Join(d.Door.check("Door"), err)

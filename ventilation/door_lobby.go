@@ -31,7 +31,7 @@ type LobbyLoss struct {
 
 // Check joins every fault of l, by field.
 func (l Lobby) Check() error {
-	return errors.Join(positive(HouseVolumeRange, "Lobby.Volume", l.Volume), l.Outer.check("Lobby.Outer"))
+	return errors.Join(positive(houseVolumeRange, "Lobby.Volume", l.Volume), l.Outer.check("Lobby.Outer"))
 }
 
 // WithLobby returns what l saves. One door at a time: the lobby's air, well

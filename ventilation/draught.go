@@ -6,6 +6,7 @@ import (
 	"math"
 
 	"cloche.example/internal/constant"
+	"cloche.example/internal/domain"
 )
 
 // InletShape is the shape of the opening that cold air enters by.
@@ -33,14 +34,14 @@ var inletLaws = [...]struct {
 
 // Ranges of a cold jet.
 var (
-	InletSizeRange   = Range{Min: 1e-4, Max: 10, Unit: "m", Source: "gaps to wide-open vents"}
-	InletSpeedRange  = Range{Min: 1e-4, Max: 40, Unit: "m/s", Source: "air through vents"}
-	InletExcessRange = Range{Min: -80, Max: 0, Unit: "K", Source: "cold air; small differences of density"}
-	InletAngleRange  = Range{Min: -90, Max: 60, Unit: "degree", Source: "straight down to steeply up"}
-	InletFactorRange = Range{Min: 1, Max: 10, Unit: "dimensionless", Source: "decay factors of openings"}
-	DropRange        = Range{Min: 0, Max: 50, Unit: "m", Source: "houses"}
-	ReachRange       = Range{Min: 0.01, Max: 500, Unit: "m", Source: "houses"}
-	OpenRange        = Range{Min: 0, Max: 1, Unit: "fraction", Source: "shut to wholly open"}
+	inletSizeRange   = domain.Range{Min: 1e-4, Max: 10, Unit: "m", Source: "gaps to wide-open vents"}
+	inletSpeedRange  = domain.Range{Min: 1e-4, Max: 40, Unit: "m/s", Source: "air through vents"}
+	inletExcessRange = domain.Range{Min: -80, Max: 0, Unit: "K", Source: "cold air; small differences of density"}
+	inletAngleRange  = domain.Range{Min: -90, Max: 60, Unit: "degree", Source: "straight down to steeply up"}
+	inletFactorRange = domain.Range{Min: 1, Max: 10, Unit: "dimensionless", Source: "decay factors of openings"}
+	dropRange        = domain.Range{Min: 0, Max: 50, Unit: "m", Source: "houses"}
+	reachRange       = domain.Range{Min: 0.01, Max: 500, Unit: "m", Source: "houses"}
+	openRange        = domain.Range{Min: 0, Max: 1, Unit: "fraction", Source: "shut to wholly open"}
 )
 
 // ColdJet is a jet of cold air that enters a warm house at rest.
@@ -71,13 +72,13 @@ func (j ColdJet) Check() error {
 		shape = fmt.Errorf("Shape: %w: %d, allowed CompactInlet or SlotInlet", ErrRange, j.Shape)
 	}
 	return errors.Join(shape,
-		InletSizeRange.Check("Size", j.Size),
-		InletSpeedRange.Check("Speed", j.Speed),
-		InletExcessRange.Check("Excess", j.Excess),
-		TemperatureRange.Check("House", j.House),
-		InletAngleRange.Check("Angle", j.Angle),
-		InletFactorRange.Check("Velocity", j.Velocity),
-		InletFactorRange.Check("Thermal", j.Thermal),
+		inletSizeRange.Check("Size", j.Size),
+		inletSpeedRange.Check("Speed", j.Speed),
+		inletExcessRange.Check("Excess", j.Excess),
+		temperatureRange.Check("House", j.House),
+		inletAngleRange.Check("Angle", j.Angle),
+		inletFactorRange.Check("Velocity", j.Velocity),
+		inletFactorRange.Check("Thermal", j.Thermal),
 	)
 }
 
@@ -167,7 +168,7 @@ type Fall struct {
 // where Check, drop or reach is at fault.
 func (j ColdJet) Fall(drop, reach float64) Fall {
 	nan := math.NaN()
-	if !(DropRange.Contains(drop) && ReachRange.Contains(reach)) || j.Check() != nil {
+	if !(dropRange.Contains(drop) && reachRange.Contains(reach)) || j.Check() != nil {
 		none := Landing{nan, nan, nan, nan, nan, false}
 		return Fall{none, none, nan}
 	}
@@ -181,7 +182,7 @@ func (j ColdJet) Fall(drop, reach float64) Fall {
 // distance, m, with the bend steep or else shallow, for a path to be drawn;
 // NaN outside and for a jet straight down.
 func (j ColdJet) Drop(distance float64, steep bool) float64 {
-	if !(distance >= 0) || j.Check() != nil || j.Angle == InletAngleRange.Min {
+	if !(distance >= 0) || j.Check() != nil || j.Angle == inletAngleRange.Min {
 		return math.NaN()
 	}
 	psi := inletLaws[j.Shape].shallow

@@ -19,7 +19,7 @@ func (b bend) exponent() float64 {
 
 func (j ColdJet) bend(psi float64) bend {
 	sin, cos := math.Sincos(j.Angle * math.Pi / 180)
-	if j.Angle == InletAngleRange.Min {
+	if j.Angle == inletAngleRange.Min {
 		cos = 0
 	}
 	b := bend{sin: sin, cos: cos, slot: j.Shape == SlotInlet}

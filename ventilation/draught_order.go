@@ -5,6 +5,7 @@ import (
 	"fmt"
 	"math"
 
+	"cloche.example/internal/domain"
 	"cloche.example/internal/solve"
 )
 
@@ -13,7 +14,7 @@ import (
 // how far: 1.25 is the first group wholly and the second a quarter. Openings in
 // no group stay shut. The error joins every fault by field.
 func (v ColdVents) Opened(order [][]int, opened float64) (ColdAir, error) {
-	err := errors.Join(v.checkOrder(order), Range{Min: 0, Max: float64(len(order)), Unit: "count", Source: "the number of groups"}.Check("opened", opened))
+	err := errors.Join(v.checkOrder(order), domain.Range{Min: 0, Max: float64(len(order)), Unit: "count", Source: "the number of groups"}.Check("opened", opened))
 	if err != nil {
 		return ColdAir{}, err
 	}
@@ -59,7 +60,7 @@ func (v ColdVents) fractions(order [][]int, opened float64) []float64 {
 // the house, leaks included. ErrNoSolution says that all of them do not suffice;
 // other errors join every fault by field.
 func (v ColdVents) ForFlow(order [][]int, flow float64) (ColdAir, error) {
-	if err := errors.Join(v.checkOrder(order), DryAirRange.Check("flow", flow)); err != nil {
+	if err := errors.Join(v.checkOrder(order), dryAirRange.Check("flow", flow)); err != nil {
 		return ColdAir{}, err
 	}
 	var fault error

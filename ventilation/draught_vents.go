@@ -4,6 +4,8 @@ import (
 	"errors"
 	"fmt"
 	"math"
+
+	"cloche.example/internal/domain"
 )
 
 // InletJet says how the air enters by one opening of a network.
@@ -57,12 +59,12 @@ type ColdAir struct {
 // Check joins every fault of v, by field.
 func (v ColdVents) Check() error {
 	faults := []error{
-		TemperatureRange.Check("Inside", v.Inside),
-		PressureRange.Check("Pressure", v.Pressure),
-		WindRange.Check("Wind", v.Wind),
-		HeightRange.Check("Crop", v.Crop),
-		Range{Min: math.Max(TemperatureRange.Min, v.Inside+InletExcessRange.Min), Max: v.Inside, Unit: "°C", Source: "no warmer than the house, nor colder by more than InletExcessRange"}.Check("Outside", v.Outside),
-		Range{Min: TemperatureRange.Min, Max: v.Inside, Unit: "°C", Source: "no warmer than the house"}.Check("Limit", v.Limit),
+		temperatureRange.Check("Inside", v.Inside),
+		pressureRange.Check("Pressure", v.Pressure),
+		windRange.Check("Wind", v.Wind),
+		heightRange.Check("Crop", v.Crop),
+		domain.Range{Min: math.Max(temperatureRange.Min, v.Inside+inletExcessRange.Min), Max: v.Inside, Unit: "°C", Source: "no warmer than the house, nor colder by more than InletExcessRange"}.Check("Outside", v.Outside),
+		domain.Range{Min: temperatureRange.Min, Max: v.Inside, Unit: "°C", Source: "no warmer than the house"}.Check("Limit", v.Limit),
 	}
 	if v.Network == nil {
 		return errors.Join(append(faults, fmt.Errorf("Network: %w: none given", ErrRange))...)
@@ -76,16 +78,16 @@ func (v ColdVents) Check() error {
 			faults = append(faults, fmt.Errorf("%s.Shape: %w: %d, allowed CompactInlet or SlotInlet", where, ErrRange, j.Shape))
 		}
 		if j.Shape == SlotInlet {
-			faults = append(faults, positive(FreeAreaRange, where+".Length", j.Length))
+			faults = append(faults, positive(freeAreaRange, where+".Length", j.Length))
 		}
 		if j.Count < 1 {
 			faults = append(faults, &RangeError{Field: where + ".Count", Value: float64(j.Count), Min: 1, Max: math.Inf(1), Unit: "count"})
 		}
 		faults = append(faults,
-			InletAngleRange.Check(where+".Angle", j.Angle),
-			ReachRange.Check(where+".Reach", j.Reach),
-			InletFactorRange.Check(where+".Velocity", j.Velocity),
-			InletFactorRange.Check(where+".Thermal", j.Thermal),
+			inletAngleRange.Check(where+".Angle", j.Angle),
+			reachRange.Check(where+".Reach", j.Reach),
+			inletFactorRange.Check(where+".Velocity", j.Velocity),
+			inletFactorRange.Check(where+".Thermal", j.Thermal),
 		)
 	}
 	return errors.Join(faults...)
@@ -105,7 +107,7 @@ func (v ColdVents) At(fractions []float64) (ColdAir, error) {
 		err = errors.Join(err, &RangeError{Field: "number of fractions", Value: float64(len(fractions)), Min: n, Max: n, Unit: "count", Source: "one for each opening"})
 	}
 	for i, f := range fractions {
-		err = errors.Join(err, OpenRange.Check(fmt.Sprintf("fractions[%d]", i), f))
+		err = errors.Join(err, openRange.Check(fmt.Sprintf("fractions[%d]", i), f))
 	}
 	if err != nil {
 		return ColdAir{}, err
@@ -163,8 +165,8 @@ func (v ColdVents) inlet(i int, o Opening, f PathFlow, c Conditions) ColdInlet {
 	} else {
 		n.Jet.Size = math.Sqrt(effective / float64(j.Count))
 	}
-	n.Jet.Size = math.Max(n.Jet.Size, InletSizeRange.Min)
-	n.Jet.Speed = math.Max(n.Jet.Speed, InletSpeedRange.Min)
+	n.Jet.Size = math.Max(n.Jet.Size, inletSizeRange.Min)
+	n.Jet.Speed = math.Max(n.Jet.Speed, inletSpeedRange.Min)
 	n.Fall = n.Jet.Fall(n.Drop, j.Reach)
 	return n
 }

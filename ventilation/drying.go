@@ -6,17 +6,18 @@ import (
 	"math"
 	"time"
 
+	"cloche.example/internal/domain"
 	"cloche.example/psychro"
 )
 
 // Ranges of the drying balance.
 var (
-	ReleaseRange     = Range{Min: 0, Max: 100, Unit: "kg/s", Source: "houses up to some hectares; a value in g/s or kg/h falls outside for a large house"}
-	DryAirRange      = Range{Min: 0, Max: 1e4, Unit: "kg/s", Source: "houses up to some hectares"}
-	FilmRange        = Range{Min: 0, Max: 100, Unit: "W/(m² K)", Source: "convection at a surface indoors"}
-	RecoveryRange    = Range{Min: 0, Max: 1, Unit: "fraction", Source: "definition of an effectiveness"}
-	MarginRange      = Range{Min: 0, Max: 20, Unit: "K", Source: "a safety against condensation"}
-	HouseVolumeRange = Range{Min: 0, Max: 1e6, Unit: "m³", Source: "houses up to some hectares"}
+	releaseRange     = domain.Range{Min: 0, Max: 100, Unit: "kg/s", Source: "houses up to some hectares; a value in g/s or kg/h falls outside for a large house"}
+	dryAirRange      = domain.Range{Min: 0, Max: 1e4, Unit: "kg/s", Source: "houses up to some hectares"}
+	filmRange        = domain.Range{Min: 0, Max: 100, Unit: "W/(m² K)", Source: "convection at a surface indoors"}
+	recoveryRange    = domain.Range{Min: 0, Max: 1, Unit: "fraction", Source: "definition of an effectiveness"}
+	marginRange      = domain.Range{Min: 0, Max: 20, Unit: "K", Source: "a safety against condensation"}
+	houseVolumeRange = domain.Range{Min: 0, Max: 1e6, Unit: "m³", Source: "houses up to some hectares"}
 )
 
 // ColdSurface is a part of the cover, or a leaf or pipe, that the inside air
@@ -69,8 +70,8 @@ func (d DryingCase) Check() error {
 	}
 	add(stateFault("Wanted", d.Wanted))
 	add(stateFault("Outside", d.Outside))
-	add(ReleaseRange.Check("Release", d.Release))
-	add(RecoveryRange.Check("Recovery", d.Recovery))
+	add(releaseRange.Check("Release", d.Release))
+	add(recoveryRange.Check("Recovery", d.Recovery))
 	if d.Wanted.Pressure() > 0 && d.Outside.Pressure() > 0 {
 		add(sameAir("Outside", d.Outside, "Wanted", d.Wanted))
 	}
@@ -84,29 +85,29 @@ func (d DryingCase) Check() error {
 
 // sound spares the name of s while nothing is wrong with it.
 func (s *ColdSurface) sound() bool {
-	return TemperatureRange.Contains(s.Temperature) && AreaRange.Contains(s.Area) && FilmRange.Contains(s.Film)
+	return temperatureRange.Contains(s.Temperature) && areaRange.Contains(s.Area) && filmRange.Contains(s.Film)
 }
 
 func (s *ColdSurface) check(where string) error {
 	return errors.Join(
-		TemperatureRange.Check(where+".Temperature", s.Temperature),
-		AreaRange.Check(where+".Area", s.Area),
-		FilmRange.Check(where+".Film", s.Film),
+		temperatureRange.Check(where+".Temperature", s.Temperature),
+		areaRange.Check(where+".Area", s.Area),
+		filmRange.Check(where+".Film", s.Film),
 	)
 }
 
 // stateFault refuses the zero State and what TemperatureRange and
 // PressureRange refuse.
 func stateFault(field string, s psychro.State) error {
-	if TemperatureRange.Contains(s.Temperature()) && PressureRange.Contains(s.Pressure()) {
+	if temperatureRange.Contains(s.Temperature()) && pressureRange.Contains(s.Pressure()) {
 		return nil
 	}
 	if !(s.Pressure() > 0) {
 		return fmt.Errorf("%s: %w: the zero State is no air", field, ErrRange)
 	}
 	return errors.Join(
-		TemperatureRange.Check(field+" temperature", s.Temperature()),
-		PressureRange.Check(field+" pressure", s.Pressure()),
+		temperatureRange.Check(field+" temperature", s.Temperature()),
+		pressureRange.Check(field+" pressure", s.Pressure()),
 	)
 }
 
@@ -161,7 +162,7 @@ func (d DryingCase) Flow() (Drying, error) {
 		return Drying{}, fmt.Errorf("drying: %w: %.4g kg/s are to go, but outside air holds %.5g kg/kg and the wanted air only %.5g: heat the house or allow more humidity", ErrNoSolution, r.Excess, d.Outside.HumidityRatio(), d.Wanted.HumidityRatio())
 	}
 	r.DryAir = r.Excess / r.Difference
-	if err := DryAirRange.Check("dry air needed", r.DryAir); err != nil {
+	if err := dryAirRange.Check("dry air needed", r.DryAir); err != nil {
 		return Drying{}, fmt.Errorf("drying: %w: the outside air is drier by %.3g kg/kg only: %w", ErrNoSolution, r.Difference, err)
 	}
 	warmed, err := d.Wanted.Model().FromHumidityRatio(d.Wanted.Temperature(), d.Outside.HumidityRatio(), d.Wanted.Pressure())
@@ -205,7 +206,7 @@ func (r Drying) Over(t time.Duration) DryingEnergy {
 // that no surface is colder than the air, so that any air short of saturation
 // does; other errors join every fault by field.
 func DewLimit(t, margin, p float64, surfaces []ColdSurface) (psychro.State, error) {
-	faults := []error{TemperatureRange.Check("t", t), MarginRange.Check("margin", margin), PressureRange.Check("p", p)}
+	faults := []error{temperatureRange.Check("t", t), marginRange.Check("margin", margin), pressureRange.Check("p", p)}
 	if len(surfaces) == 0 {
 		faults = append(faults, &RangeError{Field: "number of surfaces", Min: 1, Max: math.Inf(1), Unit: "count"})
 	}

@@ -5,15 +5,16 @@ import (
 	"fmt"
 	"math"
 
+	"cloche.example/internal/domain"
 	"cloche.example/psychro"
 )
 
 // Ranges of evaporative pads.
 var (
-	EfficiencyRange = Range{Min: 0, Max: 1, Unit: "fraction", Source: "no pad cools below the wet bulb; pads reach 0.7 to 0.85"}
-	PadSpeedRange   = Range{Min: 0.1, Max: 3, Unit: "m/s", Source: "at the face of a pad; above, drops are carried off"}
-	CyclesRange     = Range{Min: 1.1, Max: 100, Unit: "ratio", Source: "salt in the sump over that of the supply"}
-	PadFlowRange    = Range{Min: 0, Max: 1000, Unit: "m³/s", Source: "houses up to some hectares"}
+	efficiencyRange = domain.Range{Min: 0, Max: 1, Unit: "fraction", Source: "no pad cools below the wet bulb; pads reach 0.7 to 0.85"}
+	padSpeedRange   = domain.Range{Min: 0.1, Max: 3, Unit: "m/s", Source: "at the face of a pad; above, drops are carried off"}
+	cyclesRange     = domain.Range{Min: 1.1, Max: 100, Unit: "ratio", Source: "salt in the sump over that of the supply"}
+	padFlowRange    = domain.Range{Min: 0, Max: 1000, Unit: "m³/s", Source: "houses up to some hectares"}
 )
 
 // PadWall is a wall of evaporative pads through which fans draw the outside
@@ -42,10 +43,10 @@ type PadCooling struct {
 // Check joins every fault of p, by field.
 func (p PadWall) Check() error {
 	return errors.Join(
-		positive(AreaRange, "Area", p.Area),
-		positive(EfficiencyRange, "Efficiency", p.Efficiency),
-		PadSpeedRange.Check("Speed", p.Speed),
-		CyclesRange.Check("Cycles", p.Cycles),
+		positive(areaRange, "Area", p.Area),
+		positive(efficiencyRange, "Efficiency", p.Efficiency),
+		padSpeedRange.Check("Speed", p.Speed),
+		cyclesRange.Check("Cycles", p.Cycles),
 	)
 }
 
@@ -59,7 +60,7 @@ const padExponent = -0.2
 // power -0.2 [Dowdy87] (from memory) from those measured. NaN outside and for
 // a faulty wall; an efficiency of 1 stays 1.
 func (p PadWall) EfficiencyAt(speed float64) float64 {
-	if p.Check() != nil || !PadSpeedRange.Contains(speed) {
+	if p.Check() != nil || !padSpeedRange.Contains(speed) {
 		return math.NaN()
 	}
 	units := -math.Log1p(-p.Efficiency)
@@ -71,9 +72,9 @@ func (p PadWall) EfficiencyAt(speed float64) float64 {
 // bulb; the bleed is Evaporated/(Cycles - 1). The error joins the faults by
 // field; pads that would freeze are refused.
 func (p PadWall) Cool(outside psychro.State, flow float64) (PadCooling, error) {
-	err := errors.Join(p.Check(), positive(PadFlowRange, "flow", flow), checkAir("outside", outside))
+	err := errors.Join(p.Check(), positive(padFlowRange, "flow", flow), checkAir("outside", outside))
 	if p.Area > 0 {
-		err = errors.Join(err, PadSpeedRange.Check("flow/Area", flow/p.Area))
+		err = errors.Join(err, padSpeedRange.Check("flow/Area", flow/p.Area))
 	}
 	if err != nil {
 		return PadCooling{}, err
@@ -120,10 +121,10 @@ type PadSize struct {
 func (d PadDesign) Size() (PadSize, error) {
 	err := errors.Join(
 		checkAir("Outside", d.Outside),
-		positive(SolarRange, "Sensible", d.Sensible),
-		RiseRange.Check("Rise", d.Rise),
-		EfficiencyRange.Check("Efficiency", d.Efficiency),
-		PadSpeedRange.Check("Speed", d.Speed),
+		positive(solarRange, "Sensible", d.Sensible),
+		riseRange.Check("Rise", d.Rise),
+		efficiencyRange.Check("Efficiency", d.Efficiency),
+		padSpeedRange.Check("Speed", d.Speed),
 	)
 	if err != nil {
 		return PadSize{}, err
@@ -151,11 +152,11 @@ func (d PadDesign) Size() (PadSize, error) {
 
 // checkAir refuses air outside the ranges of this package, and the zero State.
 func checkAir(field string, s psychro.State) error {
-	if TemperatureRange.Contains(s.Temperature()) && PressureRange.Contains(s.Pressure()) {
+	if temperatureRange.Contains(s.Temperature()) && pressureRange.Contains(s.Pressure()) {
 		return nil
 	}
 	return errors.Join(
-		TemperatureRange.Check(field+".Temperature", s.Temperature()),
-		PressureRange.Check(field+".Pressure", s.Pressure()),
+		temperatureRange.Check(field+".Temperature", s.Temperature()),
+		pressureRange.Check(field+".Pressure", s.Pressure()),
 	)
 }

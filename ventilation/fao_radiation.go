@@ -2,6 +2,8 @@ package ventilation
 
 import (
 	"math"
+
+	"cloche.example/internal/domain"
 )
 
 // Radiation of [Fao98] ch. 3, in MJ/m² as the paper has it.
@@ -29,13 +31,13 @@ const (
 
 // Ranges of the radiation of FAO-56.
 var (
-	LatitudeRange     = Range{Min: -90, Max: 90, Unit: "degree", Source: "north positive"}
-	LongitudeRange    = Range{Min: -180, Max: 180, Unit: "degree", Source: "east positive"}
-	DayRange          = Range{Min: 1, Max: 366, Unit: "count of days from 1 January", Source: "calendar"}
-	AltitudeRange     = Range{Min: -500, Max: 6000, Unit: "m", Source: "above sea level; cultivated land"}
-	DayRadiationRange = Range{Min: 0, Max: 60, Unit: "MJ/(m² d)", Source: "outside the atmosphere at most about 47"}
-	SunHoursRange     = Range{Min: 0, Max: 24, Unit: "h", Source: "a day"}
-	ClearnessRange    = Range{Min: 0.25, Max: 1, Unit: "dimensionless", Source: "FAO-56: Rs/Rso is limited to 1, overcast is about 0.33"}
+	latitudeRange     = domain.Range{Min: -90, Max: 90, Unit: "degree", Source: "north positive"}
+	longitudeRange    = domain.Range{Min: -180, Max: 180, Unit: "degree", Source: "east positive"}
+	dayRange          = domain.Range{Min: 1, Max: 366, Unit: "count of days from 1 January", Source: "calendar"}
+	altitudeRange     = domain.Range{Min: -500, Max: 6000, Unit: "m", Source: "above sea level; cultivated land"}
+	dayRadiationRange = domain.Range{Min: 0, Max: 60, Unit: "MJ/(m² d)", Source: "outside the atmosphere at most about 47"}
+	sunHoursRange     = domain.Range{Min: 0, Max: 24, Unit: "h", Source: "a day"}
+	clearnessRange    = domain.Range{Min: 0.25, Max: 1, Unit: "dimensionless", Source: "FAO-56: Rs/Rso is limited to 1, overcast is about 0.33"}
 )
 
 // SunGeometry is the sun of a day by FAO-56.
@@ -49,7 +51,7 @@ type SunGeometry struct {
 // day, a count of days from 1 January (DayRange). NaN outside. Angles are in
 // radian, as the paper has them.
 func SunOfDay(latitude, day float64) SunGeometry {
-	if !LatitudeRange.Contains(latitude) || !DayRange.Contains(day) {
+	if !latitudeRange.Contains(latitude) || !dayRange.Contains(day) {
 		n := math.NaN()
 		return SunGeometry{n, n, n}
 	}
@@ -97,7 +99,7 @@ type SolarHour struct {
 // equations would give it a radiation below zero. NaN outside.
 func ExtraterrestrialHour(latitude, longitude, meridian, day, middle, length float64) SolarHour {
 	g := SunOfDay(latitude, day)
-	if !LongitudeRange.Contains(longitude) || !LongitudeRange.Contains(meridian) || !SunHoursRange.Contains(middle) || !(length > 0 && length <= 24) || math.IsNaN(g.Distance) {
+	if !longitudeRange.Contains(longitude) || !longitudeRange.Contains(meridian) || !sunHoursRange.Contains(middle) || !(length > 0 && length <= 24) || math.IsNaN(g.Distance) {
 		n := math.NaN()
 		return SolarHour{n, n, n}
 	}
@@ -124,7 +126,7 @@ func ExtraterrestrialHour(latitude, longitude, meridian, day, middle, length flo
 // (DayRadiationRange): Rs = (0.25 + 0.50 n/N) Ra [Fao98] eq. 35. NaN outside,
 // and where sunshine exceeds daylight.
 func SolarFromSunshine(sunshine, daylight, extraterrestrial float64) float64 {
-	if !SunHoursRange.Contains(daylight) || !(sunshine >= 0 && sunshine <= daylight && daylight > 0) || !DayRadiationRange.Contains(extraterrestrial) {
+	if !sunHoursRange.Contains(daylight) || !(sunshine >= 0 && sunshine <= daylight && daylight > 0) || !dayRadiationRange.Contains(extraterrestrial) {
 		return math.NaN()
 	}
 	return (faoCloudyShare + faoSunnyShare*sunshine/daylight) * extraterrestrial // eq. 35
@@ -136,7 +138,7 @@ func SolarFromSunshine(sunshine, daylight, extraterrestrial float64) float64 {
 // (DayRadiationRange), inland or near a coast: Rs = k sqrt(Tmax - Tmin) Ra with
 // k 0.16 or 0.19 [Fao98] eq. 50. NaN outside, and for highest below lowest.
 func SolarFromTemperature(lowest, highest, extraterrestrial float64, coast bool) float64 {
-	if !TemperatureRange.Contains(lowest) || !TemperatureRange.Contains(highest) || highest < lowest || !DayRadiationRange.Contains(extraterrestrial) {
+	if !temperatureRange.Contains(lowest) || !temperatureRange.Contains(highest) || highest < lowest || !dayRadiationRange.Contains(extraterrestrial) {
 		return math.NaN()
 	}
 	k := faoKRs
@@ -150,7 +152,7 @@ func SolarFromTemperature(lowest, highest, extraterrestrial float64, coast bool)
 // extraterrestrial, MJ/(m² d) or MJ/(m² h) (DayRadiationRange), at altitude, m
 // (AltitudeRange): Rso = (0.75 + 2e-5 z) Ra [Fao98] eq. 37. NaN outside.
 func SolarClear(altitude, extraterrestrial float64) float64 {
-	if !AltitudeRange.Contains(altitude) || !DayRadiationRange.Contains(extraterrestrial) {
+	if !altitudeRange.Contains(altitude) || !dayRadiationRange.Contains(extraterrestrial) {
 		return math.NaN()
 	}
 	return (faoClear + faoClearHeight*altitude) * extraterrestrial // eq. 37
@@ -160,7 +162,7 @@ func SolarClear(altitude, extraterrestrial float64) float64 {
 // solar, MJ/(m² d) or MJ/(m² h) (DayRadiationRange): Rns = (1 - 0.23) Rs
 // [Fao98] eq. 38. NaN outside.
 func NetShortwave(solar float64) float64 {
-	if !DayRadiationRange.Contains(solar) {
+	if !dayRadiationRange.Contains(solar) {
 		return math.NaN()
 	}
 	return (1 - faoAlbedo) * solar // eq. 38
@@ -171,7 +173,7 @@ func NetShortwave(solar float64) float64 {
 // (TemperatureRange), the vapour pressure, Pa (0 to 10000), and clearness, the
 // dimensionless ratio Rs/Rso (ClearnessRange): [Fao98] eq. 39. NaN outside.
 func NetLongwaveDay(lowest, highest, vapour, clearness float64) float64 {
-	if !TemperatureRange.Contains(lowest) || !TemperatureRange.Contains(highest) || highest < lowest {
+	if !temperatureRange.Contains(lowest) || !temperatureRange.Contains(highest) || highest < lowest {
 		return math.NaN()
 	}
 	a, b := lowest+faoKelvin, highest+faoKelvin
@@ -184,7 +186,7 @@ func NetLongwaveDay(lowest, highest, vapour, clearness float64) float64 {
 // (ClearnessRange) of the hour, by night of the last hours before sunset:
 // [Fao98] eq. 39 with sigma/24 (ch. 4, hourly time step). NaN outside.
 func NetLongwaveHour(temperature, vapour, clearness float64) float64 {
-	if !TemperatureRange.Contains(temperature) {
+	if !temperatureRange.Contains(temperature) {
 		return math.NaN()
 	}
 	a := temperature + faoKelvin
@@ -193,7 +195,7 @@ func NetLongwaveHour(temperature, vapour, clearness float64) float64 {
 
 // faoSky is what humidity and clouds leave of the loss, eq. 39.
 func faoSky(vapour, clearness float64) float64 {
-	if !(vapour >= 0 && vapour <= 10000) || !ClearnessRange.Contains(clearness) {
+	if !(vapour >= 0 && vapour <= 10000) || !clearnessRange.Contains(clearness) {
 		return math.NaN()
 	}
 	return (faoHumid1 - faoHumid2*math.Sqrt(vapour/1000)) * (faoCloud1*clearness - faoCloud2)
@@ -212,7 +214,7 @@ const (
 // after, before and after, °C (TemperatureRange): G = 0.07 (T(i+1) - T(i-1))
 // [Fao98] eq. 43. NaN outside.
 func SoilHeatMonth(before, after float64) float64 {
-	if !TemperatureRange.Contains(before) || !TemperatureRange.Contains(after) {
+	if !temperatureRange.Contains(before) || !temperatureRange.Contains(after) {
 		return math.NaN()
 	}
 	return faoSoilMonths * (after - before) // eq. 43
@@ -222,7 +224,7 @@ func SoilHeatMonth(before, after float64) float64 {
 // now, °C, in place of the next one's: G = 0.14 (T(i) - T(i-1)), before in °C
 // (TemperatureRange), MJ/(m² d) [Fao98] eq. 44. NaN outside.
 func SoilHeatMonthSoFar(before, now float64) float64 {
-	if !TemperatureRange.Contains(before) || !TemperatureRange.Contains(now) {
+	if !temperatureRange.Contains(before) || !temperatureRange.Contains(now) {
 		return math.NaN()
 	}
 	return faoSoilMonth * (now - before) // eq. 44

@@ -5,14 +5,15 @@ import (
 	"fmt"
 	"math"
 
+	"cloche.example/internal/domain"
 	"cloche.example/internal/solve"
 	"cloche.example/psychro"
 )
 
 // Ranges of fogging.
 var (
-	SprayRange      = Range{Min: 0, Max: 100, Unit: "kg/s", Source: "houses up to some hectares"}
-	SprayWaterRange = Range{Min: 0.01, Max: 60, Unit: "°C", Source: "liquid water from a main or tank"}
+	sprayRange      = domain.Range{Min: 0, Max: 100, Unit: "kg/s", Source: "houses up to some hectares"}
+	sprayWaterRange = domain.Range{Min: 0.01, Max: 60, Unit: "°C", Source: "liquid water from a main or tank"}
 )
 
 // Fogging sprays fine drops into the air of the house, part of which
@@ -38,9 +39,9 @@ type FogCooling struct {
 // Check joins every fault of f, by field.
 func (f Fogging) Check() error {
 	return errors.Join(
-		SprayRange.Check("Spray", f.Spray),
-		ShareRange.Check("Evaporates", f.Evaporates),
-		SprayWaterRange.Check("Water", f.Water),
+		sprayRange.Check("Spray", f.Spray),
+		shareRange.Check("Evaporates", f.Evaporates),
+		sprayWaterRange.Check("Water", f.Water),
 	)
 }
 
@@ -48,7 +49,7 @@ func (f Fogging) Check() error {
 // enthalpy are kept, no heat comes from elsewhere. The evaporation stops at
 // saturation, whatever is pumped. The error joins the faults by field.
 func (f Fogging) Into(air psychro.Stream) (FogCooling, error) {
-	if err := errors.Join(f.Check(), checkAir("air.State", air.State), positive(DryAirRange, "air.DryAir", air.DryAir)); err != nil {
+	if err := errors.Join(f.Check(), checkAir("air.State", air.State), positive(dryAirRange, "air.DryAir", air.DryAir)); err != nil {
 		return FogCooling{}, err
 	}
 	limit, saturated, err := f.limit(air)

@@ -4,6 +4,8 @@ import (
 	"errors"
 	"fmt"
 	"math"
+
+	"cloche.example/internal/domain"
 )
 
 // Hinge says where a flap is hung.
@@ -30,16 +32,16 @@ type Hinged struct {
 
 // Ranges of a flap.
 var (
-	FlapRange      = Range{Min: 0, Max: 200, Unit: "m", Source: "vents of protected-cropping houses, continuous ones included"}
-	FlapAngleRange = Range{Min: 0, Max: 90, Unit: "degree", Source: "a flap opens to a right angle at most in the models here"}
+	flapRange      = domain.Range{Min: 0, Max: 200, Unit: "m", Source: "vents of protected-cropping houses, continuous ones included"}
+	flapAngleRange = domain.Range{Min: 0, Max: 90, Unit: "degree", Source: "a flap opens to a right angle at most in the models here"}
 )
 
 // Check joins every fault of h, by field.
 func (h Hinged) Check() error {
 	err := errors.Join(
-		positive(FlapRange, "Along", h.Along),
-		positive(FlapRange, "Depth", h.Depth),
-		FlapAngleRange.Check("Angle", h.Angle),
+		positive(flapRange, "Along", h.Along),
+		positive(flapRange, "Depth", h.Depth),
+		flapAngleRange.Check("Angle", h.Angle),
 	)
 	if h.Hinge > SideHinged {
 		err = errors.Join(err, &RangeError{Field: "Hinge", Value: float64(h.Hinge), Min: 0, Max: float64(SideHinged), Unit: "Hinge"})
@@ -64,7 +66,7 @@ func FlapAngle(stroke, depth float64) float64 {
 // the given depth, m, from the frame at angle, degree: 2 depth sin(angle/2).
 // NaN outside FlapAngleRange and for a negative depth.
 func FlapStroke(angle, depth float64) float64 {
-	if !(FlapAngleRange.Contains(angle) && depth >= 0) {
+	if !(flapAngleRange.Contains(angle) && depth >= 0) {
 		return math.NaN()
 	}
 	return 2 * depth * math.Sin(angle*math.Pi/360)
@@ -130,7 +132,7 @@ var enCubic = [3]float64{2.60e-7, -1.19e-4, 1.86e-2}
 // angle, degree: Cd = Cmax (1 - exp(-M angle)) [Bb18] sec. 8.3. Accuracy not
 // stated in the source. NaN outside FlapRange and FlapAngleRange.
 func AspectDischarge(width, height, angle float64) float64 {
-	if !(width > 0 && height > 0 && FlapRange.Contains(width) && FlapRange.Contains(height) && FlapAngleRange.Contains(angle)) {
+	if !(width > 0 && height > 0 && flapRange.Contains(width) && flapRange.Contains(height) && flapAngleRange.Contains(angle)) {
 		return math.NaN()
 	}
 	for _, c := range aspectClasses {
@@ -145,7 +147,7 @@ func AspectDischarge(width, height, angle float64) float64 {
 // tilted flap to its frame at angle, degree: 2.6e-7 a³ - 1.19e-4 a² + 1.86e-2 a
 // [EnVent17]. It reaches 0.90 at 90 degrees, not 1. NaN outside FlapAngleRange.
 func EnAreaRatio(angle float64) float64 {
-	if !FlapAngleRange.Contains(angle) {
+	if !flapAngleRange.Contains(angle) {
 		return math.NaN()
 	}
 	return ((enCubic[0]*angle+enCubic[1])*angle + enCubic[2]) * angle
@@ -158,7 +160,7 @@ func EnAreaRatio(angle float64) float64 {
 // flaps hung at top or bottom: for SideHinged they give an error. The error
 // joins the faults of h.
 func (m HingedModel) Discharge(h Hinged, sharp float64) (float64, error) {
-	err := errors.Join(h.Check(), positive(DischargeRange, "sharp", sharp))
+	err := errors.Join(h.Check(), positive(dischargeRange, "sharp", sharp))
 	if m >= hingedModelCount {
 		err = errors.Join(err, fmt.Errorf("hinged model %d: %w", m, ErrRange))
 	} else if m != FlapGeometry && h.Hinge == SideHinged {

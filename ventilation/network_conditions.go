@@ -5,6 +5,7 @@ import (
 	"math"
 
 	"cloche.example/internal/constant"
+	"cloche.example/internal/domain"
 )
 
 // GasConstantDryAir is the specific gas constant of dry air, J/(kg K)
@@ -13,10 +14,10 @@ const GasConstantDryAir = constant.GasDryAir
 
 // Ranges of the conditions that drive the flow.
 var (
-	TemperatureRange = Range{Min: -60, Max: 80, Unit: "°C", Source: "weather and houses; a kelvin value falls outside"}
-	PressureRange    = Range{Min: 60000, Max: 110000, Unit: "Pa", Source: "sites up to 4,000 m; a value in kPa or hPa falls outside"}
-	WindRange        = Range{Min: 0, Max: 45, Unit: "m/s", Source: "a speed, not a component; hurricanes excluded"}
-	DensityRange     = Range{Min: 0.5, Max: 2, Unit: "kg/m³", Source: "air at 60 to 110 kPa and -60 to 80 °C"}
+	temperatureRange = domain.Range{Min: -60, Max: 80, Unit: "°C", Source: "weather and houses; a kelvin value falls outside"}
+	pressureRange    = domain.Range{Min: 60000, Max: 110000, Unit: "Pa", Source: "sites up to 4,000 m; a value in kPa or hPa falls outside"}
+	windRange        = domain.Range{Min: 0, Max: 45, Unit: "m/s", Source: "a speed, not a component; hurricanes excluded"}
+	densityRange     = domain.Range{Min: 0.5, Max: 2, Unit: "kg/m³", Source: "air at 60 to 110 kPa and -60 to 80 °C"}
 )
 
 // DryAirDensity returns the density, kg/m³, of dry air at t, °C, and pressure
@@ -24,7 +25,7 @@ var (
 // TemperatureRange and PressureRange. Vapour makes moist air lighter, by 0.4 %
 // at 15 °C and 2.6 % at 40 °C when saturated; take psychro.State.Density then.
 func DryAirDensity(t, p float64) float64 {
-	if !TemperatureRange.Contains(t) || !PressureRange.Contains(p) {
+	if !temperatureRange.Contains(t) || !pressureRange.Contains(p) {
 		return math.NaN()
 	}
 	return p / (GasConstantDryAir * (t + constant.ZeroCelsius))
@@ -43,10 +44,10 @@ type Conditions struct {
 // outside TemperatureRange, PressureRange and WindRange.
 func DryConditions(inside, outside, wind, p float64) (Conditions, error) {
 	err := errors.Join(
-		TemperatureRange.Check("inside", inside),
-		TemperatureRange.Check("outside", outside),
-		WindRange.Check("wind", wind),
-		PressureRange.Check("p", p),
+		temperatureRange.Check("inside", inside),
+		temperatureRange.Check("outside", outside),
+		windRange.Check("wind", wind),
+		pressureRange.Check("p", p),
 	)
 	if err != nil {
 		return Conditions{}, err
@@ -55,12 +56,12 @@ func DryConditions(inside, outside, wind, p float64) (Conditions, error) {
 }
 
 func (c Conditions) check() error {
-	if DensityRange.Contains(c.Inside) && DensityRange.Contains(c.Outside) && WindRange.Contains(c.Wind) {
+	if densityRange.Contains(c.Inside) && densityRange.Contains(c.Outside) && windRange.Contains(c.Wind) {
 		return nil
 	}
 	return errors.Join(
-		DensityRange.Check("Inside", c.Inside),
-		DensityRange.Check("Outside", c.Outside),
-		WindRange.Check("Wind", c.Wind),
+		densityRange.Check("Inside", c.Inside),
+		densityRange.Check("Outside", c.Outside),
+		windRange.Check("Wind", c.Wind),
 	)
 }

@@ -6,20 +6,21 @@ import (
 	"math"
 
 	"cloche.example/internal/constant"
+	"cloche.example/internal/domain"
 )
 
 // Ranges of the elements of a network.
 var (
-	HeightRange       = Range{Min: -10, Max: 50, Unit: "m", Source: "protected-cropping houses"}
-	AreaRange         = Range{Min: 0, Max: 1e5, Unit: "m²", Source: "protected-cropping houses"}
-	DischargeRange    = Range{Min: 0, Max: 1, Unit: "dimensionless", Source: "a jet carries at most the area times the ideal speed"}
-	PressureCoefRange = Range{Min: -3, Max: 2, Unit: "dimensionless", Source: "stagnation is 1, suction peaks reach about -3; above 1 where the reference wind is that of a lower level"}
-	VerticalRange     = Range{Min: 0, Max: 20, Unit: "m", Source: "protected-cropping houses"}
-	ViscousRange      = Range{Min: 0, Max: 1e6, Unit: "Pa s/m³", Source: "screens on vents of protected-cropping houses"}
-	ExponentRange     = Range{Min: 0.5, Max: 1, Unit: "dimensionless", Source: "turbulent to laminar flow"}
-	LeakageRange      = Range{Min: 0, Max: 100, Unit: "m³/(s Pa^n)", Source: "protected-cropping houses"}
-	FanFlowRange      = Range{Min: -500, Max: 500, Unit: "m³/s", Source: "protected-cropping houses"}
-	FanSlopeRange     = Range{Min: 0, Max: 10, Unit: "m³/(s Pa)", Source: "a rising curve would be unstable"}
+	heightRange       = domain.Range{Min: -10, Max: 50, Unit: "m", Source: "protected-cropping houses"}
+	areaRange         = domain.Range{Min: 0, Max: 1e5, Unit: "m²", Source: "protected-cropping houses"}
+	dischargeRange    = domain.Range{Min: 0, Max: 1, Unit: "dimensionless", Source: "a jet carries at most the area times the ideal speed"}
+	pressureCoefRange = domain.Range{Min: -3, Max: 2, Unit: "dimensionless", Source: "stagnation is 1, suction peaks reach about -3; above 1 where the reference wind is that of a lower level"}
+	verticalRange     = domain.Range{Min: 0, Max: 20, Unit: "m", Source: "protected-cropping houses"}
+	viscousRange      = domain.Range{Min: 0, Max: 1e6, Unit: "Pa s/m³", Source: "screens on vents of protected-cropping houses"}
+	exponentRange     = domain.Range{Min: 0.5, Max: 1, Unit: "dimensionless", Source: "turbulent to laminar flow"}
+	leakageRange      = domain.Range{Min: 0, Max: 100, Unit: "m³/(s Pa^n)", Source: "protected-cropping houses"}
+	fanFlowRange      = domain.Range{Min: -500, Max: 500, Unit: "m³/s", Source: "protected-cropping houses"}
+	fanSlopeRange     = domain.Range{Min: 0, Max: 10, Unit: "m³/(s Pa)", Source: "a rising curve would be unstable"}
 )
 
 // Opening is a vent, door or gap with flow as of an orifice. With Vertical
@@ -68,44 +69,44 @@ type PathFlow struct {
 func (f PathFlow) Net() float64 { return f.In - f.Out }
 
 func (o Opening) check(where string) error {
-	if o.Viscous == 0 && AreaRange.Contains(o.Area) && o.Area > 0 && DischargeRange.Contains(o.Discharge) && o.Discharge > 0 &&
-		HeightRange.Contains(o.Height) && VerticalRange.Contains(o.Vertical) && PressureCoefRange.Contains(o.Coefficient) {
+	if o.Viscous == 0 && areaRange.Contains(o.Area) && o.Area > 0 && dischargeRange.Contains(o.Discharge) && o.Discharge > 0 &&
+		heightRange.Contains(o.Height) && verticalRange.Contains(o.Vertical) && pressureCoefRange.Contains(o.Coefficient) {
 		return nil
 	}
-	viscous := ViscousRange
+	viscous := viscousRange
 	if o.Vertical > 0 {
-		viscous = Range{Min: 0, Max: 0, Unit: viscous.Unit, Source: "a tall opening takes no screen: give it as points, one above the other"}
+		viscous = domain.Range{Min: 0, Max: 0, Unit: viscous.Unit, Source: "a tall opening takes no screen: give it as points, one above the other"}
 	}
 	return errors.Join(
 		viscous.Check(where+".Viscous", o.Viscous),
-		HeightRange.Check(where+".Height", o.Height),
-		VerticalRange.Check(where+".Vertical", o.Vertical),
-		positive(AreaRange, where+".Area", o.Area),
-		positive(DischargeRange, where+".Discharge", o.Discharge),
-		PressureCoefRange.Check(where+".Coefficient", o.Coefficient),
+		heightRange.Check(where+".Height", o.Height),
+		verticalRange.Check(where+".Vertical", o.Vertical),
+		positive(areaRange, where+".Area", o.Area),
+		positive(dischargeRange, where+".Discharge", o.Discharge),
+		pressureCoefRange.Check(where+".Coefficient", o.Coefficient),
 	)
 }
 
 func (l Leak) check(where string) error {
 	return errors.Join(
-		HeightRange.Check(where+".Height", l.Height),
-		positive(LeakageRange, where+".Flow", l.Flow),
-		ExponentRange.Check(where+".Exponent", l.Exponent),
-		PressureCoefRange.Check(where+".Wind", l.Wind),
+		heightRange.Check(where+".Height", l.Height),
+		positive(leakageRange, where+".Flow", l.Flow),
+		exponentRange.Check(where+".Exponent", l.Exponent),
+		pressureCoefRange.Check(where+".Wind", l.Wind),
 	)
 }
 
 func (f Fan) check(where string) error {
 	return errors.Join(
-		HeightRange.Check(where+".Height", f.Height),
-		FanFlowRange.Check(where+".Flow", f.Flow),
-		FanSlopeRange.Check(where+".Slope", f.Slope),
-		PressureCoefRange.Check(where+".Wind", f.Wind),
+		heightRange.Check(where+".Height", f.Height),
+		fanFlowRange.Check(where+".Flow", f.Flow),
+		fanSlopeRange.Check(where+".Slope", f.Slope),
+		pressureCoefRange.Check(where+".Wind", f.Wind),
 	)
 }
 
 // positive checks v against r and refuses zero as well.
-func positive(r Range, field string, v float64) error {
+func positive(r domain.Range, field string, v float64) error {
 	if v == 0 {
 		r.Source = "more than zero; " + r.Source
 		return &RangeError{Field: field, Value: v, Min: r.Min, Max: r.Max, Unit: r.Unit, Source: r.Source}

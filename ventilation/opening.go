@@ -3,16 +3,18 @@ package ventilation
 import (
 	"errors"
 	"math"
+
+	"cloche.example/internal/domain"
 )
 
 // FreeAreaRange limits a side of a vent.
-var FreeAreaRange = Range{Min: 0, Max: 200, Unit: "m", Source: "vents of protected-cropping houses, continuous ones included"}
+var freeAreaRange = domain.Range{Min: 0, Max: 200, Unit: "m", Source: "vents of protected-cropping houses, continuous ones included"}
 
 // Sliding returns the free area, m², of a sliding vent: travel, m, of a leaf
 // along a frame of that direction's length, m, and width, m, across it. At most
 // the leaf's share comes free: travel must not pass length. NaN outside.
 func Sliding(length, width, travel float64) float64 {
-	if !(FreeAreaRange.Contains(length) && FreeAreaRange.Contains(width) && travel >= 0 && travel <= length) {
+	if !(freeAreaRange.Contains(length) && freeAreaRange.Contains(width) && travel >= 0 && travel <= length) {
 		return math.NaN()
 	}
 	return width * travel
@@ -22,7 +24,7 @@ func Sliding(length, width, travel float64) float64 {
 // m, along the wall and raised, m, the height rolled up of height, m. NaN
 // unless raised lies between 0 and height.
 func RollUp(length, height, raised float64) float64 {
-	if !(FreeAreaRange.Contains(length) && FreeAreaRange.Contains(height) && raised >= 0 && raised <= height) {
+	if !(freeAreaRange.Contains(length) && freeAreaRange.Contains(height) && raised >= 0 && raised <= height) {
 		return math.NaN()
 	}
 	return length * raised
@@ -40,14 +42,14 @@ type Louvre struct {
 // Check joins every fault of l, by field.
 func (l Louvre) Check() error {
 	err := errors.Join(
-		positive(FreeAreaRange, "Width", l.Width),
-		positive(FreeAreaRange, "Height", l.Height),
-		FlapAngleRange.Check("Angle", l.Angle),
+		positive(freeAreaRange, "Width", l.Width),
+		positive(freeAreaRange, "Height", l.Height),
+		flapAngleRange.Check("Angle", l.Angle),
 	)
 	if l.Slats < 1 {
 		return errors.Join(err, &RangeError{Field: "Slats", Value: float64(l.Slats), Min: 1, Max: math.Inf(1), Unit: "count"})
 	}
-	return errors.Join(err, Range{Min: 0, Max: 0.5 * l.Height / float64(l.Slats), Unit: "m", Source: "half the spacing of the slats"}.Check("Thickness", l.Thickness))
+	return errors.Join(err, domain.Range{Min: 0, Max: 0.5 * l.Height / float64(l.Slats), Unit: "m", Source: "half the spacing of the slats"}.Check("Thickness", l.Thickness))
 }
 
 // FreeArea returns the free area, m², between the slats, square to them: slats
@@ -101,11 +103,11 @@ func (o Opening) Points(count int) []Opening {
 // last matches ErrNoSolution, the others ErrRange.
 func CheckOpenings(openings []Opening, floor, ridge, wind float64) error {
 	var faults []error
-	faults = append(faults, WindRange.Check("wind", wind), HeightRange.Check("floor", floor), HeightRange.Check("ridge", ridge))
-	house := Range{Min: floor, Max: ridge, Unit: "m", Source: "from the floor to the ridge"}
+	faults = append(faults, windRange.Check("wind", wind), heightRange.Check("floor", floor), heightRange.Check("ridge", ridge))
+	house := domain.Range{Min: floor, Max: ridge, Unit: "m", Source: "from the floor to the ridge"}
 	if ridge < floor {
-		faults = append(faults, Range{Min: floor, Max: HeightRange.Max, Unit: "m", Source: "above the floor"}.Check("ridge", ridge))
-		house = HeightRange
+		faults = append(faults, domain.Range{Min: floor, Max: heightRange.Max, Unit: "m", Source: "above the floor"}.Check("ridge", ridge))
+		house = heightRange
 	}
 	level, tall := true, false
 	for i := range openings {

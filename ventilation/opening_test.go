@@ -46,11 +46,11 @@ func TestOpeningFaultsComeTogether(t *testing.T) {
 
 func TestOpeningsOfAHouse(t *testing.T) {
 	err := ventilation.CheckOpenings([]ventilation.Opening{point(4, 1, 0), point(-2, 1, 0), {Height: 2.5, Vertical: 2, Area: 1, Discharge: 0.6}}, -0.7, 3.1, 2)
-	for _, text := range []string{"openings[0].Height is 4 m, allowed -0.7 to 3.1 m", "openings[1].Height", "openings[2].Height + Vertical/2"} {
+	for _, text := range []string{"openings[0].Height is 4, allowed -0.7 to 3.1 m", "openings[1].Height", "openings[2].Height + Vertical/2"} {
 		require.ErrorContains(t, err, text)
 	}
 	err = ventilation.CheckOpenings([]ventilation.Opening{point(1, 1, 0)}, 2, -1, 1)
-	require.ErrorContains(t, err, "ridge is -1 m, allowed 2 to 50 m")
+	require.ErrorContains(t, err, "ridge is -1, allowed 2 to 50 m")
 	require.NotContains(t, err.Error(), "openings[0]")
 	level := []ventilation.Opening{point(2, 1, 0), point(2, 3, 0)}
 	require.ErrorIs(t, ventilation.CheckOpenings(level, 0, 3, 0), ventilation.ErrNoSolution)

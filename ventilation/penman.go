@@ -4,6 +4,7 @@ import (
 	"errors"
 	"math"
 
+	"cloche.example/internal/domain"
 	"cloche.example/psychro"
 )
 
@@ -19,9 +20,9 @@ const (
 
 // Ranges of reference evapotranspiration.
 var (
-	NetRadiationRange = Range{Min: -15, Max: 40, Unit: "MJ/m²", Source: "net radiation of a day or an hour"}
-	SoilHeatRange     = Range{Min: -10, Max: 15, Unit: "MJ/m²", Source: "heat into the ground of a day or an hour"}
-	FaoVapourRange    = Range{Min: 0, Max: 20000, Unit: "Pa", Source: "vapour pressures of air to 60 °C"}
+	netRadiationRange = domain.Range{Min: -15, Max: 40, Unit: "MJ/m²", Source: "net radiation of a day or an hour"}
+	soilHeatRange     = domain.Range{Min: -10, Max: 15, Unit: "MJ/m²", Source: "heat into the ground of a day or an hour"}
+	faoVapourRange    = domain.Range{Min: 0, Max: 20000, Unit: "Pa", Source: "vapour pressures of air to 60 °C"}
 )
 
 // Grass is what the reference evapotranspiration asks for. Vapour pressures are
@@ -39,18 +40,18 @@ type Grass struct {
 // Check joins every fault of g, by field.
 func (g Grass) Check() error {
 	low := error(nil)
-	if g.Vapour > g.Saturation && FaoVapourRange.Contains(g.Vapour) && FaoVapourRange.Contains(g.Saturation) {
+	if g.Vapour > g.Saturation && faoVapourRange.Contains(g.Vapour) && faoVapourRange.Contains(g.Saturation) {
 		low = &RangeError{Field: "Vapour", Value: g.Vapour, Min: 0, Max: g.Saturation, Unit: "Pa", Source: "saturation"}
 	}
 	return errors.Join(
-		Range{Min: -40, Max: 60, Unit: "°C", Source: "weather"}.Check("Temperature", g.Temperature),
-		FaoVapourRange.Check("Saturation", g.Saturation),
-		FaoVapourRange.Check("Vapour", g.Vapour),
+		domain.Range{Min: -40, Max: 60, Unit: "°C", Source: "weather"}.Check("Temperature", g.Temperature),
+		faoVapourRange.Check("Saturation", g.Saturation),
+		faoVapourRange.Check("Vapour", g.Vapour),
 		low,
-		WindRange.Check("Wind", g.Wind),
-		NetRadiationRange.Check("Net", g.Net),
-		SoilHeatRange.Check("Soil", g.Soil),
-		PressureRange.Check("Pressure", g.Pressure),
+		windRange.Check("Wind", g.Wind),
+		netRadiationRange.Check("Net", g.Net),
+		soilHeatRange.Check("Soil", g.Soil),
+		pressureRange.Check("Pressure", g.Pressure),
 	)
 }
 
@@ -92,7 +93,7 @@ func (g Grass) period(dry float64) (ReferenceEvapotranspiration, error) {
 // from its lowest and highest temperature, °C (TemperatureRange): the mean of
 // the two ends' [Fao98] eq. 12. NaN outside -40 to 80 °C.
 func FaoMeanSaturation(lowest, highest float64) float64 {
-	if !TemperatureRange.Contains(lowest) || !TemperatureRange.Contains(highest) {
+	if !temperatureRange.Contains(lowest) || !temperatureRange.Contains(highest) {
 		return math.NaN()
 	}
 	return (psychro.FAO56(highest) + psychro.FAO56(lowest)) / 2 // eq. 12
@@ -103,7 +104,7 @@ func FaoMeanSaturation(lowest, highest float64) float64 {
 // relative humidity, most and least, fraction, of which the greatest stands
 // with the lowest temperature: [Fao98] eq. 17. NaN outside.
 func FaoVapour(lowest, highest, most, least float64) float64 {
-	if !TemperatureRange.Contains(lowest) || !TemperatureRange.Contains(highest) || !ShareRange.Contains(most) || !ShareRange.Contains(least) {
+	if !temperatureRange.Contains(lowest) || !temperatureRange.Contains(highest) || !shareRange.Contains(most) || !shareRange.Contains(least) {
 		return math.NaN()
 	}
 	return (psychro.FAO56(lowest)*most + psychro.FAO56(highest)*least) / 2 // eq. 17
@@ -117,7 +118,7 @@ const faoAspirated = 0.000662
 // (PressureRange): ea = e°(Tw) - 0.000662 P (Td - Tw) [Fao98] eq. 15 and 16.
 // NaN outside, and for wet above dry.
 func FaoVapourFromBulbs(dry, wet, pressure float64) float64 {
-	if !TemperatureRange.Contains(dry) || !TemperatureRange.Contains(wet) || wet > dry || !PressureRange.Contains(pressure) {
+	if !temperatureRange.Contains(dry) || !temperatureRange.Contains(wet) || wet > dry || !pressureRange.Contains(pressure) {
 		return math.NaN()
 	}
 	return psychro.FAO56(wet) - faoAspirated*pressure*(dry-wet) // eq. 15

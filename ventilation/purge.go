@@ -5,15 +5,16 @@ import (
 	"fmt"
 	"math"
 
+	"cloche.example/internal/domain"
 	"cloche.example/psychro"
 )
 
 // Ranges of a purge.
 var (
-	ExchangeRange  = Range{Min: 0.01, Max: 50, Unit: "air changes", Source: "one opening of the vents"}
-	RoundRange     = Range{Min: 1, Max: 100, Unit: "count", Source: "a morning"}
-	StructureRange = Range{Min: 0, Max: 1e10, Unit: "J/K", Source: "houses up to some hectares"}
-	PurgeRange     = Range{Min: 0, Max: 1e6, Unit: "kg", Source: "houses up to some hectares"}
+	exchangeRange  = domain.Range{Min: 0.01, Max: 50, Unit: "air changes", Source: "one opening of the vents"}
+	roundRange     = domain.Range{Min: 1, Max: 100, Unit: "count", Source: "a morning"}
+	structureRange = domain.Range{Min: 0, Max: 1e10, Unit: "J/K", Source: "houses up to some hectares"}
+	purgeRange     = domain.Range{Min: 0, Max: 1e6, Unit: "kg", Source: "houses up to some hectares"}
 )
 
 // Purge dries a house by rounds of heat and vent: the air is heated with the
@@ -53,18 +54,18 @@ type PurgeCourse struct {
 func (p Purge) Check() error {
 	err := errors.Join(
 		stateFault("Start", p.Start), stateFault("Outside", p.Outside),
-		positive(HouseVolumeRange, "Volume", p.Volume),
-		TemperatureRange.Check("Warm", p.Warm),
-		ExchangeRange.Check("Exchange", p.Exchange),
-		PurgeRange.Check("Release", p.Release),
-		StructureRange.Check("Structure", p.Structure),
+		positive(houseVolumeRange, "Volume", p.Volume),
+		temperatureRange.Check("Warm", p.Warm),
+		exchangeRange.Check("Exchange", p.Exchange),
+		purgeRange.Check("Release", p.Release),
+		structureRange.Check("Structure", p.Structure),
 	)
 	if err != nil {
 		return err
 	}
 	return errors.Join(
 		sameAir("Outside", p.Outside, "Start", p.Start),
-		Range{Min: p.Start.Temperature(), Max: TemperatureRange.Max, Unit: "°C", Source: "no cooler than the air at the start"}.Check("Warm", p.Warm),
+		domain.Range{Min: p.Start.Temperature(), Max: temperatureRange.Max, Unit: "°C", Source: "no cooler than the air at the start"}.Check("Warm", p.Warm),
 	)
 }
 
@@ -72,7 +73,7 @@ func (p Purge) Check() error {
 // constant enthalpy, that of psychro.Mix. The error joins every fault by field;
 // ErrNoSolution says that what is released would saturate the warm air.
 func (p Purge) Rounds(count int) (PurgeCourse, error) {
-	if err := errors.Join(p.Check(), RoundRange.Check("count", float64(count))); err != nil {
+	if err := errors.Join(p.Check(), roundRange.Check("count", float64(count))); err != nil {
 		return PurgeCourse{}, err
 	}
 	c, err := p.begin()
@@ -90,7 +91,7 @@ func (p Purge) Rounds(count int) (PurgeCourse, error) {
 // ErrNoSolution says that no number of rounds leads there, or not
 // RoundRange.Max; other errors join every fault by field.
 func (p Purge) RoundsFor(rh float64) (PurgeCourse, error) {
-	if err := errors.Join(p.Check(), psychro.RelativeHumidities.Check("rh", rh)); err != nil {
+	if err := errors.Join(p.Check(), (domain.Range{Min: 0, Max: 1, Unit: "fraction", Source: "saturation; to accept a sensor's 1.01, clip it before: min(rh, 1)"}).Check("rh", rh)); err != nil {
 		return PurgeCourse{}, err
 	}
 	c, err := p.begin()
@@ -98,8 +99,8 @@ func (p Purge) RoundsFor(rh float64) (PurgeCourse, error) {
 		return c, err
 	}
 	for c.End.RelativeHumidity() > rh {
-		if float64(len(c.Rounds)) == RoundRange.Max {
-			return PurgeCourse{}, fmt.Errorf("purge: %w: rounds without end lead to %.5g kg/kg; after %g of them the relative humidity is %.3g, wanted %.3g", ErrNoSolution, c.Limit, RoundRange.Max, c.End.RelativeHumidity(), rh)
+		if float64(len(c.Rounds)) == roundRange.Max {
+			return PurgeCourse{}, fmt.Errorf("purge: %w: rounds without end lead to %.5g kg/kg; after %g of them the relative humidity is %.3g, wanted %.3g", ErrNoSolution, c.Limit, roundRange.Max, c.End.RelativeHumidity(), rh)
 		}
 		if err := p.round(&c); err != nil {
 			return PurgeCourse{}, err

@@ -5,13 +5,14 @@ import (
 
 	"github.com/stretchr/testify/require"
 
+	"cloche.example/internal/domain"
 	"cloche.example/ventilation"
 )
 
 // The accepted ranges are part of the interface.
 func TestRangesOfTheBalance(t *testing.T) {
 	for _, c := range []struct {
-		r        ventilation.Range
+		r        domain.Range
 		min, max float64
 	}{
 		{ventilation.SunRange, 0, 1500}, {ventilation.FloorAreaRange, 0.1, 1e6}, {ventilation.VolumeRange, 0.05, 1e7},

@@ -5,13 +5,14 @@ import (
 
 	"github.com/stretchr/testify/require"
 
+	"cloche.example/internal/domain"
 	"cloche.example/ventilation"
 )
 
 // The accepted ranges are part of the interface.
 func TestRangesOfFlow(t *testing.T) {
 	for _, c := range []struct {
-		r        ventilation.Range
+		r        domain.Range
 		min, max float64
 	}{
 		{ventilation.TemperatureRange, -60, 80}, {ventilation.PressureRange, 60000, 110000}, {ventilation.WindRange, 0, 45},

@@ -5,12 +5,13 @@ import (
 
 	"github.com/stretchr/testify/require"
 
+	"cloche.example/internal/domain"
 	"cloche.example/ventilation"
 )
 
 func TestWinterRanges(t *testing.T) {
 	for name, c := range map[string]struct {
-		r        ventilation.Range
+		r        domain.Range
 		min, max float64
 	}{
 		"ReleaseRange":      {ventilation.ReleaseRange, 0, 100},

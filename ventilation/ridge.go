@@ -3,6 +3,8 @@ package ventilation
 import (
 	"errors"
 	"math"
+
+	"cloche.example/internal/domain"
 )
 
 // RidgeVent is a continuous vent along the ridge, on one slope: a run of flaps
@@ -17,16 +19,16 @@ type RidgeVent struct {
 }
 
 // PitchRange limits the slope of a roof.
-var PitchRange = Range{Min: 0, Max: 80, Unit: "degree", Source: "roofs"}
+var pitchRange = domain.Range{Min: 0, Max: 80, Unit: "degree", Source: "roofs"}
 
 // Check joins every fault of v, by field.
 func (v RidgeVent) Check() error {
 	return errors.Join(
-		positive(FlapRange, "Length", v.Length),
-		positive(VerticalRange, "Depth", v.Depth),
-		PitchRange.Check("Pitch", v.Pitch),
-		HeightRange.Check("Ridge", v.Ridge),
-		FlapAngleRange.Check("Angle", v.Angle),
+		positive(flapRange, "Length", v.Length),
+		positive(verticalRange, "Depth", v.Depth),
+		pitchRange.Check("Pitch", v.Pitch),
+		heightRange.Check("Ridge", v.Ridge),
+		flapAngleRange.Check("Angle", v.Angle),
 	)
 }
 
@@ -44,9 +46,9 @@ func (v RidgeVent) ends() (lip, edge float64) {
 // both slopes each is an opening of its own. The error joins the faults by
 // field; a closed vent, Angle zero, is none.
 func (v RidgeVent) Opening(m HingedModel, sharp, coefficient float64) (Opening, error) {
-	err := errors.Join(v.Check(), PressureCoefRange.Check("coefficient", coefficient))
+	err := errors.Join(v.Check(), pressureCoefRange.Check("coefficient", coefficient))
 	if v.Angle == 0 {
-		err = errors.Join(err, &RangeError{Field: "Angle", Value: 0, Min: 0, Max: FlapAngleRange.Max, Unit: "degree", Source: "more than zero; a closed vent is no opening: leave it out"})
+		err = errors.Join(err, &RangeError{Field: "Angle", Value: 0, Min: 0, Max: flapAngleRange.Max, Unit: "degree", Source: "more than zero; a closed vent is no opening: leave it out"})
 	}
 	cd, fault := m.Discharge(Hinged{Hinge: TopHinged, Along: v.Length, Depth: v.Depth, Angle: v.Angle, Blocked: 2}, sharp)
 	if v.Check() == nil {

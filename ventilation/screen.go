@@ -5,6 +5,7 @@ import (
 	"math"
 
 	"cloche.example/internal/constant"
+	"cloche.example/internal/domain"
 )
 
 // Screen is an insect screen as a thin porous layer.
@@ -18,22 +19,22 @@ type Screen struct {
 
 // Ranges of a screen.
 var (
-	ThicknessRange    = Range{Min: 1e-5, Max: 0.01, Unit: "m", Source: "woven screens are 0.1 to 1 mm thick"}
-	PermeabilityRange = Range{Min: 1e-12, Max: 1e-6, Unit: "m²", Source: "woven screens are 1e-10 to 1e-8 m²"}
-	InertiaRange      = Range{Min: 0, Max: 10, Unit: "dimensionless", Source: "woven screens are 0.05 to 1"}
-	PorosityRange     = Range{Min: 0.05, Max: 0.95, Unit: "fraction", Source: "woven screens are 0.2 to 0.7"}
-	BlockedRange      = Range{Min: 0, Max: 0.95, Unit: "fraction", Source: "something must stay open"}
-	ViscosityRange    = Range{Min: 1e-5, Max: 3e-5, Unit: "kg/(m s)", Source: "air at -60 to 80 °C is 1.4e-5 to 2.1e-5"}
+	thicknessRange    = domain.Range{Min: 1e-5, Max: 0.01, Unit: "m", Source: "woven screens are 0.1 to 1 mm thick"}
+	permeabilityRange = domain.Range{Min: 1e-12, Max: 1e-6, Unit: "m²", Source: "woven screens are 1e-10 to 1e-8 m²"}
+	inertiaRange      = domain.Range{Min: 0, Max: 10, Unit: "dimensionless", Source: "woven screens are 0.05 to 1"}
+	porosityRange     = domain.Range{Min: 0.05, Max: 0.95, Unit: "fraction", Source: "woven screens are 0.2 to 0.7"}
+	blockedRange      = domain.Range{Min: 0, Max: 0.95, Unit: "fraction", Source: "something must stay open"}
+	viscosityRange    = domain.Range{Min: 1e-5, Max: 3e-5, Unit: "kg/(m s)", Source: "air at -60 to 80 °C is 1.4e-5 to 2.1e-5"}
 )
 
 // Check joins every fault of s, by field.
 func (s Screen) Check() error {
 	return errors.Join(
-		ThicknessRange.Check("Thickness", s.Thickness),
-		PermeabilityRange.Check("Permeability", s.Permeability),
-		InertiaRange.Check("Inertia", s.Inertia),
-		PorosityRange.Check("Porosity", s.Porosity),
-		BlockedRange.Check("Blocked", s.Blocked),
+		thicknessRange.Check("Thickness", s.Thickness),
+		permeabilityRange.Check("Permeability", s.Permeability),
+		inertiaRange.Check("Inertia", s.Inertia),
+		porosityRange.Check("Porosity", s.Porosity),
+		blockedRange.Check("Blocked", s.Blocked),
 	)
 }
 
@@ -41,7 +42,7 @@ func (s Screen) Check() error {
 // Sutherland's law mu = 1.458e-6 T^1.5/(T + 110.4) (U.S. Standard Atmosphere
 // 1976). NaN outside TemperatureRange.
 func AirViscosity(t float64) float64 {
-	if !TemperatureRange.Contains(t) {
+	if !temperatureRange.Contains(t) {
 		return math.NaN()
 	}
 	k := t + kelvin
@@ -74,7 +75,7 @@ func (m PorosityModel) Screen(porosity, thickness float64) (Screen, error) {
 	if int(m) >= len(porosityFits) {
 		return Screen{}, &RangeError{Field: "porosity model", Value: float64(m), Min: 0, Max: float64(len(porosityFits) - 1), Unit: "PorosityModel"}
 	}
-	if err := errors.Join(PorosityRange.Check("Porosity", porosity), ThicknessRange.Check("Thickness", thickness)); err != nil {
+	if err := errors.Join(porosityRange.Check("Porosity", porosity), thicknessRange.Check("Thickness", thickness)); err != nil {
 		return Screen{}, err
 	}
 	f := porosityFits[m]
@@ -86,7 +87,7 @@ func (m PorosityModel) Screen(porosity, thickness float64) (Screen, error) {
 // dp = e (mu v/Kp + rho Y v²/sqrt(Kp)), v = speed/(1 - Blocked)
 // [SenScreen16] (Forchheimer). NaN for a faulty screen or a negative speed.
 func (s Screen) PressureDrop(speed, density, viscosity float64) float64 {
-	if s.Check() != nil || !(speed >= 0 && DensityRange.Contains(density) && ViscosityRange.Contains(viscosity)) {
+	if s.Check() != nil || !(speed >= 0 && densityRange.Contains(density) && viscosityRange.Contains(viscosity)) {
 		return math.NaN()
 	}
 	v := speed / (1 - s.Blocked)
@@ -110,7 +111,7 @@ func (s Screen) Discharge(speed, density, viscosity float64) float64 {
 // viscous part Viscous. The error joins the faults of screen and opening by
 // field; o must be a point without a screen.
 func (s Screen) Over(o Opening, faceArea, viscosity float64) (Opening, error) {
-	err := errors.Join(s.Check(), positive(AreaRange, "faceArea", faceArea), ViscosityRange.Check("viscosity", viscosity), o.check("opening"))
+	err := errors.Join(s.Check(), positive(areaRange, "faceArea", faceArea), viscosityRange.Check("viscosity", viscosity), o.check("opening"))
 	if o.Vertical != 0 || o.Viscous != 0 {
 		err = errors.Join(err, &RangeError{Field: "opening.Vertical", Value: math.Max(o.Vertical, o.Viscous), Unit: "m", Source: "one screen, over a point"})
 	}
@@ -129,7 +130,7 @@ func (s Screen) Over(o Opening, faceArea, viscosity float64) (Opening, error) {
 // o.Area) that o, screen and all, has at the pressure difference dp, Pa, with
 // air of density, kg/m³. NaN unless both are positive.
 func (o Opening) EffectiveDischarge(dp, density float64) float64 {
-	if !(dp > 0 && DensityRange.Contains(density)) {
+	if !(dp > 0 && densityRange.Contains(density)) {
 		return math.NaN()
 	}
 	p := o

@@ -3,6 +3,8 @@ package ventilation
 import (
 	"errors"
 	"fmt"
+
+	"cloche.example/internal/domain"
 )
 
 // ShadePlace says where a shade lies.
@@ -26,13 +28,13 @@ type Optics struct {
 func (o Optics) Absorptance() float64 { return 1 - o.Transmittance - o.Reflectance }
 
 func (o Optics) check(where string) error {
-	if ShareRange.Contains(o.Transmittance) && ShareRange.Contains(o.Reflectance) && ShareRange.Contains(o.Transmittance+o.Reflectance) {
+	if shareRange.Contains(o.Transmittance) && shareRange.Contains(o.Reflectance) && shareRange.Contains(o.Transmittance+o.Reflectance) {
 		return nil
 	}
 	return errors.Join(
-		ShareRange.Check(where+".Transmittance", o.Transmittance),
-		ShareRange.Check(where+".Reflectance", o.Reflectance),
-		ShareRange.Check(where+".Transmittance + "+where+".Reflectance", o.Transmittance+o.Reflectance),
+		shareRange.Check(where+".Transmittance", o.Transmittance),
+		shareRange.Check(where+".Reflectance", o.Reflectance),
+		shareRange.Check(where+".Transmittance + "+where+".Reflectance", o.Transmittance+o.Reflectance),
 	)
 }
 
@@ -64,10 +66,10 @@ type ShadeBalance struct {
 func (s Shade) Check() error {
 	err := errors.Join(
 		s.Layer.check("Layer"),
-		ShareRange.Check("Drawn", s.Drawn),
+		shareRange.Check("Drawn", s.Drawn),
 		s.Cover.check("Cover"),
-		CoverURange.Check("U", s.U),
-		Range{Min: s.U, Max: SurfaceRange.Max, Unit: "W/(m² K)", Source: "U contains it"}.Check("Outside", s.Outside),
+		coverURange.Check("U", s.U),
+		domain.Range{Min: s.U, Max: surfaceRange.Max, Unit: "W/(m² K)", Source: "U contains it"}.Check("Outside", s.Outside),
 	)
 	if s.Cover.Transmittance == 0 {
 		err = errors.Join(err, &RangeError{Field: "Cover.Transmittance", Value: 0, Min: 0, Max: 1, Unit: "fraction", Source: "more than zero: nothing to shade"})
@@ -137,7 +139,7 @@ func (s Shade) Balance() (ShadeBalance, error) {
 // error joins the faults by field; ErrNoSolution says that no such layer
 // does, as for more light than before.
 func LayerFor(cover Optics, together, absorptance float64) (Optics, error) {
-	if err := errors.Join(cover.check("cover"), ShareRange.Check("together", together), ShareRange.Check("absorptance", absorptance)); err != nil {
+	if err := errors.Join(cover.check("cover"), shareRange.Check("together", together), shareRange.Check("absorptance", absorptance)); err != nil {
 		return Optics{}, err
 	}
 	// together (1 - r1 r2) = t1 t2 with r1 = 1 - absorptance - t1.

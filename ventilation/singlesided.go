@@ -5,6 +5,7 @@ import (
 	"math"
 
 	"cloche.example/internal/constant"
+	"cloche.example/internal/domain"
 )
 
 // TwoWayFlow is the exchange through one tall opening with nothing else open.
@@ -21,9 +22,9 @@ type TwoWayFlow struct {
 // below. The error joins the inputs outside their ranges.
 func SingleOpening(width, height, cd float64, c Conditions) (TwoWayFlow, error) {
 	if err := errors.Join(
-		positive(VerticalRange, "height", height),
-		positive(AreaRange, "width", width),
-		positive(DischargeRange, "cd", cd),
+		positive(verticalRange, "height", height),
+		positive(areaRange, "width", width),
+		positive(dischargeRange, "cd", cd),
 		c.check(),
 	); err != nil {
 		return TwoWayFlow{}, err
@@ -63,17 +64,17 @@ type OneFace struct {
 }
 
 // Ranges of OneFace.
-var IncidenceRange = Range{Min: 0, Max: 180, Unit: "degree", Source: "faces are taken as symmetric"}
+var incidenceRange = domain.Range{Min: 0, Max: 180, Unit: "degree", Source: "faces are taken as symmetric"}
 
 // Check joins every fault of f, by field.
 func (f OneFace) Check() error {
 	return errors.Join(
-		positive(AreaRange, "Area", f.Area),
-		positive(VerticalRange, "Height", f.Height),
-		TemperatureRange.Check("Inside", f.Inside),
-		TemperatureRange.Check("Outside", f.Outside),
-		WindRange.Check("Wind", f.Wind),
-		IncidenceRange.Check("Incidence", f.Incidence),
+		positive(areaRange, "Area", f.Area),
+		positive(verticalRange, "Height", f.Height),
+		temperatureRange.Check("Inside", f.Inside),
+		temperatureRange.Check("Outside", f.Outside),
+		windRange.Check("Wind", f.Wind),
+		incidenceRange.Check("Incidence", f.Incidence),
 	)
 }
 

@@ -4,11 +4,12 @@ import (
 	"errors"
 	"math"
 
+	"cloche.example/internal/domain"
 	"cloche.example/internal/solve"
 )
 
 // DeficitRange is what a vapour pressure deficit may be asked to be.
-var DeficitRange = Range{Min: 0, Max: 10000, Unit: "Pa", Source: "saturated air to air that no crop stands"}
+var deficitRange = domain.Range{Min: 0, Max: 10000, Unit: "Pa", Source: "saturated air to air that no crop stands"}
 
 // VentPosition answers how far to open.
 type VentPosition struct {
@@ -51,7 +52,7 @@ func (o *openings) try(u float64, out *ClimateState) bool {
 func (c *Climate) OpeningForTemperature(w Weather, s Setting, limit float64) (VentPosition, error) {
 	var o openings
 	s.Opening = 1
-	if err := errors.Join(c.prepare(&o.k, &w, &s), TemperatureRange.Check("limit", limit)); err != nil {
+	if err := errors.Join(c.prepare(&o.k, &w, &s), temperatureRange.Check("limit", limit)); err != nil {
 		return VentPosition{}, err
 	}
 	return o.coolerThan(limit)
@@ -71,7 +72,7 @@ func (o *openings) coolerThan(limit float64) (VentPosition, error) {
 	// The inside temperature over the limit, large where there is no state.
 	excess := func(u float64) float64 {
 		if !o.try(u, &p.State) {
-			return TemperatureRange.Max - limit + 1
+			return temperatureRange.Max - limit + 1
 		}
 		return p.State.Temperature - limit
 	}
@@ -107,9 +108,9 @@ func (c *Climate) OpeningForDeficit(w Weather, s Setting, low, high float64) (Ve
 	s.Opening = 1
 	order := error(nil)
 	if low > high {
-		order = &RangeError{Field: "low", Value: low, Min: DeficitRange.Min, Max: high, Unit: DeficitRange.Unit, Source: "not above high"}
+		order = &RangeError{Field: "low", Value: low, Min: deficitRange.Min, Max: high, Unit: deficitRange.Unit, Source: "not above high"}
 	}
-	if err := errors.Join(c.prepare(&o.k, &w, &s), DeficitRange.Check("low", low), DeficitRange.Check("high", high), order); err != nil {
+	if err := errors.Join(c.prepare(&o.k, &w, &s), deficitRange.Check("low", low), deficitRange.Check("high", high), order); err != nil {
 		return VentPosition{}, err
 	}
 	var p VentPosition

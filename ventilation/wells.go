@@ -3,6 +3,8 @@ package ventilation
 import (
 	"errors"
 	"math"
+
+	"cloche.example/internal/domain"
 )
 
 // Well feeds a vent at or below outside grade: a shaft or light well from the
@@ -23,9 +25,9 @@ type Well struct {
 func (w Well) Opening() (Opening, error) {
 	err := errors.Join(
 		w.Vent.check("Vent"),
-		positive(AreaRange, "Section", w.Section),
-		positive(DischargeRange, "Discharge", w.Discharge),
-		Range{Min: HeightRange.Min, Max: 0, Unit: "m", Source: "a vent above grade needs no well"}.Check("Vent.Height", w.Vent.Height),
+		positive(areaRange, "Section", w.Section),
+		positive(dischargeRange, "Discharge", w.Discharge),
+		domain.Range{Min: heightRange.Min, Max: 0, Unit: "m", Source: "a vent above grade needs no well"}.Check("Vent.Height", w.Vent.Height),
 	)
 	if err != nil {
 		return Opening{}, err
@@ -51,7 +53,7 @@ type Sunken struct {
 // stays in the pool below the lowest opening until it is mixed by a fan or
 // warmed. The error joins every fault by field.
 func StackOf(openings []Opening, floor, floorArea float64) (Sunken, error) {
-	faults := []error{HeightRange.Check("floor", floor), positive(AreaRange, "floorArea", floorArea)}
+	faults := []error{heightRange.Check("floor", floor), positive(areaRange, "floorArea", floorArea)}
 	if len(openings) == 0 {
 		faults = append(faults, noOpening())
 	}
@@ -61,7 +63,7 @@ func StackOf(openings []Opening, floor, floorArea float64) (Sunken, error) {
 		o := &openings[i]
 		where := place("openings", i, o.Name)
 		edge := o.Height - 0.5*o.Vertical
-		faults = append(faults, o.check(where), Range{Min: floor, Max: HeightRange.Max, Unit: "m", Source: "the floor"}.Check(where+".Height - Vertical/2", edge))
+		faults = append(faults, o.check(where), domain.Range{Min: floor, Max: heightRange.Max, Unit: "m", Source: "the floor"}.Check(where+".Height - Vertical/2", edge))
 		s.Lowest = math.Min(s.Lowest, edge)
 		s.Highest = math.Max(s.Highest, o.Height)
 		low = math.Min(low, o.Height)

@@ -5,11 +5,13 @@ import (
 	"fmt"
 	"math"
 	"slices"
+
+	"cloche.example/internal/domain"
 )
 
 // WellCount is the count of wells that a DugIn may have: each may hold outdoor
 // or house air, and every combination is looked at.
-var WellCount = Range{Min: 0, Max: 10, Unit: "count", Source: "1,024 combinations"}
+var wellCountRange = domain.Range{Min: 0, Max: 10, Unit: "count", Source: "1,024 combinations"}
 
 // DugIn is a house whose lowest vents lie in wells below grade.
 type DugIn struct {
@@ -28,7 +30,7 @@ type DugInState struct {
 
 // Check joins every fault of d, by field.
 func (d DugIn) Check() error {
-	faults := []error{WellCount.Check("number of Wells", float64(len(d.Wells)))}
+	faults := []error{wellCountRange.Check("number of Wells", float64(len(d.Wells)))}
 	for i := range d.Openings {
 		faults = append(faults, d.Openings[i].check(place("Openings", i, d.Openings[i].Name)))
 	}

@@ -3,6 +3,8 @@ package ventilation
 import (
 	"errors"
 	"math"
+
+	"cloche.example/internal/domain"
 )
 
 // Terrain is a class of country with its power-law profile of the mean wind.
@@ -22,8 +24,8 @@ var (
 
 // Ranges of the wind profile.
 var (
-	WindHeightRange = Range{Min: 0.1, Max: 200, Unit: "m", Source: "heights in the boundary layer"}
-	RoughnessRange  = Range{Min: 1e-5, Max: 3, Unit: "m", Source: "snow to city"}
+	windHeightRange = domain.Range{Min: 0.1, Max: 200, Unit: "m", Source: "heights in the boundary layer"}
+	roughnessRange  = domain.Range{Min: 1e-5, Max: 3, Unit: "m", Source: "snow to city"}
 )
 
 // WindAt returns the wind speed, m/s, at height, m, in terrain from the speed
@@ -34,9 +36,9 @@ var (
 // The error joins the inputs outside WindRange and WindHeightRange.
 func WindAt(height float64, terrain Terrain, measured, station float64, stationTerrain Terrain) (float64, error) {
 	if err := errors.Join(
-		WindHeightRange.Check("height", height),
-		WindRange.Check("measured", measured),
-		WindHeightRange.Check("station", station),
+		windHeightRange.Check("height", height),
+		windRange.Check("measured", measured),
+		windHeightRange.Check("station", station),
 		terrain.check("terrain"),
 		stationTerrain.check("stationTerrain"),
 	); err != nil {
@@ -48,8 +50,8 @@ func WindAt(height float64, terrain Terrain, measured, station float64, stationT
 
 func (t Terrain) check(where string) error {
 	return errors.Join(
-		Range{Min: 0.05, Max: 0.5, Unit: "dimensionless"}.Check(where+".Exponent", t.Exponent),
-		Range{Min: 100, Max: 1000, Unit: "m"}.Check(where+".Layer", t.Layer),
+		domain.Range{Min: 0.05, Max: 0.5, Unit: "dimensionless"}.Check(where+".Exponent", t.Exponent),
+		domain.Range{Min: 100, Max: 1000, Unit: "m"}.Check(where+".Layer", t.Layer),
 	)
 }
 
@@ -60,7 +62,7 @@ func (t Terrain) check(where string) error {
 // RoughnessRange and unless both heights pass displacement by more than the
 // roughness.
 func LogWind(height, measured, station, roughness, displacement float64) float64 {
-	if !(WindRange.Contains(measured) && RoughnessRange.Contains(roughness) && displacement >= 0 &&
+	if !(windRange.Contains(measured) && roughnessRange.Contains(roughness) && displacement >= 0 &&
 		height-displacement > roughness && station-displacement > roughness) {
 		return math.NaN()
 	}
@@ -71,7 +73,7 @@ func LogWind(height, measured, station, roughness, displacement float64) float64
 // the speed measured, m/s, at station, m: u2 = u 4.87/ln(67.8 z - 5.42) [Fao98]
 // eq. 47. NaN outside WindRange and below 0.5 m.
 func WindAtTwoMetres(measured, station float64) float64 {
-	if !(WindRange.Contains(measured) && station >= 0.5 && WindHeightRange.Contains(station)) {
+	if !(windRange.Contains(measured) && station >= 0.5 && windHeightRange.Contains(station)) {
 		return math.NaN()
 	}
 	return measured * 4.87 / math.Log(67.8*station-5.42)

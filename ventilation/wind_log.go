@@ -3,6 +3,8 @@ package ventilation
 import (
 	"errors"
 	"math"
+
+	"cloche.example/internal/domain"
 )
 
 // RoughTerrain is a class of country for the logarithmic profile of the mean
@@ -38,10 +40,10 @@ const (
 // inputs outside WindRange, WindHeightRange and RoughnessRange.
 func LogWindAt(height float64, terrain RoughTerrain, measured, station float64, stationTerrain RoughTerrain) (float64, error) {
 	if err := errors.Join(
-		WindHeightRange.Check("height", height),
+		windHeightRange.Check("height", height),
 		terrain.check("terrain"),
-		WindRange.Check("measured", measured),
-		WindHeightRange.Check("station", station),
+		windRange.Check("measured", measured),
+		windHeightRange.Check("station", station),
 		stationTerrain.check("stationTerrain"),
 	); err != nil {
 		return 0, err
@@ -54,7 +56,7 @@ func LogWindAt(height float64, terrain RoughTerrain, measured, station float64, 
 // that at 10 m in FieldTerrain; the speed of Least below that height, as the
 // standard has it. NaN outside WindHeightRange and for a faulty terrain.
 func (t RoughTerrain) Factor(height float64) float64 {
-	if !WindHeightRange.Contains(height) || t.check("") != nil {
+	if !windHeightRange.Contains(height) || t.check("") != nil {
 		return math.NaN()
 	}
 	k := terrainFactor * math.Pow(t.Roughness/windReference.Roughness, terrainExponent) // eq. 4.5
@@ -63,7 +65,7 @@ func (t RoughTerrain) Factor(height float64) float64 {
 
 func (t RoughTerrain) check(where string) error {
 	return errors.Join(
-		RoughnessRange.Check(where+".Roughness", t.Roughness),
-		Range{Min: 2 * t.Roughness, Max: 50, Unit: "m", Source: "twice the roughness and more"}.Check(where+".Least", t.Least),
+		roughnessRange.Check(where+".Roughness", t.Roughness),
+		domain.Range{Min: 2 * t.Roughness, Max: 50, Unit: "m", Source: "twice the roughness and more"}.Check(where+".Least", t.Least),
 	)
 }

@@ -74,7 +74,7 @@ func (s Shelter) Coefficients() CoefficientTable {
 // between the wind and the face's normal, 0 to 180, straight between the
 // table's angles. NaN outside.
 func (t CoefficientTable) At(face Face, angle float64) float64 {
-	if face >= faceCount || !IncidenceRange.Contains(angle) {
+	if face >= faceCount || !incidenceRange.Contains(angle) {
 		return math.NaN()
 	}
 	i := min(int(angle/45), 3)
@@ -108,7 +108,7 @@ var swami = [7]float64{1.248, -0.703, -1.175, 0.131, 0.769, 0.071, 0.717}
 // [SwaChan87] eq. 2-1 (as [Buildings24] carries it; other prints round 0.071
 // to 0.07); it refers to the wind at the height of the eaves. NaN outside.
 func WallCoefficient(angle, side, normal float64) float64 {
-	if !(IncidenceRange.Contains(angle) && side >= 0.2 && side <= 5 && DischargeRange.Contains(normal)) {
+	if !(incidenceRange.Contains(angle) && side >= 0.2 && side <= 5 && dischargeRange.Contains(normal)) {
 		return math.NaN()
 	}
 	a, g := angle*math.Pi/180, math.Log(side)

@@ -28,7 +28,7 @@ var roofMeans = [shelterCount][2][2][3]float64{
 // transcriptions of one set of tunnel tests disagree by that much. NaN for
 // another face, exposure or angle.
 func (s Shelter) RoofMean(face Face, long bool, angle float64) float64 {
-	if s >= shelterCount || (face != LowRoof && face != MidRoof) || !IncidenceRange.Contains(angle) {
+	if s >= shelterCount || (face != LowRoof && face != MidRoof) || !incidenceRange.Contains(angle) {
 		return math.NaN()
 	}
 	length := 0

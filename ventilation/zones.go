@@ -109,12 +109,12 @@ func NewZones(count int, links []Link) (*Zones, error) {
 }
 
 func (z *Zones) checkConditions(c ZoneConditions) error {
-	faults := []error{DensityRange.Check("Outside", c.Outside), WindRange.Check("Wind", c.Wind)}
+	faults := []error{densityRange.Check("Outside", c.Outside), windRange.Check("Wind", c.Wind)}
 	if len(c.Zones) != z.count {
 		faults = append(faults, &RangeError{Field: "number of Zones", Value: float64(len(c.Zones)), Min: float64(z.count), Max: float64(z.count), Unit: "count"})
 	}
 	for i, rho := range c.Zones {
-		faults = append(faults, DensityRange.Check(fmt.Sprintf("Zones[%d]", i), rho))
+		faults = append(faults, densityRange.Check(fmt.Sprintf("Zones[%d]", i), rho))
 	}
 	return errors.Join(faults...)
 }

@@ -5,6 +5,7 @@ import (
 	"fmt"
 
 	"cloche.example/internal/demo"
+	"cloche.example/internal/domain"
 	"cloche.example/ventilation"
 )
 
@@ -39,26 +40,26 @@ type house struct {
 
 // house checks what the user set, under the names of the flags.
 func (c choice) house() (house, error) {
-	area := ventilation.Range{Min: 0.01, Max: 60, Unit: "m²", Source: "vents of this house"}
-	length := ventilation.Range{Min: 0.2, Max: demo.Length, Unit: "m", Source: "the length of the house"}
-	crop := ventilation.Range{Min: -demo.Depth, Max: demo.RidgeHeight, Unit: "m", Source: "from the floor to the ridge"}
-	leak := ventilation.Range{Min: 1e-4, Max: 1, Unit: "m³/s", Source: "houses"}
+	area := domain.Range{Min: 0.01, Max: 60, Unit: "m²", Source: "vents of this house"}
+	length := domain.Range{Min: 0.2, Max: demo.Length, Unit: "m", Source: "the length of the house"}
+	crop := domain.Range{Min: -demo.Depth, Max: demo.RidgeHeight, Unit: "m", Source: "from the floor to the ridge"}
+	leak := domain.Range{Min: 1e-4, Max: 1, Unit: "m³/s", Source: "houses"}
 	faults := []error{
-		ventilation.TemperatureRange.Check("-inside", c.inside),
-		ventilation.Range{Min: ventilation.TemperatureRange.Min, Max: c.inside, Unit: "°C", Source: "below the house air"}.Check("-limit", c.limit),
+		(domain.Range{Min: -60, Max: 80, Unit: "°C", Source: "weather and houses; a kelvin value falls outside"}).Check("-inside", c.inside),
+		domain.Range{Min: (domain.Range{Min: -60, Max: 80, Unit: "°C", Source: "weather and houses; a kelvin value falls outside"}).Min, Max: c.inside, Unit: "°C", Source: "below the house air"}.Check("-limit", c.limit),
 		crop.Check("-crop", c.crop),
-		ventilation.WindRange.Check("-wind", c.wind),
-		ventilation.PressureRange.Check("-pressure", c.pressure),
+		(domain.Range{Min: 0, Max: 45, Unit: "m/s", Source: "a speed, not a component; hurricanes excluded"}).Check("-wind", c.wind),
+		(domain.Range{Min: 60000, Max: 110000, Unit: "Pa", Source: "sites up to 4,000 m; a value in kPa or hPa falls outside"}).Check("-pressure", c.pressure),
 		area.Check("-side", c.side), area.Check("-ridge", c.ridge),
 		length.Check("-length", c.length), leak.Check("-leak", c.leak),
-		ventilation.Range{Min: 1, Max: ventilation.HouseVolumeRange.Max, Unit: "m³", Source: "houses"}.Check("-volume", c.volume),
-		ventilation.Range{Min: 1, Max: 1e6, Unit: "m³/h", Source: "houses"}.Check("-air", c.air),
+		domain.Range{Min: 1, Max: (domain.Range{Min: 0, Max: 1e6, Unit: "m³", Source: "houses up to some hectares"}).Max, Unit: "m³", Source: "houses"}.Check("-volume", c.volume),
+		domain.Range{Min: 1, Max: 1e6, Unit: "m³/h", Source: "houses"}.Check("-air", c.air),
 	}
 	for _, v := range c.outside {
-		faults = append(faults, ventilation.Range{Min: max(ventilation.TemperatureRange.Min, c.inside-80), Max: c.inside, Unit: "°C", Source: "below the house air"}.Check("-outside", v))
+		faults = append(faults, domain.Range{Min: max((domain.Range{Min: -60, Max: 80, Unit: "°C", Source: "weather and houses; a kelvin value falls outside"}).Min, c.inside-80), Max: c.inside, Unit: "°C", Source: "below the house air"}.Check("-outside", v))
 	}
 	for _, v := range c.opened {
-		faults = append(faults, ventilation.Range{Min: 1, Max: 100, Unit: "per cent", Source: "ajar to wide open"}.Check("-opened", v))
+		faults = append(faults, domain.Range{Min: 1, Max: 100, Unit: "per cent", Source: "ajar to wide open"}.Check("-opened", v))
 	}
 	if err := errors.Join(faults...); err != nil {
 		return house{}, err

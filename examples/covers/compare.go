@@ -5,6 +5,7 @@ import (
 
 	"cloche.example/envelope"
 	"cloche.example/internal/demo"
+	"cloche.example/internal/domain"
 	"cloche.example/psychro"
 )
 
@@ -34,11 +35,11 @@ func skyOf(n night) (float64, error) {
 	if err != nil {
 		return 0, err
 	}
-	if err := envelope.FractionRange.Check("cloud", n.cloud); err != nil {
+	if err := (domain.Range{Min: 0, Max: 1, Unit: "fraction", Source: "definition"}).Check("cloud", n.cloud); err != nil {
 		return 0, err
 	}
 	dew := air.DewPoint()
-	if err := envelope.SkyDewPoint.Check("dew point outside", dew); err != nil {
+	if err := (domain.Range{Min: -40, Max: 30, Unit: "°C", Source: "chosen around the sites of Berdahl and Martin, -20 to 30 °C"}).Check("dew point outside", dew); err != nil {
 		return 0, err
 	}
 	clear := envelope.SkyEmissivity(dew, 0, pressure)

@@ -17,6 +17,7 @@ import (
 	"time"
 
 	"cloche.example/internal/demo"
+	"cloche.example/internal/domain"
 	"cloche.example/internal/program"
 	"cloche.example/internal/year"
 	"cloche.example/lighting"
@@ -81,7 +82,7 @@ func (in input) allowed() float64 {
 	return in.until - in.from
 }
 
-var rangeArea = lighting.Range{Min: 0.01, Max: 1e6, Unit: "m²"}
+var rangeArea = domain.Range{Min: 0.01, Max: 1e6, Unit: "m²"}
 
 func (in input) solve(targetGiven bool, stdin io.Reader) (r result, err error) {
 	var ok bool
@@ -106,9 +107,9 @@ func (in input) solve(targetGiven bool, stdin io.Reader) (r result, err error) {
 	hour := func(h float64) time.Duration { return time.Duration(h * float64(time.Hour)) }
 	season := lighting.Season{Global: global, PerJoule: in.perJoule, Transmittance: in.transmittance, Target: r.target, PPFD: in.ppfd,
 		From: hour(in.from), Until: hour(in.until), OffAbove: in.off}
-	clock := lighting.Range{Min: 0, Max: 24, Unit: "h"}
+	clock := domain.Range{Min: 0, Max: 24, Unit: "h"}
 	err = errors.Join(clock.Check("from", in.from), clock.Check("until", in.until), rangeArea.Check("area", in.area),
-		lighting.RangePrice.Check("price", in.price))
+		(domain.Range{Min: 0, Max: 1000, Unit: "currency per kWh"}).Check("price", in.price))
 	if r.power = lighting.PowerDensity(in.ppfd, in.efficacy, in.onBed); math.IsNaN(r.power) {
 		err = errors.Join(err, fmt.Errorf("ppfd %g, efficacy %g, on-bed %g: at least 0, above 0, above 0 to 1", in.ppfd, in.efficacy, in.onBed))
 	}

@@ -6,6 +6,7 @@ import (
 
 	"cloche.example/envelope"
 	"cloche.example/internal/demo"
+	"cloche.example/internal/domain"
 	"cloche.example/psychro"
 )
 
@@ -42,11 +43,11 @@ func compare(c choice) (rows []row, sky float64, err error) {
 		return nil, 0, fmt.Errorf("-soil %q: clay, sand or rock", c.soil)
 	}
 	if err := errors.Join(
-		envelope.StackTemperature.Check("-inside", c.inside),
-		envelope.StackTemperature.Check("-outside", c.outside),
-		envelope.Range{Min: -30, Max: 35, Unit: "°C", Source: "chosen"}.Check("-mean", c.mean),
-		envelope.Range{Max: 25, Unit: "K", Source: "chosen"}.Check("-swing", c.swing),
-		envelope.Range{Min: 0.2, Max: 10, Unit: "m² K/W", Source: "chosen"}.Check("-insulation", c.insulation),
+		(domain.Range{Min: -60, Max: 60, Unit: "°C", Source: "domain of the solver"}).Check("-inside", c.inside),
+		(domain.Range{Min: -60, Max: 60, Unit: "°C", Source: "domain of the solver"}).Check("-outside", c.outside),
+		domain.Range{Min: -30, Max: 35, Unit: "°C", Source: "chosen"}.Check("-mean", c.mean),
+		domain.Range{Max: 25, Unit: "K", Source: "chosen"}.Check("-swing", c.swing),
+		domain.Range{Min: 0.2, Max: 10, Unit: "m² K/W", Source: "chosen"}.Check("-insulation", c.insulation),
 	); err != nil {
 		return nil, 0, err
 	}
@@ -134,7 +135,7 @@ func designSky(t float64) (float64, error) {
 		return 0, err
 	}
 	dew := air.DewPoint()
-	if err := envelope.SkyDewPoint.Check("dew point outside", dew); err != nil {
+	if err := (domain.Range{Min: -40, Max: 30, Unit: "°C", Source: "chosen around the sites of Berdahl and Martin, -20 to 30 °C"}).Check("dew point outside", dew); err != nil {
 		return 0, err
 	}
 	return envelope.SkyTemperatureOf(t, envelope.SkyEmissivity(dew, 0, pressure)), nil

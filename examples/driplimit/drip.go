@@ -7,6 +7,7 @@ import (
 
 	"cloche.example/envelope"
 	"cloche.example/internal/demo"
+	"cloche.example/internal/domain"
 	"cloche.example/internal/report"
 	"cloche.example/psychro"
 )
@@ -102,7 +103,7 @@ func named(err error) error {
 func (h house) report() (*report.Report, error) {
 	cover, err := h.find()
 	p, bad := h.pressure()
-	if err = errors.Join(err, bad, psychro.Fractions.Check("overcast", h.overcast)); err != nil {
+	if err = errors.Join(err, bad, (domain.Range{Min: 0, Max: 1, Unit: "fraction"}).Check("overcast", h.overcast)); err != nil {
 		return nil, err
 	}
 	r := new(report.Report)

@@ -14,6 +14,7 @@ import (
 
 	"cloche.example/envelope"
 	"cloche.example/internal/demo"
+	"cloche.example/internal/domain"
 	"cloche.example/internal/program"
 	"cloche.example/psychro"
 )
@@ -82,5 +83,5 @@ func (h house) find() (envelope.Cover, error) {
 
 // pressure is that of the standard atmosphere at the house.
 func (h house) pressure() (float64, error) {
-	return psychro.StandardPressure(h.altitude), psychro.Altitudes.Check("altitude", h.altitude)
+	return psychro.StandardPressure(h.altitude), (domain.Range{Min: -500, Max: 11000, Unit: "m", Source: "ASHRAE Fundamentals 2017 ch. 1 eq. 3"}).Check("altitude", h.altitude)
 }

@@ -54,7 +54,7 @@ func TestWrongInput(t *testing.T) {
 func TestFaultsNameTheirOptions(t *testing.T) {
 	var out, problems bytes.Buffer
 	require.Equal(t, 2, run([]string{"-inside", "70", "-wind", "90", "-slope", "0"}, &out, &problems))
-	for _, name := range []string{"-inside is 70 °C", "-wind is 90 m/s", "-slope is 0 m"} {
+	for _, name := range []string{"-inside is 70", "-wind is 90", "-slope is 0"} {
 		require.Equal(t, 1, bytes.Count(problems.Bytes(), []byte(name)), name)
 	}
 	require.NotContains(t, problems.String(), "Inside")

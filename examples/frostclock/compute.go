@@ -8,6 +8,7 @@ import (
 	"cloche.example/airheat"
 	"cloche.example/envelope"
 	"cloche.example/internal/demo"
+	"cloche.example/internal/domain"
 	"cloche.example/psychro"
 )
 
@@ -49,10 +50,10 @@ var covers = []struct {
 
 // compute solves all rows, cover by cover.
 func compute(c choice) ([]row, error) {
-	share := envelope.Range{Min: 0.05, Max: 1, Unit: "fraction"}
+	share := domain.Range{Min: 0.05, Max: 1, Unit: "fraction"}
 	if err := errors.Join(
-		envelope.StackTemperature.Check("-inside", c.inside), airheat.RoomRange.Check("-level", c.level), share.Check("-still", c.still),
-		envelope.Range{Min: 0, Max: 1, Unit: "fraction"}.Check("-cloud", c.cloud), envelope.Range{Min: 0, Max: 40, Unit: "m/s"}.Check("-wind", c.wind),
+		(domain.Range{Min: -60, Max: 60, Unit: "°C", Source: "domain of the solver"}).Check("-inside", c.inside), (domain.Range{Min: -90, Max: 120, Unit: "°C"}).Check("-level", c.level), share.Check("-still", c.still),
+		domain.Range{Min: 0, Max: 1, Unit: "fraction"}.Check("-cloud", c.cloud), domain.Range{Min: 0, Max: 40, Unit: "m/s"}.Check("-wind", c.wind),
 	); err != nil {
 		return nil, err
 	}
@@ -96,14 +97,14 @@ func compute(c choice) ([]row, error) {
 // covers' loss at the start and at the frost, and lets the heat fail.
 func one(c choice, house envelope.House, outside float64) (row, error) {
 	r := row{outside: outside}
-	if err := envelope.StackTemperature.Check("-outside", outside); err != nil {
+	if err := (domain.Range{Min: -60, Max: 60, Unit: "°C", Source: "domain of the solver"}).Check("-outside", outside); err != nil {
 		return r, err
 	}
 	if !(outside < c.level) {
 		return r, fmt.Errorf("the outside air must be below -level, %g °C, for frost to come in", c.level)
 	}
 	pressure := psychro.StandardPressure(demo.Altitude)
-	dew := max(envelope.SkyDewPoint.Min, min(envelope.SkyDewPoint.Max, outside-2))
+	dew := max((domain.Range{Min: -40, Max: 30, Unit: "°C", Source: "chosen around the sites of Berdahl and Martin, -20 to 30 °C"}).Min, min((domain.Range{Min: -40, Max: 30, Unit: "°C", Source: "chosen around the sites of Berdahl and Martin, -20 to 30 °C"}).Max, outside-2))
 	clear := envelope.SkyEmissivity(dew, 0, pressure)
 	sky := envelope.SkyTemperatureOf(outside, clear+(1-clear)*c.cloud)
 	drop := max(0, outside-sky)

@@ -14,6 +14,7 @@ import (
 	"strings"
 
 	"cloche.example/internal/demo"
+	"cloche.example/internal/domain"
 	"cloche.example/internal/program"
 	"cloche.example/internal/report"
 	"cloche.example/psychro"
@@ -51,7 +52,7 @@ func run(args []string, out, problems io.Writer) int {
 			return nil, errors.New("give -p or -altitude, not both")
 		case f.Given("altitude"):
 			for _, z := range altitudes {
-				if err := psychro.Altitudes.Check("altitude", z); err != nil {
+				if err := (domain.Range{Min: -500, Max: 11000, Unit: "m", Source: "ASHRAE Fundamentals 2017 ch. 1 eq. 3"}).Check("altitude", z); err != nil {
 					return nil, err
 				}
 				j.pressures = append(j.pressures, psychro.StandardPressure(z))

@@ -6,6 +6,7 @@ import (
 	"cloche.example/airheat"
 	"cloche.example/envelope"
 	"cloche.example/internal/demo"
+	"cloche.example/internal/domain"
 	"cloche.example/psychro"
 )
 
@@ -53,8 +54,8 @@ func compare(c choice) (layers, []row, error) {
 // other loss to the lower one.
 func split(c choice) (layers, error) {
 	if err := errors.Join(
-		envelope.StackTemperature.Check("-inside", c.inside),
-		envelope.StackTemperature.Check("-outside", c.outside),
+		(domain.Range{Min: -60, Max: 60, Unit: "°C", Source: "domain of the solver"}).Check("-inside", c.inside),
+		(domain.Range{Min: -60, Max: 60, Unit: "°C", Source: "domain of the solver"}).Check("-outside", c.outside),
 	); err != nil {
 		return layers{}, err
 	}
@@ -84,7 +85,7 @@ func split(c choice) (layers, error) {
 	k := envelope.DefaultHouseConditions()
 	k.Inside, k.InsideRadiant, k.InsideHumidity, k.OutsideHumidity = c.inside, c.inside, demo.InsideRH, demo.OutsideRH
 	k.Outside, k.Ground, k.Wind, k.Pressure = c.outside, c.outside, demo.Wind, pressure
-	dew := max(envelope.SkyDewPoint.Min, min(envelope.SkyDewPoint.Max, c.outside-2))
+	dew := max((domain.Range{Min: -40, Max: 30, Unit: "°C", Source: "chosen around the sites of Berdahl and Martin, -20 to 30 °C"}).Min, min((domain.Range{Min: -40, Max: 30, Unit: "°C", Source: "chosen around the sites of Berdahl and Martin, -20 to 30 °C"}).Max, c.outside-2))
 	k.Sky = envelope.SkyTemperatureOf(c.outside, envelope.SkyEmissivity(dew, demo.CloudCover, pressure))
 	loss, err := house.Loss(k)
 	if err != nil {

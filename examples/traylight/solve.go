@@ -4,6 +4,7 @@ import (
 	"errors"
 	"time"
 
+	"cloche.example/internal/domain"
 	"cloche.example/lighting"
 )
 
@@ -31,9 +32,9 @@ type height struct {
 
 // The ranges of the inputs that no constructor sees.
 var (
-	rangeCount       = lighting.Range{Min: 1, Max: 60, Unit: "(count)"}
-	rangeHours       = lighting.Range{Min: 0, Max: 24, Unit: "h"}
-	rangeMaintenance = lighting.Range{Min: 0.1, Max: 1, Unit: "fraction"}
+	rangeCount       = domain.Range{Min: 1, Max: 60, Unit: "(count)"}
+	rangeHours       = domain.Range{Min: 0, Max: 24, Unit: "h"}
+	rangeMaintenance = domain.Range{Min: 0.1, Max: 1, Unit: "fraction"}
 )
 
 // photonsPerJoule is of a white and red LED spectrum, µmol/J; common practice,
@@ -57,7 +58,7 @@ func (in input) solve() (result, error) {
 			Run: time.Duration(in.hours * float64(time.Hour)), Price: in.price}.Use()
 	}
 	within := func(name string, v, room float64) error {
-		return lighting.Range{Min: lighting.RangeSide.Min, Max: room, Unit: "m", Source: "within the house"}.Check(name, v)
+		return domain.Range{Min: (domain.Range{Min: 1e-3, Max: 2000, Unit: "m"}).Min, Max: room, Unit: "m", Source: "within the house"}.Check(name, v)
 	}
 	err = errors.Join(lightErr, within("length", in.length, in.roomLength), within("width", in.width, in.roomWidth),
 		within("height", in.height, in.roomHeight*0.999), rangeHours.Check("hours", in.hours), rangeMaintenance.Check("maintenance", in.maintenance), energyErr)
@@ -77,7 +78,7 @@ func (in input) solve() (result, error) {
 		return r, err
 	}
 	for _, k := range []float64{0.5, 0.75, 1, 1.25, 1.5} {
-		if z := k * in.height; lighting.RangeHeight.Contains(z) {
+		if z := k * in.height; (domain.Range{Min: 0.01, Max: 100, Unit: "m"}).Contains(z) {
 			layout, _, ppfd, err := in.at(r.light, r.bed, z)
 			if err != nil {
 				return r, err

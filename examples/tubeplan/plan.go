@@ -8,6 +8,7 @@ import (
 	"cloche.example/airheat"
 	"cloche.example/internal/constant"
 	"cloche.example/internal/demo"
+	"cloche.example/internal/domain"
 	"cloche.example/internal/report"
 )
 
@@ -22,7 +23,7 @@ func (w wish) report() (*report.Report, error) {
 	if !(w.drop > 0 && w.drop <= 20) {
 		return nil, fmt.Errorf("crop is %g m, allowed above 0 to 20 m", w.drop)
 	}
-	if err := airheat.AirTemperatureRange.Check("supply", w.supply); err != nil {
+	if err := (domain.Range{Min: -60, Max: 200, Unit: "°C", Source: "Sutherland's law, ideal gas"}).Check("supply", w.supply); err != nil {
 		return nil, err
 	}
 	supply := airheat.TubeSupply{

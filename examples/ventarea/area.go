@@ -5,6 +5,7 @@ import (
 	"fmt"
 
 	"cloche.example/internal/demo"
+	"cloche.example/internal/domain"
 	"cloche.example/internal/report"
 	"cloche.example/ventilation"
 )
@@ -16,27 +17,27 @@ var (
 
 // network is the house with one square metre of vent in all.
 func (h house) network() (*ventilation.Network, error) {
-	fraction := ventilation.Range{Min: 0.01, Max: 0.99, Unit: "fraction", Source: "both vents open"}
-	area := ventilation.Range{Min: 1, Max: 1e5, Unit: "m²", Source: "houses"}
-	height := ventilation.Range{Min: 0.5, Max: 20, Unit: "m", Source: "houses"}
-	share := ventilation.Range{Min: 0, Max: 1, Unit: "fraction", Source: "definition"}
-	discharge := ventilation.Range{Min: 0.01, Max: 1, Unit: "dimensionless", Source: "of a vent that is open"}
-	above := ventilation.Range{Min: h.low, Max: ventilation.HeightRange.Max, Unit: "m", Source: "not below the side vents"}
+	fraction := domain.Range{Min: 0.01, Max: 0.99, Unit: "fraction", Source: "both vents open"}
+	area := domain.Range{Min: 1, Max: 1e5, Unit: "m²", Source: "houses"}
+	height := domain.Range{Min: 0.5, Max: 20, Unit: "m", Source: "houses"}
+	share := domain.Range{Min: 0, Max: 1, Unit: "fraction", Source: "definition"}
+	discharge := domain.Range{Min: 0.01, Max: 1, Unit: "dimensionless", Source: "of a vent that is open"}
+	above := domain.Range{Min: h.low, Max: (domain.Range{Min: -10, Max: 50, Unit: "m", Source: "protected-cropping houses"}).Max, Unit: "m", Source: "not below the side vents"}
 	err := errors.Join(
 		fraction.Check("-side-share", h.share),
 		area.Check("-floor", h.floor),
 		height.Check("-mean-height", h.volumeOf),
-		ventilation.HeightRange.Check("-low", h.low),
+		(domain.Range{Min: -10, Max: 50, Unit: "m", Source: "protected-cropping houses"}).Check("-low", h.low),
 		above.Check("-high", h.high),
 		discharge.Check("-discharge", h.discharge),
-		ventilation.PressureCoefRange.Check("-cp-side", h.windward),
-		ventilation.PressureCoefRange.Check("-cp-ridge", h.lee),
-		ventilation.LossRange.Check("-loss", h.loss),
+		(domain.Range{Min: -3, Max: 2, Unit: "dimensionless", Source: "stagnation is 1, suction peaks reach about -3; above 1 where the reference wind is that of a lower level"}).Check("-cp-side", h.windward),
+		(domain.Range{Min: -3, Max: 2, Unit: "dimensionless", Source: "stagnation is 1, suction peaks reach about -3; above 1 where the reference wind is that of a lower level"}).Check("-cp-ridge", h.lee),
+		(domain.Range{Min: 0, Max: 1e7, Unit: "W/K", Source: "houses up to some hectares"}).Check("-loss", h.loss),
 		share.Check("-absorbed", h.absorbed),
 		share.Check("-transpired", h.transpired),
-		ventilation.TemperatureRange.Check("-outside", h.outside),
-		ventilation.PressureRange.Check("-pressure", h.pressure),
-		ventilation.RiseRange.Check("-rise", h.rise),
+		(domain.Range{Min: -60, Max: 80, Unit: "°C", Source: "weather and houses; a kelvin value falls outside"}).Check("-outside", h.outside),
+		(domain.Range{Min: 60000, Max: 110000, Unit: "Pa", Source: "sites up to 4,000 m; a value in kPa or hPa falls outside"}).Check("-pressure", h.pressure),
+		(domain.Range{Min: 0.01, Max: 80, Unit: "K", Source: "a rise over the outside air"}).Check("-rise", h.rise),
 	)
 	if err != nil {
 		return nil, err

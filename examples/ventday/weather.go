@@ -8,6 +8,7 @@ import (
 
 	"cloche.example/envelope"
 	"cloche.example/internal/demo"
+	"cloche.example/internal/domain"
 	"cloche.example/lighting"
 	"cloche.example/psychro"
 	"cloche.example/ventilation"
@@ -60,7 +61,7 @@ func (c choice) day(house *ventilation.Climate) ([]ventilation.DayStep, error) {
 			Ground: ground,
 		}
 		if math.IsNaN(w.Sky) {
-			return nil, fmt.Errorf("-dew %g: the sky's emissivity is known for dew points of %g to %g °C", c.dew, envelope.SkyDewPoint.Min, envelope.SkyDewPoint.Max)
+			return nil, fmt.Errorf("-dew %g: the sky's emissivity is known for dew points of %g to %g °C", c.dew, (domain.Range{Min: -40, Max: 30, Unit: "°C", Source: "chosen around the sites of Berdahl and Martin, -20 to 30 °C"}).Min, (domain.Range{Min: -40, Max: 30, Unit: "°C", Source: "chosen around the sites of Berdahl and Martin, -20 to 30 °C"}).Max)
 		}
 		step := ventilation.DayStep{Weather: w}
 		if h >= c.squall && h < c.squall+1 {
@@ -77,8 +78,8 @@ func (c choice) day(house *ventilation.Climate) ([]ventilation.DayStep, error) {
 
 // check joins the faults of the day's and the cooling's figures.
 func (c choice) check() error {
-	r := func(low, high float64, unit string) ventilation.Range {
-		return ventilation.Range{Min: low, Max: high, Unit: unit}
+	r := func(low, high float64, unit string) domain.Range {
+		return domain.Range{Min: low, Max: high, Unit: unit}
 	}
 	var step error
 	if c.step < time.Minute || c.step > 2*time.Hour || (24*time.Hour)%c.step != 0 {

@@ -7,6 +7,7 @@ import (
 
 	"cloche.example/airheat"
 	"cloche.example/envelope"
+	"cloche.example/internal/domain"
 	"cloche.example/psychro"
 )
 
@@ -157,7 +158,7 @@ func skyOf(air psychro.State, cloud float64) (float64, error) {
 	clear := envelope.SkyEmissivity(air.DewPoint(), 0, air.Pressure())
 	sky := envelope.SkyTemperatureOf(air.Temperature(), envelope.CloudySky(clear, cloud, 1, 1000))
 	if math.IsNaN(sky) {
-		return sky, fmt.Errorf("no sky temperature for outside air of %g °C with a dew point of %.1f °C: the sky model holds for dew points from %g to %g °C", air.Temperature(), air.DewPoint(), envelope.SkyDewPoint.Min, envelope.SkyDewPoint.Max)
+		return sky, fmt.Errorf("no sky temperature for outside air of %g °C with a dew point of %.1f °C: the sky model holds for dew points from %g to %g °C", air.Temperature(), air.DewPoint(), (domain.Range{Min: -40, Max: 30, Unit: "°C", Source: "chosen around the sites of Berdahl and Martin, -20 to 30 °C"}).Min, (domain.Range{Min: -40, Max: 30, Unit: "°C", Source: "chosen around the sites of Berdahl and Martin, -20 to 30 °C"}).Max)
 	}
 	return sky, nil
 }

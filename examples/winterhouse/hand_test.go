@@ -4,9 +4,8 @@ import (
 	"math"
 	"testing"
 
+	"cloche.example/internal/domain"
 	"github.com/stretchr/testify/require"
-
-	"cloche.example/envelope"
 )
 
 // TestFiguresByHand recomputes figures of the report with plain arithmetic.
@@ -86,6 +85,6 @@ func TestClimateFindsTheColdestMonth(t *testing.T) {
 		require.InDelta(t, 9, c.OutsideMean, 1e-9)
 		require.InDelta(t, 10, c.OutsideSwing, 1e-9)
 		require.InDelta(t, 0, math.Remainder(c.Coldest-want, 12), 1e-9)
-		require.NoError(t, envelope.MonthRange.Check("Coldest", c.Coldest))
+		require.NoError(t, (domain.Range{Min: 0.5, Max: 12.5, Unit: "number of the month", Source: "1 stands for the mean of January, 12 of December"}).Check("Coldest", c.Coldest))
 	}
 }

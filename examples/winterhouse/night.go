@@ -5,6 +5,7 @@ import (
 	"math"
 
 	"cloche.example/envelope"
+	"cloche.example/internal/domain"
 	"cloche.example/psychro"
 )
 
@@ -110,7 +111,7 @@ func climate(p plan) envelope.GroundClimate {
 	c.OutsideMean, c.OutsideSwing = mean, math.Hypot(a, b)
 	// T = mean + a cos + b sin is lowest half a year after its crest.
 	c.Coldest = 1 + 12*math.Atan2(-b, -a)/(2*math.Pi)
-	if c.Coldest < envelope.MonthRange.Min {
+	if c.Coldest < (domain.Range{Min: 0.5, Max: 12.5, Unit: "number of the month", Source: "1 stands for the mean of January, 12 of December"}).Min {
 		c.Coldest += 12
 	}
 	c.InsideMean, c.InsideSwing = p.Inside.Temperature, 0

@@ -1,4 +1,4 @@
-package house
+package repo
 
 import (
 	"go/parser"
@@ -28,8 +28,8 @@ var allowed = map[string][]string{
 	"psychro":     {},
 	"lighting":    {},
 	"envelope":    {"psychro"},
-	"airheat":     {"psychro"},
-	"ventilation": {"psychro"},
+	"airheat":     {"psychro", "envelope"},
+	"ventilation": {"psychro", "envelope"},
 	"examples":    packages,
 }
 

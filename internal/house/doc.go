@@ -1,4 +1,0 @@
-// Package house holds the tests of the house itself: which package may import
-// which, that every exported name is documented with its unit, that each
-// package names its sources, and that go.mod asks for nothing else.
-package house
