@@ -1,5 +1,7 @@
-// Package solve holds Cloche's two root finders. Both keep a bracket, both
-// refuse one without a change of sign, and both stop at an iteration limit.
+// Package solve holds Cloche's root finders: Root without a derivative, Newton
+// with one, and Bracket, which is Newton in the caller's hands. All keep a
+// bracket; Root and Newton refuse one without a change of sign and stop at an
+// iteration limit.
 //
 // Sources:
 //
@@ -81,11 +83,12 @@ func Root(f func(float64) float64, a, b, xtol float64) (float64, error) {
 }
 
 // Newton returns x in [a, b] with f(x) = 0, to within xtol or the spacing of
-// float64 at x, by Newton's method from x0 kept inside a shrinking bracket: a
-// step that leaves the bracket, or that does not halve the residual's step, is
-// replaced by a bisection. f returns the value and the derivative at x. The
-// errors are those of Root.
+// float64 at x, by the search of Bracket from x0. f returns the value and the
+// derivative at x. The errors are those of Root.
 func Newton(f func(float64) (value, slope float64), a, b, x0, xtol float64) (float64, error) {
+	if a > b {
+		a, b = b, a
+	}
 	fa, _ := f(a)
 	fb, _ := f(b)
 	if fa == 0 {
@@ -97,42 +100,20 @@ func Newton(f func(float64) (value, slope float64), a, b, x0, xtol float64) (flo
 	if !opposite(fa, fb) {
 		return math.NaN(), noBracket(a, b, fa, fb)
 	}
-	// lo is the end where f is negative.
-	lo, hi := a, b
-	if fa > 0 {
-		lo, hi = b, a
-	}
-	x := x0
-	if !(x >= math.Min(a, b) && x <= math.Max(a, b)) {
-		x = 0.5 * (a + b)
-	}
-	last := math.Abs(b - a)
+	s := NewBracket(a, b, fa > 0)
+	x := s.Start(x0)
 	for range MaxIterations {
 		y, dy := f(x)
-		switch {
-		case y == 0:
-			return x, nil
-		case math.IsNaN(y):
-			return math.NaN(), fmt.Errorf("%w: the function is NaN at %g inside [%g, %g]", domain.ErrNoSolution, x, lo, hi)
-		case y < 0:
-			lo = x
-		default:
-			hi = x
+		if math.IsNaN(y) {
+			return math.NaN(), fmt.Errorf("%w: the function is NaN at %g inside [%g, %g]", domain.ErrNoSolution, x, s.Low, s.High)
 		}
-		next := x - y/dy
-		tol := 0.5*xtol + 2*epsilon*math.Abs(x)
-		inside := next > math.Min(lo, hi) && next < math.Max(lo, hi)
-		if !inside || math.Abs(next-x) > 0.5*last {
-			next = 0.5 * (lo + hi)
-		}
-		step := math.Abs(next - x)
-		if step <= tol || next == x {
+		next, done := s.Next(x, y, dy, xtol)
+		if done {
 			return next, nil
 		}
-		last = step
 		x = next
 	}
-	return math.NaN(), notConverged(lo, hi, fa, fb)
+	return math.NaN(), notConverged(s.Low, s.High, fa, fb)
 }
 
 // epsilon is half the relative spacing of float64.

@@ -66,6 +66,41 @@ func TestNewtonOnHardFunctions(t *testing.T) {
 	}
 }
 
+// The search in the caller's hands finds what Newton finds, and with a slope
+// that is wrong, infinite or NaN it still ends in the bracket.
+func TestBracketWithAnySlope(t *testing.T) {
+	for _, h := range hard {
+		t.Run(h.name, func(t *testing.T) {
+			y, _ := h.f(h.a)
+			for _, wrong := range []float64{1, 0, -1, 1e-3, math.Inf(1), math.NaN()} {
+				s := solve.NewBracket(h.a, h.b, y > 0)
+				x, done := s.Start(math.NaN()), false
+				for range solve.MaxIterations {
+					y, dy := h.f(x)
+					if x, done = s.Next(x, y, wrong*dy, 0); done {
+						break
+					}
+				}
+				require.True(t, done, "slope times %g", wrong)
+				require.InDelta(t, h.root, x, max(h.tol, 1e-9), "slope times %g", wrong)
+			}
+		})
+	}
+}
+
+func TestBracketAllocatesNothing(t *testing.T) {
+	require.Zero(t, testing.AllocsPerRun(100, func() {
+		s := solve.NewBracket(0, 2, false)
+		x := s.Start(1)
+		for range solve.MaxIterations {
+			var done bool
+			if x, done = s.Next(x, x*x-2, 2*x, 1e-8); done {
+				break
+			}
+		}
+	}))
+}
+
 func TestBothRefuseABracketWithoutAChangeOfSign(t *testing.T) {
 	square := func(x float64) float64 { return x*x + 1 }
 	_, err := solve.Root(square, -1, 2, 1e-12)
