@@ -68,11 +68,11 @@ type heatBalance struct {
 }
 
 // conditions takes both airs as dry.
-func (h *heatBalance) conditions(rise float64) Conditions {
-	return Conditions{
-		Inside:  h.out.Pressure / (GasConstantDryAir * (h.out.Temperature + rise + kelvin)),
-		Outside: h.out.Pressure / (GasConstantDryAir * (h.out.Temperature + kelvin)),
-		Wind:    h.out.Wind,
+func (h *heatBalance) conditions(rise float64) FlowConditions {
+	return FlowConditions{
+		InsideDensity:  h.out.Pressure / (GasConstantDryAir * (h.out.Temperature + rise + kelvin)),
+		OutsideDensity: h.out.Pressure / (GasConstantDryAir * (h.out.Temperature + kelvin)),
+		Wind:           h.out.Wind,
 	}
 }
 

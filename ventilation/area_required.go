@@ -43,7 +43,7 @@ func (n *Network) AreaForRise(load Load, out Outdoors, rise float64) (RequiredAr
 	need.ByAir = h.sensible - need.ByCover
 	need.Flow = need.ByAir / (HeatCapacityAir * rise)
 	c := h.conditions(rise)
-	need.Volume = need.Flow / c.Outside
+	need.Volume = need.Flow / c.OutsideDensity
 	factor, err := n.factorFor(need.Flow, c)
 	if err != nil {
 		return RequiredArea{}, err
@@ -69,7 +69,7 @@ func (n *Network) AreaForRise(load Load, out Outdoors, rise float64) (RequiredAr
 
 // factorFor returns the ratio by which the openings must grow for the flow,
 // kg/s, under c.
-func (n *Network) factorFor(flow float64, c Conditions) (float64, error) {
+func (n *Network) factorFor(flow float64, c FlowConditions) (float64, error) {
 	if flow == 0 {
 		return 0, nil
 	}

@@ -45,7 +45,7 @@ func TestOpposedWindHasThreeStates(t *testing.T) {
 func TestAreaForRiseGivesThatRise(t *testing.T) {
 	openings := []ventilation.Opening{point(0.5, 1, 0.2), point(3, 1, -0.4)}
 	load := ventilation.Load{Solar: 45000, Transpired: 0.6, Loss: 500}
-	for _, fans := range [][]ventilation.Fan{nil, {{Height: 2, Flow: -0.5, Slope: 0.01}}} {
+	for _, fans := range [][]ventilation.FixedFan{nil, {{Height: 2, Flow: -0.5, Slope: 0.01}}} {
 		n, err := ventilation.NewNetwork(openings, nil, fans)
 		require.NoError(t, err)
 		for _, u := range []float64{0, 3} {

@@ -42,7 +42,7 @@ func BenchmarkSummerBalance(b *testing.B) {
 
 // yearHours is a made-up year: a yearly and a daily wave.
 func yearHours(n int) *ventilation.Hours {
-	h := &ventilation.Hours{Pressure: 101325, Soil: ventilation.Soil{Capacity: 3e5, Deep: 1, Ground: 9, Start: 6}}
+	h := &ventilation.Hours{Pressure: 101325, Soil: ventilation.FloorStore{Capacity: 3e5, Deep: 1, Ground: 9, Start: 6}}
 	for i := range n {
 		season := -math.Cos(2 * math.Pi * float64(i) / 8760)
 		hour := -math.Cos(2 * math.Pi * float64(i%24) / 24)

@@ -24,14 +24,14 @@ func twelve() []ventilation.Opening {
 func fourTall() []ventilation.Opening {
 	var o []ventilation.Opening
 	for i := range 4 {
-		o = append(o, ventilation.Opening{Height: 0.8 + 0.6*float64(i), Vertical: 1 + 0.2*float64(i), Area: 1.5, Discharge: 0.6, Coefficient: 0.4 - 0.3*float64(i)})
+		o = append(o, ventilation.Opening{Height: 0.8 + 0.6*float64(i), Vertical: 1 + 0.2*float64(i), Area: 1.5, Discharge: 0.6, PressureCoefficient: 0.4 - 0.3*float64(i)})
 	}
 	return o
 }
 
 func benchNetwork(b *testing.B, o []ventilation.Opening) {
 	n := build(b, o...)
-	var c [64]ventilation.Conditions
+	var c [64]ventilation.FlowConditions
 	for i := range c {
 		c[i] = dry(b, 18+0.4*float64(i), 20, float64(i%7))
 	}

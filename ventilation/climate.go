@@ -28,18 +28,18 @@ var (
 	padRange         = domain.Range{Min: 0, Max: 0.99, Unit: "fraction", Source: "wet pads reach 0.7 to 0.9"}
 )
 
-// House is a house as the balance of heat and water sees it.
-type House struct {
-	FloorArea float64  // m²
-	Volume    float64  // m³, of the air
-	Cover     Cover    // roof and walls
-	Floor     Floor    // ground under the crop
-	Crop      Crop     // the plants
-	Air       *Network // openings, leaks and fans
+// ClimateHouse is a house as the balance of heat and water sees it.
+type ClimateHouse struct {
+	FloorArea float64      // m²
+	Volume    float64      // m³, of the air
+	Cover     SimpleCover  // roof and walls
+	Floor     FloorSurface // ground under the crop
+	Crop      Canopy       // the plants
+	Air       *Network     // openings, leaks and fans
 }
 
-// Cover is the cover as a whole: one inner surface of one temperature.
-type Cover struct {
+// SimpleCover is the cover as a whole: one inner surface of one temperature.
+type SimpleCover struct {
 	Area          float64 // m²
 	U             float64 // W/(m² K), inside air to outside air, with the two surface coefficients that follow
 	Inside        float64 // W/(m² K), inner surface coefficient contained in U
@@ -51,17 +51,17 @@ type Cover struct {
 	SkyFactor     float64 // fraction, outer emissivity times the view of the sky
 }
 
-// DefaultCover returns a single-film or single-glass cover of area, m², with
+// DefaultSimpleCover returns a single-film or single-glass cover of area, m², with
 // the surface coefficients of EN 673 [EnGlass11] (8 inside, 23 outside, from
 // memory): U 5.8, convection 4, effective emissivity 0.8, transmittance 0.65,
 // absorptance 0.10, and a sky factor of 0.6.
-func DefaultCover(area float64) Cover {
-	return Cover{Area: area, U: 5.8, Inside: 8, Outside: 23, Convection: 4, Emissivity: 0.8,
+func DefaultSimpleCover(area float64) SimpleCover {
+	return SimpleCover{Area: area, U: 5.8, Inside: 8, Outside: 23, Convection: 4, Emissivity: 0.8,
 		Transmittance: 0.65, Absorptance: 0.10, SkyFactor: 0.6}
 }
 
-// Floor is the ground under the crop.
-type Floor struct {
+// FloorSurface is the ground under the crop.
+type FloorSurface struct {
 	Conductance float64 // W/(m² K), surface to the ground's temperature
 	Convection  float64 // W/(m² K), inside air to the surface
 	Absorptance float64 // fraction of the sun that reaches it; the rest leaves the house
@@ -69,11 +69,11 @@ type Floor struct {
 	Resistance  float64 // s/m, of the soil's top layer to vapour; 0 for free water
 }
 
-// DefaultFloor returns bare moist soil: 2 W/(m² K) to the ground, 3 W/(m² K)
+// DefaultFloorSurface returns bare moist soil: 2 W/(m² K) to the ground, 3 W/(m² K)
 // to the air, absorptance 0.8, half of it wet with 500 s/m. The values are
 // orders of magnitude, not measurements.
-func DefaultFloor() Floor {
-	return Floor{Conductance: 2, Convection: 3, Absorptance: 0.8, Wet: 0.5, Resistance: 500}
+func DefaultFloorSurface() FloorSurface {
+	return FloorSurface{Conductance: 2, Convection: 3, Absorptance: 0.8, Wet: 0.5, Resistance: 500}
 }
 
 // Weather is what drives the house from outside.
@@ -98,7 +98,7 @@ type Setting struct {
 // Climate is a house ready for the balance. It never changes and may be used
 // by several goroutines at once.
 type Climate struct {
-	house     House
+	house     ClimateHouse
 	beyond    float64 // W/K, inner surface of the cover to the outside air
 	longwave  float64 // fraction of heat radiation that the crop takes
 	radiation float64 // W/K⁴, emissivity times sigma times the floor area
@@ -110,7 +110,7 @@ type Climate struct {
 
 // NewClimate returns the house ready for the balance. The error joins every
 // fault, each with its field.
-func NewClimate(h House) (*Climate, error) {
+func NewClimate(h ClimateHouse) (*Climate, error) {
 	if err := h.check(); err != nil {
 		return nil, err
 	}
@@ -131,9 +131,9 @@ func NewClimate(h House) (*Climate, error) {
 }
 
 // House returns the house.
-func (c *Climate) House() House { return c.house }
+func (c *Climate) House() ClimateHouse { return c.house }
 
-func (h House) check() error {
+func (h ClimateHouse) check() error {
 	var air error
 	if h.Air == nil {
 		air = fmt.Errorf("Air: %w: a house needs the network of its openings and leaks", ErrNoSolution)

@@ -46,18 +46,18 @@ type climateCase struct {
 	enteringHeat   float64 // J/(kg K), of it
 	opening        float64 // fraction
 
-	sun              CropSun // W/m², on crop and floor
-	canopySun        float64 // W
-	floorSun         float64 // W
-	coverSun         float64 // W
-	skyLoss          float64 // W
-	solAir           float64 // °C
-	ground           float64 // °C
-	floorConductance float64 // W/K, floor surface to the ground
-	stomata          float64 // s/m, without the factors of leaf temperature and deficit
-	heat             float64 // W
-	moisture         float64 // kg/s
-	mist             float64 // kg/s
+	sun              CanopySun // W/m², on crop and floor
+	canopySun        float64   // W
+	floorSun         float64   // W
+	coverSun         float64   // W
+	skyLoss          float64   // W
+	solAir           float64   // °C
+	ground           float64   // °C
+	floorConductance float64   // W/K, floor surface to the ground
+	stomata          float64   // s/m, without the factors of leaf temperature and deficit
+	heat             float64   // W
+	moisture         float64   // kg/s
+	mist             float64   // kg/s
 	residual         [5]float64
 	size             [5]float64
 	jacobian         [5][5]float64

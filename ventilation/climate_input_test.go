@@ -47,10 +47,10 @@ func TestPadAndMistCool(t *testing.T) {
 }
 
 func TestFaultsOfAHouseAreListedTogether(t *testing.T) {
-	_, err := ventilation.NewClimate(ventilation.House{FloorArea: -1, Volume: 0,
-		Cover: ventilation.Cover{Area: 0, U: 7, Inside: 8, Outside: 23, Convection: 0, Emissivity: 2, Transmittance: 0.9, Absorptance: 0.3, SkyFactor: -1},
-		Floor: ventilation.Floor{Conductance: -1, Convection: 0, Absorptance: 2, Wet: 2, Resistance: -1},
-		Crop:  ventilation.Crop{LAI: 50}})
+	_, err := ventilation.NewClimate(ventilation.ClimateHouse{FloorArea: -1, Volume: 0,
+		Cover: ventilation.SimpleCover{Area: 0, U: 7, Inside: 8, Outside: 23, Convection: 0, Emissivity: 2, Transmittance: 0.9, Absorptance: 0.3, SkyFactor: -1},
+		Floor: ventilation.FloorSurface{Conductance: -1, Convection: 0, Absorptance: 2, Wet: 2, Resistance: -1},
+		Crop:  ventilation.Canopy{LAI: 50}})
 	require.ErrorIs(t, err, ventilation.ErrRange)
 	for _, f := range []string{"FloorArea", "Volume", "Cover.Area", "Cover.U is 7", "Cover.Convection", "Cover.Emissivity", "Cover.Transmittance + Cover.Absorptance",
 		"Cover.SkyFactor", "Floor.Conductance", "Floor.Convection", "Floor.Absorptance", "Floor.Wet", "Floor.Resistance", "Crop.LAI", "Air"} {
@@ -65,7 +65,7 @@ func TestFaultsOfAHouseAreListedTogether(t *testing.T) {
 
 // A fan that blows into a sealed house has no answer; with a leak it has.
 func TestAFanNeedsAWayOut(t *testing.T) {
-	fan := []ventilation.Fan{{Flow: 0.5}}
+	fan := []ventilation.FixedFan{{Flow: 0.5}}
 	o := []ventilation.Opening{point(1, 1, 0)}
 	n, err := ventilation.NewNetwork(o, nil, fan)
 	require.NoError(t, err)
@@ -93,7 +93,7 @@ func TestAHouseThatWouldCook(t *testing.T) {
 // One opening alone passes nothing, wind or not: the house is as if sealed.
 func TestOneOpeningAlonePassesNothing(t *testing.T) {
 	h := summerHouse(t)
-	for _, o := range []ventilation.Opening{point(1.29, 2, 0.24), {Height: 1.29, Area: 2, Discharge: 0.6, Viscous: 0.3, Coefficient: 0.1}} {
+	for _, o := range []ventilation.Opening{point(1.29, 2, 0.24), {Height: 1.29, Area: 2, Discharge: 0.6, Viscous: 0.3, PressureCoefficient: 0.1}} {
 		h.Air = build(t, o)
 		for _, wind := range []float64{0, 3.7, 7.81} {
 			w := ventilation.Weather{Air: air(t, -14, 0.5), Sun: 70, Wind: wind, Sky: -20, Ground: 11}

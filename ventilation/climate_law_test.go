@@ -17,11 +17,11 @@ func (d dice) from(a, b float64) float64 { return a + (b-a)*d.Float64() }
 
 // anyHouse returns a house, weather and setting over the whole span of what may
 // occur.
-func anyHouse(t testing.TB, d dice) (ventilation.House, ventilation.Weather, ventilation.Setting) {
+func anyHouse(t testing.TB, d dice) (ventilation.ClimateHouse, ventilation.Weather, ventilation.Setting) {
 	area := math.Exp(d.from(1, 7))
-	h := ventilation.House{FloorArea: area, Volume: area * 3, Cover: ventilation.DefaultCover(area * d.from(1.2, 2.5)), Floor: ventilation.DefaultFloor(), Crop: ventilation.DefaultCrop(0)}
+	h := ventilation.ClimateHouse{FloorArea: area, Volume: area * 3, Cover: ventilation.DefaultSimpleCover(area * d.from(1.2, 2.5)), Floor: ventilation.DefaultFloorSurface(), Crop: ventilation.DefaultCanopy(0)}
 	if d.Float64() < 0.8 {
-		h.Crop = ventilation.DefaultCrop(d.from(0.05, 8))
+		h.Crop = ventilation.DefaultCanopy(d.from(0.05, 8))
 		h.Crop.Stomata = ventilation.Stomata(d.IntN(2))
 		h.Crop.AirSpeed = math.Exp(d.from(-3, 0))
 	}
@@ -43,11 +43,11 @@ func anyHouse(t testing.TB, d dice) (ventilation.House, ventilation.Weather, ven
 	}
 	var leaks []ventilation.Leak
 	if d.IntN(2) == 0 {
-		leaks = append(leaks, ventilation.Leak{Height: d.from(0, 3), Flow: area * 1e-4, Exponent: 0.65, Wind: d.from(-0.5, 0.5)})
+		leaks = append(leaks, ventilation.Leak{Height: d.from(0, 3), Flow: area * 1e-4, Exponent: 0.65, PressureCoefficient: d.from(-0.5, 0.5)})
 	}
-	var fans []ventilation.Fan
+	var fans []ventilation.FixedFan
 	if d.IntN(5) == 0 {
-		fans = append(fans, ventilation.Fan{Height: 1, Flow: d.from(-0.03, 0.03) * area})
+		fans = append(fans, ventilation.FixedFan{Height: 1, Flow: d.from(-0.03, 0.03) * area})
 	}
 	var err error
 	h.Air, err = ventilation.NewNetwork(o, leaks, fans)
@@ -158,7 +158,7 @@ func TestStatesTakeTurns(t *testing.T) {
 // as the weather, and calm air stands.
 func TestAnIdleHouseIsAsTheWeather(t *testing.T) {
 	h := summerHouse(t)
-	h.Crop, h.Floor.Wet = ventilation.Crop{}, 0
+	h.Crop, h.Floor.Wet = ventilation.Canopy{}, 0
 	a := air(t, 21, 0.4)
 	for _, wind := range []float64{0, 3} {
 		x, err := climate(t, h).Solve(ventilation.Weather{Air: a, Wind: wind, Sky: 21, Ground: 21}, ventilation.Setting{Opening: 1})
@@ -177,18 +177,18 @@ func TestAnIdleHouseIsAsTheWeather(t *testing.T) {
 
 // dryHouse has no water, no radiation and a cover that is a plain conductance:
 // the house of Network.SteadyStates.
-func dryHouse(t testing.TB, n *ventilation.Network) ventilation.House {
-	return ventilation.House{FloorArea: 100, Volume: 300,
-		Cover: ventilation.Cover{Area: 150, U: 4, Inside: 8, Outside: 23, Convection: 8, Transmittance: 1},
-		Floor: ventilation.Floor{Convection: 60, Absorptance: 1}, Air: n}
+func dryHouse(t testing.TB, n *ventilation.Network) ventilation.ClimateHouse {
+	return ventilation.ClimateHouse{FloorArea: 100, Volume: 300,
+		Cover: ventilation.SimpleCover{Area: 150, U: 4, Inside: 8, Outside: 23, Convection: 8, Transmittance: 1},
+		Floor: ventilation.FloorSurface{Convection: 60, Absorptance: 1}, Air: n}
 }
 
 // With dry air the balance is that of SteadyStates, all three states of opposed
 // wind included.
 func TestDryHouseIsThatOfSteadyStates(t *testing.T) {
 	n := build(t,
-		ventilation.Opening{Height: 0.5, Area: 2, Discharge: 0.6, Coefficient: -0.3},
-		ventilation.Opening{Height: 3.5, Area: 2, Discharge: 0.6, Coefficient: 0.3})
+		ventilation.Opening{Height: 0.5, Area: 2, Discharge: 0.6, PressureCoefficient: -0.3},
+		ventilation.Opening{Height: 3.5, Area: 2, Discharge: 0.6, PressureCoefficient: 0.3})
 	c := climate(t, dryHouse(t, n))
 	several := 0
 	for _, wind := range []float64{0, 0.5, 1, 1.5, 2, 3, 5} {
@@ -226,7 +226,7 @@ func TestMonotony(t *testing.T) {
 			// Without openings at odds with the stack.
 			o := h.Air.Openings()
 			for i := range o {
-				o[i].Coefficient = 0
+				o[i].PressureCoefficient = 0
 			}
 			h.Air = build(t, o...)
 		}

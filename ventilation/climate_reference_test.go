@@ -41,15 +41,15 @@ func TestClimateAgainstASecondSolution(t *testing.T) {
 		}
 		var o []ventilation.Opening
 		for i := len(names); i < len(names)+20 && fields[i] != ""; i += 5 {
-			o = append(o, ventilation.Opening{Height: number(i), Vertical: number(i + 1), Area: number(i + 2), Discharge: number(i + 3), Coefficient: number(i + 4)})
+			o = append(o, ventilation.Opening{Height: number(i), Vertical: number(i + 1), Area: number(i + 2), Discharge: number(i + 3), PressureCoefficient: number(i + 4)})
 		}
 		want := func(k int) float64 { return number(len(names) + 20 + k) }
-		c := climate(t, ventilation.House{
+		c := climate(t, ventilation.ClimateHouse{
 			FloorArea: v["A"], Volume: 3 * v["A"],
-			Cover: ventilation.Cover{Area: v["Ac"], U: v["U"], Inside: v["hi"], Outside: v["ho"], Convection: v["hc"], Emissivity: v["em"],
+			Cover: ventilation.SimpleCover{Area: v["Ac"], U: v["U"], Inside: v["hi"], Outside: v["ho"], Convection: v["hc"], Emissivity: v["em"],
 				Transmittance: v["tau"], Absorptance: v["ab"], SkyFactor: v["sf"]},
-			Floor: ventilation.Floor{Conductance: v["g"], Convection: v["hfl"], Absorptance: v["af"], Wet: v["wet"], Resistance: v["rs"]},
-			Crop: ventilation.Crop{LAI: v["LAI"], Extinction: v["ks"], LongwaveExtinction: v["kl"], Reflectance: v["rho"],
+			Floor: ventilation.FloorSurface{Conductance: v["g"], Convection: v["hfl"], Absorptance: v["af"], Wet: v["wet"], Resistance: v["rs"]},
+			Crop: ventilation.Canopy{LAI: v["LAI"], Extinction: v["ks"], LongwaveExtinction: v["kl"], Reflectance: v["rho"],
 				LeafSize: v["l"], AirSpeed: v["u"], CO2: v["CO2"], Stomata: ventilation.Stomata(v["st"])},
 			Air: build(t, o...),
 		})

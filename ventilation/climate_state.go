@@ -181,7 +181,7 @@ func (k *climateCase) state(out *ClimateState, x *climateNodes, stable bool) {
 	}
 	out.AirChanges = AirChanges(out.Volume, h.Volume)
 	f := k.flow(t, e)
-	out.Neutral = NeutralLevel(out.Pressure, Conditions{Inside: f.inside.rho, Outside: f.outside.rho})
+	out.Neutral = NeutralLevel(out.Pressure, FlowConditions{InsideDensity: f.inside.rho, OutsideDensity: f.outside.rho})
 
 	q := c.radiation
 	fourth := func(t float64) float64 { t += kelvin; return t * t * t * t }

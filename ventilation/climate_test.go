@@ -19,21 +19,21 @@ func air(t testing.TB, temperature, rh float64) psychro.State {
 }
 
 // summerHouse is a small gable house with side and ridge vents and a crop.
-func summerHouse(t testing.TB) ventilation.House {
-	return ventilation.House{
+func summerHouse(t testing.TB) ventilation.ClimateHouse {
+	return ventilation.ClimateHouse{
 		FloorArea: 94.7, Volume: 275,
-		Cover: ventilation.DefaultCover(186),
-		Floor: ventilation.DefaultFloor(),
-		Crop:  ventilation.DefaultCrop(2.5),
+		Cover: ventilation.DefaultSimpleCover(186),
+		Floor: ventilation.DefaultFloorSurface(),
+		Crop:  ventilation.DefaultCanopy(2.5),
 		Air: build(t,
-			ventilation.Opening{Name: "south side", Height: 0.6, Area: 2.4, Discharge: 0.62, Coefficient: 0.3},
-			ventilation.Opening{Name: "north side", Height: 0.6, Area: 2.4, Discharge: 0.62, Coefficient: -0.25},
-			ventilation.Opening{Name: "ridge", Height: 2.9, Area: 3.6, Discharge: 0.60, Coefficient: -0.45},
-			ventilation.Opening{Name: "door", Height: 1.0, Vertical: 1.9, Area: 1.7, Discharge: 0.62, Coefficient: -0.2}),
+			ventilation.Opening{Name: "south side", Height: 0.6, Area: 2.4, Discharge: 0.62, PressureCoefficient: 0.3},
+			ventilation.Opening{Name: "north side", Height: 0.6, Area: 2.4, Discharge: 0.62, PressureCoefficient: -0.25},
+			ventilation.Opening{Name: "ridge", Height: 2.9, Area: 3.6, Discharge: 0.60, PressureCoefficient: -0.45},
+			ventilation.Opening{Name: "door", Height: 1.0, Vertical: 1.9, Area: 1.7, Discharge: 0.62, PressureCoefficient: -0.2}),
 	}
 }
 
-func climate(t testing.TB, h ventilation.House) *ventilation.Climate {
+func climate(t testing.TB, h ventilation.ClimateHouse) *ventilation.Climate {
 	t.Helper()
 	c, err := ventilation.NewClimate(h)
 	if err != nil {
@@ -58,18 +58,18 @@ func TestAHouseOnASummerNoonAndOnAWinterNight(t *testing.T) {
 
 // The defaults are those that the comments state.
 func TestDefaultsAreAsStated(t *testing.T) {
-	require.Equal(t, ventilation.Cover{Area: 186, U: 5.8, Inside: 8, Outside: 23, Convection: 4, Emissivity: 0.8,
-		Transmittance: 0.65, Absorptance: 0.10, SkyFactor: 0.6}, ventilation.DefaultCover(186))
-	require.Equal(t, ventilation.Floor{Conductance: 2, Convection: 3, Absorptance: 0.8, Wet: 0.5, Resistance: 500}, ventilation.DefaultFloor())
+	require.Equal(t, ventilation.SimpleCover{Area: 186, U: 5.8, Inside: 8, Outside: 23, Convection: 4, Emissivity: 0.8,
+		Transmittance: 0.65, Absorptance: 0.10, SkyFactor: 0.6}, ventilation.DefaultSimpleCover(186))
+	require.Equal(t, ventilation.FloorSurface{Conductance: 2, Convection: 3, Absorptance: 0.8, Wet: 0.5, Resistance: 500}, ventilation.DefaultFloorSurface())
 	// The film coefficients of the standard give its 5.8 for a single pane: 1/(1/8 + 1/23) = 5.94.
-	h := ventilation.House{FloorArea: 10, Volume: 20, Cover: ventilation.DefaultCover(20), Floor: ventilation.DefaultFloor(),
+	h := ventilation.ClimateHouse{FloorArea: 10, Volume: 20, Cover: ventilation.DefaultSimpleCover(20), Floor: ventilation.DefaultFloorSurface(),
 		Air: build(t, point(1, 1, 0))}
 	_, err := ventilation.NewClimate(h)
 	require.NoError(t, err)
 	h.Cover.U = 5.95
 	_, err = ventilation.NewClimate(h)
 	require.ErrorContains(t, err, "Cover.U is 5.95")
-	require.Equal(t, 20.0, climate(t, ventilation.House{FloorArea: 10, Volume: 20, Cover: ventilation.DefaultCover(20), Floor: ventilation.DefaultFloor(), Air: build(t, point(1, 1, 0))}).House().Volume)
+	require.Equal(t, 20.0, climate(t, ventilation.ClimateHouse{FloorArea: 10, Volume: 20, Cover: ventilation.DefaultSimpleCover(20), Floor: ventilation.DefaultFloorSurface(), Air: build(t, point(1, 1, 0))}).House().Volume)
 }
 
 // The factor of heat over vapour transfer is that of psychro's air at 20 °C.

@@ -15,11 +15,11 @@ var (
 	heaterRange       = domain.Range{Min: 0, Max: 1e8, Unit: "W", Source: "houses up to some hectares"}
 )
 
-// Soil is the ground under the floor's conductance as one mass of one
+// FloorStore is the ground under the floor's conductance as one mass of one
 // temperature, which takes heat from the floor's surface and gives it to the
 // deep ground. It is the house's only store of heat in a year: the air, whose
 // store lasts minutes, is steady in each hour, and so are crop and structure.
-type Soil struct {
+type FloorStore struct {
 	Capacity float64 // J/(m² K), of the mass; 0: none, the floor stands on the deep ground
 	Deep     float64 // W/(m² K), from the mass to the deep ground
 	Ground   float64 // °C, deep ground
@@ -28,14 +28,14 @@ type Soil struct {
 
 // Hours are columns of equal length with the means of each hour.
 type Hours struct {
-	Temperature      []float64 // °C, outside air
-	RelativeHumidity []float64 // fraction, outside air
-	Sun              []float64 // W/m², on the horizontal
-	Wind             []float64 // m/s, at the height to which the pressure coefficients refer
-	Sky              []float64 // °C, radiant temperature of the sky
-	Pressure         float64   // Pa, all year
-	Settings         []Setting // one an hour, or one for all hours
-	Soil             Soil      // the ground as a store of heat
+	Temperature      []float64  // °C, outside air
+	RelativeHumidity []float64  // fraction, outside air
+	Sun              []float64  // W/m², on the horizontal
+	Wind             []float64  // m/s, at the height to which the pressure coefficients refer
+	Sky              []float64  // °C, radiant temperature of the sky
+	Pressure         float64    // Pa, all year
+	Settings         []Setting  // one an hour, or one for all hours
+	Soil             FloorStore // the ground as a store of heat
 }
 
 // Rule moves the vents and the heater of each hour. Where it is used, Opening
@@ -229,7 +229,7 @@ type groundSeen struct {
 // that the surface sees a conductance and a temperature that do not depend on
 // it.
 type soilMass struct {
-	Soil
+	FloorStore
 	floor    float64 // W/(m² K)
 	decay    float64 // fraction e^-x
 	mean     float64 // fraction phi
@@ -238,7 +238,7 @@ type soilMass struct {
 	constant bool
 }
 
-func (c *Climate) soil(s Soil) (soilMass, error) {
+func (c *Climate) soil(s FloorStore) (soilMass, error) {
 	if err := errors.Join(
 		soilCapacityRange.Check("Soil.Capacity", s.Capacity),
 		conductanceRange.Check("Soil.Deep", s.Deep),
@@ -247,7 +247,7 @@ func (c *Climate) soil(s Soil) (soilMass, error) {
 	); err != nil {
 		return soilMass{}, err
 	}
-	m := soilMass{Soil: s, floor: c.house.Floor.Conductance, now: s.Start}
+	m := soilMass{FloorStore: s, floor: c.house.Floor.Conductance, now: s.Start}
 	sum := m.floor + s.Deep
 	if s.Capacity == 0 || sum == 0 {
 		m.constant = true

@@ -13,7 +13,7 @@ import (
 func TestAYearWithoutSoilIsItsHours(t *testing.T) {
 	c := climate(t, summerHouse(t))
 	hours := yearHours(48)
-	hours.Soil = ventilation.Soil{Ground: 11}
+	hours.Soil = ventilation.FloorStore{Ground: 11}
 	hours.Settings = []ventilation.Setting{{Opening: 0.2, Heat: 2000, Shade: 0.1}}
 	year := ventilation.NewHouseYear(48)
 	require.NoError(t, c.YearTo(year, hours))
@@ -64,7 +64,7 @@ func TestAnHourWithSoilByHand(t *testing.T) {
 // In weather that stays, the soil settles to G and D in series.
 func TestSoilSettles(t *testing.T) {
 	n := 400
-	hours := &ventilation.Hours{Pressure: 101325, Settings: []ventilation.Setting{{Opening: 0.1}}, Soil: ventilation.Soil{Capacity: 2e5, Deep: 1, Ground: 9, Start: 20}}
+	hours := &ventilation.Hours{Pressure: 101325, Settings: []ventilation.Setting{{Opening: 0.1}}, Soil: ventilation.FloorStore{Capacity: 2e5, Deep: 1, Ground: 9, Start: 20}}
 	for range n {
 		hours.Temperature = append(hours.Temperature, 12)
 		hours.RelativeHumidity = append(hours.RelativeHumidity, 0.7)

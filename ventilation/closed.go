@@ -63,7 +63,7 @@ type StackFlow struct {
 // opening, rho_in the density of the air that passes the low opening and
 // rho_out that of the air that passes the high one. The error joins the inputs
 // outside their ranges.
-func (s TwoLevels) Flow(c Conditions) (StackFlow, error) {
+func (s TwoLevels) Flow(c FlowConditions) (StackFlow, error) {
 	err := errors.Join(
 		positive(areaRange, "LowArea", s.LowArea),
 		positive(dischargeRange, "LowDischarge", s.LowDischarge),
@@ -82,12 +82,12 @@ func (s TwoLevels) Flow(c Conditions) (StackFlow, error) {
 		return StackFlow{}, err
 	}
 	low, high := s.LowDischarge*s.LowArea, s.HighDischarge*s.HighArea
-	first, last := c.Outside, c.Inside
-	if c.Inside > c.Outside {
+	first, last := c.OutsideDensity, c.InsideDensity
+	if c.InsideDensity > c.OutsideDensity {
 		first, last = last, first
 	}
 	var f StackFlow
-	f.Upward = c.Inside < c.Outside
+	f.Upward = c.InsideDensity < c.OutsideDensity
 	f.Total = math.Abs(buoyancy(c)) * s.Separation
 	f.Neutral = s.Separation / (1 + first/last*(low/high)*(low/high))
 	f.AtLow = f.Total * f.Neutral / s.Separation

@@ -69,8 +69,8 @@ func TestHandbookFormulas(t *testing.T) {
 }
 
 func TestTwoLevelsFaultsComeTogether(t *testing.T) {
-	_, err := ventilation.TwoLevels{LowDischarge: 2, HighArea: -1, Separation: -3}.Flow(ventilation.Conditions{Inside: 1.1, Outside: 20, Wind: 3})
-	for _, field := range []string{"LowArea", "LowDischarge", "HighArea", "HighDischarge", "Separation", "Outside", "Wind"} {
+	_, err := ventilation.TwoLevels{LowDischarge: 2, HighArea: -1, Separation: -3}.Flow(ventilation.FlowConditions{InsideDensity: 1.1, OutsideDensity: 20, Wind: 3})
+	for _, field := range []string{"LowArea", "LowDischarge", "HighArea", "HighDischarge", "Separation", "OutsideDensity", "Wind"} {
 		require.ErrorContains(t, err, field)
 	}
 }

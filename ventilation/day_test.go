@@ -17,9 +17,9 @@ func dayHouse(t testing.TB) *ventilation.Climate {
 		[]ventilation.Opening{point(0.8, 6, 0.1), point(2.9, 5, -0.4)},
 		[]ventilation.Leak{{Height: 1.5, Flow: 0.02, Exponent: 0.65}}, nil)
 	require.NoError(t, err)
-	crop := ventilation.DefaultCrop(2)
-	c, err := ventilation.NewClimate(ventilation.House{
-		FloorArea: 95, Volume: 280, Cover: ventilation.DefaultCover(150), Floor: ventilation.DefaultFloor(), Crop: crop, Air: n})
+	crop := ventilation.DefaultCanopy(2)
+	c, err := ventilation.NewClimate(ventilation.ClimateHouse{
+		FloorArea: 95, Volume: 280, Cover: ventilation.DefaultSimpleCover(150), Floor: ventilation.DefaultFloorSurface(), Crop: crop, Air: n})
 	require.NoError(t, err)
 	return c
 }

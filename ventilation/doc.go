@@ -39,7 +39,7 @@
 //	air:    sensible + heat + h_g of what evaporates = to the cover + m (h - ho) + h_g of what condenses
 //
 // with m in dry air, the same in and out. Leaves are one layer with stomata
-// that follow light, temperature, deficit and CO2 (Crop); the cover is wet
+// that follow light, temperature, deficit and CO2 (Canopy); the cover is wet
 // where its inner surface lies below the dew point, leaves and floor take dew,
 // and air never passes saturation: what it cannot hold drips. Opening, heat,
 // mist, vapour set free, a pad and shade are a Setting. HeatFor asks for the
@@ -73,7 +73,7 @@
 //	two openings or one, by hand                          TwoLevels, SingleOpening
 //	temperature, share of the sun that evaporates given   Network.SteadyStates (Load, Outdoors)
 //	vent area for a rise, that share given                Network.AreaForRise
-//	temperature, humidity, crop, flow, all found together NewClimate(House), Climate.Solve (Weather, Setting)
+//	temperature, humidity, crop, flow, all found together NewClimate (ClimateHouse), Climate.Solve (Weather, Setting)
 //	the same with every state that wind against stack has Climate.States
 //	heat, or position of the vents, for a wish            Climate.HeatFor, OpeningForTemperature, OpeningForDeficit
 //	a day under a rule or a hand                          Climate.Day
@@ -83,7 +83,7 @@
 //
 // Network knows air alone and takes its temperatures, or one share of the sun,
 // as known: for the design of vents and for checks by hand. Climate holds such a
-// Network in its House and finds temperatures and humidity with it: for what
+// Network in its ClimateHouse and finds temperatures and humidity with it: for what
 // the crop feels. Balance is the flow through a Network, ClimateState the whole
 // house. Functions whose name ends in To write where they are told and so
 // need not allocate. CheckOpenings tells beforehand which openings cannot work.
@@ -147,8 +147,8 @@
 //	OpeningForTemperature root of T(opening) - limit    0 to 1                 1e-6 K                 laws
 //	OpeningForDeficit    root of the deficit            0 to 1                 32 steps               laws
 //	Climate.YearUnderTo  HeatFor and the vents by hour  one mass               of the steady hour     laws
-//	Crop.Canopy          2 LAI form [Stanghellini87]    LAI to 12              fitted to one crop     factors by hand
-//	PenmanMonteith       [Fao98] eq. 3                  linear saturation      4 % of Crop.Canopy     Crop.Canopy
+//	Canopy.Solve         2 LAI form [Stanghellini87]    LAI to 12              fitted to one crop     factors by hand
+//	PenmanMonteith       [Fao98] eq. 3                  linear saturation      4 % of Canopy.Solve    Canopy.Solve
 //	LeafBoundary         [Stanghellini87]               0.01 to 10 m/s         fit                    worked by hand
 //	Grass.Day, Hour      [Fao98] eq. 6, 53              grass of 0.12 m        as printed             examples 17, 18, 19
 //	ExtraterrestrialDay  [Fao98] eq. 21 to 25           -90 to 90 degree       as printed             examples 8, 10, 17, 18

@@ -16,37 +16,37 @@ var (
 	doorDurationRange = domain.Range{Min: 0, Max: 3.2e7, Unit: "s", Source: "up to a year"}
 )
 
-// Door is a rectangular doorway.
-type Door struct {
-	Width       float64 // m
-	Height      float64 // m
-	Sill        float64 // m above the datum (outside grade), lower edge; negative where steps lead down
-	Discharge   float64 // dimensionless discharge coefficient on Width times Height
-	Coefficient float64 // dimensionless wind pressure coefficient of the wall it is in
+// Doorway is a rectangular doorway.
+type Doorway struct {
+	Width               float64 // m
+	Height              float64 // m
+	Sill                float64 // m above the datum (outside grade), lower edge; negative where steps lead down
+	Discharge           float64 // dimensionless discharge coefficient on Width times Height
+	PressureCoefficient float64 // dimensionless wind pressure coefficient of the wall it is in
 }
 
 // Opening returns the open door as a tall opening for a network.
-func (d Door) Opening() Opening {
+func (d Doorway) Opening() Opening {
 	return Opening{
 		Name: "door", Height: d.Sill + 0.5*d.Height, Vertical: d.Height,
-		Area: d.Width * d.Height, Discharge: d.Discharge, Coefficient: d.Coefficient,
+		Area: d.Width * d.Height, Discharge: d.Discharge, PressureCoefficient: d.PressureCoefficient,
 	}
 }
 
-func (d Door) check(where string) error {
+func (d Doorway) check(where string) error {
 	return errors.Join(
 		positive(doorSideRange, where+".Width", d.Width),
 		positive(doorSideRange, where+".Height", d.Height),
 		heightRange.Check(where+".Sill", d.Sill),
 		heightRange.Check(where+".Sill + Height/2", d.Sill+0.5*d.Height),
 		positive(dischargeRange, where+".Discharge", d.Discharge),
-		pressureCoefRange.Check(where+".Coefficient", d.Coefficient),
+		pressureCoefRange.Check(where+".PressureCoefficient", d.PressureCoefficient),
 	)
 }
 
 // DoorCase is a house with a door that is opened now and then.
 type DoorCase struct {
-	Door     Door          // opened
+	Door     Doorway       // opened
 	Inside   psychro.State // house air, held by the heater
 	Outside  psychro.State // outdoor air
 	Wind     float64       // m/s, at the height to which the pressure coefficients refer
@@ -105,8 +105,8 @@ func (d DoorCase) Check() error {
 	return err
 }
 
-func (d DoorCase) conditions() Conditions {
-	return Conditions{Inside: d.Inside.Density(), Outside: d.Outside.Density(), Wind: d.Wind}
+func (d DoorCase) conditions() FlowConditions {
+	return FlowConditions{InsideDensity: d.Inside.Density(), OutsideDensity: d.Outside.Density(), Wind: d.Wind}
 }
 
 // flow returns the air that enters the house, kg/s, with the door open or
@@ -162,7 +162,7 @@ func (d DoorCase) Loss() (DoorLoss, error) {
 	}
 	c := d.conditions()
 	r.Shut, r.In, r.Out = shut, door.In, door.Out
-	r.Gusts = c.Outside * WarrenParkins.Flow(OneFace{
+	r.Gusts = c.OutsideDensity * WarrenParkins.Flow(OneFace{
 		Area: d.Door.Width * d.Door.Height, Height: d.Door.Height,
 		Inside: d.Outside.Temperature(), Outside: d.Outside.Temperature(), Wind: d.Wind,
 	})
@@ -174,12 +174,12 @@ func (d DoorCase) Loss() (DoorLoss, error) {
 	r.Sensible, r.Latent, r.Vapour = r.Extra*s.sensible, r.Extra*s.latent, r.Extra*s.vapour
 	seconds := d.Duration.Seconds()
 	r.Each = (r.Sensible + r.Latent) * seconds
-	r.Exchanged = r.Extra * seconds / (d.Volume * c.Inside)
+	r.Exchanged = r.Extra * seconds / (d.Volume * c.InsideDensity)
 	left := math.Exp(-r.Exchanged)
 	if d.Wind == 0 {
 		left = 1 / ((1 + 0.5*r.Exchanged) * (1 + 0.5*r.Exchanged))
 	}
-	r.Let = d.Volume * c.Inside * (s.sensible + s.latent) * (1 - left)
+	r.Let = d.Volume * c.InsideDensity * (s.sensible + s.latent) * (1 - left)
 	r.Energy = float64(d.Times) * r.Each
 	r.Water = float64(d.Times) * seconds * r.Vapour
 	return r, nil

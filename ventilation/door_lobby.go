@@ -11,7 +11,7 @@ import (
 // Lobby is an air lock before a door: its outer door leads outside.
 type Lobby struct {
 	Volume float64 // m³
-	Outer  Door    // between lobby and outdoors; DoorCase.Door is the inner one
+	Outer  Doorway // between lobby and outdoors; DoorCase.Door is the inner one
 }
 
 // LobbyLoss compares a door with and without a lobby.
@@ -51,7 +51,7 @@ func (d DoorCase) WithLobby(l Lobby) (LobbyLoss, error) {
 	var r LobbyLoss
 	var err error
 	bare := d
-	bare.Door.Coefficient = l.Outer.Coefficient
+	bare.Door.PressureCoefficient = l.Outer.PressureCoefficient
 	if r.Bare, err = bare.Loss(); err != nil {
 		return LobbyLoss{}, err
 	}
@@ -76,7 +76,7 @@ func (d DoorCase) passage(r *LobbyLoss, l Lobby, s perKilogram) error {
 	if err := errors.Join(err1, err2); err != nil {
 		return err
 	}
-	mass := l.Volume * c.Inside // kg
+	mass := l.Volume * c.InsideDensity // kg
 	a, b := 0.5*outer.Flow*d.Duration.Seconds()/mass, 0.5*inner.Flow*d.Duration.Seconds()/mass
 	open := func(difference, rate float64) float64 {
 		f := 1 + rate*math.Sqrt(difference)
@@ -101,12 +101,12 @@ func (d DoorCase) passage(r *LobbyLoss, l Lobby, s perKilogram) error {
 
 // bothOpen fills in what both doors open together cost.
 func (d DoorCase) bothOpen(r *LobbyLoss, l Lobby, s perKilogram) error {
-	links := []Link{{A: Outside, B: 0, Element: l.Outer.Opening()}, {A: 0, B: 1, Element: d.Door.Opening()}}
+	links := []Link{{A: OutsideZone, B: 0, Element: l.Outer.Opening()}, {A: 0, B: 1, Element: d.Door.Opening()}}
 	for _, o := range d.Openings {
-		links = append(links, Link{A: Outside, B: 1, Element: o})
+		links = append(links, Link{A: OutsideZone, B: 1, Element: o})
 	}
 	for _, k := range d.Leaks {
-		links = append(links, Link{A: Outside, B: 1, Element: k})
+		links = append(links, Link{A: OutsideZone, B: 1, Element: k})
 	}
 	z, err := NewZones(2, links)
 	if err != nil {
@@ -115,7 +115,7 @@ func (d DoorCase) bothOpen(r *LobbyLoss, l Lobby, s perKilogram) error {
 	c := d.conditions()
 	var fault error
 	at := func(middle float64) ZoneBalance {
-		b, err := z.Solve(ZoneConditions{Zones: []float64{c.Outside + middle*(c.Inside-c.Outside), c.Inside}, Outside: c.Outside, Wind: c.Wind})
+		b, err := z.Solve(ZoneConditions{ZoneDensities: []float64{c.OutsideDensity + middle*(c.InsideDensity-c.OutsideDensity), c.InsideDensity}, OutsideDensity: c.OutsideDensity, Wind: c.Wind})
 		fault = errors.Join(fault, err)
 		return b
 	}

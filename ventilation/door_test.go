@@ -11,8 +11,8 @@ import (
 	"cloche.example/ventilation"
 )
 
-func doorway() ventilation.Door {
-	return ventilation.Door{Width: 0.9, Height: 2, Sill: -0.1, Discharge: 0.6, Coefficient: 0.4}
+func doorway() ventilation.Doorway {
+	return ventilation.Doorway{Width: 0.9, Height: 2, Sill: -0.1, Discharge: 0.6, PressureCoefficient: 0.4}
 }
 
 func visits(t testing.TB) ventilation.DoorCase {
@@ -32,8 +32,8 @@ func loss(t testing.TB, d ventilation.DoorCase) ventilation.DoorLoss {
 func TestDoorOfATightHouse(t *testing.T) {
 	d := visits(t)
 	r := loss(t, d)
-	require.Equal(t, ventilation.Opening{Name: "door", Height: 0.9, Vertical: 2, Area: 1.8, Discharge: 0.6, Coefficient: 0.4}, d.Door.Opening())
-	two, err := ventilation.SingleOpening(0.9, 2, 0.6, ventilation.Conditions{Inside: d.Inside.Density(), Outside: d.Outside.Density()})
+	require.Equal(t, ventilation.Opening{Name: "door", Height: 0.9, Vertical: 2, Area: 1.8, Discharge: 0.6, PressureCoefficient: 0.4}, d.Door.Opening())
+	two, err := ventilation.SingleOpening(0.9, 2, 0.6, ventilation.FlowConditions{InsideDensity: d.Inside.Density(), OutsideDensity: d.Outside.Density()})
 	require.NoError(t, err)
 	require.InEpsilon(t, two.Flow, r.In, 1e-9)
 	require.InEpsilon(t, r.In, r.Out, 1e-9)
@@ -88,7 +88,7 @@ func TestDoorWithWindAndLeaks(t *testing.T) {
 	require.Equal(t, math.Max(r.In, r.Gusts), r.Extra)
 	require.Equal(t, r.Gusts, r.Extra)
 	// With a vent on the lee side the wind blows through.
-	d.Openings = []ventilation.Opening{{Height: 2.9, Area: 0.3, Discharge: 0.6, Coefficient: -0.4}}
+	d.Openings = []ventilation.Opening{{Height: 2.9, Area: 0.3, Discharge: 0.6, PressureCoefficient: -0.4}}
 	d.Leaks = []ventilation.Leak{{Height: 1, Flow: 0.02, Exponent: 0.65}}
 	through := loss(t, d)
 	require.Greater(t, through.In, 2*r.In)
@@ -96,7 +96,7 @@ func TestDoorWithWindAndLeaks(t *testing.T) {
 	require.Positive(t, through.Shut)
 	n, err := ventilation.NewNetwork(append(d.Openings, d.Door.Opening()), d.Leaks, nil)
 	require.NoError(t, err)
-	b := solveNet(t, n, ventilation.Conditions{Inside: d.Inside.Density(), Outside: d.Outside.Density(), Wind: 12})
+	b := solveNet(t, n, ventilation.FlowConditions{InsideDensity: d.Inside.Density(), OutsideDensity: d.Outside.Density(), Wind: 12})
 	require.InEpsilon(t, b.Flow-through.Shut, through.Extra, 1e-9)
 	last := 0.0
 	for _, u := range []float64{0, 2, 5, 12} {
@@ -191,7 +191,7 @@ func TestBothDoorsOpen(t *testing.T) {
 	require.InEpsilon(t, 1-r.Both/(r.Bare.Sensible+r.Bare.Latent), r.Kept, 1e-12)
 	require.InEpsilon(t, r.Both/(r.Bare.Sensible+r.Bare.Latent)*r.Bare.Extra, r.Air*(1-r.Middle), 1e-9)
 
-	d.Openings = []ventilation.Opening{{Height: 2.9, Area: 0.3, Discharge: 0.6, Coefficient: -0.4}}
+	d.Openings = []ventilation.Opening{{Height: 2.9, Area: 0.3, Discharge: 0.6, PressureCoefficient: -0.4}}
 	d.Leaks = []ventilation.Leak{{Height: 1, Flow: 0.02, Exponent: 0.65}}
 	d.Wind = 8 // wind blows through both doors: the lobby fills with outdoor air
 	windy, err := d.WithLobby(ventilation.Lobby{Volume: 4, Outer: doorway()})
@@ -200,7 +200,7 @@ func TestBothDoorsOpen(t *testing.T) {
 	require.Less(t, windy.Kept, 0.2)
 	require.Positive(t, windy.Bare.Extra-windy.Bare.Gusts)
 	for i := range d.Openings {
-		d.Openings[i].Coefficient = 0.9 // out by the doors: the lobby fills with house air
+		d.Openings[i].PressureCoefficient = 0.9 // out by the doors: the lobby fills with house air
 	}
 	out, err := d.WithLobby(ventilation.Lobby{Volume: 4, Outer: doorway()})
 	require.NoError(t, err)
@@ -220,12 +220,12 @@ func TestLobbyWithNoDifference(t *testing.T) {
 
 func TestDoorFaults(t *testing.T) {
 	d := visits(t)
-	d.Door = ventilation.Door{Width: 0, Height: 30, Sill: 60, Discharge: 1.2, Coefficient: 9}
+	d.Door = ventilation.Doorway{Width: 0, Height: 30, Sill: 60, Discharge: 1.2, PressureCoefficient: 9}
 	d.Wind, d.Volume, d.Times, d.Duration = -1, 0, -1, -time.Second
 	d.Openings = []ventilation.Opening{{Name: "vent", Area: -1, Discharge: 0.6}}
 	d.Leaks = []ventilation.Leak{{Exponent: 2, Flow: 1}}
 	fields := []string{
-		"Door.Width", "Door.Height", "Door.Sill", "Door.Sill + Height/2", "Door.Discharge", "Door.Coefficient", "Wind", "Volume", "Times", "Duration",
+		"Door.Width", "Door.Height", "Door.Sill", "Door.Sill + Height/2", "Door.Discharge", "Door.PressureCoefficient", "Wind", "Volume", "Times", "Duration",
 		`Openings[0] "vent".Area`, "Leaks[0].Exponent",
 	}
 	_, err := d.Loss()
@@ -247,15 +247,15 @@ func TestDoorFaults(t *testing.T) {
 // A drive of a ten-thousandth of a pascal over a hectare: its flow is uncertain
 // by the rounding of the pressure, and the solver ends there.
 func TestHugeOpeningBesideATinyOne(t *testing.T) {
-	slit := ventilation.Opening{Height: 20, Vertical: 20, Area: 2e-5, Discharge: 1, Coefficient: -0.42857}
+	slit := ventilation.Opening{Height: 20, Vertical: 20, Area: 2e-5, Discharge: 1, PressureCoefficient: -0.42857}
 	z := zones(t, 2,
-		ventilation.Link{A: ventilation.Outside, B: 0, Element: slit},
+		ventilation.Link{A: ventilation.OutsideZone, B: 0, Element: slit},
 		ventilation.Link{A: 0, B: 1, Element: slit},
-		ventilation.Link{A: ventilation.Outside, B: 1, Element: ventilation.Opening{Height: 6, Area: 99964, Discharge: 0.6, Coefficient: -0.3}},
-		ventilation.Link{A: ventilation.Outside, B: 1, Element: ventilation.Leak{Height: 1, Flow: 15.2, Exponent: 0.65}})
+		ventilation.Link{A: ventilation.OutsideZone, B: 1, Element: ventilation.Opening{Height: 6, Area: 99964, Discharge: 0.6, PressureCoefficient: -0.3}},
+		ventilation.Link{A: ventilation.OutsideZone, B: 1, Element: ventilation.Leak{Height: 1, Flow: 15.2, Exponent: 0.65}})
 	for k := range 201 {
 		lobby := 1.2739 + float64(k)/200*(1.0113-1.2739)
-		b, err := z.Solve(ventilation.ZoneConditions{Zones: []float64{lobby, 1.0113}, Outside: 1.2739, Wind: 45})
+		b, err := z.Solve(ventilation.ZoneConditions{ZoneDensities: []float64{lobby, 1.0113}, OutsideDensity: 1.2739, Wind: 45})
 		require.NoError(t, err)
 		require.InDelta(t, 0, b.Residual[0], 1e-12)
 		require.InDelta(t, 0, b.Residual[1], 1e-6) // of 950 kg/s

@@ -146,7 +146,7 @@ func (v ColdVents) at(fractions []float64) (ColdAir, error) {
 }
 
 // inlet makes the jet of opening i as it stands, o, with the flow f.
-func (v ColdVents) inlet(i int, o Opening, f PathFlow, c Conditions) ColdInlet {
+func (v ColdVents) inlet(i int, o Opening, f PathFlow, c FlowConditions) ColdInlet {
 	j := v.Jets[i]
 	share, middle := 1.0, o.Height
 	if f.Out > 0 { // its drive vanishes at level, inside it; the heavy air enters below
@@ -157,7 +157,7 @@ func (v ColdVents) inlet(i int, o Opening, f PathFlow, c Conditions) ColdInlet {
 	effective := o.Discharge * o.Area * share
 	n := ColdInlet{Flow: f.In, Drop: math.Max(0, middle-v.Crop)}
 	n.Jet = ColdJet{
-		Shape: j.Shape, Speed: f.In / (c.Outside * effective), Excess: v.Outside - v.Inside, House: v.Inside,
+		Shape: j.Shape, Speed: f.In / (c.OutsideDensity * effective), Excess: v.Outside - v.Inside, House: v.Inside,
 		Angle: j.Angle, Velocity: j.Velocity, Thermal: j.Thermal,
 	}
 	if j.Shape == SlotInlet {
@@ -173,7 +173,7 @@ func (v ColdVents) inlet(i int, o Opening, f PathFlow, c Conditions) ColdInlet {
 
 // openedTo solves the network with each opening at the fraction of its area;
 // those shut are left out, and have no flow in the answer.
-func (n *Network) openedTo(fractions []float64, c Conditions) (Balance, error) {
+func (n *Network) openedTo(fractions []float64, c FlowConditions) (Balance, error) {
 	part := &Network{}
 	var at []int
 	for i, p := range n.paths {

@@ -13,8 +13,8 @@ import (
 func cold(t testing.TB) ventilation.ColdVents {
 	t.Helper()
 	n, err := ventilation.NewNetwork([]ventilation.Opening{
-		{Name: "side", Height: 0.8, Vertical: 0.4, Area: 2.4, Discharge: 0.6, Coefficient: 0.1},
-		{Name: "ridge", Height: 2.9, Vertical: 0.4, Area: 2.4, Discharge: 0.6, Coefficient: -0.4},
+		{Name: "side", Height: 0.8, Vertical: 0.4, Area: 2.4, Discharge: 0.6, PressureCoefficient: 0.1},
+		{Name: "ridge", Height: 2.9, Vertical: 0.4, Area: 2.4, Discharge: 0.6, PressureCoefficient: -0.4},
 	}, []ventilation.Leak{{Height: 0.5, Flow: 0.02, Exponent: 0.65}, {Height: 2.5, Flow: 0.02, Exponent: 0.65}}, nil)
 	require.NoError(t, err)
 	side := ventilation.DefaultInletJet(ventilation.SlotInlet)
@@ -52,7 +52,7 @@ func TestColdVentsTakeTheFlowOfTheNetwork(t *testing.T) {
 	in := a.Inlets[0]
 	require.Equal(t, a.Air.Paths[0].In, in.Flow)
 	require.InEpsilon(t, 0.6*2.4*0.3/6, in.Jet.Size, 1e-12)
-	require.InEpsilon(t, in.Flow, in.Jet.Speed*c.Outside*0.6*2.4*0.3, 1e-12)
+	require.InEpsilon(t, in.Flow, in.Jet.Speed*c.OutsideDensity*0.6*2.4*0.3, 1e-12)
 	require.InDelta(t, 0.5, in.Drop, 1e-12)
 	require.Equal(t, in.Jet.Fall(in.Drop, 6.4), in.Fall)
 	require.Equal(t, -15.0, in.Jet.Excess)
@@ -76,7 +76,7 @@ func TestShutVentsKeepTheOrder(t *testing.T) {
 	side := ventilation.Opening{Name: "side", Height: 0.8, Area: 2.4, Discharge: 0.6}
 	ridge := ventilation.Opening{Name: "ridge", Height: 2.9, Area: 2.4, Discharge: 0.6, Viscous: 0.5}
 	leak := []ventilation.Leak{{Height: 0.5, Flow: 0.02, Exponent: 0.65}}
-	fan := []ventilation.Fan{{Height: 2.5, Flow: -0.4}}
+	fan := []ventilation.FixedFan{{Height: 2.5, Flow: -0.4}}
 	n, err := ventilation.NewNetwork([]ventilation.Opening{side, ridge}, leak, fan)
 	require.NoError(t, err)
 	v.Network = n
@@ -90,7 +90,7 @@ func TestShutVentsKeepTheOrder(t *testing.T) {
 	b := solveNet(t, n, c)
 	require.Zero(t, a.Air.Paths[0])
 	require.Equal(t, b.Paths, a.Air.Paths[1:])
-	require.InEpsilon(t, 0.4*c.Inside, a.Air.Paths[3].Out, 1e-9)
+	require.InEpsilon(t, 0.4*c.InsideDensity, a.Air.Paths[3].Out, 1e-9)
 	require.Equal(t, 1, a.By) // the fan draws air in by the ridge
 }
 
@@ -110,7 +110,7 @@ func TestTallVentAloneLetsAirInBelow(t *testing.T) {
 	require.InEpsilon(t, two.Flow, a.Inlets[0].Flow, 1e-9)
 	require.InDelta(t, 2.7+0.5*two.Neutral-0.3, a.Inlets[0].Drop, 1e-9)
 	require.InEpsilon(t, 0.6*1*two.Neutral/0.4/6, a.Inlets[0].Jet.Size, 1e-9)
-	require.InEpsilon(t, two.Flow, a.Inlets[0].Jet.Speed*a.Inlets[0].Jet.Size*6*c.Outside, 1e-9)
+	require.InEpsilon(t, two.Flow, a.Inlets[0].Jet.Speed*a.Inlets[0].Jet.Size*6*c.OutsideDensity, 1e-9)
 
 	shut, err := v.At([]float64{0})
 	require.NoError(t, err)

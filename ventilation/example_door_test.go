@@ -14,7 +14,7 @@ import (
 func Example_doorAndLobby() {
 	inside, err1 := psychro.FromRelativeHumidity(15, 0.80, 97300)
 	outside, err2 := psychro.FromRelativeHumidity(-5, 0.90, 97300)
-	door := ventilation.Door{Width: 0.9, Height: 2, Discharge: 0.6}
+	door := ventilation.Doorway{Width: 0.9, Height: 2, Discharge: 0.6}
 	house := ventilation.DoorCase{
 		Door: door, Inside: inside, Outside: outside, Volume: 240,
 		Leaks: []ventilation.Leak{{Height: 0.2, Flow: 0.02, Exponent: 0.65}, {Height: 2.8, Flow: 0.02, Exponent: 0.65}},

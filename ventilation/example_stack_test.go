@@ -19,8 +19,8 @@ func Example_twoLevelStack() {
 		fmt.Println(err)
 		return
 	}
-	fmt.Printf("density outside  rho = p/(R T)            %.4f kg/m³\n", c.Outside)
-	fmt.Printf("density inside                            %.4f kg/m³\n", c.Inside)
+	fmt.Printf("density outside  rho = p/(R T)            %.4f kg/m³\n", c.OutsideDensity)
+	fmt.Printf("density inside                            %.4f kg/m³\n", c.InsideDensity)
 	fmt.Printf("stack pressure   (rho_o - rho_i) g H      %.4f Pa\n", f.Total)
 	fmt.Printf("neutral level    H/(1+(r_o/r_i)(A1/A2)²)  %.4f m above the low opening\n", f.Neutral)
 	fmt.Printf("across the low opening                    %.4f Pa\n", f.AtLow)

@@ -10,8 +10,8 @@ import (
 // of the two stable ones the house takes depends on what went before.
 func Example_openedAgainstTheWind() {
 	n, err := ventilation.NewNetwork([]ventilation.Opening{
-		{Name: "side", Height: 0.5, Area: 2, Discharge: 0.6, Coefficient: -0.3},
-		{Name: "ridge", Height: 3.5, Area: 2, Discharge: 0.6, Coefficient: 0.3},
+		{Name: "side", Height: 0.5, Area: 2, Discharge: 0.6, PressureCoefficient: -0.3},
+		{Name: "ridge", Height: 3.5, Area: 2, Discharge: 0.6, PressureCoefficient: 0.3},
 	}, nil, nil)
 	if err != nil {
 		fmt.Println(err)

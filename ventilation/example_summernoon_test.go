@@ -18,19 +18,19 @@ func Example_summerNoon() {
 		return
 	}
 	vents, err := ventilation.NewNetwork([]ventilation.Opening{
-		{Name: "south side", Height: 0.7, Area: 1.9, Discharge: 0.62, Coefficient: 0.25},
-		{Name: "north side", Height: 0.7, Area: 1.9, Discharge: 0.62, Coefficient: -0.25},
-		{Name: "ridge", Height: 2.9, Area: 2.8, Discharge: 0.60, Coefficient: -0.40},
+		{Name: "south side", Height: 0.7, Area: 1.9, Discharge: 0.62, PressureCoefficient: 0.25},
+		{Name: "north side", Height: 0.7, Area: 1.9, Discharge: 0.62, PressureCoefficient: -0.25},
+		{Name: "ridge", Height: 2.9, Area: 2.8, Discharge: 0.60, PressureCoefficient: -0.40},
 	}, nil, nil)
 	if err != nil {
 		fmt.Println(err)
 		return
 	}
-	house := ventilation.House{
+	house := ventilation.ClimateHouse{
 		FloorArea: 94.7, Volume: 275,
-		Cover: ventilation.DefaultCover(186),
-		Floor: ventilation.DefaultFloor(),
-		Crop:  ventilation.DefaultCrop(2.5),
+		Cover: ventilation.DefaultSimpleCover(186),
+		Floor: ventilation.DefaultFloorSurface(),
+		Crop:  ventilation.DefaultCanopy(2.5),
 		Air:   vents,
 	}
 	c, err := ventilation.NewClimate(house)

@@ -9,7 +9,7 @@ import (
 // A house dug 0.9 m into the ground, its low vents in wells: what the stack
 // has of them, and what becomes of it in wind on the ridge.
 func Example_dugInHouse() {
-	ridge := ventilation.Opening{Name: "ridge", Height: 2.9, Area: 1.2, Discharge: 0.6, Coefficient: 0.4}
+	ridge := ventilation.Opening{Name: "ridge", Height: 2.9, Area: 1.2, Discharge: 0.6, PressureCoefficient: 0.4}
 	low := ventilation.Well{
 		Vent:    ventilation.Opening{Name: "low", Height: -0.3, Vertical: 0.4, Area: 1, Discharge: 0.6},
 		Section: 0.8, Discharge: 0.6,

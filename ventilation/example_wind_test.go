@@ -14,8 +14,8 @@ func Example_windAndStack() {
 		low, high float64
 	}{{"together", 0.4, -0.6}, {"opposed", -0.2, 0.3}} {
 		n, err := ventilation.NewNetwork([]ventilation.Opening{
-			{Name: "side", Height: 0.5, Area: 1.2, Discharge: 0.6, Coefficient: side.low},
-			{Name: "ridge", Height: 2.9, Area: 0.8, Discharge: 0.6, Coefficient: side.high},
+			{Name: "side", Height: 0.5, Area: 1.2, Discharge: 0.6, PressureCoefficient: side.low},
+			{Name: "ridge", Height: 2.9, Area: 0.8, Discharge: 0.6, PressureCoefficient: side.high},
 		}, nil, nil)
 		if err != nil {
 			fmt.Println(err)

@@ -17,13 +17,13 @@ func FuzzClimate(f *testing.F) {
 	f.Add(100.0, 1.0, 5.8, 0.3, 0.01, 1.0, 0.0, 3.0, 0.0, 0.5, 0.0, 0.0)
 	f.Fuzz(func(t *testing.T, area, lai, u, coefficient, to, rh, sun, wind, sky, opening, heat, mist float64) {
 		n, err := ventilation.NewNetwork([]ventilation.Opening{
-			{Height: 0.5, Area: 2, Discharge: 0.6, Coefficient: coefficient},
+			{Height: 0.5, Area: 2, Discharge: 0.6, PressureCoefficient: coefficient},
 			{Height: 3, Area: 1, Discharge: 0.6, Vertical: 0.4},
 		}, nil, nil)
 		if err != nil {
 			return
 		}
-		h := ventilation.House{FloorArea: area, Volume: 3 * area, Cover: ventilation.DefaultCover(2 * area), Floor: ventilation.DefaultFloor(), Crop: ventilation.DefaultCrop(lai), Air: n}
+		h := ventilation.ClimateHouse{FloorArea: area, Volume: 3 * area, Cover: ventilation.DefaultSimpleCover(2 * area), Floor: ventilation.DefaultFloorSurface(), Crop: ventilation.DefaultCanopy(lai), Air: n}
 		h.Cover.U = u
 		c, err := ventilation.NewClimate(h)
 		if err != nil {

@@ -14,9 +14,9 @@ func FuzzNetwork(f *testing.F) {
 	f.Add(-3.0, 0.2, 1.0, 40.0, 3.0, -3.0, 0.5, -40.0, 35.0, 40.0, -200.0)
 	f.Fuzz(func(t *testing.T, z1, a1, c1, z2, a2, c2, tall, ti, to, u, fan float64) {
 		n, err := ventilation.NewNetwork([]ventilation.Opening{
-			{Height: z1, Area: a1, Discharge: 0.6, Coefficient: c1, Vertical: tall},
-			{Height: z2, Area: a2, Discharge: 0.6, Coefficient: c2},
-		}, []ventilation.Leak{{Height: 1, Flow: 0.01, Exponent: 0.65}}, []ventilation.Fan{{Flow: fan}})
+			{Height: z1, Area: a1, Discharge: 0.6, PressureCoefficient: c1, Vertical: tall},
+			{Height: z2, Area: a2, Discharge: 0.6, PressureCoefficient: c2},
+		}, []ventilation.Leak{{Height: 1, Flow: 0.01, Exponent: 0.65}}, []ventilation.FixedFan{{Flow: fan}})
 		if err != nil {
 			return
 		}

@@ -112,10 +112,10 @@ func FuzzDoor(f *testing.F) {
 		if err1 != nil || err2 != nil || !(seconds >= 0 && seconds < 1e9) {
 			return
 		}
-		door := ventilation.Door{Width: w, Height: h, Sill: sill, Discharge: cd, Coefficient: cp}
+		door := ventilation.Doorway{Width: w, Height: h, Sill: sill, Discharge: cd, PressureCoefficient: cp}
 		d := ventilation.DoorCase{
 			Door: door, Inside: in, Outside: out, Wind: u, Volume: volume, Times: 3, Duration: time.Duration(seconds * 1e9),
-			Openings: []ventilation.Opening{{Height: z, Area: area, Discharge: 0.6, Coefficient: -0.3}},
+			Openings: []ventilation.Opening{{Height: z, Area: area, Discharge: 0.6, PressureCoefficient: -0.3}},
 			Leaks:    []ventilation.Leak{{Height: 1, Flow: leak, Exponent: 0.65}},
 		}
 		r, err := d.WithLobby(ventilation.Lobby{Volume: lobby, Outer: door})

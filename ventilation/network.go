@@ -28,7 +28,7 @@ type Balance struct {
 // may be nil, though one opening or leak is needed. The error joins every
 // fault, each with its field: areas, coefficients and flows outside their
 // ranges, and no way for air to pass.
-func NewNetwork(openings []Opening, leaks []Leak, fans []Fan) (*Network, error) {
+func NewNetwork(openings []Opening, leaks []Leak, fans []FixedFan) (*Network, error) {
 	var faults []error
 	if len(openings)+len(leaks) == 0 {
 		faults = append(faults, noOpening())
@@ -65,14 +65,14 @@ func (n *Network) Len() int { return len(n.paths) }
 // independent solutions in extended precision; the flow of an opening at whose
 // height the drive vanishes goes as the square root of the drive and holds
 // absolutely.
-func (n *Network) Solve(c Conditions) (Balance, error) {
+func (n *Network) Solve(c FlowConditions) (Balance, error) {
 	return n.SolveTo(make([]PathFlow, len(n.paths)), c)
 }
 
 // SolveTo is Solve with the flow of each element written to dst, which must
 // have length Len; it allocates nothing. A nil dst leaves the elements' flows
 // out.
-func (n *Network) SolveTo(dst []PathFlow, c Conditions) (Balance, error) {
+func (n *Network) SolveTo(dst []PathFlow, c FlowConditions) (Balance, error) {
 	if err := c.check(); err != nil {
 		return Balance{}, err
 	}
@@ -92,21 +92,8 @@ func (n *Network) SolveTo(dst []PathFlow, c Conditions) (Balance, error) {
 		Residual: in - out,
 		Paths:    dst,
 	}
-	b.Volume = b.Flow / c.Outside
+	b.Volume = b.Flow / c.OutsideDensity
 	return b, nil
-}
-
-// NeutralLevel returns the height above the datum, m, at which the inside
-// pressure equals the outside static pressure, for the inside pressure at the
-// datum, Pa, over the outside one, and the conditions c: z = P0/((rho_i -
-// rho_o) g). It is a level without wind; with wind each face has its own. It
-// returns NaN for equal densities.
-func NeutralLevel(pressure float64, c Conditions) float64 {
-	b := buoyancy(c)
-	if b == 0 {
-		return math.NaN()
-	}
-	return pressure / b
 }
 
 // AirChanges returns the air changes per hour, 1/h, of a volume flow, m³/s, in

@@ -26,7 +26,7 @@ func TestNistCases(t *testing.T) {
 
 	top := 10 * 9.8055 / 9.80665
 	n := build(t, point(0, 0.01, 0), point(top, 0.01, 0))
-	c := ventilation.Conditions{Inside: nistDensity(20), Outside: nistDensity(0)}
+	c := ventilation.FlowConditions{InsideDensity: nistDensity(20), OutsideDensity: nistDensity(0)}
 	b := solveNet(t, n, c)
 	shaft, err := ventilation.TwoLevels{LowArea: 0.01, LowDischarge: 0.6, HighArea: 0.01, HighDischarge: 0.6, Separation: top}.Flow(c)
 	require.NoError(t, err)
@@ -50,8 +50,8 @@ func TestFixedDensityReference(t *testing.T) {
 	density := func(c float64) float64 {
 		return 101325 / ((0.99*8.31451/0.0289651159 + 0.01*8.31451/0.01801528) * (c + 273.15))
 	}
-	c := ventilation.Conditions{Inside: density(20), Outside: density(10)}
-	dp := (c.Outside - c.Inside) * 9.80665 * 3
+	c := ventilation.FlowConditions{InsideDensity: density(20), OutsideDensity: density(10)}
+	dp := (c.OutsideDensity - c.InsideDensity) * 9.80665 * 3
 	flow := func(cd float64) float64 {
 		return ventilation.OrificeFlow(cd, ventilation.SeriesArea(0.01, 0.01), 1.2, dp)
 	}
@@ -62,7 +62,7 @@ func TestFixedDensityReference(t *testing.T) {
 	low, high := point(0, 0.01, 0), point(3, 0.01, 0)
 	low.Discharge, high.Discharge = 0.65, 0.65
 	b := solveNet(t, build(t, low, high), c)
-	require.InDelta(t, math.Sqrt(2/(1/c.Outside+1/c.Inside)/1.2), b.Flow/flow(0.65), 1e-12)
+	require.InDelta(t, math.Sqrt(2/(1/c.OutsideDensity+1/c.InsideDensity)/1.2), b.Flow/flow(0.65), 1e-12)
 	require.InDelta(t, 1.0073, b.Flow/flow(0.65), 0.0001)
 	dryAir := dry(t, 20, 10, 0)
 	require.InDelta(t, 1.0135, solveNet(t, build(t, low, high), dryAir).Flow/flow(0.65), 0.0001)

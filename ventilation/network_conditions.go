@@ -31,18 +31,18 @@ func DryAirDensity(t, p float64) float64 {
 	return p / (GasConstantDryAir * (t + constant.ZeroCelsius))
 }
 
-// Conditions drive the flow through a house of one air space.
-type Conditions struct {
-	Inside  float64 // kg/m³, density of the inside air, uniform
-	Outside float64 // kg/m³, density of the outside air, uniform
-	Wind    float64 // m/s, at the height to which the pressure coefficients refer
+// FlowConditions drive the flow through a house of one air space.
+type FlowConditions struct {
+	InsideDensity  float64 // kg/m³, density of the inside air, uniform
+	OutsideDensity float64 // kg/m³, density of the outside air, uniform
+	Wind           float64 // m/s, at the height to which the pressure coefficients refer
 }
 
 // DryConditions returns the conditions of dry air inside at inside, °C, and
 // outside at outside, °C, at the pressure p, Pa, with the wind, m/s, at the
 // reference height of the pressure coefficients. The error joins every input
 // outside TemperatureRange, PressureRange and WindRange.
-func DryConditions(inside, outside, wind, p float64) (Conditions, error) {
+func DryConditions(inside, outside, wind, p float64) (FlowConditions, error) {
 	err := errors.Join(
 		temperatureRange.Check("inside", inside),
 		temperatureRange.Check("outside", outside),
@@ -50,18 +50,18 @@ func DryConditions(inside, outside, wind, p float64) (Conditions, error) {
 		pressureRange.Check("p", p),
 	)
 	if err != nil {
-		return Conditions{}, err
+		return FlowConditions{}, err
 	}
-	return Conditions{Inside: DryAirDensity(inside, p), Outside: DryAirDensity(outside, p), Wind: wind}, nil
+	return FlowConditions{InsideDensity: DryAirDensity(inside, p), OutsideDensity: DryAirDensity(outside, p), Wind: wind}, nil
 }
 
-func (c Conditions) check() error {
-	if densityRange.Contains(c.Inside) && densityRange.Contains(c.Outside) && windRange.Contains(c.Wind) {
+func (c FlowConditions) check() error {
+	if densityRange.Contains(c.InsideDensity) && densityRange.Contains(c.OutsideDensity) && windRange.Contains(c.Wind) {
 		return nil
 	}
 	return errors.Join(
-		densityRange.Check("Inside", c.Inside),
-		densityRange.Check("Outside", c.Outside),
+		densityRange.Check("InsideDensity", c.InsideDensity),
+		densityRange.Check("OutsideDensity", c.OutsideDensity),
 		windRange.Check("Wind", c.Wind),
 	)
 }

@@ -28,34 +28,34 @@ var (
 // Height + Vertical/2 with uniform width, and air can pass both ways inside
 // it.
 type Opening struct {
-	Name        string  // names the opening in errors and reports
-	Height      float64 // m above the datum (outside grade), of the middle; negative: fed by a well
-	Vertical    float64 // m, vertical extent; 0 is a point
-	Area        float64 // m², the area to which Discharge refers
-	Discharge   float64 // dimensionless discharge coefficient on Area
-	Viscous     float64 // Pa s/m³, resistance in series that grows with the flow itself, as of a screen; 0 is none; of points only
-	Coefficient float64 // dimensionless wind pressure coefficient
+	Name                string  // names the opening in errors and reports
+	Height              float64 // m above the datum (outside grade), of the middle; negative: fed by a well
+	Vertical            float64 // m, vertical extent; 0 is a point
+	Area                float64 // m², the area to which Discharge refers
+	Discharge           float64 // dimensionless discharge coefficient on Area
+	Viscous             float64 // Pa s/m³, resistance in series that grows with the flow itself, as of a screen; 0 is none; of points only
+	PressureCoefficient float64 // dimensionless wind pressure coefficient
 }
 
 // Leak is a leakage path at a height with a flow exponent:
-// Q = Coefficient |dp|^Exponent, in volume of the air that passes.
+// Q = Flow |dp|^Exponent, in volume of the air that passes.
 type Leak struct {
-	Name     string  // names the path in errors and reports
-	Height   float64 // m above the datum
-	Flow     float64 // m³/(s Pa^n), flow coefficient: the flow at 1 Pa, m³/s
-	Exponent float64 // dimensionless flow exponent n, 0.5 to 1
-	Wind     float64 // dimensionless wind pressure coefficient
+	Name                string  // names the path in errors and reports
+	Height              float64 // m above the datum
+	Flow                float64 // m³/(s Pa^n), flow coefficient: the flow at 1 Pa, m³/s
+	Exponent            float64 // dimensionless flow exponent n, 0.5 to 1
+	PressureCoefficient float64 // dimensionless wind pressure coefficient
 }
 
-// Fan moves air with a straight fan curve: Q = Flow + Slope dp, in volume of
+// FixedFan moves air with a straight fan curve: Q = Flow + Slope dp, in volume of
 // the air that passes, dp the pressure outside over that inside. A Slope of
 // zero is a fan of constant flow.
-type Fan struct {
-	Name   string  // names the fan in errors and reports
-	Height float64 // m above the datum
-	Flow   float64 // m³/s at no pressure difference; positive blows in, negative draws out
-	Slope  float64 // m³/(s Pa), zero or more
-	Wind   float64 // dimensionless wind pressure coefficient
+type FixedFan struct {
+	Name                string  // names the fan in errors and reports
+	Height              float64 // m above the datum
+	Flow                float64 // m³/s at no pressure difference; positive blows in, negative draws out
+	Slope               float64 // m³/(s Pa), zero or more
+	PressureCoefficient float64 // dimensionless wind pressure coefficient
 }
 
 // PathFlow is the flow through one element.
@@ -70,7 +70,7 @@ func (f PathFlow) Net() float64 { return f.In - f.Out }
 
 func (o Opening) check(where string) error {
 	if o.Viscous == 0 && areaRange.Contains(o.Area) && o.Area > 0 && dischargeRange.Contains(o.Discharge) && o.Discharge > 0 &&
-		heightRange.Contains(o.Height) && verticalRange.Contains(o.Vertical) && pressureCoefRange.Contains(o.Coefficient) {
+		heightRange.Contains(o.Height) && verticalRange.Contains(o.Vertical) && pressureCoefRange.Contains(o.PressureCoefficient) {
 		return nil
 	}
 	viscous := viscousRange
@@ -83,7 +83,7 @@ func (o Opening) check(where string) error {
 		verticalRange.Check(where+".Vertical", o.Vertical),
 		positive(areaRange, where+".Area", o.Area),
 		positive(dischargeRange, where+".Discharge", o.Discharge),
-		pressureCoefRange.Check(where+".Coefficient", o.Coefficient),
+		pressureCoefRange.Check(where+".PressureCoefficient", o.PressureCoefficient),
 	)
 }
 
@@ -92,16 +92,16 @@ func (l Leak) check(where string) error {
 		heightRange.Check(where+".Height", l.Height),
 		positive(leakageRange, where+".Flow", l.Flow),
 		exponentRange.Check(where+".Exponent", l.Exponent),
-		pressureCoefRange.Check(where+".Wind", l.Wind),
+		pressureCoefRange.Check(where+".PressureCoefficient", l.PressureCoefficient),
 	)
 }
 
-func (f Fan) check(where string) error {
+func (f FixedFan) check(where string) error {
 	return errors.Join(
 		heightRange.Check(where+".Height", f.Height),
 		fanFlowRange.Check(where+".Flow", f.Flow),
 		fanSlopeRange.Check(where+".Slope", f.Slope),
-		pressureCoefRange.Check(where+".Wind", f.Wind),
+		pressureCoefRange.Check(where+".PressureCoefficient", f.PressureCoefficient),
 	)
 }
 
@@ -143,7 +143,7 @@ const (
 )
 
 func (o Opening) path() path {
-	p := path{wind: o.Coefficient, flow: o.Discharge * o.Area * math.Sqrt2, bottom: o.Height, top: o.Height}
+	p := path{wind: o.PressureCoefficient, flow: o.Discharge * o.Area * math.Sqrt2, bottom: o.Height, top: o.Height}
 	if o.Viscous > 0 {
 		p.kind, p.slope = screenPath, o.Viscous
 	}
@@ -155,11 +155,11 @@ func (o Opening) path() path {
 }
 
 func (l Leak) path() path {
-	return path{kind: leakPath, bottom: l.Height, top: l.Height, wind: l.Wind, flow: l.Flow, exponent: l.Exponent}
+	return path{kind: leakPath, bottom: l.Height, top: l.Height, wind: l.PressureCoefficient, flow: l.Flow, exponent: l.Exponent}
 }
 
-func (f Fan) path() path {
-	return path{kind: fanPath, bottom: f.Height, top: f.Height, wind: f.Wind, flow: f.Flow, slope: f.Slope}
+func (f FixedFan) path() path {
+	return path{kind: fanPath, bottom: f.Height, top: f.Height, wind: f.PressureCoefficient, flow: f.Flow, slope: f.Slope}
 }
 
 // air is what the two sides of a path hold: density and its square root.
@@ -260,4 +260,6 @@ func (p *path) drive(z, dynamic, buoyancy, pressure float64) float64 {
 }
 
 // buoyancy returns (rho_i - rho_o) g, Pa/m.
-func buoyancy(c Conditions) float64 { return (c.Inside - c.Outside) * constant.Gravity }
+func buoyancy(c FlowConditions) float64 {
+	return (c.InsideDensity - c.OutsideDensity) * constant.Gravity
+}

@@ -46,7 +46,7 @@ func points(t *testing.T, name string) {
 	for _, rows := range cases(t, name) {
 		var o []ventilation.Opening
 		for _, r := range rows {
-			o = append(o, ventilation.Opening{Height: r[6], Area: r[7], Discharge: r[8], Coefficient: r[9]})
+			o = append(o, ventilation.Opening{Height: r[6], Area: r[7], Discharge: r[8], PressureCoefficient: r[9]})
 		}
 		b := solveNet(t, build(t, o...), dry(t, rows[0][1], rows[0][2], rows[0][3]))
 		require.InDelta(t, rows[0][4], b.Pressure, 1e-11+4e-16*math.Abs(rows[0][4]), "case %v", rows[0][0])
@@ -69,7 +69,7 @@ func tall(t *testing.T, name string) {
 	for _, rows := range cases(t, name) {
 		var o []ventilation.Opening
 		for _, r := range rows {
-			o = append(o, ventilation.Opening{Height: 0.5 * (r[6] + r[7]), Vertical: r[7] - r[6], Area: r[8] * (r[7] - r[6]), Discharge: r[9], Coefficient: r[10]})
+			o = append(o, ventilation.Opening{Height: 0.5 * (r[6] + r[7]), Vertical: r[7] - r[6], Area: r[8] * (r[7] - r[6]), Discharge: r[9], PressureCoefficient: r[10]})
 		}
 		b := solveNet(t, build(t, o...), dry(t, rows[0][1], rows[0][2], rows[0][3]))
 		require.InDelta(t, rows[0][4], b.Pressure, 1e-10+1e-15*math.Abs(rows[0][4]), "case %v", rows[0][0])
@@ -94,26 +94,26 @@ func TestElementsAgainstPlainBisection(t *testing.T) {
 		c := dry(t, -5+45*rnd.Float64(), -20+55*rnd.Float64(), 15*rnd.Float64())
 		var flows []func(p float64) float64
 		drive := func(cp, z, p float64) float64 {
-			return c.Outside*cp*c.Wind*c.Wind/2 - c.Outside*g*z - (p - c.Inside*g*z)
+			return c.OutsideDensity*cp*c.Wind*c.Wind/2 - c.OutsideDensity*g*z - (p - c.InsideDensity*g*z)
 		}
 		up := func(dp float64) float64 {
 			if dp < 0 {
-				return c.Inside
+				return c.InsideDensity
 			}
-			return c.Outside
+			return c.OutsideDensity
 		}
 		var o []ventilation.Opening
 		var leaks []ventilation.Leak
-		var fans []ventilation.Fan
+		var fans []ventilation.FixedFan
 		for range 1 + rnd.IntN(4) {
-			v := ventilation.Opening{Height: -1 + 5*rnd.Float64(), Area: 0.1 + 3*rnd.Float64(), Discharge: 0.2 + 0.7*rnd.Float64(), Coefficient: 2*rnd.Float64() - 1}
+			v := ventilation.Opening{Height: -1 + 5*rnd.Float64(), Area: 0.1 + 3*rnd.Float64(), Discharge: 0.2 + 0.7*rnd.Float64(), PressureCoefficient: 2*rnd.Float64() - 1}
 			switch rnd.IntN(3) {
 			case 0:
 				v.Vertical = 0.3 + rnd.Float64()
 				flows = append(flows, func(p float64) (sum float64) {
 					const slices = 2000
 					for i := range slices {
-						dp := drive(v.Coefficient, v.Height+v.Vertical*((float64(i)+0.5)/slices-0.5), p)
+						dp := drive(v.PressureCoefficient, v.Height+v.Vertical*((float64(i)+0.5)/slices-0.5), p)
 						sum += math.Copysign(v.Discharge*v.Area/slices*math.Sqrt(2*up(dp)*math.Abs(dp)), dp)
 					}
 					return sum
@@ -121,7 +121,7 @@ func TestElementsAgainstPlainBisection(t *testing.T) {
 			case 1:
 				v.Viscous = 5 * rnd.Float64()
 				flows = append(flows, func(p float64) float64 {
-					dp := drive(v.Coefficient, v.Height, p)
+					dp := drive(v.PressureCoefficient, v.Height, p)
 					// dp = Viscous Q + rho/2 (Q/(Cd A))², by bisection.
 					low, high := 0.0, v.Discharge*v.Area*math.Sqrt(2*math.Abs(dp)/up(dp))
 					for range 60 {
@@ -136,25 +136,25 @@ func TestElementsAgainstPlainBisection(t *testing.T) {
 				})
 			default:
 				flows = append(flows, func(p float64) float64 {
-					dp := drive(v.Coefficient, v.Height, p)
+					dp := drive(v.PressureCoefficient, v.Height, p)
 					return math.Copysign(v.Discharge*v.Area*math.Sqrt(2*up(dp)*math.Abs(dp)), dp)
 				})
 			}
 			o = append(o, v)
 		}
 		if k%2 == 0 {
-			l := ventilation.Leak{Height: 4 * rnd.Float64(), Flow: 0.1 * rnd.Float64(), Exponent: 0.5 + 0.5*rnd.Float64(), Wind: -rnd.Float64()}
+			l := ventilation.Leak{Height: 4 * rnd.Float64(), Flow: 0.1 * rnd.Float64(), Exponent: 0.5 + 0.5*rnd.Float64(), PressureCoefficient: -rnd.Float64()}
 			leaks = append(leaks, l)
 			flows = append(flows, func(p float64) float64 {
-				dp := drive(l.Wind, l.Height, p)
+				dp := drive(l.PressureCoefficient, l.Height, p)
 				return math.Copysign(up(dp)*l.Flow*math.Pow(math.Abs(dp), l.Exponent), dp)
 			})
 		}
 		if k%3 == 0 {
-			f := ventilation.Fan{Height: 4 * rnd.Float64(), Flow: 4*rnd.Float64() - 2, Slope: 0.02 * rnd.Float64(), Wind: rnd.Float64()}
+			f := ventilation.FixedFan{Height: 4 * rnd.Float64(), Flow: 4*rnd.Float64() - 2, Slope: 0.02 * rnd.Float64(), PressureCoefficient: rnd.Float64()}
 			fans = append(fans, f)
 			flows = append(flows, func(p float64) float64 {
-				q := f.Flow + f.Slope*drive(f.Wind, f.Height, p)
+				q := f.Flow + f.Slope*drive(f.PressureCoefficient, f.Height, p)
 				return q * up(q)
 			})
 		}

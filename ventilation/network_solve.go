@@ -13,12 +13,12 @@ type solver struct {
 	buoyancy        float64 // Pa/m
 }
 
-func (n *Network) solver(c Conditions) solver {
+func (n *Network) solver(c FlowConditions) solver {
 	return solver{
 		paths:    n.paths,
-		outside:  newAir(c.Outside),
-		inside:   newAir(c.Inside),
-		dynamic:  0.5 * c.Outside * c.Wind * c.Wind,
+		outside:  newAir(c.OutsideDensity),
+		inside:   newAir(c.InsideDensity),
+		dynamic:  0.5 * c.OutsideDensity * c.Wind * c.Wind,
 		buoyancy: buoyancy(c),
 	}
 }

@@ -13,7 +13,7 @@ import (
 )
 
 func point(z, area, cp float64) ventilation.Opening {
-	return ventilation.Opening{Height: z, Area: area, Discharge: 0.6, Coefficient: cp}
+	return ventilation.Opening{Height: z, Area: area, Discharge: 0.6, PressureCoefficient: cp}
 }
 
 func build(t testing.TB, openings ...ventilation.Opening) *ventilation.Network {
@@ -23,14 +23,14 @@ func build(t testing.TB, openings ...ventilation.Opening) *ventilation.Network {
 	return n
 }
 
-func dry(t testing.TB, inside, outside, wind float64) ventilation.Conditions {
+func dry(t testing.TB, inside, outside, wind float64) ventilation.FlowConditions {
 	t.Helper()
 	c, err := ventilation.DryConditions(inside, outside, wind, 101325)
 	require.NoError(t, err)
 	return c
 }
 
-func solveNet(t testing.TB, n *ventilation.Network, c ventilation.Conditions) ventilation.Balance {
+func solveNet(t testing.TB, n *ventilation.Network, c ventilation.FlowConditions) ventilation.Balance {
 	t.Helper()
 	b, err := n.Solve(c)
 	require.NoError(t, err)
@@ -64,7 +64,7 @@ func TestOneDrivePassesNothing(t *testing.T) {
 		o := point(d.from(-2, 5), d.from(0.01, 10), d.from(-2, 1))
 		screened := o
 		screened.Viscous = d.from(0, 10)
-		n, err := ventilation.NewNetwork([]ventilation.Opening{o, screened}, []ventilation.Leak{{Height: o.Height, Flow: 0.1, Exponent: 0.65, Wind: o.Coefficient}}, nil)
+		n, err := ventilation.NewNetwork([]ventilation.Opening{o, screened}, []ventilation.Leak{{Height: o.Height, Flow: 0.1, Exponent: 0.65, PressureCoefficient: o.PressureCoefficient}}, nil)
 		require.NoError(t, err)
 		for _, n := range []*ventilation.Network{build(t, o), n} {
 			b := solveNet(t, n, dry(t, d.from(-20, 40), d.from(-20, 40), d.from(0, 20)))
@@ -82,21 +82,21 @@ func TestTwoLevelsAgreeWithTheClosedForm(t *testing.T) {
 		c := dry(t, ti, 20, 0)
 		b := solveNet(t, build(t, point(0.5, 1.2, 0), point(3.5, 0.7, 0)), c)
 		ratio := 1.2 / 0.7
-		up, down := c.Outside, c.Inside
+		up, down := c.OutsideDensity, c.InsideDensity
 		if ti < 20 {
 			up, down = down, up
 		}
 		z := 0.5 + 3/(1+up/down*ratio*ratio)
 		require.InDelta(t, z, b.Neutral, 1e-10)
-		require.InEpsilon(t, 0.6*1.2*math.Sqrt(2*up*math.Abs(c.Outside-c.Inside)*9.80665*(z-0.5)), b.Flow, 1e-12)
+		require.InEpsilon(t, 0.6*1.2*math.Sqrt(2*up*math.Abs(c.OutsideDensity-c.InsideDensity)*9.80665*(z-0.5)), b.Flow, 1e-12)
 	}
 }
 
 // Exchanging the two airs sends the same masses the other way.
 func TestExchangingTheAirsReversesTheFlow(t *testing.T) {
 	n := build(t, point(1, 1, 0), point(4, 0.5, 0), point(2, 0.2, 0))
-	a := solveNet(t, n, ventilation.Conditions{Inside: 1.1, Outside: 1.2})
-	b := solveNet(t, n, ventilation.Conditions{Inside: 1.2, Outside: 1.1})
+	a := solveNet(t, n, ventilation.FlowConditions{InsideDensity: 1.1, OutsideDensity: 1.2})
+	b := solveNet(t, n, ventilation.FlowConditions{InsideDensity: 1.2, OutsideDensity: 1.1})
 	for i := range b.Paths {
 		p := &b.Paths[i]
 		p.Drive, p.In, p.Out = -p.Drive, p.Out, p.In

@@ -33,9 +33,9 @@ func TestOpeningFaultsComeTogether(t *testing.T) {
 	require.ErrorIs(t, err, ventilation.ErrRange)
 	require.ErrorContains(t, err, "number of openings")
 	_, err = ventilation.NewNetwork([]ventilation.Opening{
-		{Name: "ridge", Height: math.NaN(), Area: 0, Discharge: 1.2, Coefficient: 4, Vertical: 1, Viscous: 3}},
-		[]ventilation.Leak{{Exponent: 2, Height: 99, Wind: 9}}, []ventilation.Fan{{Flow: math.Inf(1), Slope: -1}})
-	for _, field := range []string{`openings[0] "ridge".Height`, ".Area", ".Discharge", ".Coefficient", ".Viscous", "leaks[0].Exponent", "leaks[0].Flow", "leaks[0].Height", "leaks[0].Wind", "fans[0].Flow", "fans[0].Slope"} {
+		{Name: "ridge", Height: math.NaN(), Area: 0, Discharge: 1.2, PressureCoefficient: 4, Vertical: 1, Viscous: 3}},
+		[]ventilation.Leak{{Exponent: 2, Height: 99, PressureCoefficient: 9}}, []ventilation.FixedFan{{Flow: math.Inf(1), Slope: -1}})
+	for _, field := range []string{`openings[0] "ridge".Height`, ".Area", ".Discharge", ".PressureCoefficient", ".Viscous", "leaks[0].Exponent", "leaks[0].Flow", "leaks[0].Height", "leaks[0].PressureCoefficient", "fans[0].Flow", "fans[0].Slope"} {
 		require.ErrorContains(t, err, field)
 	}
 	_, err = ventilation.DryConditions(293, 20, -3, 101.3)
@@ -105,7 +105,7 @@ func TestAirChanges(t *testing.T) {
 
 // Ten points stand for a tall opening to 1 %, many for it exactly.
 func TestPointsOfATallOpening(t *testing.T) {
-	o := ventilation.Opening{Name: "door", Height: 1.1, Vertical: 2.2, Area: 2, Discharge: 0.6, Coefficient: 0.2}
+	o := ventilation.Opening{Name: "door", Height: 1.1, Vertical: 2.2, Area: 2, Discharge: 0.6, PressureCoefficient: 0.2}
 	c := dry(t, 25, 15, 0)
 	exact := solveNet(t, build(t, o), c)
 	for count, tol := range map[int]float64{10: 0.01, 1000: 1e-4} {

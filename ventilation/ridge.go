@@ -58,5 +58,5 @@ func (v RidgeVent) Opening(m HingedModel, sharp, coefficient float64) (Opening, 
 		return Opening{}, err
 	}
 	lip, edge := v.ends()
-	return Opening{Name: "ridge", Height: 0.5 * (lip + edge), Vertical: edge - lip, Area: v.Length * v.Depth, Discharge: cd, Coefficient: coefficient}, nil
+	return Opening{Name: "ridge", Height: 0.5 * (lip + edge), Vertical: edge - lip, Area: v.Length * v.Depth, Discharge: cd, PressureCoefficient: coefficient}, nil
 }

@@ -20,7 +20,7 @@ func TestRidgeVentGeometry(t *testing.T) {
 	require.InDelta(t, 14, o.Area, 1e-12)
 	front := 2 * math.Sin(math.Pi/12)
 	require.InDelta(t, 0.6/math.Hypot(1, 1/front), o.Discharge, 1e-12)
-	require.Equal(t, -0.4, o.Coefficient)
+	require.Equal(t, -0.4, o.PressureCoefficient)
 	// Wider is taller and passes more, whatever the model.
 	for m := ventilation.AspectExponential; m <= ventilation.FlapGeometry; m++ {
 		last := ventilation.Opening{}

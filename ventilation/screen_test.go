@@ -36,10 +36,10 @@ func TestScreenAndVentInSeries(t *testing.T) {
 	c := dry(t, 32, 24, 0)
 	n := build(t, point(0, 9, 0), o)
 	b := solveNet(t, n, c)
-	q := b.Paths[1].Out / c.Inside
-	vent := c.Inside / 2 * math.Pow(q/(0.6*1.5), 2)
-	require.InEpsilon(t, -b.Paths[1].Drive, vent+s.PressureDrop(q/4, c.Inside, 1.8e-5), 1e-10)
-	require.InEpsilon(t, b.Paths[1].Out, o.EffectiveDischarge(-b.Paths[1].Drive, c.Inside)*1.5*math.Sqrt(2*c.Inside*-b.Paths[1].Drive), 1e-12)
+	q := b.Paths[1].Out / c.InsideDensity
+	vent := c.InsideDensity / 2 * math.Pow(q/(0.6*1.5), 2)
+	require.InEpsilon(t, -b.Paths[1].Drive, vent+s.PressureDrop(q/4, c.InsideDensity, 1.8e-5), 1e-10)
+	require.InEpsilon(t, b.Paths[1].Out, o.EffectiveDischarge(-b.Paths[1].Drive, c.InsideDensity)*1.5*math.Sqrt(2*c.InsideDensity*-b.Paths[1].Drive), 1e-12)
 	require.Less(t, b.Flow, solveNet(t, build(t, point(0, 9, 0), point(2, 1.5, 0)), c).Flow)
 }
 

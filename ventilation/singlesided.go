@@ -20,7 +20,7 @@ type TwoWayFlow struct {
 // density of each stream: mass balance puts the neutral level at
 // h/H = 1/(1 + (rho_low/rho_high)^(1/3)), rho_low the heavier air that passes
 // below. The error joins the inputs outside their ranges.
-func SingleOpening(width, height, cd float64, c Conditions) (TwoWayFlow, error) {
+func SingleOpening(width, height, cd float64, c FlowConditions) (TwoWayFlow, error) {
 	if err := errors.Join(
 		positive(verticalRange, "height", height),
 		positive(areaRange, "width", width),
@@ -29,7 +29,7 @@ func SingleOpening(width, height, cd float64, c Conditions) (TwoWayFlow, error) 
 	); err != nil {
 		return TwoWayFlow{}, err
 	}
-	heavy, light := math.Max(c.Inside, c.Outside), math.Min(c.Inside, c.Outside)
+	heavy, light := math.Max(c.InsideDensity, c.OutsideDensity), math.Min(c.InsideDensity, c.OutsideDensity)
 	h := height / (1 + math.Cbrt(heavy/light))
 	return TwoWayFlow{
 		Neutral: h,

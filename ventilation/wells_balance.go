@@ -15,10 +15,10 @@ var wellCountRange = domain.Range{Min: 0, Max: 10, Unit: "count", Source: "1,024
 
 // DugIn is a house whose lowest vents lie in wells below grade.
 type DugIn struct {
-	Openings []Opening // vents above grade; may be nil
-	Wells    []Well    // vents below grade with their wells; may be nil
-	Leaks    []Leak    // leakage paths; may be nil
-	Fans     []Fan     // fans; may be nil
+	Openings []Opening  // vents above grade; may be nil
+	Wells    []Well     // vents below grade with their wells; may be nil
+	Leaks    []Leak     // leakage paths; may be nil
+	Fans     []FixedFan // fans; may be nil
 }
 
 // DugInState is a balance of air in which each well holds the air that passes
@@ -59,7 +59,7 @@ func (d DugIn) Check() error {
 // before decides. ErrNoSolution says that there is none, in a house colder than
 // outdoors with wind that holds its air in the well: it rises to and fro there.
 // Other errors join every fault by field.
-func (d DugIn) States(c Conditions) ([]DugInState, error) {
+func (d DugIn) States(c FlowConditions) ([]DugInState, error) {
 	if err := errors.Join(d.Check(), c.check()); err != nil {
 		return nil, err
 	}

@@ -11,7 +11,7 @@ import (
 
 func dugIn() ventilation.DugIn {
 	return ventilation.DugIn{
-		Openings: []ventilation.Opening{{Name: "ridge", Height: 2.9, Area: 1.2, Discharge: 0.6, Coefficient: -0.4}},
+		Openings: []ventilation.Opening{{Name: "ridge", Height: 2.9, Area: 1.2, Discharge: 0.6, PressureCoefficient: -0.4}},
 		Wells: []ventilation.Well{{
 			Vent:    ventilation.Opening{Name: "wall vent", Height: -0.4, Vertical: 0.4, Area: 1, Discharge: 0.6},
 			Section: 0.8, Discharge: 0.6,
@@ -19,7 +19,7 @@ func dugIn() ventilation.DugIn {
 	}
 }
 
-func states(t testing.TB, d ventilation.DugIn, c ventilation.Conditions) []ventilation.DugInState {
+func states(t testing.TB, d ventilation.DugIn, c ventilation.FlowConditions) []ventilation.DugInState {
 	t.Helper()
 	s, err := d.States(c)
 	require.NoError(t, err)
@@ -52,8 +52,8 @@ func TestWellThatLetsAirIn(t *testing.T) {
 // well is no stack, and the vent acts at grade.
 func TestWellThatLetsAirOut(t *testing.T) {
 	d := dugIn()
-	d.Openings[0].Coefficient = 0.5
-	d.Fans = []ventilation.Fan{{Height: 1, Flow: 0.1}}
+	d.Openings[0].PressureCoefficient = 0.5
+	d.Fans = []ventilation.FixedFan{{Height: 1, Flow: 0.1}}
 	c := dry(t, 25, 10, 6)
 	s := states(t, d, c)
 	require.Len(t, s, 1)
@@ -63,14 +63,14 @@ func TestWellThatLetsAirOut(t *testing.T) {
 	require.NoError(t, err)
 	require.InEpsilon(t, solveNet(t, n, c).Flow, s[0].Air.Flow, 1e-9)
 	require.Negative(t, s[0].Air.Paths[1].Net())
-	require.InEpsilon(t, 0.1*c.Outside, s[0].Air.Paths[2].In, 1e-9)
+	require.InEpsilon(t, 0.1*c.OutsideDensity, s[0].Air.Paths[2].In, 1e-9)
 }
 
 // Between the wind that just turns a well full of house air and the one that
 // turns a well full of outdoor air both states stand.
 func TestWellsRememberTheWind(t *testing.T) {
 	d := dugIn()
-	d.Openings[0].Coefficient = 0.5
+	d.Openings[0].PressureCoefficient = 0.5
 	counts := map[int]int{}
 	turned := false
 	for u := 0.0; u <= 8; u += 0.05 {
@@ -85,8 +85,8 @@ func TestWellsRememberTheWind(t *testing.T) {
 	require.Equal(t, 161, counts[1]+counts[2])
 	// The band by hand: the drives 0.5 rho U² Cp against 2.9 and 3.3 m of stack.
 	c := dry(t, 25, 10, 0)
-	stack := (c.Outside - c.Inside) * 9.80665
-	low, high := math.Sqrt(2*2.9*stack/(0.5*c.Outside)), math.Sqrt(2*3.3*stack/(0.5*c.Outside))
+	stack := (c.OutsideDensity - c.InsideDensity) * 9.80665
+	low, high := math.Sqrt(2*2.9*stack/(0.5*c.OutsideDensity)), math.Sqrt(2*3.3*stack/(0.5*c.OutsideDensity))
 	require.Len(t, states(t, d, dry(t, 25, 10, low-0.02)), 1)
 	require.Len(t, states(t, d, dry(t, 25, 10, 0.5*(low+high))), 2)
 }
@@ -99,7 +99,7 @@ func TestColdHouseDrainsByItsWell(t *testing.T) {
 	// Suction on the ridge that holds the air between vent and grade: the drive
 	// of the wind between 2.9 and 3.3 m of stack.
 	c := dry(t, 5, 25, 0)
-	u := math.Sqrt(2 * 3.1 * (c.Inside - c.Outside) * 9.80665 / (0.4 * c.Outside))
+	u := math.Sqrt(2 * 3.1 * (c.InsideDensity - c.OutsideDensity) * 9.80665 / (0.4 * c.OutsideDensity))
 	_, err := d.States(dry(t, 5, 25, u))
 	require.ErrorIs(t, err, ventilation.ErrNoSolution)
 	require.ErrorContains(t, err, "no steady flow")
@@ -136,9 +136,9 @@ func TestDugInFaults(t *testing.T) {
 	d.Wells[0].Vent.Height, d.Wells[0].Section = 0.3, 0
 	d.Openings[0].Area = -1
 	d.Leaks = []ventilation.Leak{{Flow: 1, Exponent: 3}}
-	d.Fans = []ventilation.Fan{{Flow: 1000}}
-	_, err := d.States(ventilation.Conditions{Inside: 1, Outside: 9, Wind: 1})
-	requireFields(t, err, "Vent.Height", "Section", `Openings[0] "ridge".Area`, "Leaks[0].Exponent", "Fans[0].Flow", "Outside")
+	d.Fans = []ventilation.FixedFan{{Flow: 1000}}
+	_, err := d.States(ventilation.FlowConditions{InsideDensity: 1, OutsideDensity: 9, Wind: 1})
+	requireFields(t, err, "Vent.Height", "Section", `Openings[0] "ridge".Area`, "Leaks[0].Exponent", "Fans[0].Flow", "OutsideDensity")
 	require.ErrorContains(t, err, `Wells[0] "wall vent"`)
 	_, err = ventilation.DugIn{}.States(dry(t, 20, 10, 0))
 	requireFields(t, err, "number of openings")

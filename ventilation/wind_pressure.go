@@ -2,16 +2,16 @@ package ventilation
 
 import "math"
 
-// Face is a face of a low-rise building for its pressure coefficient.
-type Face uint8
+// WindFace is a face of a low-rise building for its pressure coefficient.
+type WindFace uint8
 
 // The faces. A roof's angle counts from the eave that the wind meets: 0 is
 // the windward slope, 180 the lee slope.
 const (
-	Wall      Face = iota
-	LowRoof        // pitch below 10 degrees
-	MidRoof        // pitch 11 to 30 degrees
-	SteepRoof      // pitch above 30 degrees
+	WindFaceWall      WindFace = iota
+	WindFaceLowRoof            // pitch below 10 degrees
+	WindFaceMidRoof            // pitch 11 to 30 degrees
+	WindFaceSteepRoof          // pitch above 30 degrees
 	faceCount
 )
 
@@ -31,7 +31,7 @@ const (
 type CoefficientTable struct {
 	Source    string                // where the values come from
 	Reference string                // the height of the wind speed to which they refer
-	Values    [faceCount][5]float64 // dimensionless, by Face and angle
+	Values    [faceCount][5]float64 // dimensionless, by WindFace and angle
 }
 
 // coefficientTables are those of [Liddament96] for buildings up to three
@@ -73,7 +73,7 @@ func (s Shelter) Coefficients() CoefficientTable {
 // At returns the pressure coefficient (dimensionless) of face at angle, degree
 // between the wind and the face's normal, 0 to 180, straight between the
 // table's angles. NaN outside.
-func (t CoefficientTable) At(face Face, angle float64) float64 {
+func (t CoefficientTable) At(face WindFace, angle float64) float64 {
 	if face >= faceCount || !incidenceRange.Contains(angle) {
 		return math.NaN()
 	}

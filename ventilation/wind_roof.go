@@ -19,7 +19,7 @@ var roofMeans = [shelterCount][2][2][3]float64{
 }
 
 // RoofMean returns the pressure coefficient (dimensionless) averaged over both
-// slopes of a roof, LowRoof or MidRoof, at angle, degree between the wind and
+// slopes of a roof, WindFaceLowRoof or WindFaceMidRoof, at angle, degree between the wind and
 // the normal of the eaves, 0 to 180, straight between 0, 45 and 90. With long
 // it is that of a house twice as long as wide, else of one as long as wide.
 // It serves vents on both slopes that open together, and refers to the wind at
@@ -27,15 +27,15 @@ var roofMeans = [shelterCount][2][2][3]float64{
 // nearer zero than the slope by slope table of [Liddament96]: the two
 // transcriptions of one set of tunnel tests disagree by that much. NaN for
 // another face, exposure or angle.
-func (s Shelter) RoofMean(face Face, long bool, angle float64) float64 {
-	if s >= shelterCount || (face != LowRoof && face != MidRoof) || !incidenceRange.Contains(angle) {
+func (s Shelter) RoofMean(face WindFace, long bool, angle float64) float64 {
+	if s >= shelterCount || (face != WindFaceLowRoof && face != WindFaceMidRoof) || !incidenceRange.Contains(angle) {
 		return math.NaN()
 	}
 	length := 0
 	if long {
 		length = 1
 	}
-	v := &roofMeans[s][length][face-LowRoof]
+	v := &roofMeans[s][length][face-WindFaceLowRoof]
 	if angle > 90 {
 		angle = 180 - angle // the mean of both slopes is the same from either side
 	}

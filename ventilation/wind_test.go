@@ -62,15 +62,15 @@ func TestPressureTables(t *testing.T) {
 			sum := 0.0
 			for i, v := range table.Values[face] {
 				sum += v
-				require.Equal(t, v, table.At(ventilation.Face(face), 45*float64(i)))
+				require.Equal(t, v, table.At(ventilation.WindFace(face), 45*float64(i)))
 			}
 			require.InDelta(t, w, sum, 1e-9, "%v %v", s, face)
 		}
-		require.Greater(t, table.At(ventilation.Wall, 0), table.At(ventilation.Wall, 90))
+		require.Greater(t, table.At(ventilation.WindFaceWall, 0), table.At(ventilation.WindFaceWall, 90))
 	}
 	semi := ventilation.SemiSheltered.Coefficients()
-	require.InDelta(t, 0.25, semi.At(ventilation.Wall, 22.5), 1e-12)
-	require.True(t, math.IsNaN(semi.At(ventilation.Wall, 181)))
+	require.InDelta(t, 0.25, semi.At(ventilation.WindFaceWall, 22.5), 1e-12)
+	require.True(t, math.IsNaN(semi.At(ventilation.WindFaceWall, 181)))
 	require.Empty(t, ventilation.Shelter(9).Coefficients().Source)
 }
 
@@ -107,12 +107,12 @@ func TestWallCoefficient(t *testing.T) {
 func TestRoofMeans(t *testing.T) {
 	for _, c := range []struct {
 		s    ventilation.Shelter
-		face ventilation.Face
+		face ventilation.WindFace
 		tol  float64
 	}{
-		{ventilation.Exposed, ventilation.LowRoof, 1e-12}, {ventilation.Exposed, ventilation.MidRoof, 1e-12},
-		{ventilation.SemiSheltered, ventilation.LowRoof, 1e-12}, {ventilation.SemiSheltered, ventilation.MidRoof, 0.05 + 1e-12},
-		{ventilation.Sheltered, ventilation.LowRoof, 1e-12}, {ventilation.Sheltered, ventilation.MidRoof, 1e-12},
+		{ventilation.Exposed, ventilation.WindFaceLowRoof, 1e-12}, {ventilation.Exposed, ventilation.WindFaceMidRoof, 1e-12},
+		{ventilation.SemiSheltered, ventilation.WindFaceLowRoof, 1e-12}, {ventilation.SemiSheltered, ventilation.WindFaceMidRoof, 0.05 + 1e-12},
+		{ventilation.Sheltered, ventilation.WindFaceLowRoof, 1e-12}, {ventilation.Sheltered, ventilation.WindFaceMidRoof, 1e-12},
 	} {
 		table := c.s.Coefficients()
 		for _, a := range []float64{0, 20, 45, 70, 90, 120, 180} {
@@ -143,16 +143,16 @@ func TestRoofMeans(t *testing.T) {
 		{Where: "PersilyIvy01/2:1 as high/11-30/45deg", In: []float64{2, 2, 1, 45}, Printed: "-0.46"},
 		{Where: "PersilyIvy01/2:1 as high/11-30/90deg", In: []float64{2, 2, 1, 90}, Printed: "-0.41"},
 	}, func(in ...float64) float64 {
-		got := ventilation.Shelter(in[0]).RoofMean(ventilation.Face(in[1]), in[2] == 1, in[3])
+		got := ventilation.Shelter(in[0]).RoofMean(ventilation.WindFace(in[1]), in[2] == 1, in[3])
 		// 1 % of the smallest value must show: the rows are exact.
 		if want := math.Round(got*100) / 100; math.Abs(got-want) > 1e-9 {
 			return math.NaN()
 		}
 		return got
 	})
-	require.True(t, math.IsNaN(ventilation.Exposed.RoofMean(ventilation.Wall, true, 0)))
-	require.True(t, math.IsNaN(ventilation.Shelter(3).RoofMean(ventilation.LowRoof, true, 0)))
-	require.True(t, math.IsNaN(ventilation.Exposed.RoofMean(ventilation.LowRoof, true, 181)))
+	require.True(t, math.IsNaN(ventilation.Exposed.RoofMean(ventilation.WindFaceWall, true, 0)))
+	require.True(t, math.IsNaN(ventilation.Shelter(3).RoofMean(ventilation.WindFaceLowRoof, true, 0)))
+	require.True(t, math.IsNaN(ventilation.Exposed.RoofMean(ventilation.WindFaceLowRoof, true, 181)))
 }
 
 // [EnWind05] eqs. 4.3 to 4.5, worked by hand with its table of terrains.

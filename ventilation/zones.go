@@ -5,10 +5,10 @@ import (
 	"fmt"
 )
 
-// Outside stands for the outdoors as an end of a Link.
-const Outside = -1
+// OutsideZone stands for the outdoors as an end of a Link.
+const OutsideZone = -1
 
-// Element is what a Link may be: an Opening, a Leak or a Fan.
+// Element is what a Link may be: an Opening, a Leak or a FixedFan.
 type Element interface {
 	check(where string) error
 	path() path
@@ -16,10 +16,10 @@ type Element interface {
 
 // Link joins two zones, or a zone and the outdoors, by an element. Its flow
 // inward is from A to B; a fan with positive flow blows from A to B. The wind
-// pressure coefficient acts on the end that is Outside.
+// pressure coefficient acts on the end that is OutsideZone.
 type Link struct {
-	A, B    int     // zone index, or Outside
-	Element Element // Opening, Leak or Fan
+	A, B    int     // zone index, or OutsideZone
+	Element Element // Opening, Leak or FixedFan
 }
 
 // Zones is a house of several air spaces, as lobby, plant room and house. It
@@ -36,9 +36,9 @@ type zoneLink struct {
 
 // ZoneConditions drive the flow between zones.
 type ZoneConditions struct {
-	Zones   []float64 // kg/m³, density of each zone's air, uniform
-	Outside float64   // kg/m³, density of the outside air
-	Wind    float64   // m/s, at the height to which the pressure coefficients refer
+	ZoneDensities  []float64 // kg/m³, density of each zone's air, uniform
+	OutsideDensity float64   // kg/m³, density of the outside air
+	Wind           float64   // m/s, at the height to which the pressure coefficients refer
 }
 
 // ZoneBalance is the state in which the air of every zone balances.
@@ -66,8 +66,8 @@ func NewZones(count int, links []Link) (*Zones, error) {
 			name string
 			zone int
 		}{{".A", l.A}, {".B", l.B}} {
-			if end.zone < Outside || end.zone >= count {
-				faults = append(faults, &RangeError{Field: where + end.name, Value: float64(end.zone), Min: Outside, Max: float64(count - 1), Unit: "zone index"})
+			if end.zone < OutsideZone || end.zone >= count {
+				faults = append(faults, &RangeError{Field: where + end.name, Value: float64(end.zone), Min: OutsideZone, Max: float64(count - 1), Unit: "zone index"})
 			}
 		}
 		if l.A == l.B {
@@ -89,10 +89,10 @@ func NewZones(count int, links []Link) (*Zones, error) {
 			if l.kind == fanPath {
 				continue
 			}
-			if l.a == Outside || l.b != Outside && open[l.a] {
+			if l.a == OutsideZone || l.b != OutsideZone && open[l.a] {
 				open[l.b] = true
 			}
-			if l.b == Outside || open[l.b] && l.a != Outside {
+			if l.b == OutsideZone || open[l.b] && l.a != OutsideZone {
 				open[l.a] = true
 			}
 		}
@@ -109,12 +109,12 @@ func NewZones(count int, links []Link) (*Zones, error) {
 }
 
 func (z *Zones) checkConditions(c ZoneConditions) error {
-	faults := []error{densityRange.Check("Outside", c.Outside), windRange.Check("Wind", c.Wind)}
-	if len(c.Zones) != z.count {
-		faults = append(faults, &RangeError{Field: "number of Zones", Value: float64(len(c.Zones)), Min: float64(z.count), Max: float64(z.count), Unit: "count"})
+	faults := []error{densityRange.Check("OutsideDensity", c.OutsideDensity), windRange.Check("Wind", c.Wind)}
+	if len(c.ZoneDensities) != z.count {
+		faults = append(faults, &RangeError{Field: "number of ZoneDensities", Value: float64(len(c.ZoneDensities)), Min: float64(z.count), Max: float64(z.count), Unit: "count"})
 	}
-	for i, rho := range c.Zones {
-		faults = append(faults, densityRange.Check(fmt.Sprintf("Zones[%d]", i), rho))
+	for i, rho := range c.ZoneDensities {
+		faults = append(faults, densityRange.Check(fmt.Sprintf("ZoneDensities[%d]", i), rho))
 	}
 	return errors.Join(faults...)
 }

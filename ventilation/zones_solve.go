@@ -18,12 +18,12 @@ func (z *Zones) Solve(c ZoneConditions) (ZoneBalance, error) {
 		return ZoneBalance{}, err
 	}
 	s := zoneSolver{
-		z: z, c: c, dynamic: 0.5 * c.Outside * c.Wind * c.Wind,
+		z: z, c: c, dynamic: 0.5 * c.OutsideDensity * c.Wind * c.Wind,
 		p: make([]float64, z.count), net: make([]float64, z.count), step: make([]float64, z.count), trial: make([]float64, z.count),
 		rates: make([]float64, z.count*z.count), ground: make([]float64, z.count),
 	}
 	for i := range z.links { // columns of air, which drives are differences of
-		s.scale = math.Max(s.scale, c.Outside*constant.Gravity*math.Max(math.Abs(z.links[i].bottom), math.Abs(z.links[i].top)))
+		s.scale = math.Max(s.scale, c.OutsideDensity*constant.Gravity*math.Max(math.Abs(z.links[i].bottom), math.Abs(z.links[i].top)))
 	}
 	best, idle := math.Inf(1), 0
 	for k := 1; k <= maxSteps; k++ {
@@ -89,19 +89,19 @@ func (s *zoneSolver) balance(steps int) ZoneBalance {
 }
 
 func (s *zoneSolver) air(zone int) air {
-	if zone == Outside {
-		return newAir(s.c.Outside)
+	if zone == OutsideZone {
+		return newAir(s.c.OutsideDensity)
 	}
-	return newAir(s.c.Zones[zone])
+	return newAir(s.c.ZoneDensities[zone])
 }
 
 // drives returns the pressure of A over that of B at the ends of l, Pa.
 func (s *zoneSolver) drives(l *zoneLink, p []float64) (bottom, top float64) {
 	side := func(zone int, height float64) float64 {
-		if zone == Outside {
-			return l.wind*s.dynamic - s.c.Outside*constant.Gravity*height
+		if zone == OutsideZone {
+			return l.wind*s.dynamic - s.c.OutsideDensity*constant.Gravity*height
 		}
-		return p[zone] - s.c.Zones[zone]*constant.Gravity*height
+		return p[zone] - s.c.ZoneDensities[zone]*constant.Gravity*height
 	}
 	return side(l.a, l.bottom) - side(l.b, l.bottom), side(l.a, l.top) - side(l.b, l.top)
 }
@@ -125,10 +125,10 @@ func (s *zoneSolver) flow(p, net []float64, rates bool) (size float64) {
 		a, b := s.air(l.a), s.air(l.b)
 		in, out, rate := l.flows(bottom, top, a, b)
 		size += in + out
-		if l.a != Outside {
+		if l.a != OutsideZone {
 			net[l.a] -= in - out
 		}
-		if l.b != Outside {
+		if l.b != OutsideZone {
 			net[l.b] += in - out
 		}
 		if !rates {
@@ -139,9 +139,9 @@ func (s *zoneSolver) flow(p, net []float64, rates bool) (size float64) {
 			rate = math.Min(rate, steepest*(in+out))
 		}
 		switch {
-		case l.a == Outside:
+		case l.a == OutsideZone:
 			s.ground[l.b] += rate
-		case l.b == Outside:
+		case l.b == OutsideZone:
 			s.ground[l.a] += rate
 		default:
 			s.rates[l.a*len(p)+l.b] += rate

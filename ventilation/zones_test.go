@@ -26,18 +26,18 @@ func TestOneZoneIsANetwork(t *testing.T) {
 				o[i].Vertical = 0.8
 			}
 		}
-		leak := ventilation.Leak{Height: 1, Flow: 0.02, Exponent: 0.65, Wind: -0.2}
-		fan := ventilation.Fan{Height: 2, Flow: -0.4, Slope: 0.005}
-		n, err := ventilation.NewNetwork(o, []ventilation.Leak{leak}, []ventilation.Fan{fan})
+		leak := ventilation.Leak{Height: 1, Flow: 0.02, Exponent: 0.65, PressureCoefficient: -0.2}
+		fan := ventilation.FixedFan{Height: 2, Flow: -0.4, Slope: 0.005}
+		n, err := ventilation.NewNetwork(o, []ventilation.Leak{leak}, []ventilation.FixedFan{fan})
 		require.NoError(t, err)
 		links := []ventilation.Link{}
 		for i := range o {
-			links = append(links, ventilation.Link{A: ventilation.Outside, B: 0, Element: o[i]})
+			links = append(links, ventilation.Link{A: ventilation.OutsideZone, B: 0, Element: o[i]})
 		}
-		links = append(links, ventilation.Link{A: ventilation.Outside, B: 0, Element: leak}, ventilation.Link{A: ventilation.Outside, B: 0, Element: fan})
+		links = append(links, ventilation.Link{A: ventilation.OutsideZone, B: 0, Element: leak}, ventilation.Link{A: ventilation.OutsideZone, B: 0, Element: fan})
 		c := dry(t, -5+50*rnd.Float64(), 20, 4*rnd.Float64())
 		want := solveNet(t, n, c)
-		got, err := zones(t, 1, links...).Solve(ventilation.ZoneConditions{Zones: []float64{c.Inside}, Outside: c.Outside, Wind: c.Wind})
+		got, err := zones(t, 1, links...).Solve(ventilation.ZoneConditions{ZoneDensities: []float64{c.InsideDensity}, OutsideDensity: c.OutsideDensity, Wind: c.Wind})
 		require.NoError(t, err)
 		require.InDelta(t, want.Pressure, got.Pressure[0], 1e-10)
 		for i := range got.Links {
@@ -53,10 +53,10 @@ func TestZonesInSeries(t *testing.T) {
 	o := point(0, 1e-4, 0)
 	face := point(0, 1e-4, 1)
 	z := zones(t, 2,
-		ventilation.Link{A: ventilation.Outside, B: 0, Element: face},
+		ventilation.Link{A: ventilation.OutsideZone, B: 0, Element: face},
 		ventilation.Link{A: 0, B: 1, Element: o},
-		ventilation.Link{A: 1, B: ventilation.Outside, Element: o})
-	b, err := z.Solve(ventilation.ZoneConditions{Zones: []float64{rho, rho}, Outside: rho, Wind: u})
+		ventilation.Link{A: 1, B: ventilation.OutsideZone, Element: o})
+	b, err := z.Solve(ventilation.ZoneConditions{ZoneDensities: []float64{rho, rho}, OutsideDensity: rho, Wind: u})
 	require.NoError(t, err)
 	want := ventilation.OrificeFlow(0.6, ventilation.SeriesArea(1e-4, 1e-4, 1e-4), rho, 100)
 	for i := range b.Links {
@@ -71,15 +71,15 @@ func TestLobbyPlantRoomAndHouseBalance(t *testing.T) {
 	door := ventilation.Opening{Height: 1, Vertical: 2, Area: 1.8, Discharge: 0.6}
 	for range 60 {
 		outer := door
-		outer.Coefficient = rnd.Float64() - 0.5
+		outer.PressureCoefficient = rnd.Float64() - 0.5
 		z := zones(t, 3,
-			ventilation.Link{A: ventilation.Outside, B: 0, Element: outer},
+			ventilation.Link{A: ventilation.OutsideZone, B: 0, Element: outer},
 			ventilation.Link{A: 0, B: 2, Element: door},
 			ventilation.Link{A: 1, B: 2, Element: ventilation.Leak{Height: 1.5, Flow: 0.01, Exponent: 0.6}},
-			ventilation.Link{A: ventilation.Outside, B: 1, Element: point(0.3, 0.05, 0.2)},
-			ventilation.Link{A: 1, B: 2, Element: ventilation.Fan{Height: 2, Flow: 0.3, Slope: 0.002}},
-			ventilation.Link{A: 2, B: ventilation.Outside, Element: point(3, 0.1+rnd.Float64(), -0.5)})
-		c := ventilation.ZoneConditions{Zones: []float64{1.15 + 0.2*rnd.Float64(), 1.2, 1.1 + 0.2*rnd.Float64()}, Outside: 1.1 + 0.3*rnd.Float64(), Wind: 5 * rnd.Float64()}
+			ventilation.Link{A: ventilation.OutsideZone, B: 1, Element: point(0.3, 0.05, 0.2)},
+			ventilation.Link{A: 1, B: 2, Element: ventilation.FixedFan{Height: 2, Flow: 0.3, Slope: 0.002}},
+			ventilation.Link{A: 2, B: ventilation.OutsideZone, Element: point(3, 0.1+rnd.Float64(), -0.5)})
+		c := ventilation.ZoneConditions{ZoneDensities: []float64{1.15 + 0.2*rnd.Float64(), 1.2, 1.1 + 0.2*rnd.Float64()}, OutsideDensity: 1.1 + 0.3*rnd.Float64(), Wind: 5 * rnd.Float64()}
 		b, err := z.Solve(c)
 		require.NoError(t, err)
 		for _, r := range b.Residual {
@@ -95,14 +95,14 @@ func TestZoneFaultsComeTogether(t *testing.T) {
 		require.ErrorContains(t, err, field)
 	}
 	_, err = ventilation.NewZones(2, []ventilation.Link{
-		{A: ventilation.Outside, B: 0, Element: point(0, 1, 0)},
-		{A: 0, B: 1, Element: ventilation.Fan{Flow: 1}}})
+		{A: ventilation.OutsideZone, B: 0, Element: point(0, 1, 0)},
+		{A: 0, B: 1, Element: ventilation.FixedFan{Flow: 1}}})
 	require.ErrorIs(t, err, ventilation.ErrNoSolution)
 	require.ErrorContains(t, err, "zone 1")
 	_, err = ventilation.NewZones(0, nil)
 	require.ErrorIs(t, err, ventilation.ErrRange)
-	_, err = zones(t, 1, ventilation.Link{A: ventilation.Outside, B: 0, Element: point(0, 1, 0)}).Solve(ventilation.ZoneConditions{Wind: -1})
-	for _, field := range []string{"Outside", "Wind", "number of Zones"} {
+	_, err = zones(t, 1, ventilation.Link{A: ventilation.OutsideZone, B: 0, Element: point(0, 1, 0)}).Solve(ventilation.ZoneConditions{Wind: -1})
+	for _, field := range []string{"OutsideDensity", "Wind", "number of ZoneDensities"} {
 		require.ErrorContains(t, err, field)
 	}
 }
@@ -117,32 +117,32 @@ func TestZonesAlwaysBalance(t *testing.T) {
 		open += a
 		switch rnd.IntN(4) {
 		case 0:
-			return ventilation.Opening{Height: z, Vertical: 0.1 + 2*rnd.Float64(), Area: a, Discharge: 0.6, Coefficient: cp}
+			return ventilation.Opening{Height: z, Vertical: 0.1 + 2*rnd.Float64(), Area: a, Discharge: 0.6, PressureCoefficient: cp}
 		case 1:
-			return ventilation.Leak{Height: z, Flow: a / 100, Exponent: 0.5 + 0.5*rnd.Float64(), Wind: cp}
+			return ventilation.Leak{Height: z, Flow: a / 100, Exponent: 0.5 + 0.5*rnd.Float64(), PressureCoefficient: cp}
 		case 2:
-			return ventilation.Opening{Height: z, Area: a, Discharge: 0.6, Viscous: 10 * rnd.Float64(), Coefficient: cp}
+			return ventilation.Opening{Height: z, Area: a, Discharge: 0.6, Viscous: 10 * rnd.Float64(), PressureCoefficient: cp}
 		}
-		return ventilation.Opening{Height: z, Area: a, Discharge: 0.6, Coefficient: cp}
+		return ventilation.Opening{Height: z, Area: a, Discharge: 0.6, PressureCoefficient: cp}
 	}
 	for k := range 400 {
 		n := 1 + rnd.IntN(6)
 		var links []ventilation.Link
 		open = 0
 		for i := range n {
-			links = append(links, ventilation.Link{A: ventilation.Outside, B: i, Element: element(4*rnd.Float64() - 2)})
+			links = append(links, ventilation.Link{A: ventilation.OutsideZone, B: i, Element: element(4*rnd.Float64() - 2)})
 			if i > 0 {
 				links = append(links, ventilation.Link{A: i - 1, B: i, Element: element(0)})
 			}
 			if rnd.IntN(3) == 0 {
-				links = append(links, ventilation.Link{A: ventilation.Outside, B: i, Element: ventilation.Fan{Height: 1, Flow: 2*rnd.Float64() - 1, Slope: 0.01 * float64(rnd.IntN(2))}})
+				links = append(links, ventilation.Link{A: ventilation.OutsideZone, B: i, Element: ventilation.FixedFan{Height: 1, Flow: 2*rnd.Float64() - 1, Slope: 0.01 * float64(rnd.IntN(2))}})
 			}
 		}
-		c := ventilation.ZoneConditions{Outside: 1 + 0.4*rnd.Float64(), Wind: 40 * rnd.Float64() * float64(rnd.IntN(2))}
+		c := ventilation.ZoneConditions{OutsideDensity: 1 + 0.4*rnd.Float64(), Wind: 40 * rnd.Float64() * float64(rnd.IntN(2))}
 		for range n {
-			c.Zones = append(c.Zones, 1+0.4*rnd.Float64())
+			c.ZoneDensities = append(c.ZoneDensities, 1+0.4*rnd.Float64())
 			if k%5 == 0 {
-				c.Zones[len(c.Zones)-1] = c.Outside
+				c.ZoneDensities[len(c.ZoneDensities)-1] = c.OutsideDensity
 			}
 		}
 		b, err := zones(t, n, links...).Solve(c)

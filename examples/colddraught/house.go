@@ -65,11 +65,11 @@ func (c choice) house() (house, error) {
 		return house{}, err
 	}
 	n, err := ventilation.NewNetwork([]ventilation.Opening{
-		sideVents:  {Name: "side", Height: sideHeight, Vertical: tall, Area: c.side, Discharge: discharge, Coefficient: windward},
-		ridgeVents: {Name: "ridge", Height: ridgeHeight, Vertical: tall, Area: c.ridge, Discharge: discharge, Coefficient: lee},
+		sideVents:  {Name: "side", Height: sideHeight, Vertical: tall, Area: c.side, Discharge: discharge, PressureCoefficient: windward},
+		ridgeVents: {Name: "ridge", Height: ridgeHeight, Vertical: tall, Area: c.ridge, Discharge: discharge, PressureCoefficient: lee},
 	}, []ventilation.Leak{
-		{Name: "low", Height: 0.2, Flow: c.leak, Exponent: 0.65, Wind: windward},
-		{Name: "high", Height: 2.8, Flow: c.leak, Exponent: 0.65, Wind: lee},
+		{Name: "low", Height: 0.2, Flow: c.leak, Exponent: 0.65, PressureCoefficient: windward},
+		{Name: "high", Height: 2.8, Flow: c.leak, Exponent: 0.65, PressureCoefficient: lee},
 	}, nil)
 	if err != nil {
 		return house{}, err

@@ -43,8 +43,8 @@ func (h house) network() (*ventilation.Network, error) {
 		return nil, err
 	}
 	return ventilation.NewNetwork([]ventilation.Opening{
-		{Name: "side", Height: h.low, Area: h.share, Discharge: h.discharge, Coefficient: h.windward},
-		{Name: "ridge", Height: h.high, Area: 1 - h.share, Discharge: h.discharge, Coefficient: h.lee},
+		{Name: "side", Height: h.low, Area: h.share, Discharge: h.discharge, PressureCoefficient: h.windward},
+		{Name: "ridge", Height: h.high, Area: 1 - h.share, Discharge: h.discharge, PressureCoefficient: h.lee},
 	}, nil, nil)
 }
 

@@ -38,23 +38,23 @@ func (c choice) climate() (*ventilation.Climate, error) {
 	side := func(name string, angle float64) ventilation.Opening {
 		return ventilation.Opening{
 			Name: name, Height: rollMiddle, Vertical: rollHeight, Area: ventilation.RollUp(rollLength, 1, rollHeight),
-			Discharge: sharpEdge, Coefficient: table.At(ventilation.Wall, angle),
+			Discharge: sharpEdge, PressureCoefficient: table.At(ventilation.WindFaceWall, angle),
 		}
 	}
 	pitch := math.Atan2(demo.RidgeHeight-demo.EaveHeight, demo.Span/2) * 180 / math.Pi
 	ridge, err := ventilation.RidgeVent{Length: flapLength, Depth: flapDepth, Pitch: pitch, Ridge: demo.RidgeHeight, Angle: flapAngle}.
-		Opening(ventilation.FlapGeometry, sharpEdge, table.At(ventilation.MidRoof, 180-windAngle))
+		Opening(ventilation.FlapGeometry, sharpEdge, table.At(ventilation.WindFaceMidRoof, 180-windAngle))
 	if err != nil {
 		return nil, err
 	}
 	openings := []ventilation.Opening{side("windward wall", windAngle), side("lee wall", 180-windAngle), ridge}
-	network, err := ventilation.NewNetwork(openings, []ventilation.Leak{{Name: "gaps", Height: 1.5, Flow: leakFlow, Exponent: leakPower, Wind: -0.2}}, nil)
+	network, err := ventilation.NewNetwork(openings, []ventilation.Leak{{Name: "gaps", Height: 1.5, Flow: leakFlow, Exponent: leakPower, PressureCoefficient: -0.2}}, nil)
 	if err != nil {
 		return nil, err
 	}
-	return ventilation.NewClimate(ventilation.House{
+	return ventilation.NewClimate(ventilation.ClimateHouse{
 		FloorArea: shape.FloorArea, Volume: shape.Volume,
-		Cover: ventilation.DefaultCover(shape.CoverArea), Floor: ventilation.DefaultFloor(), Crop: ventilation.DefaultCrop(c.lai), Air: network,
+		Cover: ventilation.DefaultSimpleCover(shape.CoverArea), Floor: ventilation.DefaultFloorSurface(), Crop: ventilation.DefaultCanopy(c.lai), Air: network,
 	})
 }
 

@@ -17,7 +17,7 @@ func write(c choice, r result) string {
 	p.Value("floor", house.FloorArea, 1, "m²")
 	p.Value("leaf area index", c.lai, 1, "m²/m²")
 	for _, o := range house.Air.Openings() {
-		p.Text(o.Name, report.Number(o.Area, 2), fmt.Sprintf("m², discharge %.2f, %.2f m above grade, pressure coefficient %+.2f", o.Discharge, o.Height, o.Coefficient))
+		p.Text(o.Name, report.Number(o.Area, 2), fmt.Sprintf("m², discharge %.2f, %.2f m above grade, pressure coefficient %+.2f", o.Discharge, o.Height, o.PressureCoefficient))
 	}
 	p.Section("The two ways")
 	p.Text("by hand", report.Number(c.hand, 2), fmt.Sprintf("of the opening from %s to %s, else shut", hour(c.open), hour(c.shut)))

@@ -26,25 +26,25 @@ type noon struct {
 var shelters = map[string]ventilation.Shelter{"exposed": ventilation.Exposed, "semi-sheltered": ventilation.SemiSheltered, "sheltered": ventilation.Sheltered}
 
 // roofFace is the kind of roof in the table of pressure coefficients.
-func roofFace(h house) ventilation.Face {
+func roofFace(h house) ventilation.WindFace {
 	switch pitch := math.Atan2(h.RidgeHeight-h.EaveHeight, h.Span/2) * 180 / math.Pi; {
 	case pitch < 10:
-		return ventilation.LowRoof
+		return ventilation.WindFaceLowRoof
 	case pitch <= 30:
-		return ventilation.MidRoof
+		return ventilation.WindFaceMidRoof
 	}
-	return ventilation.SteepRoof
+	return ventilation.WindFaceSteepRoof
 }
 
 func summerOf(p plan, d design) (summerNoon, error) {
 	var r summerNoon
 	s := p.Summer
 	vent := func(name string, z, area, cp float64) ventilation.Opening {
-		return ventilation.Opening{Name: name, Height: z, Area: area, Discharge: s.Discharge, Coefficient: cp}
+		return ventilation.Opening{Name: name, Height: z, Area: area, Discharge: s.Discharge, PressureCoefficient: cp}
 	}
 	// Wind across the house; the ridge vent opens to the lee.
 	table := shelters[s.Shelter].Coefficients()
-	windward, lee, ridge := table.At(ventilation.Wall, 0), table.At(ventilation.Wall, 180), table.At(roofFace(p.House), 180)
+	windward, lee, ridge := table.At(ventilation.WindFaceWall, 0), table.At(ventilation.WindFaceWall, 180), table.At(roofFace(p.House), 180)
 	side := s.SideLength * s.SideHeight / 2
 	var openings []ventilation.Opening
 	if side > 0 {

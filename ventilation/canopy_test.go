@@ -10,13 +10,13 @@ import (
 )
 
 func TestLeavesShareOutTheSun(t *testing.T) {
-	c := ventilation.DefaultCrop(3)
+	c := ventilation.DefaultCanopy(3)
 	s := c.Sun(500)
 	require.InDelta(t, 500, s.Canopy+s.Floor+s.Reflected, 1e-12)
 	require.InDelta(t, 500*math.Exp(-0.48*3), s.Floor, 1e-12)
 	require.InDelta(t, 0.2, s.Reflected/(s.Reflected+s.Canopy), 1e-12)
 	require.InDelta(t, s.Canopy/6, s.Leaf, 1e-12)
-	require.Equal(t, ventilation.CropSun{Floor: 500}, ventilation.DefaultCrop(0).Sun(500))
+	require.Equal(t, ventilation.CanopySun{Floor: 500}, ventilation.DefaultCanopy(0).Sun(500))
 	require.InDelta(t, 1-math.Exp(-0.64*3), ventilation.Interception(3, 0.64), 1e-15)
 	require.True(t, math.IsNaN(c.Sun(2000).Canopy))
 	require.True(t, math.IsNaN(ventilation.Interception(20, 0.5)))
@@ -25,8 +25,8 @@ func TestLeavesShareOutTheSun(t *testing.T) {
 
 // The default crop has the published coefficients.
 func TestTheDefaultCropIsTheTomatoOfTheThesis(t *testing.T) {
-	c := ventilation.DefaultCrop(3)
-	require.Equal(t, ventilation.Crop{LAI: 3, Extinction: 0.48, LongwaveExtinction: 0.64, Reflectance: 0.2,
+	c := ventilation.DefaultCanopy(3)
+	require.Equal(t, ventilation.Canopy{LAI: 3, Extinction: 0.48, LongwaveExtinction: 0.64, Reflectance: 0.2,
 		LeafSize: 0.05, AirSpeed: 0.09, CO2: 420}, c)
 }
 
@@ -87,9 +87,9 @@ func TestCanopyCloses(t *testing.T) {
 			for _, ta := range []float64{5, 20, 35} {
 				for _, rh := range []float64{0.2, 0.6, 0.99} {
 					for _, st := range []ventilation.Stomata{ventilation.TomatoStomata, ventilation.GrassStomata} {
-						c := ventilation.DefaultCrop(lai)
+						c := ventilation.DefaultCanopy(lai)
 						c.Stomata = st
-						s, err := c.Canopy(air(t, ta, rh), sun, ta-6, 0.8)
+						s, err := c.Solve(air(t, ta, rh), sun, ta-6, 0.8)
 						require.NoError(t, err)
 						size := s.Sun.Canopy + math.Abs(s.Heat) + math.Abs(s.Latent) + math.Abs(s.Longwave)
 						require.InDelta(t, 0, s.Residual, 1e-9*size)
@@ -120,9 +120,9 @@ func TestAWetLeafInTheDarkIsAWetBulb(t *testing.T) {
 // straight saturation line comes within some per cent.
 func TestPenmanMonteithNearTheFullBalance(t *testing.T) {
 	for _, sun := range []float64{100, 300, 600} {
-		c := ventilation.DefaultCrop(3)
+		c := ventilation.DefaultCanopy(3)
 		a := air(t, 25, 0.6)
-		s, err := c.Canopy(a, sun, 22, 0.8)
+		s, err := c.Solve(a, sun, 22, 0.8)
 		require.NoError(t, err)
 		b, err := ventilation.PenmanMonteith(a, s.Sun.Canopy-s.Longwave, s.Boundary/6, s.Stomata.Resistance/6)
 		require.NoError(t, err)
@@ -134,13 +134,13 @@ func TestPenmanMonteithNearTheFullBalance(t *testing.T) {
 }
 
 func TestFaultsOfACropAreListedTogether(t *testing.T) {
-	c := ventilation.Crop{LAI: 30, Extinction: 5, LongwaveExtinction: -1, Reflectance: 0.9, LeafSize: 0, AirSpeed: 0, CO2: 0.0004, Stomata: 9}
+	c := ventilation.Canopy{LAI: 30, Extinction: 5, LongwaveExtinction: -1, Reflectance: 0.9, LeafSize: 0, AirSpeed: 0, CO2: 0.0004, Stomata: 9}
 	err := c.Check()
 	require.ErrorIs(t, err, ventilation.ErrRange)
 	for _, f := range []string{"LAI", "Extinction", "LongwaveExtinction", "Reflectance", "LeafSize", "AirSpeed", "CO2", "Stomata"} {
 		require.ErrorContains(t, err, f)
 	}
-	_, err = ventilation.DefaultCrop(0).Canopy(air(t, 20, 0.5), -1, 300, 2)
+	_, err = ventilation.DefaultCanopy(0).Solve(air(t, 20, 0.5), -1, 300, 2)
 	for _, f := range []string{"LAI", "sun", "radiant", "emissivity"} {
 		require.ErrorContains(t, err, f)
 	}

@@ -17,8 +17,8 @@ var (
 	carbonRange      = domain.Range{Min: 50, Max: 5000, Unit: "µmol/mol", Source: "depleted air to the limit for people at work"}
 )
 
-// Crop is a stand of plants as one layer of leaves.
-type Crop struct {
+// Canopy is a stand of plants as one layer of leaves.
+type Canopy struct {
 	LAI                float64 // m²/m², leaf area, one side, over floor area; 0 for none
 	Extinction         float64 // dimensionless, extinction of the sun per unit of LAI
 	LongwaveExtinction float64 // dimensionless, of heat radiation per unit of LAI
@@ -29,20 +29,20 @@ type Crop struct {
 	Stomata            Stomata // which published response
 }
 
-// DefaultCrop returns a crop of leaf area lai, m²/m² (LeafAreaRange), with the
+// DefaultCanopy returns a crop of leaf area lai, m²/m² (LeafAreaRange), with the
 // coefficients of a trellised tomato: extinction 0.48 of the sun and 0.64 of
 // heat radiation, leaves of 0.05 m in air of 0.09 m/s [Stanghellini87] (from
 // memory), reflectance 0.2, outdoor CO2 of 420 µmol/mol.
-func DefaultCrop(lai float64) Crop {
-	return Crop{LAI: lai, Extinction: 0.48, LongwaveExtinction: 0.64, Reflectance: 0.2,
+func DefaultCanopy(lai float64) Canopy {
+	return Canopy{LAI: lai, Extinction: 0.48, LongwaveExtinction: 0.64, Reflectance: 0.2,
 		LeafSize: 0.05, AirSpeed: 0.09, CO2: 420, Stomata: TomatoStomata}
 }
 
 // Check joins every fault of c, by field. Without leaves only LAI is looked at.
-func (c Crop) Check() error { return c.check("") }
+func (c Canopy) Check() error { return c.check("") }
 
 // check is Check with where before each field's name.
-func (c Crop) check(where string) error {
+func (c Canopy) check(where string) error {
 	if c.LAI == 0 {
 		return nil
 	}
@@ -69,8 +69,8 @@ func Interception(lai, extinction float64) float64 {
 	return -math.Expm1(-extinction * lai)
 }
 
-// CropSun is what becomes of the sun that reaches a crop.
-type CropSun struct {
+// CanopySun is what becomes of the sun that reaches a crop.
+type CanopySun struct {
 	Canopy    float64 // W/m² of floor, absorbed by the leaves
 	Floor     float64 // W/m² of floor, that passes the leaves
 	Reflected float64 // W/m² of floor, turned back by the leaves
@@ -80,20 +80,20 @@ type CropSun struct {
 // Sun returns how the leaves share out the sun, W/m² of floor (0 to 1500),
 // that falls on them: they take Interception of it and turn back Reflectance
 // of that. NaN where c.Check finds a fault.
-func (c Crop) Sun(sun float64) CropSun {
+func (c Canopy) Sun(sun float64) CanopySun {
 	if c.Check() != nil || !sunRange.Contains(sun) {
 		n := math.NaN()
-		return CropSun{n, n, n, n}
+		return CanopySun{n, n, n, n}
 	}
 	return c.sun(sun)
 }
 
-func (c Crop) sun(sun float64) CropSun {
+func (c Canopy) sun(sun float64) CanopySun {
 	if c.LAI == 0 {
-		return CropSun{Floor: sun}
+		return CanopySun{Floor: sun}
 	}
 	taken := -math.Expm1(-c.Extinction*c.LAI) * sun
-	s := CropSun{Canopy: taken * (1 - c.Reflectance), Floor: sun - taken, Reflected: taken * c.Reflectance}
+	s := CanopySun{Canopy: taken * (1 - c.Reflectance), Floor: sun - taken, Reflected: taken * c.Reflectance}
 	s.Leaf = s.Canopy / (2 * c.LAI)
 	return s
 }
