@@ -18,7 +18,7 @@ func (s *finder) cross(piece int, a, b, ga, gb float64) {
 	}
 }
 
-// newton is a bracketed Newton search whose end values are known.
+// newton is the crossing between a and b, where the gap is ga and gb.
 func (s *finder) newton(piece int, a, b, ga, gb float64) float64 {
 	// A falling fan against a rising system has no flat place: Newton doubles
 	// the digits, and a last step of 1e-7 leaves an error near 1e-14.
@@ -26,27 +26,14 @@ func (s *finder) newton(piece int, a, b, ga, gb float64) float64 {
 	if s.fan.pressure[piece+1] > s.fan.pressure[piece] {
 		enough = 1e-10
 	}
+	search := solve.NewBracket(a, b, ga > 0)
 	x := s.start(piece, a, b, ga, gb)
 	for range solve.MaxIterations {
 		g, d := s.gap(piece, x)
-		if g == 0 {
+		var done bool
+		if x, done = search.Next(x, g, d, enough*x); done {
 			return x
 		}
-		if g < 0 == (ga < 0) {
-			a = x
-		} else {
-			b = x
-		}
-		next := x - g/d
-		if !(next > a && next < b) {
-			next = 0.5 * (a + b)
-			if b-a <= 4e-16*b {
-				return next
-			}
-		} else if math.Abs(next-x) <= enough*x {
-			return next
-		}
-		x = next
 	}
 	return math.NaN()
 }

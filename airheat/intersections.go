@@ -86,38 +86,24 @@ func (s *finder) falling(end, steep float64) float64 {
 	if !(x > a && x < b) {
 		x = 0.5 * (a + b)
 	}
-	tried := false // whether the peak itself is known to lie above the system
+	search := solve.NewBracket(a, b, true)
+	peak := false // whether the fan is known to lie above the system at its peak
 	for range solve.MaxIterations {
 		piece := f.pieceAt(x)
 		g, d := s.gap(piece, x)
-		switch {
-		case g == 0:
-			return x
-		case g > 0:
-			a, tried = x, true
-		default:
-			b = x
-		}
-		next := x - g/d
-		switch {
-		case next > a && next < b:
-			// Newton doubles the digits: after a step of 3e-7 the error is near 1e-13.
-			if math.Abs(next-x) <= 3e-7*x && f.pieceAt(next) == piece {
-				return next
-			}
-		case !tried:
-			if g, _ := s.gap(f.peak, a); g < 0 {
+		if !peak && g < 0 && !(x-g/d > a) {
+			if top, _ := s.gap(f.peak, a); top < 0 {
 				return 0
-			} else if g == 0 {
+			} else if top == 0 {
 				return a
 			}
-			tried = true
-			fallthrough
-		default:
-			next = 0.5 * (a + b)
-			if b-a <= 4e-16*b {
-				return next
-			}
+			peak = true
+		}
+		peak = peak || g > 0
+		// Newton doubles the digits: after a step of 3e-7 the error is near 1e-13.
+		next, done := search.Next(x, g, d, 3e-7*x)
+		if done && (f.pieceAt(next) == piece || next == x) {
+			return next
 		}
 		x = next
 	}
