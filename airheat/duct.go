@@ -242,7 +242,7 @@ func (r *run) loss(flow, nu float64) (loss, slope float64) {
 		f = between(re, r.f4000)
 		df = (r.f4000 - laminar/LaminarLimit) * (re / (TurbulentLimit - LaminarLimit))
 	default:
-		x, k := colebrookSlope(colebrookSmooth/re, r.rough)
+		x, k := colebrookRoot(colebrookSmooth/re, r.rough)
 		f = 1 / (x * x)
 		df = -2 * f * k / (1 + k)
 	}

@@ -37,10 +37,10 @@ func Friction(re, relativeRoughness float64) float64 {
 	case re <= LaminarLimit:
 		return laminar / re
 	case re < TurbulentLimit:
-		x := colebrookRoot(colebrookSmooth/TurbulentLimit, relativeRoughness/colebrookRough)
+		x, _ := colebrookRoot(colebrookSmooth/TurbulentLimit, relativeRoughness/colebrookRough)
 		return between(re, 1/(x*x))
 	}
-	x := colebrookRoot(colebrookSmooth/re, relativeRoughness/colebrookRough)
+	x, _ := colebrookRoot(colebrookSmooth/re, relativeRoughness/colebrookRough)
 	return 1 / (x * x)
 }
 
@@ -72,62 +72,42 @@ func Colebrook(re, relativeRoughness float64) float64 {
 	if !(re >= TurbulentLimit && re <= reynoldsRange.Max) || !relativeRoughnessRange.Contains(relativeRoughness) {
 		return math.NaN()
 	}
-	x := colebrookRoot(colebrookSmooth/re, relativeRoughness/colebrookRough)
+	x, _ := colebrookRoot(colebrookSmooth/re, relativeRoughness/colebrookRough)
 	return 1 / (x * x)
 }
 
-// colebrookRoot solves x + c ln(a + b x) = 0 for x = 1/√f. A Newton step with
-// a crude logarithm starts it from the middle of all pipes, and a fourth-order
-// step with the true one ends at machine precision, as in [Clam09], who solved
-// the same equation through Lambert's W; far from the middle it takes two.
-func colebrookRoot(b, a float64) float64 {
-	return colebrookFrom(colebrookNewton(colebrookMiddle, b, a), b, a)
+// colebrookRoot solves x + c ln(a + b x) = 0 for x = 1/√f: a Newton step with
+// a crude logarithm starts it from the middle of all pipes, and fourth-order
+// steps with the true one end at machine precision, as in [Clam09], who solved
+// the same equation through Lambert's W. The slope of the root by ln Re is
+// k x/(1 + k).
+func colebrookRoot(b, a float64) (x, k float64) {
+	return colebrookFrom(colebrookStart(colebrookMiddle, b, a), b, a)
 }
 
 const colebrookMiddle = 7.0 // 1/√f lies between 3 and 14 for every pipe
 
-// colebrookFrom is the root from x, a guess near it.
-func colebrookFrom(x, b, a float64) float64 {
-	x, step, _ := colebrookStep(x, b, a)
-	if math.Abs(step) > 0.002 {
-		x, _, _ = colebrookStep(x, b, a)
-	}
-	return x
-}
-
-// colebrookNewton is a Newton step from x with the crude logarithm.
-func colebrookNewton(x, b, a float64) float64 {
+// colebrookStart is a Newton step from x with the crude logarithm.
+func colebrookStart(x, b, a float64) float64 {
 	y := a + b*x
 	return x - (x+colebrookC*crudeLog(y))*y/(y+colebrookC*b)
 }
 
-// colebrookSlope returns x = 1/√f to within 1e-12 and k, from which
-// d(ln f)/d(ln Re) is −2 k/(1 + k).
-func colebrookSlope(b, a float64) (x, k float64) {
-	x = colebrookNewton(colebrookMiddle, b, a)
+// colebrookFrom is the root and its k from x, a guess near it: one step of
+// fourth order, two from far away. k is carried to the root to first order.
+func colebrookFrom(x, b, a float64) (root, k float64) {
 	for range 3 {
 		y := a + b*x
 		k = colebrookC * b / y
 		r := 1 / (1 + k)
-		miss := (x + colebrookC*fineLog(y)) * r
+		miss := (x + colebrookC*math.Log(y)) * r
 		x -= inverseSeries(miss, k, r)
-		k += k * k * (1 / colebrookC) * miss // at the root, to first order
+		k += k * k * (1 / colebrookC) * miss
 		if miss < 0.002 && miss > -0.002 {
 			break
 		}
 	}
 	return x, k
-}
-
-// colebrookStep returns the root of x + c ln(a + b x) = 0 nearer by a
-// fourth-order step from x, the step it took, and k = c b/(a + b x) at the
-// start, from which the root's slope follows: dx/d(ln Re) = k x/(1 + k).
-func colebrookStep(x, b, a float64) (root, step, k float64) {
-	y := a + b*x
-	k = colebrookC * b / y
-	r := 1 / (1 + k)
-	u := (x + colebrookC*math.Log(y)) * r
-	return x - inverseSeries(u, k, r), u, k
 }
 
 // inverseSeries is the step to the root of g for the ratio u = g/g', with
@@ -137,17 +117,6 @@ func inverseSeries(u, k, r float64) float64 {
 	a2 := -0.5 * k * kc * r   // g''/(2 g')
 	a3 := k * kc * kc * r / 3 // g'''/(6 g')
 	return u * (1 + u*(a2+u*(2*a2*a2-a3)))
-}
-
-// fineLog is the natural logarithm of a positive normal number to within 1e-12.
-func fineLog(v float64) float64 {
-	const halfRoot = 0x3fe6a09e667f3bcd // as in crudeLog
-	bits := math.Float64bits(v)
-	e := int64(bits-halfRoot) >> 52
-	m := math.Float64frombits(bits - uint64(e)<<52)
-	s := (m - 1) / (m + 1)
-	z := s * s
-	return float64(e)*math.Ln2 + 2*s*(1+z*(1.0/3+z*(1.0/5+z*(1.0/7+z*(1.0/9+z*(1.0/11+z*(1.0/13)))))))
 }
 
 // crudeLog is the natural logarithm of a positive normal number to within

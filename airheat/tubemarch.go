@@ -79,18 +79,11 @@ func (m *marcher) predict(first bool, u, step float64, dst []TubePosition) {
 		case first && i&3 != 0 && equal > 16*row && x > 0:
 			x += x * (before - b) * along
 		case first && x > 0:
-			x = colebrookNewton(x, b, m.rough)
+			x = colebrookStart(x, b, m.rough)
 		case first || *root == 0:
-			x = colebrookRoot(b, m.rough)
+			x, _ = colebrookRoot(b, m.rough)
 		default:
-			x = *root + *root*(*keepB-b)**tangent
-			y := m.rough + b*x
-			k := colebrookC * b / y
-			r := 1 / (1 + k)
-			miss := (x + colebrookC*fineLog(y)) * r
-			if x -= inverseSeries(miss, k, r); miss > 0.002 || miss < -0.002 {
-				x = colebrookFrom(x, b, m.rough)
-			}
+			x, _ = colebrookFrom(*root+*root*(*keepB-b)**tangent, b, m.rough)
 		}
 		before, along = b, colebrookC/(m.rough+b*(x+colebrookC))
 		*root, *keepB, *tangent = x, before, along
@@ -175,7 +168,7 @@ func (m *marcher) careful(u float64, dst []TubePosition) (fan, slope, stale, ben
 		f, df := m.slowFriction(math.Min(speed, m.fast))
 		if speed >= m.fast {
 			*b = m.smooth / speed
-			*root = colebrookRoot(*b, m.rough)
+			*root, _ = colebrookRoot(*b, m.rough)
 			*tangent = colebrookC / (m.rough + *b*(*root+colebrookC))
 			f = speed / (*root * *root)
 			df = (1 - 2**tangent**b) * f / speed
