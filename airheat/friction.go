@@ -100,7 +100,7 @@ func colebrookFrom(x, b, a float64) (root, k float64) {
 		y := a + b*x
 		k = colebrookC * b / y
 		r := 1 / (1 + k)
-		miss := (x + colebrookC*math.Log(y)) * r
+		miss := (x + colebrookC*fullLog(y)) * r
 		x -= inverseSeries(miss, k, r)
 		k += k * k * (1 / colebrookC) * miss
 		if miss < 0.002 && miss > -0.002 {
@@ -119,15 +119,32 @@ func inverseSeries(u, k, r float64) float64 {
 	return u * (1 + u*(a2+u*(2*a2*a2-a3)))
 }
 
-// crudeLog is the natural logarithm of a positive normal number to within
-// 7e-5, from the binary exponent and two terms of the area tangent.
-func crudeLog(v float64) float64 {
-	const halfRoot = 0x3fe6a09e667f3bcd // bits of √½, so that the mantissa lies in [√½, √2)
+// parts writes a positive normal number as 2^e m, m in [√½, √2), and returns e
+// and t = (m-1)/(m+1), so that its logarithm is e ln 2 + 2 artanh t. Written out
+// here, a logarithm lies in line and can be as short as its use allows.
+func parts(v float64) (e, t float64) {
+	const halfRoot = 0x3fe6a09e667f3bcd // bits of √½
 	bits := math.Float64bits(v)
-	e := int64(bits-halfRoot) >> 52
-	m := math.Float64frombits(bits - uint64(e)<<52)
-	s := (m - 1) / (m + 1)
-	return float64(e)*math.Ln2 + 2*s*(1+s*s/3)
+	n := int64(bits-halfRoot) >> 52
+	m := math.Float64frombits(bits - uint64(n)<<52)
+	return float64(n), (m - 1) / (m + 1)
+}
+
+// crudeLog is the natural logarithm to within 7e-5: two terms of the series.
+func crudeLog(v float64) float64 {
+	e, t := parts(v)
+	return e*math.Ln2 + 2*t*(1+t*t/3)
+}
+
+// fullLog is the natural logarithm to the last digits: ten terms, of which each
+// is at most a thirty-fourth of the one before.
+func fullLog(v float64) float64 {
+	e, t := parts(v)
+	z := t * t
+	w := z * z
+	odd := 1.0/3 + w*(1.0/7+w*(1.0/11+w*(1.0/15+w*(1.0/19))))
+	even := 1.0/5 + w*(1.0/9+w*(1.0/13+w*(1.0/17+w*(1.0/21))))
+	return e*math.Ln2 + 2*(t+t*z*(odd+z*even))
 }
 
 // SwameeJain returns the Darcy friction factor, dimensionless, of turbulent

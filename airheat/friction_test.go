@@ -106,9 +106,10 @@ func TestColebrookHasItsTwoLimits(t *testing.T) {
 	require.InDelta(t, 1.14-2*math.Log10(0.01), x, 0.005)
 }
 
-func TestCrudeLogIsGoodEnoughToStart(t *testing.T) {
+func TestLogarithmsAreAsGoodAsStated(t *testing.T) {
 	for v := 1e-12; v < 10; v *= 1.013 {
 		require.InDelta(t, math.Log(v), crudeLog(v), 7e-5)
+		require.InDelta(t, math.Log(v), fullLog(v), 4e-15*math.Max(1, math.Abs(math.Log(v))))
 	}
 }
 
