@@ -4,6 +4,7 @@ import (
 	"errors"
 	"math"
 
+	"cloche.example/internal/constant"
 	"cloche.example/internal/domain"
 	"cloche.example/internal/solve"
 	"cloche.example/psychro"
@@ -86,8 +87,8 @@ func stateCheck(field string, s psychro.State) error {
 // Heats of moist air for balances with water [HoF17] ch. 1 eq. 30, and of
 // water and ice above liquid at 0 °C.
 const (
-	cpAir    = 1006.0 // J/(kg K)
-	cpVapour = 1860.0 // J/(kg K)
+	cpAir    = constant.HeatDryAir // J/(kg K)
+	cpVapour = constant.HeatVapour // J/(kg K)
 	heatIce  = -fusionHeat
 )
 

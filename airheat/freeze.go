@@ -36,13 +36,13 @@ func DefaultSoilColumn(area float64) SoilColumn {
 // Latent heats and heat capacities of water: [HoF17] ch. 1 for vapour, the
 // rest from memory.
 const (
-	fusionHeat     = 333.6e3 // J/kg, ice to water
-	vaporHeat      = 2.501e6 // J/kg, water to vapour at 0 °C
-	waterCapacity  = 4.2e3   // J/(kg K)
-	iceCapacity    = 2.1e3   // J/(kg K)
-	layerGrowth    = 1.2     // ratio of one layer's thickness to the one above
-	maxLayers      = 40      // layers of a column
-	stepOfFastest  = 0.25    // fraction of the shortest time constant
+	fusionHeat     = 333.6e3             // J/kg, ice to water
+	vaporHeat      = constant.LatentZero // J/kg, water to vapour at 0 °C
+	waterCapacity  = 4.2e3               // J/(kg K)
+	iceCapacity    = 2.1e3               // J/(kg K)
+	layerGrowth    = 1.2                 // ratio of one layer's thickness to the one above
+	maxLayers      = 40                  // layers of a column
+	stepOfFastest  = 0.25                // fraction of the shortest time constant
 	freezeStateLen = maxLayers + 2
 )
 

@@ -4,6 +4,7 @@ import (
 	"errors"
 	"fmt"
 
+	"cloche.example/internal/constant"
 	"cloche.example/internal/domain"
 )
 
@@ -45,7 +46,7 @@ type Conditions struct {
 func DefaultConditions() Conditions {
 	return Conditions{
 		Inside: 15, InsideRadiant: 15, InsideHumidity: 0.8,
-		Tilt: 30, Height: 4, Pressure: 101325,
+		Tilt: 30, Height: 4, Pressure: constant.StandardPressure,
 		OutsideConvection: OutsideISO6946, InsideConvection: InsideISO15099,
 	}
 }

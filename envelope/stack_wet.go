@@ -61,11 +61,11 @@ func CoverDewPoint(t, rh float64) float64 {
 
 // Constants of the latent exchange of a wet face.
 const (
-	vapourGas    = 461.5   // J/(kg K), gas constant of water vapour [AshHoF17] ch. 1
-	lewisNumber  = 0.87    // dimensionless, thermal over vapour diffusivity of air near 10 °C (from memory)
-	vapourHeat0  = 2.501e6 // J/kg, heat of vaporisation at 0 °C [AshHoF17] ch. 1
-	vapourHeat1  = -2361.0 // J/(kg K), slope of it (from memory)
-	freezingHeat = 3.335e5 // J/kg, heat of fusion at 0 °C [AshHoF17] ch. 1
+	vapourGas    = 461.5               // J/(kg K), gas constant of water vapour [AshHoF17] ch. 1
+	lewisNumber  = 0.87                // dimensionless, thermal over vapour diffusivity of air near 10 °C (from memory)
+	vapourHeat0  = constant.LatentZero // J/kg, heat of vaporisation at 0 °C [AshHoF17] ch. 1
+	vapourHeat1  = -2361.0             // J/(kg K), slope of it (from memory)
+	freezingHeat = 3.335e5             // J/kg, heat of fusion at 0 °C [AshHoF17] ch. 1
 )
 
 // stillVapour is the least coefficient in W/(m² K) with which vapour reaches a

@@ -5,6 +5,8 @@ import (
 	"math"
 	"time"
 
+	"cloche.example/internal/atmosphere"
+	"cloche.example/internal/constant"
 	"cloche.example/internal/domain"
 )
 
@@ -98,17 +100,14 @@ func (in ClearSkyInput) IneichenPerez() (ClearSky, error) {
 // 4000 m.
 func (s Site) ClearSky(t time.Time, turbidity float64) (ClearSky, error) {
 	sun := s.Sun(t)
-	pressure := standardSeaLevel * math.Pow(1-2.25577e-5*s.altitude, 5.25588) // [Icao93]
+	pressure := atmosphere.Pressure(s.altitude)
 	in := ClearSkyInput{Zenith: sun.Zenith(), Turbidity: turbidity, Altitude: s.altitude, Extraterrestrial: sun.Extraterrestrial()}
 	if sun.Elevation > -1 {
 		in.Zenith -= Refraction(sun.Elevation, pressure, 10)
 	}
 	if in.Zenith < 90 {
 		in.Zenith = max(in.Zenith, 0)
-		in.AirMass = AirMass(in.Zenith) * pressure / standardSeaLevel
+		in.AirMass = AirMass(in.Zenith) * pressure / constant.StandardPressure
 	}
 	return in.IneichenPerez()
 }
-
-// standardSeaLevel is in Pa.
-const standardSeaLevel = 101325.0

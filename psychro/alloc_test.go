@@ -27,9 +27,9 @@ func TestNoAllocations(t *testing.T) {
 		a.State = must(t)(m.FromRelativeHumidity(21, 0.99, 97e3))
 		require.Zero(t, testing.AllocsPerRun(20, func() {
 			x, _ := psychro.Mix(a, b)
-			y, _ := a.CooledTo(4)
+			y, _ := a.Coil(4)
 			z, _ := a.Changed(100, 1e-4, 2.5e6)
-			v, _ := a.State.VapourTo(3, 4)
+			v, _ := a.State.VapourFlux(3, 4)
 			sum += x.FogLiquid + y.Condensate + z.FogLiquid + v.Flux
 		}))
 	}

@@ -102,7 +102,7 @@
 //	Viscosity, Conductivity     UsStd76 eq. 51, 53      -100..110 °C      1 %                      its values at 15 °C
 //	State.Viscosity, ...        Wilke50, IAPWS vapour   -100 °C..boiling  about 2 %                limits
 //	VapourDiffusivity           Massman98               -100..110 °C      7 %                      its value at 0 °C
-//	State.VapourTo              ChiCol34                -100 °C..boiling  about 10 %               worked figure
+//	State.VapourFlux              ChiCol34                -100 °C..boiling  about 10 %               worked figure
 //
 // # Known departures
 //

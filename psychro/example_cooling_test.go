@@ -15,7 +15,7 @@ func Example_coolingWithCondensate() {
 		fmt.Println(err)
 		return
 	}
-	c, err := psychro.Stream{State: in, DryAir: 5 / in.SpecificVolume()}.CooledTo(10)
+	c, err := psychro.Stream{State: in, DryAir: 5 / in.SpecificVolume()}.Coil(10)
 	if err != nil {
 		fmt.Println(err)
 		return

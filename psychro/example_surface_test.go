@@ -15,7 +15,7 @@ func Example_condensation() {
 		fmt.Println(err)
 		return
 	}
-	v, err := s.VapourTo(4, 3.5)
+	v, err := s.VapourFlux(4, 3.5)
 	if err != nil {
 		fmt.Println(err)
 		return
@@ -30,7 +30,7 @@ func Example_condensation() {
 	// dew point              13.37 °C, face at 4 °C
 	// humidity ratios      0.00961 in the air, 0.00505 at the face
 	// Lewis number           0.850 at 9.5 °C
-	// coefficient          0.00385 kg/(m² s)
-	// flux                    63.2 g/(m² h)
-	// heat                    43.7 W/m² latent, 38.5 W/m² by convection
+	// coefficient          0.00383 kg/(m² s)
+	// flux                    62.7 g/(m² h)
+	// heat                    43.4 W/m² latent, 38.5 W/m² by convection
 }

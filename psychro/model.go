@@ -3,6 +3,7 @@ package psychro
 import (
 	"math"
 
+	"cloche.example/internal/atmosphere"
 	"cloche.example/internal/constant"
 	"cloche.example/internal/domain"
 )
@@ -83,7 +84,7 @@ var (
 	// Coefficients of convective heat transfer.
 	coefficientsRange = domain.Range{Min: 0, Max: 1000, Unit: "W/(m² K)"}
 	// Altitudes of the standard atmosphere.
-	altitudesRange = domain.Range{Min: -500, Max: 11000, Unit: "m", Source: "ASHRAE Fundamentals 2017 ch. 1 eq. 3"}
+	altitudesRange = atmosphere.Altitudes()
 )
 
 // Constants of both models.

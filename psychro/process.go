@@ -7,7 +7,7 @@ import (
 )
 
 // Heated returns the stream after sensible heat, W, is added to it; negative
-// takes heat out. Taking it below the dew point is refused: see CooledTo and
+// takes heat out. Taking it below the dew point is refused: see Coil and
 // Changed.
 func (s Stream) Heated(heat float64) (Stream, error) {
 	if err := s.flowing(finite(nil, "heat", heat, "W")); err != nil {
@@ -37,10 +37,10 @@ type Cooling struct {
 	Drain      float64 // W, enthalpy that the condensate carries, against liquid water at 0 °C
 }
 
-// CooledTo returns the stream cooled to temperature t, °C, with the condensate
+// Coil returns the stream cooled to temperature t, °C, with the condensate
 // taken off at t. A stream whose dew point lies below t keeps its vapour. An
 // error if t is above the stream's temperature.
-func (s Stream) CooledTo(t float64) (Cooling, error) {
+func (s Stream) Coil(t float64) (Cooling, error) {
 	if err := s.flowing(belowDryBulb("leaving temperature", t, temperaturesRange.Min, s.State.t, SurfaceAt(t))); err != nil {
 		return Cooling{}, err
 	}

@@ -33,7 +33,7 @@ func TestHandbookProcesses(t *testing.T) {
 	in := flowing(must(t)(psychro.FromRelativeHumidity(2, 1, p)), 10)
 	warm := must(t)(psychro.FromHumidityRatio(40, in.State.HumidityRatio(), p))
 	one(t, row("Ex2/heating,kW", "490", 6), in.DryAir*(warm.Enthalpy()-in.State.Enthalpy())/1000)
-	cold, err := flowing(must(t)(psychro.FromRelativeHumidity(30, 0.5, p)), 5).CooledTo(10)
+	cold, err := flowing(must(t)(psychro.FromRelativeHumidity(30, 0.5, p)), 5).Coil(10)
 	require.NoError(t, err)
 	one(t, row("Ex3/cooling,kW", "197", 2), cold.Heat/1000)
 	mix, err := psychro.Mix(flowing(must(t)(psychro.FromWetBulb(4, 2, p)), 2), flowing(must(t)(psychro.FromRelativeHumidity(25, 0.5, p)), 6.25))
@@ -81,7 +81,7 @@ func TestComputedProcesses(t *testing.T) {
 	}
 	s := must(t)(psychro.FromRelativeHumidity(30, 0.5, p))
 	in := flowing(s, 5)
-	c, err := in.CooledTo(10)
+	c, err := in.Coil(10)
 	require.NoError(t, err)
 	for _, r := range []struct {
 		where, printed string
@@ -154,7 +154,7 @@ func TestCoolingNotebook(t *testing.T) {
 		{Where: "rcqx.Ex3/h1", In: []float64{s.Enthalpy()}, Printed: "64211.529"},
 		{Where: "rcqx.Ex3/h2", In: []float64{out.Enthalpy()}, Printed: "29284.683"},
 	}, func(in ...float64) float64 { return in[0] })
-	c, err := flowing(s, 5).CooledTo(10)
+	c, err := flowing(s, 5).Coil(10)
 	require.NoError(t, err)
 	one(t, check.Row{Where: "rcqx.Ex3/cooling,kW", Printed: "203.12", Right: "197.7",
 		Suspect: "takes the volume of dry air, 0.8588, and leaves the flow off the condensate's term"}, c.Heat/1000)

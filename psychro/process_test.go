@@ -1,7 +1,6 @@
 package psychro_test
 
 import (
-	"math"
 	"testing"
 
 	"github.com/stretchr/testify/require"
@@ -82,7 +81,7 @@ func TestHeatedAndCooled(t *testing.T) {
 	require.ErrorIs(t, err, psychro.ErrRange)
 
 	for _, at := range []float64{27, 20, 5, -8} {
-		c, err := in.CooledTo(at)
+		c, err := in.Coil(at)
 		require.NoError(t, err)
 		require.InDelta(t, in.EnthalpyFlow(), c.Out.EnthalpyFlow()+c.Heat+c.Drain, 1e-6)
 		require.InDelta(t, in.VapourFlow(), c.Out.VapourFlow()+c.Condensate, 1e-12)
@@ -92,9 +91,9 @@ func TestHeatedAndCooled(t *testing.T) {
 			require.InEpsilon(t, c.Condensate*psychro.LatentHeat(at), c.Latent, 0.02)
 		}
 	}
-	_, err = in.CooledTo(30)
+	_, err = in.Coil(30)
 	require.ErrorContains(t, err, "leaving temperature is 30")
-	_, err = psychro.Stream{}.CooledTo(3)
+	_, err = psychro.Stream{}.Coil(3)
 	require.ErrorIs(t, err, psychro.ErrRange)
 	_, err = psychro.Stream{State: in.State}.Heated(3)
 	require.ErrorContains(t, err, "dry air is 0")
@@ -153,7 +152,7 @@ func TestRecirculationChangesTheSupplyNotTheRoom(t *testing.T) {
 
 func TestVapourToASurface(t *testing.T) {
 	s := must(t)(psychro.FromRelativeHumidity(18, 0.9, 101325))
-	v, err := s.VapourTo(5, 4)
+	v, err := s.VapourFlux(5, 4)
 	require.NoError(t, err)
 	require.Positive(t, v.Flux)
 	require.InDelta(t, 0.86, v.Lewis, 0.03)
@@ -163,16 +162,16 @@ func TestVapourToASurface(t *testing.T) {
 	require.InEpsilon(t, v.Flux*psychro.LatentHeat(5), v.Latent, 1e-12)
 	// The film is the mean of both: a wet surface in air dry enough for it.
 	dry := must(t)(psychro.FromRelativeHumidity(20, 0.3, 101325))
-	wet, err := dry.VapourTo(10, 4)
+	wet, err := dry.VapourFlux(10, 4)
 	require.NoError(t, err)
 	film := must(t)(psychro.FromHumidityRatio(15, 0.5*(dry.HumidityRatio()+wet.Saturation), 101325))
 	require.InDelta(t, 15, wet.Film, 1e-12)
 	require.InEpsilon(t, film.LewisNumber(), wet.Lewis, 1e-12)
-	require.InEpsilon(t, 4/(film.HeatCapacity()/(1+film.HumidityRatio())*math.Pow(wet.Lewis, 2.0/3)), wet.Coefficient, 1e-12)
-	none, err := s.VapourTo(s.DewPoint(), 4)
+	require.InEpsilon(t, 4/(film.HeatCapacity()*film.LewisFactor()), wet.Coefficient, 1e-12)
+	none, err := s.VapourFlux(s.DewPoint(), 4)
 	require.NoError(t, err)
 	require.InDelta(t, 0, none.Flux, 1e-12)
-	_, err = s.VapourTo(298, -4)
+	_, err = s.VapourFlux(298, -4)
 	require.ErrorContains(t, err, "surface temperature is 298")
 	require.ErrorContains(t, err, "convective coefficient is -4")
 }

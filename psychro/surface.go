@@ -10,22 +10,23 @@ import (
 type SurfaceVapour struct {
 	Film        float64 // °C, mean of air and surface, where the properties are taken
 	Lewis       float64 // dimensionless, heat over vapour diffusivity at the film
-	Coefficient float64 // kg/(m² s) per kg/kg of humidity ratio
+	Coefficient float64 // kg/(m² s) per kg/kg of humidity ratio: h over heat capacity per kg of dry air and Le^(2/3)
 	Saturation  float64 // kg/kg dry air, humidity ratio at the surface
 	Flux        float64 // kg/(m² s) towards the surface: condensation positive, evaporation negative
 	Latent      float64 // W/m², Flux times the latent heat at the surface
 	DewPoint    float64 // °C, of the air
 }
 
-// VapourTo returns the vapour that the air gives to a surface of temperature
-// t, °C, within Temperatures and below boiling, where heat passes by the
+// VapourFlux returns the vapour that the air gives to a surface of temperature
+// t, °C, -100 to 110 and below boiling, where heat passes by the
 // convective coefficient h, W/(m² K), 0 to 1000. By the analogy of [ChiCol34]
-// the flux is h/(cp Le^(2/3)) times the difference of the humidity ratios, with
-// the properties of the air at the mean temperature. The surface is ice below
+// the flux is h/(cp Le^(2/3)) times the difference of the humidity ratios, cp
+// per kg of dry air, with the properties of air halfway between the two: so it
+// is zero at the dew point. The surface is ice below
 // 0.01 °C. A negative flux is evaporation and holds for a wet surface; a dry
 // one warmer than the dew point exchanges nothing. The error names each input
 // outside its range.
-func (s State) VapourTo(t, h float64) (SurfaceVapour, error) {
+func (s State) VapourFlux(t, h float64) (SurfaceVapour, error) {
 	xs, err := s.model.air(t, s.p)
 	if err = errors.Join(renamed(err, "surface temperature"), coefficientsRange.Check("convective coefficient", h)); err != nil {
 		return SurfaceVapour{}, err
@@ -34,7 +35,7 @@ func (s State) VapourTo(t, h float64) (SurfaceVapour, error) {
 	film.w = 0.5 * (s.w + ratioOf(xs))
 	film.x = fractionOf(film.w)
 	v := SurfaceVapour{Film: film.t, Lewis: film.LewisNumber(), Saturation: ratioOf(xs), DewPoint: s.DewPoint()}
-	v.Coefficient = h / (film.HeatCapacity() / (1 + film.w) * math.Cbrt(v.Lewis*v.Lewis)) // Le to 2/3
+	v.Coefficient = h / (film.HeatCapacity() * math.Cbrt(v.Lewis*v.Lewis)) // Le to 2/3
 	v.Flux = v.Coefficient * (s.w - v.Saturation)
 	v.Latent = v.Flux * LatentHeat(t)
 	return v, nil

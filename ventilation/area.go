@@ -5,13 +5,14 @@ import (
 	"fmt"
 	"math"
 
+	"cloche.example/internal/constant"
 	"cloche.example/internal/domain"
 	"cloche.example/internal/solve"
 )
 
 // HeatCapacityAir is the specific heat capacity of dry air at constant
 // pressure, J/(kg K) [AshHoF17] ch. 1 eq. 30.
-const HeatCapacityAir = 1006.0
+const HeatCapacityAir = constant.HeatDryAir
 
 // Ranges of the heat balance.
 var (

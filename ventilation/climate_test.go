@@ -81,7 +81,7 @@ func TestLewisFactorIsThatOfMoistAir(t *testing.T) {
 	require.Greater(t, x.Condensed, 0.0)
 	s, err := psychro.FromHumidityRatio(x.Temperature, x.HumidityRatio, 101325)
 	require.NoError(t, err)
-	v, err := s.VapourTo(x.Lining, h.Cover.Convection)
+	v, err := s.VapourFlux(x.Lining, h.Cover.Convection)
 	require.NoError(t, err)
-	require.InEpsilon(t, v.Flux, x.Condensed/h.Cover.Area, 0.02, "by State.VapourTo")
+	require.InEpsilon(t, v.Flux, x.Condensed/h.Cover.Area, 0.02, "by State.VapourFlux")
 }

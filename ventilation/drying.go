@@ -125,7 +125,7 @@ func sameAir(field string, s psychro.State, like string, of psychro.State) error
 
 // Flow returns the dry-air flow that holds the wanted humidity and what it
 // costs. What condenses comes first, by the Lewis relation of
-// psychro.State.VapourTo at the wanted humidity:
+// psychro.State.VapourFlux at the wanted humidity:
 //
 //	DryAir = (Release - Condensed)/(W - Wo)
 //
@@ -140,7 +140,7 @@ func (d DryingCase) Flow() (Drying, error) {
 	r := Drying{Release: d.Release, Difference: d.Wanted.HumidityRatio() - d.Outside.HumidityRatio()}
 	for i := range d.Surfaces {
 		s := &d.Surfaces[i]
-		v, err := d.Wanted.VapourTo(s.Temperature, s.Film)
+		v, err := d.Wanted.VapourFlux(s.Temperature, s.Film)
 		if err != nil {
 			return Drying{}, fmt.Errorf("%s: %w", place("Surfaces", i, s.Name), err)
 		}

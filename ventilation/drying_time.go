@@ -39,7 +39,7 @@ type sink struct {
 func (d DryingCase) sinks(all []sink) ([]sink, error) {
 	for i := range d.Surfaces {
 		s := &d.Surfaces[i]
-		v, err := d.Wanted.VapourTo(s.Temperature, s.Film)
+		v, err := d.Wanted.VapourFlux(s.Temperature, s.Film)
 		if err != nil {
 			return nil, fmt.Errorf("%s: %w", place("Surfaces", i, s.Name), err)
 		}

@@ -42,7 +42,7 @@ func TestDryingTimeAgainstSteps(t *testing.T) {
 	pull := make([]float64, len(d.Surfaces))
 	floor := make([]float64, len(d.Surfaces))
 	for i, s := range d.Surfaces {
-		v, err := d.Wanted.VapourTo(s.Temperature, s.Film)
+		v, err := d.Wanted.VapourFlux(s.Temperature, s.Film)
 		require.NoError(t, err)
 		pull[i], floor[i] = v.Coefficient*s.Area, v.Saturation
 	}
