@@ -95,7 +95,7 @@ func forbidden(file, top, path string, mayImport []string) string {
 				return ""
 			}
 		}
-		return "imports run one way"
+		return "imports run internal -> psychro -> envelope -> {airheat, ventilation}; lighting needs internal alone"
 	}
 	if !strings.Contains(first, ".") || strings.HasPrefix(path, "gonum.org/v1/gonum/") {
 		return ""
@@ -120,6 +120,10 @@ func TestForbiddenKnowsTheArrows(t *testing.T) {
 	require.Empty(t, forbidden("psychro/a.go", "psychro", "cloche.example/internal/domain", nil))
 	require.NotEmpty(t, forbidden("psychro/a.go", "psychro", "cloche.example/envelope", allowed["psychro"]))
 	require.NotEmpty(t, forbidden("lighting/a.go", "lighting", "cloche.example/psychro", allowed["lighting"]))
+	require.Empty(t, forbidden("airheat/a.go", "airheat", "cloche.example/envelope", allowed["airheat"]))
+	require.Empty(t, forbidden("ventilation/a.go", "ventilation", "cloche.example/envelope", allowed["ventilation"]))
+	require.NotEmpty(t, forbidden("ventilation/a.go", "ventilation", "cloche.example/airheat", allowed["ventilation"]))
+	require.NotEmpty(t, forbidden("envelope/a.go", "envelope", "cloche.example/airheat", allowed["envelope"]))
 	require.NotEmpty(t, forbidden("internal/x/a.go", "internal", "cloche.example/psychro", allowed["internal"]))
 	require.NotEmpty(t, forbidden("lighting/a.go", "lighting", "gonum.org/v1/plot", nil))
 	require.NotEmpty(t, forbidden("lighting/a.go", "lighting", "github.com/stretchr/testify/require", nil))
