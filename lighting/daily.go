@@ -50,7 +50,7 @@ func LightingTime(dli, ppfd float64) (time.Duration, error) {
 		return 0, nil
 	}
 	s := dli / (ppfd * micromole)
-	if s > secondsPerDay*(1+1e-12) {
+	if s > 86400*(1+1e-12) {
 		return 0, fmt.Errorf("%w: %g mol/(m² d) from %g µmol/(m² s) takes %.1f h, longer than a day", ErrNoSolution, dli, ppfd, s/3600)
 	}
 	return time.Duration(math.Round(s * float64(time.Second))), nil

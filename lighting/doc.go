@@ -58,15 +58,12 @@
 //	LuminousEfficiency   cubics through four              360..830 nm         2.2e-4             CieVis23, 471 points
 //	ReadLM63             I x multiplier x ballast         1986..2019, A, B, C flux to 1e-14      six files, eight refused
 //	Site.Sun             NREL SPA                         1950..2100          0.0003 degree      Reda04, ERFA, Meeus98
-//	Site.SunDeltaT       NREL SPA                         -2000..6000         0.0003 (0..3000)   ephem: 0.003 at the ends
 //	Site.SunDay          elevation = -0.8333              1950..2100          0.2 s              ephem, NREL (1.2 s)
-//	Haurwitz             1098 cos z exp(-0.059/cos z)     0..180 degree       1e-9 of formula    pvlib's tests
-//	AirMass              Kasten and Young                 0..90 degree        printed digits     pvlib's tests
 //	IneichenPerez        eqs. 6, 8                        1..10, to 4000 m    1e-9 of formula    pvlib's tests
-//	ExtraterrestrialDay  Allen98 eq. 21                   day 1..366          printed digits     examples; table 2.6 to 0.12 MJ
-//	ExtraterrestrialSpan Allen98 eq. 28                   day 1..366          printed digits     example 19
-//	DayLength            Allen98 eq. 34                   day 1..366          printed digits     example 9; table 2.7 to 0.08 h
-//	Angstrom             (a + b n/N) Ra                   fractions           printed digits     Allen98 example 10
+//	ExtraterrestrialDay  FAO56   eq. 21                   day 1..366          printed digits     examples; table 2.6 to 0.12 MJ
+//	SunPeriod            FAO56 eqs. 28 to 33          day 1..366         printed digits     example 19
+//	DayLength            FAO56   eq. 34                   day 1..366          printed digits     example 9; table 2.7 to 0.08 h
+//	GlobalFromSunshine   FAO56 eq. 35                 0..1               printed digits     example 10
 //	DLI                  0.0036 PPFD h                    0..5000, 0..24 h    exact              six printed sums
 //	Season.Run           deficit/PPFD                     8760, 8784 h        exact              by hand
 //	Crops                -                                0..80 mol/(m² d)    as quoted          sources in each row
@@ -135,7 +132,7 @@
 //	            for the Linke turbidity coefficient", Solar Energy 73 (2002)
 //	            151-157
 //	Icao93      ICAO Doc 7488, Manual of the standard atmosphere (1993)
-//	Allen98     R. G. Allen, L. S. Pereira, D. Raes, M. Smith, Crop
+//	FAO56       R. G. Allen, L. S. Pereira, D. Raes, M. Smith, Crop
 //	            evapotranspiration, FAO irrigation and drainage paper 56 (1998)
 //	Faust18     J. E. Faust, J. Logan, "Daily light integral: a research review
 //	            and high-resolution maps of the United States", HortScience 53

@@ -1,7 +1,6 @@
 package lighting
 
 import (
-	"strconv"
 	"testing"
 
 	"cloche.example/internal/check"
@@ -9,21 +8,6 @@ import (
 )
 
 // readTable reads the numbers of a file of testdata, row by row.
-func readTable(t testing.TB, name string) [][]float64 {
-	t.Helper()
-	text := check.CSV(t, name)
-	rows := make([][]float64, len(text))
-	for i, line := range text {
-		rows[i] = make([]float64, len(line))
-		for j, s := range line {
-			v, err := strconv.ParseFloat(s, 64)
-			require.NoError(t, err, "%s row %d", name, i+1)
-			rows[i][j] = v
-		}
-	}
-	return rows
-}
-
 // The sun of [AstmSun03], AM1.5 global: the total that the documentation of
 // the library pvlib prints, and integrals made elsewhere by trapezoids from the
 // same table; here photons and lumens are exact for its straight lines.

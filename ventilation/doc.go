@@ -151,15 +151,11 @@
 //	PenmanMonteith       [Fao98] eq. 3                  linear saturation      4 % of Canopy.Solve    Canopy.Solve
 //	LeafBoundary         [Stanghellini87]               0.01 to 10 m/s         fit                    worked by hand
 //	Grass.Day, Hour      [Fao98] eq. 6, 53              grass of 0.12 m        as printed             examples 17, 18, 19
-//	ExtraterrestrialDay  [Fao98] eq. 21 to 25           -90 to 90 degree       as printed             examples 8, 10, 17, 18
-//	ExtraterrestrialHour [Fao98] eq. 28 to 33           -90 to 90 degree       as printed             example 19
-//	SolarFromSunshine    [Fao98] eq. 35                 a day                  a = 0.25, b = 0.50     examples 10, 17, 18
 //	NetLongwaveDay, Hour [Fao98] eq. 39                 Rs/Rso 0.25 to 1       as printed             examples 11, 17, 18, 19
 //	FaoMeanSaturation    [Fao98] eq. 11 and 12          -40 to 80 °C           as printed             examples 17, 18
 //	FaoVapour            [Fao98] eq. 17                 -40 to 80 °C           as printed             example 18
 //	FaoVapourFromBulbs   [Fao98] eq. 15 and 16          aspirated              as printed             example 4
-//	SunOfDay, DaylightHours  [Fao98] eq. 23 to 25, 34   -90 to 90 degree       as printed             examples 8, 9
-//	SolarClear, NetShortwave  [Fao98] eq. 37, 38        -500 to 6000 m         as printed             examples 10, 12
+//	NetShortwave         [Fao98] eq. 38                 a day or an hour       as printed             example 12
 //	SolarFromTemperature [Fao98] eq. 50                 a day                  an estimate            example 15
 //	SoilHeatMonth, MonthSoFar, Hour  [Fao98] eq. 43 to 46  grass               as printed             examples 13, 17, 19
 //	AreaForRise          the same, for the area         0.01 to 80 K           1e-9 of the heat       SteadyStates
@@ -187,8 +183,7 @@
 // moist air and differs by half of that gain, under 1 %. Its moist air is the
 // ideal form of the handbook over psychro's saturation lines; humidities of a
 // real-gas State differ by the enhancement factor, 0.4 % at saturation.
-// ExtraterrestrialHour leaves out what lies before sunrise or after sunset,
-// which eq. 28 would count below zero. EnAreaRatio gives 0.90 at 90 degrees,
+// EnAreaRatio gives 0.90 at 90 degrees,
 // where a flap is wholly open. Two transcriptions of the pressure coefficients
 // of semi-sheltered roofs of 11 to 30 degrees differ by 0.05: both are kept, in
 // Coefficients and in RoofMean. The fall of a tilted slot's jet counts along its

@@ -11,29 +11,30 @@ import (
 // Reference evapotranspiration of [Fao98] eq. 6 and 53, from eq. 3 with grass
 // of 0.12 m, 70 s/m and an albedo of 0.23.
 const (
-	faoWater      = 0.408 // kg/MJ, 1/lambda
-	faoDayDry     = 900.0 // K s/(m d) and units of eq. 6
-	faoHourDry    = 37.0  // K s/(m h) and units of eq. 53
-	faoResistance = 0.34  // s/m, 70/208, eq. 6
-	faoCelsius    = 273.0 // K, eq. 6
+	faoWater      = 0.408e-6 // kg/J, 1/lambda
+	faoDayDry     = 900.0    // K s/(m d) and units of eq. 6
+	faoHourDry    = 37.0     // K s/(m h) and units of eq. 53
+	faoResistance = 0.34     // s/m, 70/208, eq. 6
+	faoCelsius    = 273.0    // K, eq. 6
 )
 
 // Ranges of reference evapotranspiration.
 var (
-	netRadiationRange = domain.Range{Min: -15, Max: 40, Unit: "MJ/m²", Source: "net radiation of a day or an hour"}
-	soilHeatRange     = domain.Range{Min: -10, Max: 15, Unit: "MJ/m²", Source: "heat into the ground of a day or an hour"}
+	netRadiationRange = domain.Range{Min: -15e6, Max: 40e6, Unit: "J/m²", Source: "net radiation of a day or an hour"}
+	soilHeatRange     = domain.Range{Min: -10e6, Max: 15e6, Unit: "J/m²", Source: "heat into the ground of a day or an hour"}
 	faoVapourRange    = domain.Range{Min: 0, Max: 20000, Unit: "Pa", Source: "vapour pressures of air to 60 °C"}
 )
 
-// Grass is what the reference evapotranspiration asks for. Vapour pressures are
-// in Pa as everywhere here, radiation in MJ/m² as in the paper.
+// Grass is what the reference evapotranspiration asks for. The paper
+// has kPa and MJ/m²; here they are Pa and J/m² as everywhere. Radiation outside
+// the atmosphere and under a clear sky comes from package lighting.
 type Grass struct {
 	Temperature float64 // °C, mean of the period
 	Saturation  float64 // Pa, saturation vapour pressure: of a day the mean of those at lowest and highest temperature
 	Vapour      float64 // Pa, vapour pressure
 	Wind        float64 // m/s, at 2 m
-	Net         float64 // MJ/m² in the period, net radiation
-	Soil        float64 // MJ/m² in the period, heat that goes into the ground
+	Net         float64 // J/m² in the period, net radiation
+	Soil        float64 // J/m² in the period, heat that goes into the ground
 	Pressure    float64 // Pa
 }
 

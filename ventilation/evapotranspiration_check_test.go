@@ -11,7 +11,7 @@ import (
 )
 
 // Worked examples of FAO Irrigation and Drainage Paper 56 (1998), as in
-// TestFaoSun.
+// TestFaoRadiation.
 func TestFaoAir(t *testing.T) {
 	for name, f := range map[string]struct {
 		rows []check.Row

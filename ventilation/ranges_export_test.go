@@ -3,7 +3,6 @@ package ventilation
 // Ranges that the tests of package ventilation_test read.
 var (
 	AirSpeedRange              = airSpeedRange
-	AltitudeRange              = altitudeRange
 	AreaRange                  = areaRange
 	BandRange                  = bandRange
 	BigLeafRange               = bigLeafRange
@@ -16,7 +15,6 @@ var (
 	CoverURange                = coverURange
 	CyclesRange                = cyclesRange
 	DayRadiationRange          = dayRadiationRange
-	DayRange                   = dayRange
 	DayStepRange               = dayStepRange
 	DeficitRange               = deficitRange
 	DensityRange               = densityRange
@@ -50,11 +48,9 @@ var (
 	InletFactorRange           = inletFactorRange
 	InletSizeRange             = inletSizeRange
 	InletSpeedRange            = inletSpeedRange
-	LatitudeRange              = latitudeRange
 	LeafAreaRange              = leafAreaRange
 	LeafSizeRange              = leafSizeRange
 	LeakageRange               = leakageRange
-	LongitudeRange             = longitudeRange
 	LossRange                  = lossRange
 	MarginRange                = marginRange
 	NetRadiationRange          = netRadiationRange
@@ -85,7 +81,6 @@ var (
 	SprayRange                 = sprayRange
 	SprayWaterRange            = sprayWaterRange
 	StructureRange             = structureRange
-	SunHoursRange              = sunHoursRange
 	SunRange                   = sunRange
 	SurfaceRange               = surfaceRange
 	TemperatureRange           = temperatureRange

@@ -1,4 +1,4 @@
-package lighting
+package sun
 
 import (
 	"math"

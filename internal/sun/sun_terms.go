@@ -1,4 +1,4 @@
-package lighting
+package sun
 
 // periodic is the term a cos(b + c t), t in Julian millennia from J2000.0;
 // a is in 1e-8 rad or 1e-8 au.

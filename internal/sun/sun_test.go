@@ -1,10 +1,11 @@
-package lighting
+package sun
 
 import (
 	"math"
 	"testing"
 	"time"
 
+	"cloche.example/internal/domain"
 	"github.com/stretchr/testify/require"
 )
 
@@ -121,7 +122,7 @@ func TestSunDay(t *testing.T) {
 	require.Equal(t, 24*time.Hour, day.Length)
 
 	_, err = site.SunDay(time.Date(1900, 1, 1, 0, 0, 0, 0, zone), RiseElevation)
-	require.ErrorIs(t, err, ErrRange)
+	require.ErrorIs(t, err, domain.ErrRange)
 	_, err = site.SunDay(time.Date(2000, 1, 1, 0, 0, 0, 0, zone), 30)
 	require.ErrorContains(t, err, "elevation of rise and set")
 }

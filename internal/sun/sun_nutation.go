@@ -1,4 +1,4 @@
-package lighting
+package sun
 
 // nutationTerm is one row of [Reda04] table A4.3: the multiples of the five
 // arguments of the Sun and Moon, then the sine's amplitude of the longitude

@@ -1,4 +1,4 @@
-package lighting
+package sun
 
 import (
 	"math"
@@ -9,18 +9,6 @@ import (
 	"cloche.example/internal/check"
 	"github.com/stretchr/testify/require"
 )
-
-type gotRow struct {
-	check.Row
-	got float64
-}
-
-func verify(t *testing.T, rows []gotRow) {
-	t.Helper()
-	for _, r := range rows {
-		t.Run(r.Where, func(t *testing.T) { require.NoError(t, r.Verify(r.got)) })
-	}
-}
 
 // The worked example of [Reda04], table A5.1: 17 October 2003, 12:30:30 local
 // standard time (UTC-7), 39.742476 N, 105.1786 W, 1830.14 m, 820 mbar, 11 °C,

@@ -1,0 +1,36 @@
+package sun
+
+import (
+	"strconv"
+	"testing"
+
+	"cloche.example/internal/check"
+	"github.com/stretchr/testify/require"
+)
+
+type gotRow struct {
+	check.Row
+	got float64
+}
+
+func verify(t *testing.T, rows []gotRow) {
+	t.Helper()
+	for _, r := range rows {
+		t.Run(r.Where, func(t *testing.T) { require.NoError(t, r.Verify(r.got)) })
+	}
+}
+
+func readTable(t testing.TB, name string) [][]float64 {
+	t.Helper()
+	text := check.CSV(t, name)
+	rows := make([][]float64, len(text))
+	for i, line := range text {
+		rows[i] = make([]float64, len(line))
+		for j, s := range line {
+			v, err := strconv.ParseFloat(s, 64)
+			require.NoError(t, err, "%s row %d", name, i+1)
+			rows[i][j] = v
+		}
+	}
+	return rows
+}
