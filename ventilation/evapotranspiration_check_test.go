@@ -57,13 +57,13 @@ func TestFaoReferenceEvapotranspiration(t *testing.T) {
 		hour bool
 	}{
 		{check.Row{Where: "Fao98.ex17/ETo", Printed: "5.72", Tol: 0.01, Why: "the example sums rounded figures: 3.97 + 1.75"},
-			ventilation.Grass{Temperature: 30.2, Saturation: 4420, Vapour: 2850, Wind: 2, Net: 14.33, Soil: 0.14, Pressure: 101300}, false},
+			ventilation.Grass{Temperature: 30.2, Saturation: 4420, Vapour: 2850, Wind: 2, Net: 14.33e6, Soil: 0.14e6, Pressure: 101300}, false},
 		{check.Row{Where: "Fao98.ex18/ETo", Printed: "3.88"},
-			ventilation.Grass{Temperature: 16.9, Saturation: 1997, Vapour: 1409, Wind: 2.078, Net: 13.28, Pressure: 100100}, false},
+			ventilation.Grass{Temperature: 16.9, Saturation: 1997, Vapour: 1409, Wind: 2.078, Net: 13.28e6, Pressure: 100100}, false},
 		{check.Row{Where: "Fao98.ex19/night", Printed: "0.00"},
-			ventilation.Grass{Temperature: 28, Saturation: 3780, Vapour: 3402, Wind: 1.9, Net: -0.100, Soil: -0.050, Pressure: 101200}, true},
+			ventilation.Grass{Temperature: 28, Saturation: 3780, Vapour: 3402, Wind: 1.9, Net: -0.100e6, Soil: -0.050e6, Pressure: 101200}, true},
 		{check.Row{Where: "Fao98.ex19/day", Printed: "0.63"},
-			ventilation.Grass{Temperature: 38, Saturation: 6625, Vapour: 3445, Wind: 3.3, Net: 1.749, Soil: 0.175, Pressure: 101200}, true},
+			ventilation.Grass{Temperature: 38, Saturation: 6625, Vapour: 3445, Wind: 3.3, Net: 1.749e6, Soil: 0.175e6, Pressure: 101200}, true},
 	} {
 		t.Run(c.row.Where, func(t *testing.T) {
 			f := c.g.Day
@@ -76,7 +76,7 @@ func TestFaoReferenceEvapotranspiration(t *testing.T) {
 			require.InDelta(t, e.ETo, e.Radiation+e.Dryness, 1e-12)
 		})
 	}
-	g := ventilation.Grass{Temperature: 30.2, Saturation: 4420, Vapour: 2850, Wind: 2, Net: 14.33, Soil: 0.14, Pressure: 101300}
+	g := ventilation.Grass{Temperature: 30.2, Saturation: 4420, Vapour: 2850, Wind: 2, Net: 14.33e6, Soil: 0.14e6, Pressure: 101300}
 	e, err := g.Day()
 	require.NoError(t, err)
 	require.NoError(t, check.Row{Where: "Fao98.ex17/factor", Printed: "1.68"}.Verify(e.Factor))

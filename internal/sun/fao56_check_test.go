@@ -169,6 +169,19 @@ func TestFAO56Limits(t *testing.T) {
 	}
 }
 
+// The heights of the two suns differ by their declinations and times.
+func TestDayZenithAgainstTheSun(t *testing.T) {
+	site, err := NewSite(50, 14, 0)
+	require.NoError(t, err)
+	for day := 1; day <= 365; day += 7 {
+		for hour := 0; hour < 24; hour++ {
+			exact := site.Sun(time.Date(2023, 1, day, hour, 0, 0, 0, time.UTC)).Zenith()
+			require.InDelta(t, exact, DayZenith(50, day, ClockHourAngle(float64(hour), day, 14, 0)), 1.3, "day %d, %d h", day, hour)
+		}
+	}
+	require.True(t, math.IsNaN(DayZenith(91, 1, 0)) && math.IsNaN(DayZenith(0, 0, 0)))
+}
+
 func TestFAO56DeclinationAgainstTheSun(t *testing.T) {
 	worst := 0.0
 	for day := 1; day <= 365; day++ {

@@ -33,6 +33,19 @@ func ClockHourAngle(clock float64, day int, longitude, zone float64) float64 {
 	return 15*(clock+SeasonalCorrection(day)-12) + longitude - 15*zone
 }
 
+// DayZenith returns the angle of the sun from straight up, degree, without
+// refraction, at latitude, degree north, -90 to 90, on day 1 to 366 at the
+// hour angle hour, degree, 0 at noon, by the declination of [FAO56]. NaN
+// outside.
+func DayZenith(latitude float64, day int, hour float64) float64 {
+	if !latitudeRange.Contains(latitude) {
+		return math.NaN()
+	}
+	sinP, cosP := math.Sincos(latitude * radian)
+	sinD, cosD := math.Sincos(DayDeclination(day) * radian)
+	return math.Acos(max(-1, min(1, sinP*sinD+cosP*cosD*math.Cos(hour*radian)))) / radian
+}
+
 // ExtraterrestrialSpan returns the radiation outside the atmosphere on a level
 // square metre, J/m², at latitude, degree north, -90 to 90, on day 1 to 366
 // while the hour angle of the sun runs from one value to another, from and to

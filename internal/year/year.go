@@ -13,18 +13,17 @@
 //	           a = (1.6 + 3.2 (1 - cloud)) (0.75 + 0.25 sin of the season)
 //	dew      = the least of outside - 0.3 and outside's daily mean - 1.5 - 3.5 (1 - cloud)
 //	wind     = 2.6 + 0.8 W1' + 0.9 W3' + 0.7 cos(2π(h-14)/24), at least 0.3
-//	sun      = clear (1 - 0.75 cloud^3.4), clear = 1098 s exp(-0.059/s), s the sine of the sun's height
+//	sun      = clear (1 - 0.75 cloud^3.4), clear Haurwitz's for the height of FAO-56's sun
 //
-// The clear-sky form is Haurwitz's (Journal of Meteorology 2, 1945), the cloud
-// factor Kasten and Czeplak's (Solar Energy 24, 1980), the declination
-// Cooper's (Solar Energy 12, 1969); the three from memory. The equation of
-// time is left out.
+// The sun is that of package sun; the cloud factor is Kasten and Czeplak's
+// (Solar Energy 24, 1980), from memory.
 package year
 
 import (
 	"math"
 
 	"cloche.example/internal/demo"
+	"cloche.example/internal/sun"
 )
 
 // Hours is the length of the columns.
@@ -61,7 +60,7 @@ func Demo() Columns {
 		c.Outside[i] = mean + swing*turn((h-15)/24)
 		c.DewPoint[i] = math.Min(c.Outside[i]-0.3, mean-1.5-3.5*(1-cloud))
 		c.Wind[i] = math.Max(0.3, 2.6+0.8*turn(d/3.1+0.4)+0.9*turn(d/11.3+0.2)+0.7*turn((h-14)/24))
-		c.Sun[i] = sun(int(d)+1, t) * (1 - 0.75*math.Pow(cloud, 3.4))
+		c.Sun[i] = clear(int(d)+1, t) * (1 - 0.75*math.Pow(cloud, 3.4))
 	}
 	return c
 }
@@ -69,19 +68,15 @@ func Demo() Columns {
 // turn is the cosine of x turns.
 func turn(x float64) float64 { return math.Cos(2 * math.Pi * x) }
 
-// sun is the clear-sky irradiance, W/m², on day n of the year, averaged over
+// clear is the clear-sky irradiance, W/m², on day n of the year, averaged over
 // the hour whose middle is t hours after the year's start by six instants.
-func sun(n int, t float64) float64 {
+func clear(n int, t float64) float64 {
 	const parts = 6
-	rad := math.Pi / 180
-	decl := 23.45 * rad * math.Sin(2*math.Pi*float64(284+n)/365)
 	sum := 0.0
 	for k := range parts {
-		solar := math.Mod(t-0.5+(float64(k)+0.5)/parts, 24) + (demo.Longitude-meridian)/15
-		s := math.Sin(demo.Latitude*rad)*math.Sin(decl) + math.Cos(demo.Latitude*rad)*math.Cos(decl)*math.Cos((solar-12)*15*rad)
-		if s > 0 {
-			sum += 1098 * s * math.Exp(-0.059/s)
-		}
+		clock := math.Mod(t-0.5+(float64(k)+0.5)/parts, 24)
+		hour := sun.ClockHourAngle(clock, n, demo.Longitude, meridian/15)
+		sum += sun.Haurwitz(sun.DayZenith(demo.Latitude, n, hour))
 	}
 	return sum / parts
 }

@@ -39,7 +39,7 @@ func TestTheYearIsWhole(t *testing.T) {
 func TestNoonIsHighestAndMonthsAddUp(t *testing.T) {
 	june := 24 * 171
 	for h := range 24 {
-		require.LessOrEqual(t, sun(172, float64(june+h)+0.5), sun(172, float64(june+12)+0.5)*1.01)
+		require.LessOrEqual(t, clear(172, float64(june+h)+0.5), clear(172, float64(june+12)+0.5)*1.01)
 	}
 	counts := [12]int{}
 	for i := range Hours {
