@@ -27,11 +27,11 @@ func film(c Cover) Cover {
 // °C outside on a facet of 4 m: without the sky's part,
 // as a table means it, and under a sky 25 K below the air.
 func bandU(t *testing.T, c Cover, tilt, wind float64) (table, clear float64) {
-	k := DefaultConditions()
-	k.Inside, k.InsideRadiant, k.Outside, k.Ground, k.Sky = 19, 19, -14, -14, -14
+	k := DefaultCoverConditions()
+	k.Inside, k.Outside = 19, -14
 	k.Tilt, k.Wind, k.Height = tilt, wind, 4
 	table = solved(t, c, k).UAir
-	k.Sky = -39
+	k.SkyDrop = 25
 	return table, solved(t, c, k).U
 }
 

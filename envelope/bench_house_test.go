@@ -27,7 +27,7 @@ func benchHouse(b *testing.B, face InnerFace) {
 	for i := range hours {
 		k := winterNight()
 		x := float64(i)
-		k.Outside, k.Ground, k.Sky, k.Wind, k.InnerFace = -14+x, -14+x, -32+2*x, 1+0.7*x, face
+		k.Outside, k.SkyDrop, k.Wind, k.InnerFace = -14+x, 18-x, 1+0.7*x, face
 		hours[i] = k
 	}
 	var r HouseLoss

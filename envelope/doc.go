@@ -47,7 +47,7 @@
 //
 // Sky: SkyEmissivity, CloudySky and SkyTemperatureOf in that order; ClarkAllen
 // when the height of the clouds is not known, Swinbank when the humidity is
-// not. Covers: Cover.Solve with the convection of DefaultConditions; its gaps
+// not. Covers: Cover.Solve with the convection of DefaultCoverConditions; its gaps
 // are those of GapNusselt, and MacGregorEmery is a rival for an upright slot. McAdams holds radiation and never goes into a cover; Mitchell
 // goes in through OutsideGiven. Ground: Ground.Solve; MaceyFloor and
 // AndersonFloor are older rules to compare with, StripFlow and BoxFlow exact
@@ -79,7 +79,7 @@
 //	CoverDewPoint         IsoMoist12 E.7-E.10        -100 to 150 °C        0.1 K             DIN 4108-3, from memory
 //	SealedUnit.Solve      EnGlass11 clauses 5-7      1 to 20 plates        declared 0.1      5 trade values, 28 from memory
 //	Wall.Solve            IsoWall17 6.7, Annex C, D  limits within 1.5     standard's own    worked example, 31 from memory
-//	Fresnel, LightStack   DufBec13 5.1-5.3           0 to 90 degree        1e-12             closed form, pvlib, examples
+//	Fresnel, LightLayers   DufBec13 5.1-5.3           0 to 90 degree        1e-12             closed form, pvlib, examples
 //	NewShape              geometry                   see Form              exact; strips     by hand, closure of areas
 //	                                                                       tilt of middle
 //	Ground.Solve          IsoGround17 7, Annex D, H  0 to 5 m deep         total 2 to 15 %   87 table values from memory,
@@ -88,7 +88,7 @@
 //	StripFlow, BoxFlow    own, IeaBestest08          1 mm to 10 km         exact             GC10a, quadrature
 //	MaceyFloor            CibseA06                   four exposed edges    4 %               17 table values
 //	AndersonFloor         Anderson91                 0.05 to 1.3 1/m       the fit's         one value
-//	LeakageOf             AsaeHeat03, AshApp11       8 classes             factor of 2       13 values from memory
+//	FindLeakageClass             AsaeHeat03, AshApp11       8 classes             factor of 2       13 values from memory
 //	Leakage.Flow          WalWil98                   0 to 40 m/s           10 % in houses    by hand, integral over the wall
 //	Facet.Sun, Glazing    DufBec13 1.6, 2.15         sun -90 to 90 degree  even sky          by hand, projection of a body
 //	House.Loss            sum of the above           as Cover.Solve        sums 1e-9         each facet alone, laws

@@ -37,7 +37,7 @@ func Example_filmHouseAtNight() {
 		return
 	}
 	k := envelope.DefaultHouseConditions()
-	k.Outside, k.Ground, k.Sky, k.Wind = -14, -14, -32, 3.5
+	k.Outside, k.SkyDrop, k.Wind = -14, 18, 3.5
 	fmt.Printf("%.1f m² of cover over %.1f m² of floor, %.0f m³; 15 °C and 80 %% inside, -14 °C outside, sky -32 °C\n",
 		shape.CoverArea, shape.FloorArea, shape.Volume)
 	for _, drawn := range []bool{false, true} {

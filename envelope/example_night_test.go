@@ -11,22 +11,23 @@ import (
 func Example_filmAtNight() {
 	const outside, dewPoint = -5.0, -8.0 // °C
 	clear := envelope.SkyEmissivity(dewPoint, 0, 101325)
-	overcast := envelope.CloudySky(clear, 1, 1, 500)
+	overcast := envelope.CloudySky(clear, envelope.Clouds{Cover: 1, Emittance: 1, Base: 500})
 	film := envelope.SingleFilm()
-	k := envelope.DefaultConditions()
-	k.Outside, k.Ground, k.Wind = outside, outside, 2
+	k := envelope.DefaultCoverConditions()
+	k.Outside, k.Wind = outside, 2
 	fmt.Println("Clear film of 0.15 mm, roof of 30 degree, 15 °C inside, -5 °C outside, 2 m/s")
 	for _, sky := range []struct {
 		name       string
 		emissivity float64
 	}{{"clear", clear}, {"overcast", overcast}} {
-		k.Sky = envelope.SkyTemperatureOf(outside, sky.emissivity)
+		temperature := envelope.SkyTemperatureOf(outside, sky.emissivity)
+		k.SkyDrop = outside - temperature
 		s, err := film.Solve(k)
 		if err != nil {
 			fmt.Println(err)
 			return
 		}
-		fmt.Printf("%s: sky emissivity %.3f, sky %.1f °C\n", sky.name, sky.emissivity, k.Sky)
+		fmt.Printf("%s: sky emissivity %.3f, sky %.1f °C\n", sky.name, sky.emissivity, temperature)
 		fmt.Printf("  film                %6.1f °C\n", s.InnerTemperature)
 		fmt.Printf("  from the house      %6.1f W/m²   convection %.1f, long-wave %.1f\n", s.FluxIn, s.InConvective, s.InRadiative)
 		fmt.Printf("  driven by the air   %6.1f W/m²\n", s.AirDriven)

@@ -10,9 +10,9 @@ import (
 // film to long-wave radiation, so the film loses less by radiation; it brings
 // latent heat to glass, which was opaque before, so glass loses more.
 func Example_wetOrDry() {
-	k := envelope.DefaultConditions()
-	k.Inside, k.InsideRadiant, k.InsideHumidity = 15, 15, 0.9
-	k.Outside, k.Ground, k.Sky, k.Wind = -5, -5, -22, 2
+	k := envelope.DefaultCoverConditions()
+	k.Inside, k.InsideHumidity = 15, 0.9
+	k.Outside, k.SkyDrop, k.Wind = -5, 17, 2
 	fmt.Println("15 °C and 90 % inside, -5 °C outside, sky -22 °C, 2 m/s; W/m²")
 	fmt.Println("cover         face   total  convection  long-wave  latent   litres/(h 100 m²)")
 	for _, c := range []struct {

@@ -61,8 +61,8 @@ func FuzzHouse(f *testing.F) {
 			return
 		}
 		k := DefaultHouseConditions()
-		k.Inside, k.InsideRadiant, k.InsideHumidity = inside, inside, rh
-		k.Outside, k.Ground, k.Sky, k.Wind = outside, outside, sky, wind
+		k.Inside, k.InsideHumidity = inside, rh
+		k.Outside, k.SkyDrop, k.Wind = outside, outside-sky, wind
 		r, err := h.Loss(k)
 		if err != nil {
 			if !errors.Is(err, ErrRange) {

@@ -12,7 +12,7 @@ func FuzzOptics(f *testing.F) {
 	f.Add(math.NaN(), -1.0, 0.0, 100.0)
 	f.Fuzz(func(t *testing.T, index, extinction, thickness, angle float64) {
 		x := Sheet{index, extinction, thickness}
-		s, err := NewLightStack(x, Sheet{1.5, 5, 0.004}, x)
+		s, err := NewLightLayers(x, Sheet{1.5, 5, 0.004}, x)
 		if err != nil || !incidenceAngleRange.Contains(angle) {
 			return
 		}

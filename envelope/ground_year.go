@@ -37,9 +37,9 @@ var (
 // Check returns nil, or the join of a *RangeError for each field out of range.
 func (c GroundClimate) Check() error {
 	return errors.Join(
-		stackTemperatureRange.Check("InsideMean", c.InsideMean),
+		coverTemperatureRange.Check("InsideMean", c.InsideMean),
 		swingRange.Check("InsideSwing", c.InsideSwing),
-		stackTemperatureRange.Check("OutsideMean", c.OutsideMean),
+		coverTemperatureRange.Check("OutsideMean", c.OutsideMean),
 		swingRange.Check("OutsideSwing", c.OutsideSwing),
 		monthRange.Check("Coldest", c.Coldest),
 		lagRange.Check("InsideLead", c.InsideLead),
@@ -110,10 +110,10 @@ func (r *GroundCoefficients) MonthlyFlow(inside, outside [12]float64) ([12]float
 	var faults []error
 	var in, out float64
 	for i := range 12 {
-		if err := stackTemperatureRange.Check(fmt.Sprintf("inside[%d]", i), inside[i]); err != nil {
+		if err := coverTemperatureRange.Check(fmt.Sprintf("inside[%d]", i), inside[i]); err != nil {
 			faults = append(faults, err)
 		}
-		if err := stackTemperatureRange.Check(fmt.Sprintf("outside[%d]", i), outside[i]); err != nil {
+		if err := coverTemperatureRange.Check(fmt.Sprintf("outside[%d]", i), outside[i]); err != nil {
 			faults = append(faults, err)
 		}
 		in += inside[i] * monthDays[i] / yearDays

@@ -9,20 +9,20 @@ import (
 )
 
 // HouseConditions are what a house stands in for one hour. Tilt, Height and
-// AbsorbedSun of the embedded Conditions are not read: each facet has its own.
+// AbsorbedSun of the embedded CoverConditions are not read: each facet has its own.
 type HouseConditions struct {
-	Conditions                           // air, sky, wind and correlations, the same for all facets
+	CoverConditions                      // air, sky, wind and correlations, the same for all facets
 	OutsideHumidity float64              // fraction, relative humidity of the outside air
 	ScreenDrawn     bool                 // the Screened covers stand in for the others
 	Month           float64              // number of the month, for the ground: 1 the mean of January
 	Sun             [][MaxLayers]float64 // W/m², absorbed in each layer of each facet, see SolarGain.Sun; nil at night
 }
 
-// DefaultHouseConditions returns DefaultConditions in January with 85 %
+// DefaultHouseConditions returns DefaultCoverConditions in January with 85 %
 // outside, no screen and no sun, and a face that is wet where it lies below
 // the dew point.
 func DefaultHouseConditions() HouseConditions {
-	k := HouseConditions{Conditions: DefaultConditions(), OutsideHumidity: 0.85, Month: 1}
+	k := HouseConditions{CoverConditions: DefaultCoverConditions(), OutsideHumidity: 0.85, Month: 1}
 	k.InnerFace = InnerAuto
 	return k
 }
@@ -91,7 +91,7 @@ func (h *House) LossTo(dst *HouseLoss, k *HouseConditions) error {
 	}
 	p := &h.plan
 	*dst = HouseLoss{Facets: dst.Facets[:0], Annexes: dst.Annexes[:0]}
-	one := k.Conditions
+	one := k.CoverConditions
 	linear := LinearLoss{Inside: k.Inside, Outside: k.Outside}
 	for i := range p.Shape.Facets {
 		f := &p.Shape.Facets[i]
@@ -159,7 +159,7 @@ func (h *House) states(k *HouseConditions) (inside, outside psychro.State, err e
 	if len(h.net) == 0 {
 		return inside, outside, noneMissing.Check("number of covers of a House not made by NewHouse", 0)
 	}
-	one := k.Conditions
+	one := k.CoverConditions
 	one.Tilt, one.Height, one.AbsorbedSun = 0, 1, [MaxLayers]float64{}
 	ok := one.valid(MaxLayers) && fractionRange.Contains(k.OutsideHumidity) && monthRange.Contains(k.Month) &&
 		(k.Sun == nil || len(k.Sun) == len(h.net))
@@ -181,7 +181,7 @@ func (h *House) states(k *HouseConditions) (inside, outside psychro.State, err e
 }
 
 // solve finds the facet's state. The dry face tells where it starts to drip.
-func (r *FacetLoss) solve(c *Cover, k *Conditions, face InnerFace) (err error) {
+func (r *FacetLoss) solve(c *Cover, k *CoverConditions, face InnerFace) (err error) {
 	k.InnerFace = InnerDry
 	if r.Solution, err = c.solve(k, &standard); err != nil {
 		return err

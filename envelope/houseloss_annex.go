@@ -60,7 +60,7 @@ func (h *House) checkAnnexes() (faults []error) {
 		check(airChangesRange, at+"AirChanges", a.AirChanges)
 		check(fractionRange, at+"Humidity", a.Humidity)
 		if a.Heated {
-			check(stackTemperatureRange, at+"Temperature", a.Temperature)
+			check(coverTemperatureRange, at+"Temperature", a.Temperature)
 		}
 		g := a.Ground
 		g.Area, g.Perimeter, g.Depth = s.FloorArea, s.Perimeter, s.Annex.Depth
@@ -114,8 +114,8 @@ func (h *House) annexAt(i int, k *HouseConditions, t float64) (AnnexLoss, error)
 	a, s := &h.plan.Annexes[i], &h.plan.Shape.Annexes[i]
 	r := AnnexLoss{Name: s.Annex.Name, Temperature: t}
 	r.Partition = a.PartitionU * s.Partition * (k.Inside - t)
-	one := k.Conditions
-	one.Inside, one.InsideRadiant, one.InsideHumidity, one.InnerFace = t, t, a.Humidity, InnerDry
+	one := k.CoverConditions
+	one.Inside, one.RadiantRise, one.InsideHumidity, one.InnerFace = t, 0, a.Humidity, InnerDry
 	one.AbsorbedSun = [MaxLayers]float64{}
 	for j := range s.Facets {
 		f := &s.Facets[j]
@@ -131,7 +131,7 @@ func (h *House) annexAt(i int, k *HouseConditions, t float64) (AnnexLoss, error)
 	}
 	c := h.plan.Climate
 	c.InsideMean, c.InsideSwing = t, 0
-	if !stackTemperatureRange.Contains(t) {
+	if !coverTemperatureRange.Contains(t) {
 		c.InsideMean = 0
 	}
 	r.Ground = h.annex[i].Flow(c, k.Month).Total

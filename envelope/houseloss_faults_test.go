@@ -28,10 +28,10 @@ func TestAllFaultsOfAHouse(t *testing.T) {
 
 	h := built(t, filmHouse(t))
 	k := winterNight()
-	k.Inside, k.OutsideHumidity, k.Month, k.Wind, k.Sky = 99, 2, 0, -1, 30
+	k.Inside, k.OutsideHumidity, k.Month, k.Wind, k.SkyDrop = 99, 2, 0, -1, -30
 	k.Sun = make([][MaxLayers]float64, 1)
 	_, err = h.Loss(k)
-	requireFields(t, err, "Inside", "Sky", "Wind", "OutsideHumidity", "Month", "number of Sun")
+	requireFields(t, err, "Inside", "SkyDrop", "Wind", "OutsideHumidity", "Month", "number of Sun")
 	k = winterNight()
 	k.Sun = make([][MaxLayers]float64, len(filmHouse(t).Shape.Facets))
 	k.Sun[0][0] = -1

@@ -3,8 +3,8 @@ package envelope
 // Construction is how a house is covered, as far as its leaks go.
 type Construction uint8
 
-// Condition is the state of a cover, as far as its leaks go.
-type Condition uint8
+// Tightness is the state of a cover, as far as its leaks go.
+type Tightness uint8
 
 // The constructions.
 const (
@@ -17,7 +17,7 @@ const (
 
 // The conditions.
 const (
-	NewTight Condition = iota // new, laps sealed
+	NewTight Tightness = iota // new, laps sealed
 	NewLoose                  // new, laps open
 	OldGood                   // old, kept up
 	OldPoor                   // old, panes slipped, film torn, doors open a crack
@@ -26,7 +26,7 @@ const (
 // LeakageClass is a row of the table of air changes.
 type LeakageClass struct {
 	Construction Construction // cover
-	Condition    Condition    // state
+	Tightness    Tightness    // state
 	Name         string       // for reports
 	Low          float64      // air changes per hour
 	Typical      float64      // air changes per hour
@@ -55,11 +55,11 @@ func LeakageClasses() []LeakageClass {
 	}
 }
 
-// LeakageOf returns the row of the table for a construction and condition, and
+// FindLeakageClass returns the row of the table for a construction and condition, and
 // whether there is one: films that are old are replaced, not tabulated.
-func LeakageOf(c Construction, k Condition) (LeakageClass, bool) {
+func FindLeakageClass(c Construction, k Tightness) (LeakageClass, bool) {
 	for _, r := range LeakageClasses() {
-		if r.Construction == c && r.Condition == k {
+		if r.Construction == c && r.Tightness == k {
 			return r, true
 		}
 	}

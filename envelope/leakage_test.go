@@ -38,8 +38,8 @@ func TestHeatOfAnAirChange(t *testing.T) {
 
 // The table of classes as it is remembered, air changes per hour.
 func TestLeakageClasses(t *testing.T) {
-	row := func(c Construction, k Condition) LeakageClass {
-		r, ok := LeakageOf(c, k)
+	row := func(c Construction, k Tightness) LeakageClass {
+		r, ok := FindLeakageClass(c, k)
 		require.True(t, ok)
 		return r
 	}
@@ -58,16 +58,16 @@ func TestLeakageClasses(t *testing.T) {
 		{Where: "AshApp11/structured sheet, from memory", In: []float64{1, 0, 1}, Printed: "1.0"},
 		{Where: "AshApp11/film over glass, from memory", In: []float64{4, 0, 1}, Printed: "0.90"},
 	}, func(in ...float64) float64 {
-		r := row(Construction(in[0]), Condition(in[1]))
+		r := row(Construction(in[0]), Tightness(in[1]))
 		return []float64{r.Low, r.Typical, r.High}[int(in[2])]
 	})
 	for _, r := range LeakageClasses() {
 		require.True(t, r.Low <= r.Typical && r.Typical <= r.High && AirChangesRange.Contains(r.High), r.Name)
-		again, ok := LeakageOf(r.Construction, r.Condition)
+		again, ok := FindLeakageClass(r.Construction, r.Tightness)
 		require.True(t, ok)
 		require.Equal(t, r, again)
 	}
-	_, ok := LeakageOf(DoubleLayer, OldPoor)
+	_, ok := FindLeakageClass(DoubleLayer, OldPoor)
 	require.False(t, ok)
 }
 

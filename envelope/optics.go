@@ -88,19 +88,19 @@ func ExtinctionOf(index, thickness, transmittance float64) float64 {
 	return math.Max(0, -math.Log(a)/thickness)
 }
 
-// LightStack is a checked stack of sheets from the outside. It is made by
-// NewLightStack.
-type LightStack struct {
+// LightLayers is a checked stack of sheets from the outside. It is made by
+// NewLightLayers.
+type LightLayers struct {
 	n      int
 	sheets [MaxLayers]Sheet
 }
 
-// NewLightStack returns the stack of one to six sheets, from the outside. The
+// NewLightLayers returns the stack of one to six sheets, from the outside. The
 // error joins a *RangeError for each fault, with Field as in
 // "sheets[0].Index".
-func NewLightStack(sheets ...Sheet) (LightStack, error) {
+func NewLightLayers(sheets ...Sheet) (LightLayers, error) {
 	if err := layerCountRange.Check("number of sheets", float64(len(sheets))); err != nil {
-		return LightStack{}, err
+		return LightLayers{}, err
 	}
 	var faults []error
 	check := func(r domain.Range, v float64, format string, i int) {
@@ -108,7 +108,7 @@ func NewLightStack(sheets ...Sheet) (LightStack, error) {
 			faults = append(faults, err)
 		}
 	}
-	s := LightStack{n: len(sheets)}
+	s := LightLayers{n: len(sheets)}
 	for i, x := range sheets {
 		check(indexRange, x.Index, "sheets[%d].Index", i)
 		check(extinctionRange, x.Extinction, "sheets[%d].Extinction", i)
@@ -122,7 +122,7 @@ func NewLightStack(sheets ...Sheet) (LightStack, error) {
 // degree, as fractions: the sheets are combined for each polarisation and the
 // two averaged after, [DufBec13] 5.1 to 5.3. Fields are NaN outside
 // IncidenceAngle.
-func (s *LightStack) At(angle float64) Light {
+func (s *LightLayers) At(angle float64) Light {
 	if !incidenceAngleRange.Contains(angle) {
 		l := Light{Transmittance: nan, Reflectance: nan}
 		for i := range s.n {
@@ -134,7 +134,7 @@ func (s *LightStack) At(angle float64) Light {
 	return s.at(sin, cos)
 }
 
-func (s *LightStack) at(sin, cos float64) Light {
+func (s *LightLayers) at(sin, cos float64) Light {
 	if cos == 0 {
 		return Light{Reflectance: 1}
 	}
@@ -187,7 +187,7 @@ var (
 
 // Diffuse returns what becomes of light of equal radiance from the whole
 // half-space, as fractions: the mean over the square of the sine of the angle.
-func (s *LightStack) Diffuse() Light {
+func (s *LightLayers) Diffuse() Light {
 	var sum Light
 	const panels = 16
 	for p := range panels {

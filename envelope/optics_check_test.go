@@ -44,9 +44,9 @@ func TestIncidenceModifier(t *testing.T) {
 	}, func(in ...float64) float64 { return once(in[0]) / once(0) })
 }
 
-func stackOf(t testing.TB, sheets ...Sheet) LightStack {
+func stackOf(t testing.TB, sheets ...Sheet) LightLayers {
 	t.Helper()
-	s, err := NewLightStack(sheets...)
+	s, err := NewLightLayers(sheets...)
 	require.NoError(t, err)
 	return s
 }
@@ -79,7 +79,7 @@ func TestSheetValues(t *testing.T) {
 // polarisations, [DufBec13] eq. 5.1.7: 1e-12.
 func TestClearSheetsByTheClosedForm(t *testing.T) {
 	clear := Sheet{1.526, 0, 0.002}
-	for n, s := range map[float64]LightStack{1: stackOf(t, clear), 2: stackOf(t, clear, clear), 3: stackOf(t, clear, clear, clear)} {
+	for n, s := range map[float64]LightLayers{1: stackOf(t, clear), 2: stackOf(t, clear, clear), 3: stackOf(t, clear, clear, clear)} {
 		for a := 0.0; a < 90; a += 7 {
 			p, q := Fresnel(1.526, a)
 			want := 0.5 * ((1-p)/(1+(2*n-1)*p) + (1-q)/(1+(2*n-1)*q))
@@ -127,11 +127,11 @@ func TestLightFactorsAndFaults(t *testing.T) {
 	require.InDelta(t, 0.9*0.95*0.88, LightFactors{0.9, 0.95, 0.88}.Total(), 1e-15)
 	require.True(t, math.IsNaN(LightFactors{90, 1, 1}.Total()))
 	require.Equal(t, 1.0, DefaultLightFactors().Total())
-	_, err := NewLightStack(Sheet{0.5, -1, 0})
+	_, err := NewLightLayers(Sheet{0.5, -1, 0})
 	for _, f := range []string{"sheets[0].Index", "sheets[0].Extinction", "sheets[0].Thickness"} {
 		require.ErrorContains(t, err, f)
 	}
-	_, err = NewLightStack()
+	_, err = NewLightLayers()
 	require.ErrorIs(t, err, ErrRange)
 	s := stackOf(t, Sheet{1.5, 1, 0.001})
 	require.True(t, math.IsNaN(s.At(-1).Transmittance))

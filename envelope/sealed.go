@@ -187,7 +187,7 @@ func (g SealedUnit) check() error {
 	check(domain.Range{Min: 0, Max: 90, Unit: "degree", Source: "EN 673"}, "Tilt", g.Tilt)
 	check(resistanceRange, "ROut", g.ROut)
 	check(resistanceRange, "RIn", g.RIn)
-	check(stackTemperatureRange, "Mean", g.Mean)
+	check(coverTemperatureRange, "Mean", g.Mean)
 	check(domain.Range{Min: 0, Max: 100, Unit: "K", Source: "chosen"}, "Difference", g.Difference)
 	return errors.Join(faults...)
 }

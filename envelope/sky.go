@@ -1,10 +1,13 @@
 package envelope
 
 import (
+	"errors"
 	"math"
+	"time"
 
 	"cloche.example/internal/constant"
 	"cloche.example/internal/domain"
+	"cloche.example/psychro"
 )
 
 // Clear-sky emissivity of Berdahl and Martin, [BerMar84]: a quadratic in the
@@ -17,47 +20,96 @@ const (
 	swinbankFactor               = 0.0552 // K^-0.5, [Swinbank63]
 )
 
-// Ranges of the inputs of SkyEmissivity.
+// Ranges of the sky's inputs.
 var (
 	skyDewPointRange = domain.Range{Min: -40, Max: 30, Unit: "°C", Source: "chosen around the sites of Berdahl and Martin, -20 to 30 °C"}
 	skyHourRange     = domain.Range{Min: 0, Max: 24, Unit: "h", Source: "definition"}
 	cloudBaseRange   = domain.Range{Min: 0, Max: 15e3, Unit: "m", Source: "chosen"}
 )
 
+// lowCloudBase is the height in m of the underside of low cloud, which covers
+// a night sky most often (chosen).
+const lowCloudBase = 1000.0
+
+// SkyTemperature returns the effective black temperature of the sky in °C over
+// the outside air, at the hour since midnight in solar time, 0 to 24 h, as in 6*time.Hour, with
+// cloud the fraction of the sky, 0 to 1, under low cloud whose base lies at
+// 1,000 m: SkyEmissivity, CloudySky and SkyTemperatureOf in one call. The
+// error joins a *RangeError for each fault; the dew point of the air must lie
+// within -40 to 30 °C, where the emissivity is known.
+func SkyTemperature(outside psychro.State, hour time.Duration, cloud float64) (float64, error) {
+	return skyTemperature(outside, hour, cloud, skyNames{"outside", "hour", "cloud"})
+}
+
+// skyNames are the caller's words for the inputs of the sky.
+type skyNames struct{ outside, hour, cloud string }
+
+func skyTemperature(outside psychro.State, hour time.Duration, cloud float64, name skyNames) (float64, error) {
+	if err := pressureRange.Check("pressure of "+name.outside, outside.Pressure()); err != nil {
+		return nan, err
+	}
+	dew := outside.DewPoint()
+	if err := errors.Join(
+		coverTemperatureRange.Check("temperature of "+name.outside, outside.Temperature()),
+		skyDewPointRange.Check("dew point of "+name.outside, dew),
+		skyHourRange.Check(name.hour, hours(hour)),
+		fractionRange.Check(name.cloud, cloud),
+	); err != nil {
+		return nan, err
+	}
+	clear := SkyEmissivity(dew, hour, outside.Pressure())
+	return SkyTemperatureOf(outside.Temperature(), CloudySky(clear, Clouds{Cover: cloud, Emittance: 1, Base: lowCloudBase})), nil
+}
+
 // SkyEmissivity returns the emissivity of a clear sky as a fraction, referred
-// to the air temperature at the ground, for the dewPoint in °C, the hour in h
-// from midnight in solar time and the pressure p in Pa: [BerMar84] eq. 3 with
-// daily and pressure term. NaN outside SkyDewPoint, SkyHour and Pressure.
+// to the air temperature at the ground, for the dewPoint, °C, -40 to 30, the
+// hour since midnight in solar time, 0 to 24 h, as in 6*time.Hour, and the
+// pressure p, Pa, 50000 to 110000: [BerMar84] eq. 3 with daily and pressure term. NaN outside these.
 // Stated accuracy: 0.03 for single hours, better for monthly means (from
 // memory).
-func SkyEmissivity(dewPoint, hour, p float64) float64 {
-	if !skyDewPointRange.Contains(dewPoint) || !skyHourRange.Contains(hour) || !pressureRange.Contains(p) {
+func SkyEmissivity(dewPoint float64, hour time.Duration, p float64) float64 {
+	h := hours(hour)
+	if !skyDewPointRange.Contains(dewPoint) || !skyHourRange.Contains(h) || !pressureRange.Contains(p) {
 		return nan
 	}
 	x := dewPoint / 100
 	return berdahl0 + berdahl1*x + berdahl2*x*x +
-		berdahlDay*math.Cos(2*math.Pi*hour/24) + berdahlPressure*(p/100-1000) // [BerMar84]
+		berdahlDay*math.Cos(2*math.Pi*h/24) + berdahlPressure*(p/100-1000) // [BerMar84]
 }
 
-// CloudySky returns the emissivity of a sky as a fraction from its clear value
-// and clouds: cover as a fraction of the sky, emittance of the cloud as a
-// fraction (1 for low and middle clouds, about 0.4 for cirrus) and the height
-// base of their underside in m, clear + (1 - clear) cover emittance
-// exp(-base/8.2 km), Martin and Berdahl in [BerMar84] (from memory). NaN for a
-// fraction outside 0 to 1 or a base outside CloudBase.
-func CloudySky(clear, cover, emittance, base float64) float64 {
-	if !fractionRange.Contains(clear) || !fractionRange.Contains(cover) ||
-		!fractionRange.Contains(emittance) || !cloudBaseRange.Contains(base) {
+// hours returns the hour of the day in h. A bare number, which counts
+// nanoseconds, is no hour: NaN.
+func hours(hour time.Duration) float64 {
+	if hour > 0 && hour < time.Second {
 		return nan
 	}
-	return clear + (1-clear)*cover*emittance*math.Exp(-base/cloudBaseScale)
+	return hour.Hours()
+}
+
+// Clouds are one layer of cloud.
+type Clouds struct {
+	Cover     float64 // fraction, 0 to 1, of the sky
+	Emittance float64 // fraction, 0 to 1: 1 for low and middle cloud, about 0.4 for cirrus
+	Base      float64 // m, 0 to 15000, height of the underside above the ground
+}
+
+// CloudySky returns the emissivity of a sky under the clouds, a fraction, from
+// its clear value, fraction, 0 to 1: clear + (1 - clear) cover emittance
+// exp(-base/8.2 km), Martin and Berdahl in [BerMar84] (from memory). NaN
+// outside the ranges.
+func CloudySky(clear float64, c Clouds) float64 {
+	if !fractionRange.Contains(clear) || !fractionRange.Contains(c.Cover) ||
+		!fractionRange.Contains(c.Emittance) || !cloudBaseRange.Contains(c.Base) {
+		return nan
+	}
+	return clear + (1-clear)*c.Cover*c.Emittance*math.Exp(-c.Base/cloudBaseScale)
 }
 
 // SkyTemperatureOf returns the effective black temperature of the sky in °C
-// for air at t in °C and the sky's emissivity as a fraction; NaN outside
-// StackTemperature or 0 to 1.
+// for air at t, °C, -60 to 60, and the sky's emissivity, fraction, 0 to 1; NaN
+// outside these.
 func SkyTemperatureOf(t, emissivity float64) float64 {
-	if !stackTemperatureRange.Contains(t) || !fractionRange.Contains(emissivity) {
+	if !coverTemperatureRange.Contains(t) || !fractionRange.Contains(emissivity) {
 		return nan
 	}
 	return fourthRoot(emissivity)*(t+constant.ZeroCelsius) - constant.ZeroCelsius

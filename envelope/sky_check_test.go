@@ -3,6 +3,7 @@ package envelope
 import (
 	"math"
 	"testing"
+	"time"
 
 	"github.com/stretchr/testify/require"
 
@@ -32,13 +33,13 @@ func TestSwinbankAgainstTheReferenceEngine(t *testing.T) {
 func TestBerdahlAndMartin(t *testing.T) {
 	// The arithmetic written out: dew point 10 °C, midnight, 950 mbar.
 	require.InDelta(t, 0.711+0.056+0.0073+0.013-0.006, SkyEmissivity(10, 0, 95000), 1e-12)
-	require.InDelta(t, 0.711-0.056+0.0073-0.013, SkyEmissivity(-10, 12, 100000), 1e-12)
-	require.InDelta(t, 0.711, SkyEmissivity(0, 6, 100000), 1e-12)
-	for _, v := range []float64{SkyEmissivity(50, 0, 1e5), SkyEmissivity(0, 25, 1e5), SkyEmissivity(0, 0, 1013), CloudySky(0.8, 2, 1, 0), CloudySky(0.8, 1, 1, -1)} {
+	require.InDelta(t, 0.711-0.056+0.0073-0.013, SkyEmissivity(-10, 12*time.Hour, 100000), 1e-12)
+	require.InDelta(t, 0.711, SkyEmissivity(0, 6*time.Hour, 100000), 1e-12)
+	for _, v := range []float64{SkyEmissivity(50, 0, 1e5), SkyEmissivity(0, 25*time.Hour, 1e5), SkyEmissivity(0, 6, 1e5), SkyEmissivity(0, 0, 1013), CloudySky(0.8, Clouds{2, 1, 0}), CloudySky(0.8, Clouds{1, 1, -1})} {
 		require.True(t, math.IsNaN(v))
 	}
-	require.InDelta(t, 0.8+0.2*0.5*math.Exp(-1000/8200.0), CloudySky(0.8, 0.5, 1, 1000), 1e-12)
-	require.Equal(t, 1.0, CloudySky(0.8, 1, 1, 0))
+	require.InDelta(t, 0.8+0.2*0.5*math.Exp(-1000/8200.0), CloudySky(0.8, Clouds{0.5, 1, 1000}), 1e-12)
+	require.Equal(t, 1.0, CloudySky(0.8, Clouds{1, 1, 0}))
 	require.InDelta(t, math.Pow(0.8, 0.25)*283.15-273.15, SkyTemperatureOf(10, 0.8), 1e-9)
 	require.InDelta(t, 10, SkyTemperatureOf(10, 1), 1e-9)
 	require.True(t, math.IsNaN(SkyTemperatureOf(10, 1.1)))
@@ -64,7 +65,7 @@ func TestInsideCorrelations(t *testing.T) {
 	for _, tilt := range []float64{0, 10, 15, 30, 60, 89, 90, 91, 120, 165, 170, 179.5, 180} {
 		for _, surface := range []float64{-20, 5, 14.9, 15.2, 40} {
 			for _, height := range []float64{0.3, 1, 5} {
-				k := DefaultConditions()
+				k := DefaultCoverConditions()
 				k.Tilt, k.Height = tilt, height
 				require.InEpsilon(t, plainInside(&k, 15+273.15, surface+273.15),
 					InsideISO15099.Coefficient(15, surface, tilt, height, 101325), 1e-9, "%v %v %v", tilt, surface, height)

@@ -74,7 +74,7 @@ func (f Facet) Sun(s Sunlight) PlaneSun {
 
 // FacetLight is the cover of a facet for light and sun.
 type FacetLight struct {
-	Stack   LightStack   // sheets, the same as the layers of its Cover; empty for an opaque facet
+	Sheets  LightLayers  // sheets, the same as the layers of its Cover; empty for an opaque facet
 	Factors LightFactors // dirt, condensation and frame
 }
 
@@ -102,7 +102,7 @@ func NewGlazing(s Shape, lights []FacetLight, retained float64) (Glazing, error)
 	g := Glazing{facets: append([]Facet(nil), s.Facets...), lights: append([]FacetLight(nil), lights...), retained: retained}
 	for i := range g.lights {
 		x := &g.lights[i].Factors
-		if g.lights[i].Stack.n > 0 {
+		if g.lights[i].Sheets.n > 0 {
 			faults = append(faults,
 				fractionRange.Check(fmt.Sprintf("lights[%d].Factors.Dirt", i), x.Dirt),
 				fractionRange.Check(fmt.Sprintf("lights[%d].Factors.Condensation", i), x.Condensation),
@@ -115,11 +115,11 @@ func NewGlazing(s Shape, lights []FacetLight, retained float64) (Glazing, error)
 	g.diffuse, g.factor = make([]Light, len(lights)), make([]float64, len(lights))
 	for i := range g.lights {
 		f := &g.facets[i]
-		if g.lights[i].Stack.n == 0 || f.Kind.InGround() || f.Party {
-			g.lights[i].Stack.n = 0
+		if g.lights[i].Sheets.n == 0 || f.Kind.InGround() || f.Party {
+			g.lights[i].Sheets.n = 0
 			continue
 		}
-		g.diffuse[i] = g.lights[i].Stack.Diffuse()
+		g.diffuse[i] = g.lights[i].Sheets.Diffuse()
 		g.factor[i] = g.lights[i].Factors.Total()
 	}
 	return g, nil
@@ -163,17 +163,17 @@ func (g *Glazing) GainTo(dst *SolarGain, s Sunlight) error {
 	for i := range g.facets {
 		var r FacetSun
 		var sun [MaxLayers]float64
-		if stack := &g.lights[i].Stack; stack.n > 0 {
+		if sheets := &g.lights[i].Sheets; sheets.n > 0 {
 			f := &g.facets[i]
 			r.Plane = f.Sun(s)
 			beam := Light{}
 			if r.Plane.Beam > 0 {
-				beam = stack.At(math.Min(90, r.Plane.Incidence))
+				beam = sheets.At(math.Min(90, r.Plane.Incidence))
 			}
 			scattered := r.Plane.Sky + r.Plane.Ground
 			r.BeamTransmitted = f.Area * g.factor[i] * beam.Transmittance * r.Plane.Beam
 			r.DiffuseTransmitted = f.Area * g.factor[i] * g.diffuse[i].Transmittance * scattered
-			for j := range stack.n {
+			for j := range sheets.n {
 				sun[j] = beam.Absorptance[j]*r.Plane.Beam + g.diffuse[i].Absorptance[j]*scattered
 				r.Absorbed += f.Area * sun[j]
 			}

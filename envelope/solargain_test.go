@@ -12,12 +12,12 @@ import (
 func glassHouse(t *testing.T) (Shape, Glazing) {
 	t.Helper()
 	s := filmHouse(t).Shape
-	pane, err := NewLightStack(Sheet{Index: 1.526, Extinction: 20, Thickness: 0.004})
+	pane, err := NewLightLayers(Sheet{Index: 1.526, Extinction: 20, Thickness: 0.004})
 	require.NoError(t, err)
 	lights := make([]FacetLight, len(s.Facets))
 	for i, f := range s.Facets {
 		if f.Kind != DwarfWall {
-			lights[i] = FacetLight{Stack: pane, Factors: LightFactors{Dirt: 0.95, Condensation: 0.9, Frame: 0.92}}
+			lights[i] = FacetLight{Sheets: pane, Factors: LightFactors{Dirt: 0.95, Condensation: 0.9, Frame: 0.92}}
 		}
 	}
 	g, err := NewGlazing(s, lights, 0.8)
@@ -88,7 +88,7 @@ func TestSolarGain(t *testing.T) {
 	require.InDelta(t, 0.8*r.Transmitted, r.Gain, 1e-9)
 	require.Less(t, r.Transmitted+r.Absorbed, r.Incident)
 	// Diffuse through the north roof alone: factor, diffuse value, irradiance.
-	pane, err := NewLightStack(Sheet{Index: 1.526, Extinction: 20, Thickness: 0.004})
+	pane, err := NewLightLayers(Sheet{Index: 1.526, Extinction: 20, Thickness: 0.004})
 	require.NoError(t, err)
 	d := pane.Diffuse()
 	p := s.Facets[0].Sun(sun)
@@ -115,10 +115,10 @@ func TestAllFaultsOfSunlight(t *testing.T) {
 	requireFields(t, err, "BeamNormal", "DiffuseHorizontal", "Albedo", "Elevation", "Azimuth")
 	_, err = NewGlazing(s, nil, 3)
 	requireFields(t, err, "number of lights", "retained")
-	pane, err := NewLightStack(Sheet{Index: 1.5, Thickness: 0.004})
+	pane, err := NewLightLayers(Sheet{Index: 1.5, Thickness: 0.004})
 	require.NoError(t, err)
 	lights := make([]FacetLight, len(s.Facets))
-	lights[2] = FacetLight{Stack: pane, Factors: LightFactors{Dirt: 2, Condensation: -1, Frame: 3}}
+	lights[2] = FacetLight{Sheets: pane, Factors: LightFactors{Dirt: 2, Condensation: -1, Frame: 3}}
 	_, err = NewGlazing(s, lights, 0.8)
 	requireFields(t, err, "lights[2].Factors.Dirt", "lights[2].Factors.Condensation", "lights[2].Factors.Frame")
 }

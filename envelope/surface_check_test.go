@@ -3,6 +3,7 @@ package envelope
 import (
 	"math"
 	"testing"
+	"time"
 
 	"github.com/stretchr/testify/require"
 
@@ -84,9 +85,9 @@ func TestCollectorAsAStack(t *testing.T) {
 		return Layer{EmittanceOut: e, EmittanceIn: e, Thickness: 1e-6, Conductivity: 500}
 	}
 	c := mustCover(t, []Layer{sheet(0.88), sheet(0.95)}, Gap{Width: 0.025})
-	k := DefaultConditions()
+	k := DefaultCoverConditions()
 	k.OutsideConvection, k.OutsideCoefficient, k.InsideConvection, k.InsideCoefficient = OutsideGiven, 10, InsideGiven, 1e5
-	k.Outside, k.Sky, k.Ground, k.Inside, k.InsideRadiant, k.Tilt, k.Height = 10, 10, 10, 100, 100, 45, 2
+	k.Outside, k.Inside, k.Tilt, k.Height = 10, 100, 45, 2
 	var s Solution
 	require.NoError(t, c.run(&k, &standard, false, &s))
 	const why = "the book takes air of its own at rounded temperatures"
@@ -102,8 +103,8 @@ func TestClarkAllen(t *testing.T) {
 	require.InDelta(t, (0.787+0.764*math.Log(263.15/273))*(1+0.0224*5-0.0035*25+0.00028*125), ClarkAllen(-10, 0.5), 1e-12)
 	require.InDelta(t, (0.787+0.764*math.Log(302.15/273))*(1+0.224-0.35+0.28), ClarkAllen(29, 1), 1e-12)
 	require.LessOrEqual(t, ClarkAllen(29, 1), 1.0)
-	require.InDelta(t, 0.101, ClarkAllen(-15, 0)-SkyEmissivity(-15, 6, 1e5), 0.005)
-	require.InDelta(t, 0.017, ClarkAllen(15, 0)-SkyEmissivity(15, 6, 1e5), 0.003)
+	require.InDelta(t, 0.101, ClarkAllen(-15, 0)-SkyEmissivity(-15, 6*time.Hour, 1e5), 0.005)
+	require.InDelta(t, 0.017, ClarkAllen(15, 0)-SkyEmissivity(15, 6*time.Hour, 1e5), 0.003)
 	require.True(t, math.IsNaN(ClarkAllen(30, 0)))
 	require.True(t, math.IsNaN(ClarkAllen(0, 10)))
 }
@@ -127,6 +128,6 @@ func TestPublishedLimits(t *testing.T) {
 	require.Equal(t, 0.9, opaqueEmittance)           // ISO 6946 Annex C
 	require.Equal(t, 1e5, hollandsRayleighRange.Max) // Hollands and others 1976
 	require.Equal(t, 0.02, closureLimitOfAreas)      // the stated closure
-	require.Equal(t, 10.0, SkyAboveAir)              // the stated margin
+	require.Equal(t, -10.0, skyDropRange.Min)        // the stated margin
 	require.Equal(t, 0.5, flowExponentRange.Min)     // turbulent flow
 }

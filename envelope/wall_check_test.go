@@ -103,8 +103,8 @@ func TestCurtainSaving(t *testing.T) {
 	check.Run(t, []check.Row{{Where: "Mihara and Hayashi 1979, J. Agric. Meteorol. 35:13/saving", Printed: "37"}},
 		func(...float64) float64 { return 100 * (1 - (2.93+0.10)/(4.41+0.40)) })
 	save := func(leakage float64) float64 {
-		k := DefaultConditions()
-		k.Wind, k.Sky = 1, -10
+		k := DefaultCoverConditions()
+		k.Wind, k.SkyDrop = 1, 10
 		screen := Layer{EmittanceOut: 0.68, EmittanceIn: 0.68, Transmittance: 0.25, Thickness: 0.1e-3, Conductivity: 0.19, Leakage: leakage}
 		bare := SingleGlass()
 		both, err := WithScreen(bare, screen)

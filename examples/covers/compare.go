@@ -1,11 +1,11 @@
 package main
 
 import (
+	"errors"
 	"math"
 
 	"cloche.example/envelope"
 	"cloche.example/internal/demo"
-	"cloche.example/internal/domain"
 	"cloche.example/psychro"
 )
 
@@ -22,35 +22,30 @@ type row struct {
 
 // table is the comparison.
 type table struct {
-	night night
-	sky   float64 // °C
-	shape envelope.Shape
-	rows  []row
+	night      night
+	conditions envelope.HouseConditions
+	sky        float64 // °C
+	shape      envelope.Shape
+	rows       []row
 }
 
-// skyOf returns the sky temperature in °C for the night.
-func skyOf(n night) (float64, error) {
+// conditions returns the night for the house, and its sky in °C.
+func (n night) conditions() (k envelope.HouseConditions, sky float64, err error) {
 	pressure := psychro.StandardPressure(demo.Altitude)
-	air, err := psychro.FromRelativeHumidity(n.outside, n.outsideHumidity, pressure)
-	if err != nil {
-		return 0, err
+	inside, bad := psychro.FromRelativeHumidity(n.inside, n.humidity, pressure)
+	outside, worse := psychro.FromRelativeHumidity(n.outside, n.outsideHumidity, pressure)
+	if err := errors.Join(bad, worse); err != nil {
+		return k, 0, err
 	}
-	if err := (domain.Range{Min: 0, Max: 1, Unit: "fraction", Source: "definition"}).Check("cloud", n.cloud); err != nil {
-		return 0, err
-	}
-	dew := air.DewPoint()
-	if err := (domain.Range{Min: -40, Max: 30, Unit: "°C", Source: "chosen around the sites of Berdahl and Martin, -20 to 30 °C"}).Check("dew point outside", dew); err != nil {
-		return 0, err
-	}
-	clear := envelope.SkyEmissivity(dew, 0, pressure)
-	return envelope.SkyTemperatureOf(n.outside, envelope.CloudySky(clear, n.cloud, 1, 1000)), nil
+	k, err = envelope.NewHouseConditions(envelope.HouseAir{Inside: inside, Outside: outside, Wind: n.wind, Cloud: n.cloud})
+	return k, k.Outside - k.SkyDrop, err
 }
 
 // compare computes every candidate.
 func compare(n night) (table, error) {
 	t := table{night: n}
 	var err error
-	if t.sky, err = skyOf(n); err != nil {
+	if t.conditions, t.sky, err = n.conditions(); err != nil {
 		return t, err
 	}
 	if t.shape, err = demoShape(); err != nil {
@@ -74,12 +69,8 @@ func (t *table) one(c candidate) (row, error) {
 		return r, err
 	}
 	r.airChanges = airChanges
-	n := t.night
-	k := envelope.DefaultHouseConditions()
-	k.Inside, k.InsideRadiant, k.InsideHumidity = n.inside, n.inside, n.humidity
-	k.Outside, k.Ground, k.Sky, k.Wind, k.OutsideHumidity = n.outside, n.outside, t.sky, n.wind, n.outsideHumidity
-	k.Pressure, k.ScreenDrawn = psychro.StandardPressure(demo.Altitude), c.screened
-	k.InnerFace = envelope.InnerAuto
+	k := t.conditions
+	k.ScreenDrawn = c.screened
 	if r.loss, err = house.Loss(k); err != nil {
 		return r, err
 	}

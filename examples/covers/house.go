@@ -86,7 +86,7 @@ func build(shape envelope.Shape, c candidate) (house envelope.House, airChanges 
 		}
 		p.Screened = on(roof, walls)
 	}
-	class, _ := envelope.LeakageOf(c.leaks, envelope.NewTight)
+	class, _ := envelope.FindLeakageClass(c.leaks, envelope.NewTight)
 	p.Leakage.AirChanges = class.Typical
 	house, err = envelope.NewHouse(p)
 	return house, class.Typical, err

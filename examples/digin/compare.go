@@ -51,24 +51,28 @@ func compare(c choice) (rows []row, sky float64, err error) {
 	); err != nil {
 		return nil, 0, err
 	}
-	if sky, err = designSky(c.outside); err != nil {
+	air, err := designAir(c, c.outside)
+	if err != nil {
+		return nil, 0, err
+	}
+	night, err := envelope.NewHouseConditions(air)
+	if err != nil {
 		return nil, 0, err
 	}
 	for _, insulated := range []bool{false, true} {
 		for _, depth := range depths {
-			r, err := one(c, sky, soil, depth, insulated)
+			r, err := one(c, night, soil, depth, insulated)
 			if err != nil {
 				return nil, 0, fmt.Errorf("depth %g m: %w", depth, err)
 			}
 			rows = append(rows, r)
 		}
 	}
-	return rows, sky, nil
+	return rows, night.Outside - night.SkyDrop, nil
 }
 
-// one computes the house at one depth, the sky of the design night being at
-// sky in °C.
-func one(c choice, sky float64, soil envelope.Soil, depth float64, insulated bool) (row, error) {
+// one computes the house at one depth.
+func one(c choice, night envelope.HouseConditions, soil envelope.Soil, depth float64, insulated bool) (row, error) {
 	r := row{depth: depth, insulated: insulated}
 	form := envelope.DefaultForm()
 	form.Span, form.Length, form.Azimuth, form.Depth = demo.Span, demo.Length, demo.Azimuth, depth
@@ -99,22 +103,17 @@ func one(c choice, sky float64, soil envelope.Soil, depth float64, insulated boo
 	if err != nil {
 		return r, err
 	}
-	k := envelope.DefaultHouseConditions()
-	k.Inside, k.InsideRadiant, k.InsideHumidity, k.OutsideHumidity = c.inside, c.inside, demo.InsideRH, demo.OutsideRH
-	k.Wind, k.Pressure = demo.Wind, psychro.StandardPressure(demo.Altitude)
 	r.cover = shape.CoverArea
-	at := func(outside, sky, month float64) (envelope.HouseLoss, error) {
-		k.Outside, k.Ground, k.Sky, k.Month = outside, outside, sky, month
-		return house.Loss(k)
-	}
-	if r.design, err = at(c.outside, sky, 1); err != nil {
+	if r.design, err = house.Loss(night); err != nil {
 		return r, err
 	}
 	ground, climate := house.Ground(), house.Climate()
 	r.ground = ground.Worst(climate)
 	for month := range 12 {
 		f := ground.Flow(climate, float64(month+1))
-		l, err := at(f.Outside, f.Outside-skyBelow, f.Month)
+		k := night
+		k.Outside, k.SkyDrop, k.Month = f.Outside, skyBelow, f.Month
+		l, err := house.Loss(k)
 		if err != nil {
 			return r, err
 		}
@@ -126,17 +125,11 @@ func one(c choice, sky float64, soil envelope.Soil, depth float64, insulated boo
 	return r, nil
 }
 
-// designSky is the clear sky in °C over outside air at t in °C with the
+// designAir is the air on the design night, outside at t in °C with the
 // humidity of the demo site.
-func designSky(t float64) (float64, error) {
+func designAir(c choice, t float64) (envelope.HouseAir, error) {
 	pressure := psychro.StandardPressure(demo.Altitude)
-	air, err := psychro.FromRelativeHumidity(t, demo.OutsideRH, pressure)
-	if err != nil {
-		return 0, err
-	}
-	dew := air.DewPoint()
-	if err := (domain.Range{Min: -40, Max: 30, Unit: "°C", Source: "chosen around the sites of Berdahl and Martin, -20 to 30 °C"}).Check("dew point outside", dew); err != nil {
-		return 0, err
-	}
-	return envelope.SkyTemperatureOf(t, envelope.SkyEmissivity(dew, 0, pressure)), nil
+	inside, bad := psychro.FromRelativeHumidity(c.inside, demo.InsideRH, pressure)
+	outside, worse := psychro.FromRelativeHumidity(t, demo.OutsideRH, pressure)
+	return envelope.HouseAir{Inside: inside, Outside: outside, Wind: demo.Wind}, errors.Join(bad, worse)
 }

@@ -29,15 +29,17 @@ func (h house) solve(cover envelope.Cover, outside, p float64) (night, error) {
 	if err != nil {
 		return n, fmt.Errorf("outside: %w", err)
 	}
-	clear := envelope.SkyTemperatureOf(outside, envelope.SkyEmissivity(air.DewPoint(), 0, p))
-	if math.IsNaN(clear) {
-		return n, fmt.Errorf("no sky temperature for %g °C and %g: outside air too dry or out of range", outside, h.outsideHumidity)
+	inside, err := psychro.FromRelativeHumidity(h.inside, 0, p)
+	if err != nil {
+		return n, fmt.Errorf("inside: %w", err)
 	}
-	n.sky = clear + h.overcast*(outside-clear)
-	k := envelope.DefaultConditions()
-	k.Inside, k.InsideRadiant, k.InsideHumidity = h.inside, h.inside, 0
-	k.Outside, k.Ground, k.Sky = outside, outside, n.sky
-	k.Wind, k.Tilt, k.Height, k.Pressure = h.wind, h.tilt, h.height, p
+	k, err := envelope.NewCoverConditions(envelope.HouseAir{Inside: inside, Outside: air, Wind: h.wind, Cloud: h.cloud})
+	if err = errors.Join(err,
+		(domain.Range{Min: 0, Max: 180, Unit: "degree"}).Check("Tilt", h.tilt), (domain.Range{Min: 0.01, Max: 100, Unit: "m"}).Check("Height", h.height)); err != nil {
+		return n, named(err)
+	}
+	n.sky = k.Outside - k.SkyDrop
+	k.Tilt, k.Height = h.tilt, h.height
 	k.InnerFace = envelope.InnerDry
 	dry, err := cover.Solve(k)
 	if err != nil {
@@ -86,8 +88,8 @@ func named(err error) error {
 	if !ok {
 		return err
 	}
-	option := map[string]string{"Inside": "-inside", "Outside": "-outside", "Wind": "-wind", "Tilt": "-tilt", "Height": "-slope",
-		"InsideRadiant": "", "Ground": ""}
+	option := map[string]string{"temperature of Inside": "-inside", "temperature of Outside": "-outside", "dew point of Outside": "",
+		"Wind": "-wind", "Tilt": "-tilt", "Height": "-slope"}
 	name, known := option[r.Field]
 	switch {
 	case !known:
@@ -103,7 +105,7 @@ func named(err error) error {
 func (h house) report() (*report.Report, error) {
 	cover, err := h.find()
 	p, bad := h.pressure()
-	if err = errors.Join(err, bad, (domain.Range{Min: 0, Max: 1, Unit: "fraction"}).Check("overcast", h.overcast)); err != nil {
+	if err = errors.Join(err, bad, (domain.Range{Min: 0, Max: 1, Unit: "fraction"}).Check("-cloud", h.cloud)); err != nil {
 		return nil, err
 	}
 	r := new(report.Report)

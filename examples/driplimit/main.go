@@ -37,12 +37,12 @@ var covers = []struct {
 
 // house is what the user may set.
 type house struct {
-	cover                     string
-	inside                    float64   // °C
-	outside, humidity         []float64 // °C, fraction
-	outsideHumidity, overcast float64   // fraction
-	wind, tilt, height        float64   // m/s, degree, m
-	altitude                  float64   // m
+	cover                  string
+	inside                 float64   // °C
+	outside, humidity      []float64 // °C, fraction
+	outsideHumidity, cloud float64   // fraction
+	wind, tilt, height     float64   // m/s, degree, m
+	altitude               float64   // m
 }
 
 func main() { os.Exit(run(os.Args[1:], os.Stdout, os.Stderr)) }
@@ -54,7 +54,7 @@ func run(args []string, out, problems io.Writer) int {
 	f.StringVar(&h.cover, "cover", "film", "one of "+names())
 	f.Float64Var(&h.inside, "inside", demo.Inside, "inside air, `°C`")
 	f.Float64Var(&h.outsideHumidity, "outside-rh", demo.OutsideRH, "relative humidity outside, `fraction`")
-	f.Float64Var(&h.overcast, "overcast", demo.CloudCover, "`fraction` of the way from a clear sky to one at air temperature")
+	f.Float64Var(&h.cloud, "cloud", demo.CloudCover, "`fraction` of the sky under low cloud")
 	f.Float64Var(&h.wind, "wind", demo.Wind, "wind at the cover, `m/s`")
 	f.Float64Var(&h.tilt, "tilt", 29, "tilt of the cover, `degree` from flat")
 	f.Float64Var(&h.height, "slope", 3.7, "length of the cover along its slope, `m`")

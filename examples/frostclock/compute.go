@@ -104,21 +104,23 @@ func one(c choice, house envelope.House, outside float64) (row, error) {
 		return r, fmt.Errorf("the outside air must be below -level, %g °C, for frost to come in", c.level)
 	}
 	pressure := psychro.StandardPressure(demo.Altitude)
-	dew := max((domain.Range{Min: -40, Max: 30, Unit: "°C", Source: "chosen around the sites of Berdahl and Martin, -20 to 30 °C"}).Min, min((domain.Range{Min: -40, Max: 30, Unit: "°C", Source: "chosen around the sites of Berdahl and Martin, -20 to 30 °C"}).Max, outside-2))
-	clear := envelope.SkyEmissivity(dew, 0, pressure)
-	sky := envelope.SkyTemperatureOf(outside, clear+(1-clear)*c.cloud)
-	drop := max(0, outside-sky)
-	k := envelope.DefaultHouseConditions()
-	k.InsideHumidity, k.OutsideHumidity = demo.InsideRH, demo.OutsideRH
-	k.Outside, k.Ground, k.Sky, k.Wind, k.Pressure = outside, outside, sky, c.wind, pressure
+	warm, bad := psychro.FromRelativeHumidity(c.inside, demo.InsideRH, pressure)
+	cold, worse := psychro.FromRelativeHumidity(outside, demo.OutsideRH, pressure)
+	if err := errors.Join(bad, worse); err != nil {
+		return r, err
+	}
+	k, err := envelope.NewHouseConditions(envelope.HouseAir{Inside: warm, Outside: cold, Wind: c.wind, Cloud: c.cloud})
+	if err != nil {
+		return r, err
+	}
+	drop := max(0, k.SkyDrop)
 	// The covers' loss at the start and at the frost, that of vapour included:
 	// the wet soil and plants that give it cool by it. Between the two a
 	// straight line: what is left at the outside air's temperature goes to the sky.
 	var cover, leak [2]float64
 	var ground float64
-	var err error
 	for i, inside := range []float64{c.level, c.inside} {
-		k.Inside, k.InsideRadiant = inside, inside
+		k.Inside = inside
 		loss, err := house.Loss(k)
 		if err != nil {
 			return r, err

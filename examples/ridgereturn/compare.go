@@ -82,11 +82,15 @@ func split(c choice) (layers, error) {
 		return layers{}, err
 	}
 	pressure := psychro.StandardPressure(demo.Altitude)
-	k := envelope.DefaultHouseConditions()
-	k.Inside, k.InsideRadiant, k.InsideHumidity, k.OutsideHumidity = c.inside, c.inside, demo.InsideRH, demo.OutsideRH
-	k.Outside, k.Ground, k.Wind, k.Pressure = c.outside, c.outside, demo.Wind, pressure
-	dew := max((domain.Range{Min: -40, Max: 30, Unit: "°C", Source: "chosen around the sites of Berdahl and Martin, -20 to 30 °C"}).Min, min((domain.Range{Min: -40, Max: 30, Unit: "°C", Source: "chosen around the sites of Berdahl and Martin, -20 to 30 °C"}).Max, c.outside-2))
-	k.Sky = envelope.SkyTemperatureOf(c.outside, envelope.SkyEmissivity(dew, demo.CloudCover, pressure))
+	inside, bad := psychro.FromRelativeHumidity(c.inside, demo.InsideRH, pressure)
+	outside, worse := psychro.FromRelativeHumidity(c.outside, demo.OutsideRH, pressure)
+	if err := errors.Join(bad, worse); err != nil {
+		return layers{}, err
+	}
+	k, err := envelope.NewHouseConditions(envelope.HouseAir{Inside: inside, Outside: outside, Wind: demo.Wind, Cloud: demo.CloudCover})
+	if err != nil {
+		return layers{}, err
+	}
 	loss, err := house.Loss(k)
 	if err != nil {
 		return layers{}, err

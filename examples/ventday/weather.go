@@ -52,16 +52,16 @@ func (c choice) day(house *ventilation.Climate) ([]ventilation.DayStep, error) {
 		if err != nil {
 			return nil, err
 		}
-		emissivity := envelope.SkyEmissivity(dew, h, pressure)
+		sky, err := envelope.SkyTemperature(air, at, 0)
+		if err != nil {
+			return nil, fmt.Errorf("-mean, -swing, -dew: %w", err)
+		}
 		w := ventilation.Weather{
 			Air:    air,
 			Sun:    clear.Global,
 			Wind:   c.wind * (calmShare + (1-calmShare)*(1-math.Cos(2*math.Pi*(h-3)/24))/2),
-			Sky:    envelope.SkyTemperatureOf(outside, emissivity),
+			Sky:    sky,
 			Ground: ground,
-		}
-		if math.IsNaN(w.Sky) {
-			return nil, fmt.Errorf("-dew %g: the sky's emissivity is known for dew points of %g to %g °C", c.dew, (domain.Range{Min: -40, Max: 30, Unit: "°C", Source: "chosen around the sites of Berdahl and Martin, -20 to 30 °C"}).Min, (domain.Range{Min: -40, Max: 30, Unit: "°C", Source: "chosen around the sites of Berdahl and Martin, -20 to 30 °C"}).Max)
 		}
 		step := ventilation.DayStep{Weather: w}
 		if h >= c.squall && h < c.squall+1 {

@@ -2,12 +2,9 @@ package main
 
 import (
 	"errors"
-	"fmt"
-	"math"
 
 	"cloche.example/airheat"
 	"cloche.example/envelope"
-	"cloche.example/internal/domain"
 	"cloche.example/psychro"
 )
 
@@ -147,20 +144,9 @@ func airOf(p plan) (airStates, error) {
 	}
 	a.InsideW, a.InsideDew, a.InsideWet = a.inside.HumidityRatio(), a.inside.DewPoint(), a.inside.WetBulb()
 	a.OutsideW, a.OutsideDew = a.outside.HumidityRatio(), a.outside.DewPoint()
-	a.Sky, e1 = skyOf(a.outside, p.Site.Cloud)
+	a.Sky, e1 = envelope.SkyTemperature(a.outside, 0, p.Site.Cloud)
 	a.skyBelowAir = p.Site.Outside - a.Sky
 	return a, e1
-}
-
-// skyOf returns the temperature of the sky in °C by Berdahl and Martin at
-// midnight, low clouds at 1 km.
-func skyOf(air psychro.State, cloud float64) (float64, error) {
-	clear := envelope.SkyEmissivity(air.DewPoint(), 0, air.Pressure())
-	sky := envelope.SkyTemperatureOf(air.Temperature(), envelope.CloudySky(clear, cloud, 1, 1000))
-	if math.IsNaN(sky) {
-		return sky, fmt.Errorf("no sky temperature for outside air of %g °C with a dew point of %.1f °C: the sky model holds for dew points from %g to %g °C", air.Temperature(), air.DewPoint(), (domain.Range{Min: -40, Max: 30, Unit: "°C", Source: "chosen around the sites of Berdahl and Martin, -20 to 30 °C"}).Min, (domain.Range{Min: -40, Max: 30, Unit: "°C", Source: "chosen around the sites of Berdahl and Martin, -20 to 30 °C"}).Max)
-	}
-	return sky, nil
 }
 
 func shapeFrom(h house) (envelope.Shape, error) {

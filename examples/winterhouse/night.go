@@ -35,10 +35,11 @@ func (d *design) coldNight(p plan, shape envelope.Shape) error {
 	if err != nil {
 		return err
 	}
-	k := envelope.DefaultHouseConditions()
-	k.Inside, k.InsideRadiant, k.InsideHumidity = p.Inside.Temperature, p.Inside.Temperature, p.Inside.RH
-	k.Outside, k.Ground, k.OutsideHumidity = p.Site.Outside, p.Site.Outside, p.Site.OutsideRH
-	k.Sky, k.Wind, k.Pressure, k.Month = d.Air.Sky, p.Site.Wind, d.Air.Pressure, float64(p.Site.DesignMonth)
+	k, err := envelope.NewHouseConditions(envelope.HouseAir{Inside: d.Air.inside, Outside: d.Air.outside, Wind: p.Site.Wind, Cloud: p.Site.Cloud})
+	if err != nil {
+		return err
+	}
+	k.Month = float64(p.Site.DesignMonth)
 	r, err := h.Loss(k)
 	if err != nil {
 		return err
@@ -85,14 +86,15 @@ func (d *design) meanNight(p plan) error {
 // usualNight solves the house under the season's wind and cloud in the air
 // outside, with the air inside at temperature, °C, and humidity, a fraction.
 func (d *design) usualNight(p plan, air psychro.State, temperature, humidity float64) (envelope.HouseLoss, error) {
-	k := d.night
-	var err error
-	if k.Sky, err = skyOf(air, p.Site.SeasonCloud); err != nil {
+	inside, err := psychro.FromRelativeHumidity(temperature, humidity, d.Air.Pressure)
+	if err != nil {
 		return envelope.HouseLoss{}, err
 	}
-	k.Inside, k.InsideRadiant, k.InsideHumidity = temperature, temperature, humidity
-	k.Outside, k.Ground, k.OutsideHumidity = air.Temperature(), air.Temperature(), air.RelativeHumidity()
-	k.Wind = p.Site.SeasonWind
+	k, err := envelope.NewHouseConditions(envelope.HouseAir{Inside: inside, Outside: air, Wind: p.Site.SeasonWind, Cloud: p.Site.SeasonCloud})
+	if err != nil {
+		return envelope.HouseLoss{}, err
+	}
+	k.Month = d.night.Month
 	return d.house.Loss(k)
 }
 

@@ -27,12 +27,12 @@ var sheets = map[string][]sheet{
 	"twin-wall sheet": {{1.585, 0.5e-3, 0.895}, {1.585, 0.5e-3, 0.895}},
 }
 
-func stackOf(name string) (envelope.LightStack, error) {
+func stackOf(name string) (envelope.LightLayers, error) {
 	var of []envelope.Sheet
 	for _, s := range sheets[name] {
 		of = append(of, envelope.Sheet{Index: s.index, Thickness: s.thickness, Extinction: envelope.ExtinctionOf(s.index, s.thickness, s.light)})
 	}
-	return envelope.NewLightStack(of...)
+	return envelope.NewLightLayers(of...)
 }
 
 // retained is the share of the sun in the house that stays as heat or vapour,
@@ -56,7 +56,7 @@ func sunOf(p plan, shape envelope.Shape) (sunInside, error) {
 		l := envelope.FacetLight{Factors: factors}
 		if name, clear := names[f.Kind]; clear {
 			var err error
-			l.Stack, err = stackOf(name)
+			l.Sheets, err = stackOf(name)
 			faults = append(faults, err)
 		}
 		lights = append(lights, l)

@@ -102,7 +102,7 @@ type wetFace struct {
 	perH   float64 // m³ K/J, 1/(rho cp Le^(2/3)) of the inside air
 }
 
-func newWetFace(k *Conditions, air Air) wetFace {
+func newWetFace(k *CoverConditions, air Air) wetFace {
 	p, _ := moistSaturation(k.Inside)
 	return wetFace{
 		vapour: k.InsideHumidity * p / (vapourGas * (k.Inside + constant.ZeroCelsius)),

@@ -48,7 +48,7 @@ type solver struct {
 	vars  int
 	rad   *longwave
 	c     *constants
-	k     *Conditions
+	k     *CoverConditions
 	in    float64 // °C
 	out   float64 // °C
 	eIn   float64 // W/m²
@@ -90,12 +90,12 @@ func (c *Cover) longwave(wet bool) *longwave {
 // prepare fills the problem for cover c in conditions k; the pointers of s
 // are set by the caller, which keeps them off the heap. With touching true
 // the partly collapsed gap has its collapsed width.
-func (s *solver) prepare(c *Cover, k *Conditions, pc *constants, wet, touching bool) {
+func (s *solver) prepare(c *Cover, k *CoverConditions, pc *constants, wet, touching bool) {
 	s.n, s.wet = c.n, wet
 	s.in, s.out = k.Inside, k.Outside
-	s.eIn = pc.emission(k.InsideRadiant)
+	s.eIn = pc.emission(k.radiant())
 	view := (1 + cosDegree(k.Tilt)) / 2
-	s.eOut = view*pc.emission(k.Sky) + (1-view)*pc.emission(k.Ground)
+	s.eOut = view*pc.emission(k.sky()) + (1-view)*pc.emission(k.ground())
 	s.hOut = k.OutsideCoefficient
 	if k.OutsideConvection != OutsideGiven {
 		s.hOut = k.OutsideConvection.Coefficient(k.Wind)

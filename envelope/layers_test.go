@@ -9,7 +9,7 @@ import (
 )
 
 // randomStack draws a cover and conditions over the whole domain.
-func randomStack(r *rand.Rand) ([]Layer, []Gap, Conditions) {
+func randomStack(r *rand.Rand) ([]Layer, []Gap, CoverConditions) {
 	n := 1 + r.IntN(MaxLayers)
 	span := func(a, b float64) float64 { return a + (b-a)*r.Float64() }
 	layers, gaps := make([]Layer, n), make([]Gap, n-1)
@@ -35,18 +35,15 @@ func randomStack(r *rand.Rand) ([]Layer, []Gap, Conditions) {
 			gaps[i].Bridge = span(0, 5)
 		}
 	}
-	k := DefaultConditions()
+	k := DefaultCoverConditions()
 	k.Inside, k.Outside = span(-60, 60), span(-60, 60)
 	if r.IntN(20) == 0 {
 		k.Inside = k.Outside
 	}
-	k.InsideRadiant = k.Inside + span(-10, 10)*float64(r.IntN(2))
-	if k.InsideRadiant < -60 {
-		k.InsideRadiant = -60
-	}
+	k.RadiantRise = max(-60-k.Inside, span(-10, 10)*float64(r.IntN(2)))
 	k.InsideHumidity = r.Float64()
-	k.Sky = k.Outside - span(0, 30)
-	k.Ground = k.Outside + span(-5, 5)
+	k.SkyDrop = span(0, 30)
+	k.GroundRise = span(-5, 5)
 	k.Wind = span(0, 40) * float64(r.IntN(4)) / 3
 	k.Tilt = span(0, 180)
 	switch r.IntN(4) {
@@ -114,7 +111,7 @@ func TestExtremeStacksClose(t *testing.T) {
 	for i := range 15000 {
 		n := 1 + r.IntN(MaxLayers)
 		layers, gaps := make([]Layer, n), make([]Gap, n-1)
-		k := DefaultConditions()
+		k := DefaultCoverConditions()
 		for j := range layers {
 			e := pick(0, 1)
 			tau := (1 - e) * r.Float64() * float64(r.IntN(3)) / 2
@@ -130,8 +127,9 @@ func TestExtremeStacksClose(t *testing.T) {
 		for j := range gaps {
 			gaps[j] = Gap{Width: pick(5e-4, 2), Bridge: pick(0, 50) * float64(r.IntN(2))}
 		}
-		k.Inside, k.Outside, k.InsideRadiant, k.Ground = pick(-60, 60), pick(-60, 60), pick(-60, 100), pick(-70, 90)
-		k.Sky = pick(-110, k.Outside+SkyAboveAir)
+		k.Inside, k.Outside = pick(-60, 60), pick(-60, 60)
+		k.RadiantRise, k.GroundRise = min(100, max(-60, pick(-60, 100)-k.Inside)), min(80, max(-80, pick(-70, 90)-k.Outside))
+		k.SkyDrop = min(100, k.Outside-pick(-110, k.Outside+10))
 		k.Wind, k.Pressure, k.Tilt, k.Height, k.InsideHumidity = pick(0, 40), pick(50e3, 110e3), pick(0, 180), pick(0.01, 100), pick(0, 1)
 		k.OutsideConvection, k.InsideConvection = OutsideConvection(r.IntN(int(OutsideGiven)+1)), InsideConvection(r.IntN(int(InsideGiven)+1))
 		k.InsideCoefficient, k.OutsideCoefficient = pick(0, 500), pick(0, 500)

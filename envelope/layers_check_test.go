@@ -29,8 +29,8 @@ func mustCover(t testing.TB, layers []Layer, gaps ...Gap) Cover {
 // sky 255.15 K; 5.5 m/s.
 func doubleClear(t *testing.T, sun ...float64) Solution {
 	c := mustCover(t, []Layer{pane(), pane()}, Gap{Width: 0.0127})
-	k := DefaultConditions()
-	k.Inside, k.InsideRadiant, k.Outside, k.Sky, k.Ground = 21, 21, -18, -18, -18
+	k := DefaultCoverConditions()
+	k.Inside, k.Outside = 21, -18
 	k.Wind, k.Tilt, k.Height = 5.5, 90, 1
 	copy(k.AbsorbedSun[:], sun)
 	s, err := c.solve(&k, &calcEngine)
@@ -63,8 +63,8 @@ func TestDoubleClearAgainstTheReferenceEngine(t *testing.T) {
 
 func TestSingleClearAgainstTheReferenceEngine(t *testing.T) {
 	c := mustCover(t, []Layer{pane()})
-	k := DefaultConditions()
-	k.Inside, k.InsideRadiant, k.Outside, k.Ground, k.Sky = 21, 21, 26.85, 26.85, -3.15
+	k := DefaultCoverConditions()
+	k.Inside, k.Outside, k.SkyDrop = 21, 26.85, 30
 	k.Wind, k.Tilt, k.Height = 5.5, 90, 1
 	s, err := c.solve(&k, &calcEngine)
 	require.NoError(t, err)
@@ -89,8 +89,8 @@ func TestGlazingSurfaceOfATextbook(t *testing.T) {
 		{Where: book + "/double", In: []float64{2.8}, Printed: "13.42"},
 	}, func(in ...float64) float64 {
 		c := mustCover(t, []Layer{{Thickness: 0.01, Conductivity: 0.01 / (1/in[0] - 0.123 - 0.04)}})
-		k := DefaultConditions()
-		k.Inside, k.InsideRadiant, k.Outside, k.Sky, k.Ground, k.Tilt = 21, 21, -1, -1, -1, 90
+		k := DefaultCoverConditions()
+		k.Inside, k.Outside, k.Tilt = 21, -1, 90
 		k.OutsideConvection, k.OutsideCoefficient = OutsideGiven, 25
 		k.InsideConvection, k.InsideCoefficient = InsideGiven, 1/0.123
 		s, err := c.Solve(k)

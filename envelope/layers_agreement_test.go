@@ -12,7 +12,7 @@ import (
 // 1e-5 K, a hundredth of the stated accuracy, and the flux to 1e-4 W/m². Where
 // the balance has two roots, about the downward jump at Ra = 1e4, ours must be
 // a root of the plain problem, too.
-func agreement(t *testing.T, seed uint64, count int, change func(*rand.Rand, []Layer, *Conditions)) (solved, open, two int) {
+func agreement(t *testing.T, seed uint64, count int, change func(*rand.Rand, []Layer, *CoverConditions)) (solved, open, two int) {
 	r := rand.New(rand.NewPCG(seed, seed))
 	for i := range count {
 		layers, gaps, k := randomStack(r)
@@ -71,7 +71,7 @@ func agreement(t *testing.T, seed uint64, count int, change func(*rand.Rand, []L
 
 // The problem of long-wave layers as such: closed layers, dry.
 func TestSolverAgreesWithAnIndependentOne(t *testing.T) {
-	solved, open, two := agreement(t, 7, 1200, func(_ *rand.Rand, layers []Layer, k *Conditions) {
+	solved, open, two := agreement(t, 7, 1200, func(_ *rand.Rand, layers []Layer, k *CoverConditions) {
 		for j := range layers {
 			layers[j].Openness, layers[j].Leakage = 0, 0
 		}
@@ -84,7 +84,7 @@ func TestSolverAgreesWithAnIndependentOne(t *testing.T) {
 
 // With open area, leakage and a wet inner face.
 func TestScreensAndWaterAgreeWithAnIndependentSolver(t *testing.T) {
-	solved, open, two := agreement(t, 8, 500, func(r *rand.Rand, layers []Layer, k *Conditions) {
+	solved, open, two := agreement(t, 8, 500, func(r *rand.Rand, layers []Layer, k *CoverConditions) {
 		for j := range layers {
 			layers[j].Openness, layers[j].Leakage = 0, 0
 			if r.IntN(3) == 0 {

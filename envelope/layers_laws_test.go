@@ -7,13 +7,13 @@ import (
 	"github.com/stretchr/testify/require"
 )
 
-func night() Conditions {
-	k := DefaultConditions()
-	k.Outside, k.Ground, k.Sky, k.Wind = -10, -10, -25, 3
+func night() CoverConditions {
+	k := DefaultCoverConditions()
+	k.Outside, k.SkyDrop, k.Wind = -10, 15, 3
 	return k
 }
 
-func solved(t testing.TB, c Cover, k Conditions) Solution {
+func solved(t testing.TB, c Cover, k CoverConditions) Solution {
 	t.Helper()
 	s, err := c.Solve(k)
 	require.NoError(t, err)
@@ -21,9 +21,9 @@ func solved(t testing.TB, c Cover, k Conditions) Solution {
 }
 
 func TestNoHeatAtNoDifference(t *testing.T) {
-	k := DefaultConditions()
+	k := DefaultCoverConditions()
 	for _, v := range []float64{-20, 0, 15} {
-		k.Inside, k.InsideRadiant, k.Outside, k.Sky, k.Ground = v, v, v, v, v
+		k.Inside, k.Outside = v, v
 		for _, c := range Covers() {
 			s := solved(t, c.Cover, k)
 			require.InDelta(t, 0, s.FluxIn, 1e-9, c.Name)
@@ -39,12 +39,12 @@ func TestOpaqueStackReversed(t *testing.T) {
 	a := Layer{EmittanceOut: 0.2, EmittanceIn: 0.9, Thickness: 0.003, Conductivity: 1}
 	b := Layer{EmittanceOut: 0.84, EmittanceIn: 0.5, Thickness: 0.01, Conductivity: 0.2}
 	turn := func(l Layer) Layer { l.EmittanceOut, l.EmittanceIn = l.EmittanceIn, l.EmittanceOut; return l }
-	k := DefaultConditions()
+	k := DefaultCoverConditions()
 	k.Tilt, k.OutsideConvection, k.InsideConvection, k.OutsideCoefficient, k.InsideCoefficient = 90, OutsideGiven, InsideGiven, 5, 5
-	k.Inside, k.InsideRadiant, k.Outside, k.Sky, k.Ground = 20, 20, -5, -5, -5
+	k.Inside, k.Outside = 20, -5
 	gap := Gap{Width: 0.02}
 	warm := solved(t, mustCover(t, []Layer{a, b}, gap), k)
-	k.Inside, k.InsideRadiant, k.Outside, k.Sky, k.Ground = -5, -5, 20, 20, 20
+	k.Inside, k.Outside = -5, 20
 	cold := solved(t, mustCover(t, []Layer{turn(b), turn(a)}, gap), k)
 	require.InDelta(t, warm.FluxIn, -cold.FluxIn, 1e-8)
 }
@@ -54,7 +54,7 @@ func TestWindAndLayers(t *testing.T) {
 		before := 0.0
 		for v := 0.0; v <= 40; v += 2 {
 			k := night()
-			k.Sky, k.Wind, k.OutsideConvection = k.Outside, v, m
+			k.SkyDrop, k.Wind, k.OutsideConvection = 0, v, m
 			s := solved(t, SingleFilm(), k)
 			require.Greater(t, s.FluxIn, before)
 			require.Equal(t, m.Published().Contains(v), s.OutsideInRange)
@@ -85,7 +85,7 @@ func TestDrives(t *testing.T) {
 		clear := solved(t, c.Cover, k)
 		require.InDelta(t, clear.FluxIn, clear.AirDriven+clear.SkyDriven+clear.SunDriven, 1e-9)
 		require.InDelta(t, clear.UAir*(k.Inside-k.Outside), clear.AirDriven, 1e-9)
-		k.Sky = k.Outside
+		k.SkyDrop = 0
 		overcast := solved(t, c.Cover, k)
 		require.InDelta(t, 0, overcast.SkyDriven, 1e-9)
 		require.InDelta(t, overcast.U, overcast.UAir, 1e-9)
@@ -250,25 +250,25 @@ func TestBadCover(t *testing.T) {
 	_, err = NewCover([]Layer{mirror, mirror}, []Gap{{Width: 0.1}})
 	require.ErrorContains(t, err, "mirrors")
 	var none Cover
-	_, err = none.Solve(DefaultConditions())
+	_, err = none.Solve(DefaultCoverConditions())
 	require.ErrorIs(t, err, ErrRange)
 }
 
 func TestBadConditions(t *testing.T) {
 	c := SingleFilm()
-	k := Conditions{Inside: 298.15, InsideRadiant: 300, InsideHumidity: 60, Outside: -70, Sky: 90, Ground: math.Inf(1), Wind: -1,
+	k := CoverConditions{Inside: 298.15, RadiantRise: 300, InsideHumidity: 60, Outside: -70, SkyDrop: 190, GroundRise: math.Inf(1), Wind: -1,
 		Pressure: 101.325, Tilt: 200, Height: 0, OutsideConvection: 9, InsideConvection: 9, InnerFace: 9}
 	k.AbsorbedSun[0], k.AbsorbedSun[1] = -1, 5
 	_, err := c.Solve(k)
-	for _, f := range []string{"Inside is 298.15", "InsideRadiant", "InsideHumidity", "Outside", "Sky", "Ground", "Wind", "Pressure",
+	for _, f := range []string{"Inside is 298.15", "RadiantRise", "InsideHumidity", "Outside", "SkyDrop", "GroundRise", "Wind", "Pressure",
 		"Tilt", "Height", "OutsideConvection", "InsideConvection", "InnerFace", "AbsorbedSun[0]", "AbsorbedSun[1]"} {
 		require.ErrorContains(t, err, f)
 	}
-	k = DefaultConditions()
-	k.Sky = 10.1
+	k = DefaultCoverConditions()
+	k.SkyDrop = -10.1
 	_, err = c.Solve(k)
-	require.ErrorContains(t, err, "Sky is 10.1")
-	k = DefaultConditions()
+	require.ErrorContains(t, err, "SkyDrop is -10.1")
+	k = DefaultCoverConditions()
 	k.OutsideConvection, k.OutsideCoefficient = OutsideGiven, -1
 	k.InsideConvection, k.InsideCoefficient = InsideGiven, math.NaN()
 	_, err = c.Solve(k)

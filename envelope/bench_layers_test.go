@@ -14,11 +14,11 @@ func BenchmarkMathExp(b *testing.B) { speed.MathExp(b) }
 // unknowns with 4 right-hand sides for the drives.
 func BenchmarkStack3(b *testing.B) {
 	c := must([]Layer{ClearFilm, InfraredFilm, ClearFilm}, Gap{Width: 0.1}, Gap{Width: 0.03})
-	var table [64]Conditions
+	var table [64]CoverConditions
 	for i := range table {
-		k := DefaultConditions()
+		k := DefaultCoverConditions()
 		k.Outside = -20 + 0.5*float64(i)
-		k.Sky, k.Ground = k.Outside-float64(i%20), k.Outside
+		k.SkyDrop = float64(i % 20)
 		k.Wind = float64(i % 9)
 		table[i] = k
 	}
@@ -35,7 +35,7 @@ func BenchmarkStack3(b *testing.B) {
 }
 
 func BenchmarkOptics3(b *testing.B) {
-	s, err := NewLightStack(Sheet{1.515, 200, 0.00015}, Sheet{1.526, 12, 0.004}, Sheet{1.585, 60, 0.0005})
+	s, err := NewLightLayers(Sheet{1.515, 200, 0.00015}, Sheet{1.526, 12, 0.004}, Sheet{1.585, 60, 0.0005})
 	if err != nil {
 		b.Fatal(err)
 	}

@@ -26,7 +26,7 @@ func (s *solver) split(o *Solution) {
 	}
 	base := s.c.emission(s.out)
 	sky, room := s.eOut-base, s.eIn-base
-	unit := s.c.secant(s.k.InsideRadiant, s.out)
+	unit := s.c.secant(s.k.radiant(), s.out)
 	for a := range faces {
 		row := &m[a]
 		e := s.rad.emittance[a]

@@ -13,7 +13,7 @@ import (
 type plainStack struct {
 	layers []Layer
 	gaps   []Gap
-	k      Conditions
+	k      CoverConditions
 	wet    bool
 	j, g   []float64
 }
@@ -74,8 +74,8 @@ func (p *plainStack) latent(t, h float64) float64 {
 func (p *plainStack) radiosities(t []float64) {
 	n := len(p.layers)
 	f := (1 + math.Cos(p.k.Tilt*math.Pi/180)) / 2
-	eOut := plainSigma * (f*math.Pow(p.k.Sky+273.15, 4) + (1-f)*math.Pow(p.k.Ground+273.15, 4))
-	eIn := plainSigma * math.Pow(p.k.InsideRadiant+273.15, 4)
+	eOut := plainSigma * (f*math.Pow(p.k.sky()+273.15, 4) + (1-f)*math.Pow(p.k.ground()+273.15, 4))
+	eIn := plainSigma * math.Pow(p.k.radiant()+273.15, 4)
 	m := mat.NewDense(2*n, 2*n, nil)
 	b := mat.NewVecDense(2*n, nil)
 	// irradiance on face a: the neighbour's radiosity (index) or a constant.

@@ -41,7 +41,7 @@ func plainGapNusselt(ra, aspect, tilt float64) float64 {
 	return 1 + (nu90()-1)*sin(tilt)
 }
 
-func plainInside(k *Conditions, tin, ts float64) float64 {
+func plainInside(k *CoverConditions, tin, ts float64) float64 {
 	if k.InsideConvection == InsideISO6946 {
 		if k.Tilt >= 60 {
 			return 2.5

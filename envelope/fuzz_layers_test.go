@@ -24,8 +24,8 @@ func FuzzStack(f *testing.F) {
 		if err != nil {
 			return
 		}
-		k := DefaultConditions()
-		k.Inside, k.InsideRadiant, k.Outside, k.Sky, k.Ground, k.Wind, k.Tilt, k.InsideHumidity = in, in, out, sky, out, v, tilt, rh
+		k := DefaultCoverConditions()
+		k.Inside, k.Outside, k.SkyDrop, k.Wind, k.Tilt, k.InsideHumidity = in, out, out-sky, v, tilt, rh
 		k.InnerFace = InnerFace(face % 4)
 		k.InsideConvection = InsideConvection(face / 4 % 5)
 		s, err := c.Solve(k)
