@@ -5,8 +5,8 @@ import (
 	"fmt"
 	"math"
 
-	"cloche.example/internal/constant"
 	"cloche.example/internal/domain"
+	"cloche.example/internal/jet"
 )
 
 // JetShape is the shape of the opening a jet leaves.
@@ -31,21 +31,14 @@ type Jet struct {
 	Thermal  float64  // KT, the temperature decay factor, dimensionless
 }
 
-// The decay factors of jets from plain openings: round from memory of [HoF17]
-// ch. 20, which gives 5 to 7; plane those of [Hagstrom99]. Temperature decays a
-// little faster than velocity because heat spreads wider.
-const (
-	roundVelocity, roundThermal = 6.0, 5.0
-	planeVelocity, planeThermal = 2.43, 2.0
-)
-
 // DefaultJet returns a level jet of the given shape with the decay factors of
 // plain openings; Size, Speed, Excess and House are still to be set.
 func DefaultJet(shape JetShape) Jet {
-	if shape == PlaneJet {
-		return Jet{Shape: shape, Velocity: planeVelocity, Thermal: planeThermal}
+	if shape > PlaneJet {
+		return Jet{Shape: shape}
 	}
-	return Jet{Shape: shape, Velocity: roundVelocity, Thermal: roundThermal}
+	l := jet.LawOf(jet.Shape(shape))
+	return Jet{Shape: shape, Velocity: l.Velocity, Thermal: l.Thermal}
 }
 
 // The ranges of Jet's fields.
@@ -75,56 +68,34 @@ func (j Jet) Check() error {
 	)
 }
 
-// decay is the fall of the axis value for the decay factor k: k/X of a round
-// jet, k/√X of a plane one, and 1 in the core before that.
-func (j Jet) decay(k, distance float64) float64 {
-	if !(distance >= 0) {
-		return math.NaN()
-	}
-	x := distance / j.Size
-	if j.Shape == PlaneJet {
-		x = math.Sqrt(x)
-	}
-	if x <= k {
-		return 1
-	}
-	return k / x
+func (j Jet) free() jet.Jet {
+	return jet.Jet{Shape: jet.Shape(j.Shape), Size: j.Size, Speed: j.Speed, Excess: j.Excess, House: j.House, Velocity: j.Velocity, Thermal: j.Thermal}
 }
 
-// AxisSpeed returns the largest speed, m/s, at the distance (m, 0 and more)
+// AxisSpeed returns the largest speed, m/s, at the distance (m, at least 0)
 // along the jet: V0 K √A0/x of a round jet, V0 K √(h/x) of a plane one, and V0
 // in the core. NaN for a negative distance. [HoF17] ch. 20.
-func (j Jet) AxisSpeed(distance float64) float64 {
-	return j.Speed * j.decay(j.Velocity, distance)
-}
+func (j Jet) AxisSpeed(distance float64) float64 { return j.free().AxisSpeed(distance) }
 
 // AxisExcess returns the largest temperature difference to the house, K, at
-// the distance (m, 0 and more) along the jet, by the law of AxisSpeed with
+// the distance (m, at least 0) along the jet, by the law of AxisSpeed with
 // Thermal in place of Velocity. NaN for a negative distance.
-func (j Jet) AxisExcess(distance float64) float64 {
-	return j.Excess * j.decay(j.Thermal, distance)
-}
+func (j Jet) AxisExcess(distance float64) float64 { return j.free().AxisExcess(distance) }
 
 // Throw returns the distance, m, at which the largest speed has fallen to the
 // terminal speed (m/s, above 0 and below the jet's Speed; 0.25 and 0.5 are
-// usual). NaN outside. The law of AxisSpeed turned round.
+// usual). NaN outside. The inverse of AxisSpeed.
 func (j Jet) Throw(terminal float64) float64 {
 	if !(terminal > 0 && terminal < j.Speed) {
 		return math.NaN()
 	}
-	x := j.Velocity * j.Speed / terminal
-	if j.Shape == PlaneJet {
-		x *= x
-	}
-	return j.Size * x
+	return j.free().Throw(terminal)
 }
 
 // Archimedes returns the ratio of buoyancy to momentum at the opening,
 // dimensionless: g ΔT0 L/(T V0²) with the jet's Size and the house's absolute
-// temperature.
-func (j Jet) Archimedes() float64 {
-	return constant.Gravity * j.Excess * j.Size / ((j.House + constant.ZeroCelsius) * j.Speed * j.Speed)
-}
+// temperature; positive for a warm jet, negative for a cool one.
+func (j Jet) Archimedes() float64 { return j.free().Archimedes() }
 
 // How far inertia rules a jet, in the powers of F = 1/Ar: plane jets
 // [VentGuide01] eq. 7.60, round ones [ChenRod80], from memory.
@@ -153,33 +124,24 @@ type JetBand struct {
 	Most  float64 // m, above the opening, with the strongest bend
 }
 
-// The factors of the bend, weakest and strongest. Buoyancy adds vertical
-// momentum along the jet: in a jet of flat profiles that gives 1/6 of (KT/K²)
-// Ar X³ for a round jet and 4/15 of (KT/K²) Ar X^(5/2) for a plane one; with
-// Gaussian profiles, heat spread wider than speed by the ratio λ, λ²/3 and (4/15)
-// √2 λ. Strongest: 0.47 for round jets by Shepelev (from memory) and 0.4 for
-// plane ones, both as in [Hagstrom99].
-const (
-	roundLeast, roundMost = 1.0 / 6, 0.47
-	planeLeast, planeMost = 4.0 / 15, 0.4
-)
-
 // Height returns the band of heights, m, of the axis above the opening (below
-// it: negative) at the horizontal distance (m, 0 and more). Warm jets rise,
+// it: negative) at the horizontal distance (m, at least 0). Warm jets rise,
 // cool ones fall. It holds while the bend is small against the distance.
+//
+// Buoyancy adds vertical momentum along the jet: in a jet of flat profiles that
+// gives 1/6 of (KT/K²) Ar X³ for a round jet and 4/15 of (KT/K²) Ar X^(5/2) for a
+// plane one, the least bend. The most is 0.47 for round jets by Shepelev (from
+// memory) and 0.4 for plane ones, both as in [Hagstrom99].
 func (j Jet) Height(distance float64) JetBand {
 	if !(distance >= 0) {
 		return JetBand{math.NaN(), math.NaN()}
 	}
 	sin, cos := math.Sincos(j.Angle * math.Pi / 180)
-	x := distance / j.Size / cos
-	least, most, power := roundLeast, roundMost, x*x*x
-	if j.Shape == PlaneJet {
-		least, most, power = planeLeast, planeMost, x*x*math.Sqrt(x)
-	}
-	bend := j.Size * j.Thermal / (j.Velocity * j.Velocity) * j.Archimedes() * power
-	straight := distance * sin / cos
-	return JetBand{straight + least*bend, straight + most*bend}
+	f := j.free()
+	s := distance / cos
+	straight, bend := s*sin, s*f.Shape.Power(s)
+	l := jet.LawOf(f.Shape)
+	return JetBand{straight + f.Bend(l.Least)*bend, straight + f.Bend(l.Most)*bend}
 }
 
 // JetImpact is where a jet's axis meets a level surface.

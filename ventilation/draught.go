@@ -5,8 +5,8 @@ import (
 	"fmt"
 	"math"
 
-	"cloche.example/internal/constant"
 	"cloche.example/internal/domain"
+	"cloche.example/internal/jet"
 )
 
 // InletShape is the shape of the opening that cold air enters by.
@@ -17,20 +17,6 @@ const (
 	CompactInlet InletShape = iota // a vent about as long as high
 	SlotInlet                      // a long vent, many times longer than open
 )
-
-// The laws of an air jet by shape: decay factors of speed and temperature of
-// plain openings (compact from memory of [AshHoF17] ch. 20, which gives 5 to 7;
-// slots of [Hagstrom99]); ends of the band of the fall, the shallow one from the
-// momentum that weight adds to a jet of flat profiles, the steep one of
-// [Hagstrom99]; and the factor of its correction for a jet that falls.
-var inletLaws = [...]struct {
-	velocity, thermal float64 // dimensionless K and KT
-	shallow, steep    float64 // dimensionless factors psi of the fall
-	falling           float64 // dimensionless, of (KT/K²) Ar X²
-}{
-	CompactInlet: {6, 5, 1.0 / 6, 0.47, 2.5},
-	SlotInlet:    {2.43, 2.0, 4.0 / 15, 0.4, 1.8},
-}
 
 // Ranges of a cold jet.
 var (
@@ -62,7 +48,8 @@ func DefaultColdJet(shape InletShape) ColdJet {
 	if shape > SlotInlet {
 		return ColdJet{Shape: shape}
 	}
-	return ColdJet{Shape: shape, Velocity: inletLaws[shape].velocity, Thermal: inletLaws[shape].thermal}
+	l := jet.LawOf(jet.Shape(shape))
+	return ColdJet{Shape: shape, Velocity: l.Velocity, Thermal: l.Thermal}
 }
 
 // Check joins every fault of j, by field.
@@ -82,68 +69,43 @@ func (j ColdJet) Check() error {
 	)
 }
 
-// Archimedes returns the ratio of weight to momentum at the opening,
-// dimensionless and zero or more: g |dT0| L/(T V0²), with the house's absolute
-// temperature.
-func (j ColdJet) Archimedes() float64 {
-	return constant.Gravity * -j.Excess * j.Size / ((j.House + kelvin) * j.Speed * j.Speed)
+func (j ColdJet) free() jet.Jet {
+	return jet.Jet{Shape: jet.Shape(j.Shape), Size: j.Size, Speed: j.Speed, Excess: j.Excess, House: j.House, Velocity: j.Velocity, Thermal: j.Thermal}
 }
 
-// AxisSpeed returns the largest speed, m/s, at the distance path, m, along the
-// jet: V0 K L/s of a compact jet, V0 K sqrt(L/s) of a slot, V0 in the core
-// before that [AshHoF17] ch. 20, times Falling. NaN for a negative path.
-func (j ColdJet) AxisSpeed(path float64) float64 {
-	return j.Speed * j.decay(j.Velocity, path) * j.Falling(path)
-}
+// Archimedes returns the ratio of buoyancy to momentum at the opening,
+// dimensionless, zero or less for cold air, which falls: g dT0 L/(T V0²), with
+// the house's absolute temperature.
+func (j ColdJet) Archimedes() float64 { return j.free().Archimedes() }
+
+// AxisSpeed returns the largest speed, m/s, at the distance path, m, along a
+// jet that its weight does not speed: V0 K L/s of a compact jet, V0 K sqrt(L/s)
+// of a slot, V0 in the core before that [AshHoF17] ch. 20. Times Falling it is
+// that of a jet straight down. NaN for a negative path.
+func (j ColdJet) AxisSpeed(path float64) float64 { return j.free().AxisSpeed(path) }
 
 // AxisExcess returns the temperature difference on the axis to the house, K,
 // zero or less, at the distance path, m, along the jet: dT0 KT L/s of a compact
 // jet, dT0 KT sqrt(L/s) of a slot, dT0 in the core [AshHoF17] ch. 20. It is the
 // colder answer. NaN for a negative path.
-func (j ColdJet) AxisExcess(path float64) float64 {
-	return j.Excess * j.decay(j.Thermal, path)
-}
+func (j ColdJet) AxisExcess(path float64) float64 { return j.free().AxisExcess(path) }
 
 // MildExcess returns the same, K at path, m, over Falling: a slow cold jet soon
 // falls as a plume, and draws in more air than the law of AxisExcess knows.
-func (j ColdJet) MildExcess(path float64) float64 {
-	return j.Excess * j.decay(j.Thermal/j.Falling(path), path)
-}
+func (j ColdJet) MildExcess(path float64) float64 { return j.free().MildExcess(path) }
 
 // Falling returns the factor, dimensionless and 1 or more, by which its weight
 // speeds a jet straight down over the distance path, m, and by which it dilutes
-// the more: (1 + a (KT/K²) Ar X^(n-1))^(1/3) with X = s/L, a 2.5 and n 3 of a
+// the more: (1 + a (KT/K²) |Ar| X^(n-1))^(1/3) with X = s/L, a 2.5 and n 3 of a
 // compact jet, 1.8 and 5/2 of a slot [Hagstrom99]. A level jet has less of it at
 // first. NaN for a negative path.
-func (j ColdJet) Falling(path float64) float64 {
-	if !(path >= 0) {
-		return math.NaN()
-	}
-	law := &inletLaws[j.Shape]
-	x := bend{slot: j.Shape == SlotInlet}.power(path / j.Size)
-	return math.Cbrt(1 + law.falling*j.Thermal/(j.Velocity*j.Velocity)*j.Archimedes()*x)
-}
-
-// decay is the fall of the axis value for the decay factor k.
-func (j ColdJet) decay(k, path float64) float64 {
-	if !(path >= 0) {
-		return math.NaN()
-	}
-	x := path / j.Size
-	if j.Shape == SlotInlet {
-		x = math.Sqrt(x)
-	}
-	if x <= k {
-		return 1
-	}
-	return k / x
-}
+func (j ColdJet) Falling(path float64) float64 { return j.free().Buoyant(path) }
 
 // Landing is where the axis of a cold jet comes down to a height.
 type Landing struct {
 	Distance    float64 // m, level distance from the opening; the reach if the far wall stops it
 	Path        float64 // m, along the jet
-	Speed       float64 // m/s, on the axis
+	Speed       float64 // m/s, on the axis, AxisSpeed times Falling: the faster answer
 	Temperature float64 // °C, on the axis, by the decay of a jet: the colder answer
 	Mild        float64 // °C, on the axis, by that of a falling jet: the milder
 	Struck      bool    // the far wall stops the jet, the air runs down it
@@ -172,8 +134,8 @@ func (j ColdJet) Fall(drop, reach float64) Fall {
 		none := Landing{nan, nan, nan, nan, nan, false}
 		return Fall{none, none, nan}
 	}
-	law := &inletLaws[j.Shape]
-	f := Fall{Steep: j.land(law.steep, drop, reach), Shallow: j.land(law.shallow, drop, reach)}
+	law := jet.LawOf(jet.Shape(j.Shape))
+	f := Fall{Steep: j.land(law.Most, drop, reach), Shallow: j.land(law.Least, drop, reach)}
 	f.Coldest = math.Min(f.Steep.Temperature, f.Shallow.Temperature)
 	return f
 }
@@ -185,9 +147,10 @@ func (j ColdJet) Drop(distance float64, steep bool) float64 {
 	if !(distance >= 0) || j.Check() != nil || j.Angle == inletAngleRange.Min {
 		return math.NaN()
 	}
-	psi := inletLaws[j.Shape].shallow
+	law := jet.LawOf(jet.Shape(j.Shape))
+	psi := law.Least
 	if steep {
-		psi = inletLaws[j.Shape].steep
+		psi = law.Most
 	}
 	b := j.bend(psi)
 	return b.drop(distance / b.cos)

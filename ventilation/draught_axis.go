@@ -1,39 +1,31 @@
 package ventilation
 
-import "math"
+import (
+	"math"
+
+	"cloche.example/internal/jet"
+)
 
 // bend is the axis of a jet: at s along its straight line it has dropped by
 // c s^n - s sin, n 3 of a compact jet and 5/2 of a slot.
 type bend struct {
 	c, sin, cos float64
-	slot        bool
+	shape       jet.Shape
 }
 
 // exponent returns n.
-func (b bend) exponent() float64 {
-	if b.slot {
-		return 2.5
-	}
-	return 3
-}
+func (b bend) exponent() float64 { return jet.LawOf(b.shape).Power }
 
 func (j ColdJet) bend(psi float64) bend {
 	sin, cos := math.Sincos(j.Angle * math.Pi / 180)
 	if j.Angle == inletAngleRange.Min {
 		cos = 0
 	}
-	b := bend{sin: sin, cos: cos, slot: j.Shape == SlotInlet}
-	b.c = psi * j.Thermal / (j.Velocity * j.Velocity) * j.Archimedes() / b.power(j.Size)
-	return b
+	return bend{c: -j.free().Bend(psi), sin: sin, cos: cos, shape: jet.Shape(j.Shape)}
 }
 
 // power returns s^(n-1).
-func (b bend) power(s float64) float64 {
-	if b.slot {
-		return s * math.Sqrt(s)
-	}
-	return s * s
-}
+func (b bend) power(s float64) float64 { return b.shape.Power(s) }
 
 // drop returns how far the axis lies below the opening at s.
 func (b bend) drop(s float64) float64 { return s * (b.c*b.power(s) - b.sin) }
@@ -58,7 +50,7 @@ func (j ColdJet) land(psi, drop, reach float64) Landing {
 		// If it meets the roof the air runs back along it, and down the wall.
 		l.Path = b.arc(s) + drop - math.Max(0, b.drop(s))
 	}
-	l.Speed = j.AxisSpeed(l.Path)
+	l.Speed = j.AxisSpeed(l.Path) * j.Falling(l.Path)
 	l.Temperature = j.House + j.AxisExcess(l.Path)
 	l.Mild = j.House + j.MildExcess(l.Path)
 	return l
