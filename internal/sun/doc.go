@@ -1,7 +1,8 @@
 // Package sun holds the one sun of the library: where it stands, what falls
-// outside the atmosphere, and clear skies. Package lighting shows it to users;
-// the reference evapotranspiration and the invented year of the examples take
-// their radiation from it.
+// outside the atmosphere, clear skies, and what an hour's radiation puts on a
+// tilted plane. Package lighting shows it to users; the reference
+// evapotranspiration and the invented year of the examples take their
+// radiation from it.
 //
 // There are two suns by design. Site follows NREL's solar position algorithm,
 // good to 0.0003 degree. The functions of FAO-56 keep that paper's formulas,
@@ -29,6 +30,13 @@
 //	Icao93      ICAO Doc 7488, Manual of the standard atmosphere (1993)
 //	FAO56       R. G. Allen, L. S. Pereira, D. Raes, M. Smith, Crop
 //	            evapotranspiration, FAO irrigation and drainage paper 56 (1998)
+//	Erbs82      D. G. Erbs, S. A. Klein, J. A. Duffie, "Estimation of the diffuse
+//	            radiation fraction for hourly, daily and monthly-average global
+//	            radiation", Solar Energy 28 (1982) 293-302
+//	Hay80       J. E. Hay, J. A. Davies, "Calculations of the solar radiation
+//	            incident on an inclined surface", First Canadian Solar Radiation
+//	            Data Workshop (1980) 59; as the documentation of pvlib-python and
+//	            Sandia's PV Performance Modeling Collaborative give it
 package sun
 
 import "math"
