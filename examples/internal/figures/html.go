@@ -1,0 +1,156 @@
+package figures
+
+import (
+	"embed"
+	"fmt"
+	"go/ast"
+	"go/parser"
+	"go/token"
+	"html/template"
+	"io"
+	"strings"
+
+	"cloche.example/examples/internal/formula"
+	"cloche.example/examples/internal/page"
+)
+
+//go:embed *.go
+var sources embed.FS
+
+// Form is what a served page shows around a figure; the zero Form gives a page
+// that only shows.
+type Form struct {
+	On     bool     // the given values can be changed
+	Wrote  []string // what the reader wrote, to show again; nil for the values used
+	Faults []string // why it was refused; the values used are then the ones before
+}
+
+// WriteHTML writes the figure's page for the values.
+func (f Figure) WriteHTML(w io.Writer, v []float64, form Form) error {
+	r, err := f.Run(v)
+	if err != nil {
+		return err
+	}
+	p := page.New(f.Title, f.Question)
+	p.Raw(`<nav aria-label="Site"><p><a href="index.html">All worked figures</a></p></nav>` + "\n")
+	p.Paragraph(f.origin() + " Computed by package " + f.Package + ".")
+	if f.Sketch != "" {
+		p.Paragraph(f.Sketch)
+	}
+	if r.Picture.SVG != "" {
+		p.Picture(r.Picture.SVG, r.Picture.Caption)
+	}
+	p.Section("Given")
+	f.writeGiven(p, v, form)
+	p.Section("Steps")
+	p.Raw("<ol>\n")
+	for _, s := range r.Steps {
+		if err := s.writeHTML(p); err != nil {
+			return err
+		}
+	}
+	p.Raw("</ol>\n")
+	p.Section("Answer")
+	p.Code(strings.Join(r.Lines, "\n"))
+	if r.Printed != "" {
+		p.Paragraph("The source prints: " + r.Printed)
+	}
+	if len(f.Assumes) > 0 {
+		p.Section("It assumes")
+		p.List(f.Assumes)
+	}
+	if len(f.Change) > 0 {
+		p.Section("To change")
+		p.List(f.Change)
+	}
+	if code := f.code(); code != "" {
+		p.Section("The code that computes it")
+		p.Code(code)
+	}
+	_, err = p.WriteTo(w)
+	return err
+}
+
+func (s Step) writeHTML(p *page.Page) error {
+	whole, put, err := s.put()
+	if err != nil {
+		return err
+	}
+	esc := template.HTMLEscapeString
+	fmt.Fprintf(raw{p}, "<li><p>%s%s</p>\n", esc(s.Says), esc(source(s.Source)))
+	if s.Formula != "" {
+		fmt.Fprintf(raw{p}, "<div class=\"scroll\">%s</div>\n", whole.MathML())
+		if len(whole.Names()) > 0 {
+			fmt.Fprintf(raw{p}, "<div class=\"scroll\">%s</div>\n", put.MathML())
+		}
+	}
+	fmt.Fprintf(raw{p}, "<p class=\"answer\">%s</p></li>\n", esc(s.answer()))
+	return nil
+}
+
+// raw lets fmt write markup to a page.
+type raw struct{ p *page.Page }
+
+func (r raw) Write(b []byte) (int, error) {
+	r.p.Raw(template.HTML(b))
+	return len(b), nil
+}
+
+func (f Figure) writeGiven(p *page.Page, v []float64, form Form) {
+	if !form.On {
+		rows := make([][]string, len(f.Given))
+		for i, g := range f.Given {
+			rows[i] = []string{g.Name, g.Symbol, formula.Number(v[i], 6), g.Unit, formula.Number(g.Low, 6) + " to " + formula.Number(g.High, 6)}
+		}
+		p.Table("Given values", []string{"what", "symbol", "value", "unit", "range"}, rows)
+		return
+	}
+	out := raw{p}
+	esc := template.HTMLEscapeString
+	if len(form.Faults) > 0 {
+		fmt.Fprint(out, "<div class=\"note\" role=\"alert\" id=\"faults\"><p>Not taken; the answer below is still for the values before.</p><ul>\n")
+		for _, fault := range form.Faults {
+			fmt.Fprintf(out, "<li>%s</li>\n", esc(fault))
+		}
+		fmt.Fprint(out, "</ul></div>\n")
+	}
+	fmt.Fprint(out, "<form method=\"get\" class=\"given\">\n")
+	for i, g := range f.Given {
+		shown := formula.Number(v[i], 12)
+		if form.Wrote != nil {
+			shown = form.Wrote[i]
+		}
+		fmt.Fprintf(out, "<p><label for=\"v%d\">%s, %s</label> <input id=\"v%d\" name=\"v%d\" inputmode=\"decimal\" autocomplete=\"off\" maxlength=\"40\" value=\"%s\" aria-describedby=\"r%d\"/> <span id=\"r%d\">%s, %s to %s</span><input type=\"hidden\" name=\"w%d\" value=\"%s\"/></p>\n",
+			i, esc(g.Name), esc(g.Symbol), i, i, esc(shown), i, i, esc(g.Unit), formula.Number(g.Low, 6), formula.Number(g.High, 6), i, formula.Number(v[i], 17))
+	}
+	fmt.Fprintf(out, "<p><button type=\"submit\">Compute</button> <a href=\"%s.html\">as it was</a></p></form>\n", f.Name)
+}
+
+// code returns the source of the function that computes the figure.
+func (f Figure) code() string {
+	files, err := sources.ReadDir(".")
+	if err != nil {
+		return ""
+	}
+	for _, file := range files {
+		text, err := sources.ReadFile(file.Name())
+		if err != nil || !strings.Contains(string(text), "func "+f.Code+"(") {
+			continue
+		}
+		set := token.NewFileSet()
+		tree, err := parser.ParseFile(set, file.Name(), text, parser.ParseComments)
+		if err != nil {
+			return ""
+		}
+		for _, d := range tree.Decls {
+			if fn, ok := d.(*ast.FuncDecl); ok && fn.Recv == nil && fn.Name.Name == f.Code {
+				from := fn.Pos()
+				if fn.Doc != nil {
+					from = fn.Doc.Pos()
+				}
+				return string(text[set.Position(from).Offset:set.Position(fn.End()).Offset])
+			}
+		}
+	}
+	return ""
+}
