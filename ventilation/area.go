@@ -10,9 +10,9 @@ import (
 	"cloche.example/internal/solve"
 )
 
-// HeatCapacityAir is the specific heat capacity of dry air at constant
+// heatCapacityAir is the specific heat capacity of dry air at constant
 // pressure, J/(kg K) [AshHoF17] ch. 1 eq. 30.
-const HeatCapacityAir = constant.HeatDryAir
+const heatCapacityAir = constant.HeatDryAir
 
 // Ranges of the heat balance.
 var (
@@ -71,8 +71,8 @@ type heatBalance struct {
 // conditions takes both airs as dry.
 func (h *heatBalance) conditions(rise float64) FlowConditions {
 	return FlowConditions{
-		InsideDensity:  h.out.Pressure / (GasConstantDryAir * (h.out.Temperature + rise + kelvin)),
-		OutsideDensity: h.out.Pressure / (GasConstantDryAir * (h.out.Temperature + kelvin)),
+		InsideDensity:  h.out.Pressure / (gasConstantDryAir * (h.out.Temperature + rise + kelvin)),
+		OutsideDensity: h.out.Pressure / (gasConstantDryAir * (h.out.Temperature + kelvin)),
 		Wind:           h.out.Wind,
 	}
 }
@@ -83,7 +83,7 @@ func (h *heatBalance) surplus(rise float64) float64 {
 	if err != nil {
 		return math.NaN()
 	}
-	return h.sensible - (b.Flow*HeatCapacityAir+h.loss)*rise
+	return h.sensible - (b.Flow*heatCapacityAir+h.loss)*rise
 }
 
 // SteadyStates returns every steady state of the house under load and out,
@@ -134,7 +134,7 @@ func (h *heatBalance) state(rise float64, load Load, stable bool) (SteadyState, 
 		Temperature: h.out.Temperature + rise,
 		Sensible:    h.sensible,
 		Latent:      load.Solar * load.Transpired,
-		ByAir:       b.Flow * HeatCapacityAir * rise,
+		ByAir:       b.Flow * heatCapacityAir * rise,
 		ByCover:     h.loss * rise,
 		Stable:      stable,
 		Air:         b,

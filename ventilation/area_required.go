@@ -41,7 +41,7 @@ func (n *Network) AreaForRise(load Load, out Outdoors, rise float64) (RequiredAr
 	h := heatBalance{n: n, sensible: load.Solar * (1 - load.Transpired), loss: load.Loss, out: out}
 	need := RequiredArea{Sensible: h.sensible, ByCover: math.Min(h.sensible, h.loss*rise)}
 	need.ByAir = h.sensible - need.ByCover
-	need.Flow = need.ByAir / (HeatCapacityAir * rise)
+	need.Flow = need.ByAir / (heatCapacityAir * rise)
 	c := h.conditions(rise)
 	need.Volume = need.Flow / c.OutsideDensity
 	factor, err := n.factorFor(need.Flow, c)

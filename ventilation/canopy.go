@@ -38,10 +38,8 @@ func DefaultCanopy(lai float64) Canopy {
 		LeafSize: 0.05, AirSpeed: 0.09, CO2: 420, Stomata: TomatoStomata}
 }
 
-// Check joins every fault of c, by field. Without leaves only LAI is looked at.
-func (c Canopy) Check() error { return c.check("") }
-
-// check is Check with where before each field's name.
+// check joins every fault of c, by field, with where before each field's name.
+// Without leaves only LAI is looked at.
 func (c Canopy) check(where string) error {
 	if c.LAI == 0 {
 		return nil
@@ -58,11 +56,11 @@ func (c Canopy) check(where string) error {
 	)
 }
 
-// Interception returns the share (fraction) of radiation from above that a
+// interception returns the share (fraction) of radiation from above that a
 // leaf area lai, m²/m², with the extinction coefficient extinction
 // (dimensionless) takes: 1 - exp(-k LAI) [MonsiSaeki53]. NaN outside
 // LeafAreaRange and ExtinctionRange.
-func Interception(lai, extinction float64) float64 {
+func interception(lai, extinction float64) float64 {
 	if !leafAreaRange.Contains(lai) || !extinctionRange.Contains(extinction) {
 		return math.NaN()
 	}
@@ -77,11 +75,11 @@ type CanopySun struct {
 	Leaf      float64 // W/m² of leaf surface, both sides counted: Canopy/(2 LAI)
 }
 
-// Sun returns how the leaves share out the sun, W/m² of floor (0 to 1500),
-// that falls on them: they take Interception of it and turn back Reflectance
+// sunAbove returns how the leaves share out the sun, W/m² of floor (0 to 1500),
+// that falls on them: they take interception of it and turn back Reflectance
 // of that. NaN where c.Check finds a fault.
-func (c Canopy) Sun(sun float64) CanopySun {
-	if c.Check() != nil || !sunRange.Contains(sun) {
+func (c Canopy) sunAbove(sun float64) CanopySun {
+	if c.check("") != nil || !sunRange.Contains(sun) {
 		n := math.NaN()
 		return CanopySun{n, n, n, n}
 	}
@@ -104,13 +102,13 @@ const (
 	boundaryForced = 207.0  // K m^-1 s²
 )
 
-// LeafBoundary returns the resistance, s/m, of the air at both sides of a leaf
+// leafBoundary returns the resistance, s/m, of the air at both sides of a leaf
 // of width size, m, to heat and vapour, at the difference of temperature of
 // leaf and air difference, K, in air of speed, m/s:
 // re = 1174 l^0.5/(l |T0 - Ta| + 207 u²)^0.25 [Stanghellini87] (from memory),
 // free and forced convection together. NaN outside LeafSizeRange and
 // AirSpeedRange and beyond 80 K.
-func LeafBoundary(size, difference, speed float64) float64 {
+func leafBoundary(size, difference, speed float64) float64 {
 	if !leafSizeRange.Contains(size) || !airSpeedRange.Contains(speed) || !(math.Abs(difference) <= 80) {
 		return math.NaN()
 	}

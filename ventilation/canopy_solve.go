@@ -40,7 +40,7 @@ func (c Canopy) Solve(air psychro.State, sun, radiant, emissivity float64) (Cano
 	if c.LAI == 0 {
 		leaves = positive(leafAreaRange, "LAI", 0)
 	}
-	if err := errors.Join(c.Check(), leaves,
+	if err := errors.Join(c.check(""), leaves,
 		temperatureRange.Check("air.Temperature", air.Temperature()),
 		pressureRange.Check("air.Pressure", air.Pressure()),
 		sunRange.Check("sun", sun),
@@ -66,7 +66,7 @@ func (c Canopy) canopyAt(s *CanopyState, still *Response, air psychro.State, rad
 	e := p * w / (vapourRatio + w)
 	tk := ta + kelvin
 	leaf := 2 * c.LAI
-	rhoCp := (p - e) / (GasConstantDryAir * tk) * (HeatCapacityAir + vapourHeat*w)
+	rhoCp := (p - e) / (gasConstantDryAir * tk) * (heatCapacityAir + vapourHeat*w)
 	s.Temperature = t
 	s.Boundary = boundaryFactor * math.Sqrt(c.LeafSize) / math.Sqrt(math.Sqrt(c.LeafSize*math.Abs(t-ta)+boundaryForced*c.AirSpeed*c.AirSpeed))
 	s.Heat = leaf * rhoCp * (t - ta) / s.Boundary
@@ -81,9 +81,9 @@ func (c Canopy) canopyAt(s *CanopyState, still *Response, air psychro.State, rad
 			s.Stomata.Resistance *= s.Stomata.Warmth * s.Stomata.Deficit
 		}
 	}
-	s.Transpired = leaf * s.Deficit / (GasConstantDryAir / vapourRatio * tk * (s.Boundary + s.Stomata.Resistance))
+	s.Transpired = leaf * s.Deficit / (gasConstantDryAir / vapourRatio * tk * (s.Boundary + s.Stomata.Resistance))
 	s.Latent = s.Transpired * (vapourEnthalpy(source) - liquidHeat*t)
 	tc, tr := t+kelvin, radiant+kelvin
-	s.Longwave = 2 * Interception(c.LAI, c.LongwaveExtinction) * emissivity * constant.StefanBoltzmann * (tc*tc*tc*tc - tr*tr*tr*tr)
+	s.Longwave = 2 * interception(c.LAI, c.LongwaveExtinction) * emissivity * constant.StefanBoltzmann * (tc*tc*tc*tc - tr*tr*tr*tr)
 	s.Residual = s.Sun.Canopy - s.Heat - s.Latent - s.Longwave
 }

@@ -7,7 +7,7 @@ import (
 
 // Stomata names a published response of the stomata. Resistances stand for a
 // leaf area of 2 LAI: the flux of vapour of a canopy is 2 LAI times the
-// difference of vapour density over the sum of LeafBoundary and this.
+// difference of vapour density over the sum of the boundary layer's resistance and this.
 type Stomata uint8
 
 const (
@@ -60,7 +60,7 @@ type Response struct {
 	Resistance float64 // s/m, the product, on a leaf area of 2 LAI
 }
 
-// Response returns the stomatal resistance for the sun absorbed by leaf
+// response returns the stomatal resistance for the sun absorbed by leaf
 // surface, W/m² (both sides counted, 0 to 1500), leaf temperature leaf, °C
 // (TemperatureRange), vapour pressure deficit of leaf to air deficit, Pa (0 to
 // 60000), and co2, µmol/mol (CarbonRange); NaN outside. TomatoStomata:
@@ -69,7 +69,7 @@ type Response struct {
 //	f(T) = 1 + 0.022593 (T - 24.512)²
 //	f(C) = 1 + 6.08e-7 (C - 200)², at most 1.49
 //	f(D) = 1 + 4.3 D² (D in kPa), at most 3.8
-func (s Stomata) Response(sun, leaf, deficit, co2 float64) Response {
+func (s Stomata) response(sun, leaf, deficit, co2 float64) Response {
 	if s.check("") != nil || !sunRange.Contains(sun) || !temperatureRange.Contains(leaf) || !(deficit >= 0 && deficit <= 60000) || !carbonRange.Contains(co2) {
 		n := math.NaN()
 		return Response{n, n, n, n, n, n}

@@ -122,7 +122,7 @@ func NewClimate(h ClimateHouse) (*Climate, error) {
 		c.fans = c.fans || h.Air.paths[i].kind == fanPath
 	}
 	if crop.LAI > 0 {
-		c.longwave = Interception(crop.LAI, crop.LongwaveExtinction)
+		c.longwave = interception(crop.LAI, crop.LongwaveExtinction)
 		c.leaf = 2 * crop.LAI * h.FloorArea
 		c.boundary = boundaryFactor * math.Sqrt(crop.LeafSize)
 		c.forced = boundaryForced * crop.AirSpeed * crop.AirSpeed

@@ -69,10 +69,10 @@ func (k *climateCase) evaluate(x *climateNodes, m, rate float64, derivatives boo
 	dry := p - e
 	w := vapourRatio * e / dry
 	byW := vapourRatio * p / (dry * dry) // dW/de
-	cp := HeatCapacityAir + vapourHeat*w
-	rc := dry / (GasConstantDryAir * tk) * cp // rho cp, J/(m³ K)
+	cp := heatCapacityAir + vapourHeat*w
+	rc := dry / (gasConstantDryAir * tk) * cp // rho cp, J/(m³ K)
 	rcT, rcE := -rc/tk, -rc/dry+rc/cp*vapourHeat*byW
-	const rv = GasConstantDryAir / vapourRatio // J/(kg K), gas constant of vapour
+	const rv = gasConstantDryAir / vapourRatio // J/(kg K), gas constant of vapour
 
 	var j [5][5]float64
 	var r, size [5]float64
@@ -240,7 +240,7 @@ func (k *climateCase) evaluate(x *climateNodes, m, rate float64, derivatives boo
 	size[onAir] += math.Abs(k.heat) + latent*(x.drip+k.mist) + math.Abs(m*k.enteringHeat*rise)
 	if derivatives {
 		rho := moistDensity(t, e, p)
-		mT, mE := -rate*rho/tk, -rate*(1-vapourRatio)/(GasConstantDryAir*tk)
+		mT, mE := -rate*rho/tk, -rate*(1-vapourRatio)/(gasConstantDryAir*tk)
 		j[onWater][onWater] -= m*byW + mE*gain
 		j[onWater][onAir] -= mT * gain
 		j[onAir][onWater] -= mE * k.enteringHeat * rise

@@ -85,7 +85,7 @@ func (c *Climate) prepare(k *climateCase, w *Weather, s *Setting) error {
 		k.entering, k.enteringRatio = pad.Out.State.Temperature(), pad.Out.State.HumidityRatio()
 	}
 	k.enteringVapour = k.pressure * k.enteringRatio / (vapourRatio + k.enteringRatio)
-	k.enteringHeat = HeatCapacityAir + vapourHeat*k.enteringRatio
+	k.enteringHeat = heatCapacityAir + vapourHeat*k.enteringRatio
 	if s.Opening == 0 && h.Air.fansAlone() {
 		return errShut
 	}

@@ -167,7 +167,7 @@ func (s *dryFlow) at(density float64) {
 // vapour pressure e, Pa, at the pressure p, Pa: (p - e + eps e)/(R_da T), which
 // is (1 + W)/v of [AshHoF17] ch. 1 eq. 26.
 func moistDensity(t, e, p float64) float64 {
-	return (p - (1-vapourRatio)*e) / (GasConstantDryAir * (t + kelvin))
+	return (p - (1-vapourRatio)*e) / (gasConstantDryAir * (t + kelvin))
 }
 
 // flow returns the balance of the openings for inside air of temperature t, °C,

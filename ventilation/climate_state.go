@@ -162,8 +162,8 @@ func (k *climateCase) state(out *ClimateState, x *climateNodes, stable bool) {
 	t, e, p := x.air, x.vapour, k.pressure
 	tk := t + kelvin
 	w := vapourRatio * e / (p - e)
-	rc := (p - e) / (GasConstantDryAir * tk) * (HeatCapacityAir + vapourHeat*w)
-	const rv = GasConstantDryAir / vapourRatio
+	rc := (p - e) / (gasConstantDryAir * tk) * (heatCapacityAir + vapourHeat*w)
+	const rv = gasConstantDryAir / vapourRatio
 	es, _ := saturation(t)
 	nan := math.NaN()
 
@@ -181,7 +181,7 @@ func (k *climateCase) state(out *ClimateState, x *climateNodes, stable bool) {
 	}
 	out.AirChanges = AirChanges(out.Volume, h.Volume)
 	f := k.flow(t, e)
-	out.Neutral = NeutralLevel(out.Pressure, FlowConditions{InsideDensity: f.inside.rho, OutsideDensity: f.outside.rho})
+	out.Neutral = neutralLevel(out.Pressure, FlowConditions{InsideDensity: f.inside.rho, OutsideDensity: f.outside.rho})
 
 	q := c.radiation
 	fourth := func(t float64) float64 { t += kelvin; return t * t * t * t }

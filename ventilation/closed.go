@@ -8,11 +8,11 @@ import (
 	"cloche.example/internal/domain"
 )
 
-// OrificeFlow returns the mass flow, kg/s, of air of density, kg/m³, through
+// orificeFlow returns the mass flow, kg/s, of air of density, kg/m³, through
 // area, m², with the discharge coefficient cd (dimensionless) under the
 // pressure difference dp, Pa: m = Cd A sqrt(2 rho dp) [AshHoF17] ch. 16,
 // in mass. It returns NaN for negative arguments and for cd above 1.
-func OrificeFlow(cd, area, density, dp float64) float64 {
+func orificeFlow(cd, area, density, dp float64) float64 {
 	if !(dischargeRange.Contains(cd) && area >= 0 && density >= 0 && dp >= 0) {
 		return math.NaN()
 	}
@@ -151,12 +151,12 @@ func WindVolume(effectiveness, area, wind float64) float64 {
 	return effectiveness * area * wind
 }
 
-// WindAlone returns the mass flow, kg/s, that wind, m/s, drives through two
+// windAlone returns the mass flow, kg/s, that wind, m/s, drives through two
 // openings of effective areas windward and lee (discharge coefficient times
 // area), m², one after the other, with the difference dcp (dimensionless) of
 // their pressure coefficients and air of one density, kg/m³: m = (CA)
 // rho U sqrt(dCp). NaN for arguments below zero.
-func WindAlone(windward, lee, dcp, density, wind float64) float64 {
+func windAlone(windward, lee, dcp, density, wind float64) float64 {
 	if !(dcp >= 0 && density >= 0 && windRange.Contains(wind)) {
 		return math.NaN()
 	}

@@ -88,10 +88,10 @@ func (r OpeningRule) Check() error {
 	)
 }
 
-// Demand returns the opening, fraction, that the inside temperature, °C, asks
+// demand returns the opening, fraction, that the inside temperature, °C, asks
 // for: Least + (Most - Least) (inside - Start)/Band between Start and
 // Start + Band, Least below and Most above.
-func (r OpeningRule) Demand(inside float64) float64 {
+func (r OpeningRule) demand(inside float64) float64 {
 	return r.Least + (r.Most-r.Least)*math.Max(0, math.Min(1, (inside-r.Start)/r.Band))
 }
 
@@ -116,7 +116,7 @@ func (r OpeningRule) limit(wind float64, rain bool) (float64, Cause) {
 // at once, whatever the dead band and Least say. A rule that Check refuses
 // gives a meaningless position; NaN goes in and out.
 func (r OpeningRule) Position(inside, wind float64, rain bool, last float64) Position {
-	p := Position{Demand: r.Demand(inside)}
+	p := Position{Demand: r.demand(inside)}
 	var by Cause
 	p.Limit, by = r.limit(wind, rain)
 	p.Opening = p.Demand

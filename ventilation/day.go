@@ -190,7 +190,7 @@ func (r OpeningRule) stand(c *Climate, step DayStep, _ time.Duration, last float
 	}
 	low, high := math.Min(r.Least, limit), math.Min(r.Most, limit)
 	rest, err := comeToRest(func(opening float64) float64 {
-		return math.Min(r.Demand(at(opening).Temperature), limit) - opening
+		return math.Min(r.demand(at(opening).Temperature), limit) - opening
 	}, low, high, held)
 	fault = errors.Join(fault, err)
 	if fault != nil {
@@ -202,7 +202,7 @@ func (r OpeningRule) stand(c *Climate, step DayStep, _ time.Duration, last float
 	if err != nil {
 		return Position{}, ClimateState{}, err
 	}
-	p.Demand = r.Demand(state.Temperature)
+	p.Demand = r.demand(state.Temperature)
 	if rest == limit && p.Demand > limit {
 		_, p.By = r.limit(step.Weather.Wind, step.Rain)
 	}

@@ -75,8 +75,8 @@ type DoorLoss struct {
 	Water     float64 // kg, vapour of all openings
 }
 
-// Check joins every fault of d, by field.
-func (d DoorCase) Check() error {
+// check joins every fault of d, by field.
+func (d DoorCase) check() error {
 	err := errors.Join(
 		stateFault("Inside", d.Inside), stateFault("Outside", d.Outside),
 		windRange.Check("Wind", d.Wind),
@@ -148,7 +148,7 @@ func (d DoorCase) flow(open bool) (total float64, door PathFlow, err error) {
 // calm (the flow goes as its root) and as exp(-x) in wind, x the Exchanged
 // fraction. The error joins every fault by field.
 func (d DoorCase) Loss() (DoorLoss, error) {
-	if err := d.Check(); err != nil {
+	if err := d.check(); err != nil {
 		return DoorLoss{}, err
 	}
 	var r DoorLoss

@@ -29,8 +29,8 @@ type LobbyLoss struct {
 	Air     float64  // kg/s, that enters the house through the inner door then
 }
 
-// Check joins every fault of l, by field.
-func (l Lobby) Check() error {
+// check joins every fault of l, by field.
+func (l Lobby) check() error {
 	return errors.Join(positive(houseVolumeRange, "Lobby.Volume", l.Volume), l.Outer.check("Lobby.Outer"))
 }
 
@@ -45,7 +45,7 @@ func (l Lobby) Check() error {
 // the difference at which its heat balances, density straight between the two
 // airs. The error joins every fault by field.
 func (d DoorCase) WithLobby(l Lobby) (LobbyLoss, error) {
-	if err := errors.Join(d.Check(), l.Check()); err != nil {
+	if err := errors.Join(d.check(), l.check()); err != nil {
 		return LobbyLoss{}, err
 	}
 	var r LobbyLoss

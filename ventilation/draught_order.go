@@ -22,7 +22,7 @@ func (v ColdVents) Opened(order [][]int, opened float64) (ColdAir, error) {
 }
 
 func (v ColdVents) checkOrder(order [][]int) error {
-	err := v.Check()
+	err := v.check()
 	if len(order) == 0 {
 		err = errors.Join(err, &RangeError{Field: "number of groups in order", Min: 1, Max: math.Inf(1), Unit: "count"})
 	}

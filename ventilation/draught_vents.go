@@ -56,8 +56,8 @@ type ColdAir struct {
 	Chill     bool        // Coldest lies below the limit: the crop under it is in danger
 }
 
-// Check joins every fault of v, by field.
-func (v ColdVents) Check() error {
+// check joins every fault of v, by field.
+func (v ColdVents) check() error {
 	faults := []error{
 		temperatureRange.Check("Inside", v.Inside),
 		pressureRange.Check("Pressure", v.Pressure),
@@ -101,7 +101,7 @@ func (v ColdVents) Check() error {
 // Leaks let in air too, but their jets are spent before they reach the crop.
 // The error joins every fault by field.
 func (v ColdVents) At(fractions []float64) (ColdAir, error) {
-	err := v.Check()
+	err := v.check()
 	if v.Network != nil && len(fractions) != len(v.Network.openings) {
 		n := float64(len(v.Network.openings))
 		err = errors.Join(err, &RangeError{Field: "number of fractions", Value: float64(len(fractions)), Min: n, Max: n, Unit: "count", Source: "one for each opening"})

@@ -60,8 +60,8 @@ type Drying struct {
 	Cost       float64      // W, Total less what is recovered
 }
 
-// Check joins every fault of d, by field.
-func (d DryingCase) Check() error {
+// check joins every fault of d, by field.
+func (d DryingCase) check() error {
 	var faults error
 	add := func(err error) {
 		if err != nil {
@@ -134,7 +134,7 @@ func sameAir(field string, s psychro.State, like string, of psychro.State) error
 // water as the wanted air, so that no flow dries; other errors join every
 // fault by field.
 func (d DryingCase) Flow() (Drying, error) {
-	if err := d.Check(); err != nil {
+	if err := d.check(); err != nil {
 		return Drying{}, err
 	}
 	r := Drying{Release: d.Release, Difference: d.Wanted.HumidityRatio() - d.Outside.HumidityRatio()}

@@ -70,7 +70,7 @@ func (d DryingCase) rest(all []sink, dryAir float64) (w, pull float64) {
 // the air would saturate before: it drips or fogs. Other errors join every
 // fault by field.
 func (d DryingCase) Settled(dryAir float64) (psychro.State, error) {
-	if err := errors.Join(d.Check(), dryAirRange.Check("dryAir", dryAir)); err != nil {
+	if err := errors.Join(d.check(), dryAirRange.Check("dryAir", dryAir)); err != nil {
 		return psychro.State{}, err
 	}
 	var room [8]sink
@@ -117,7 +117,7 @@ func (d DryingCase) settle(all []sink, dryAir float64) float64 {
 // floor goes with Release. ErrNoSolution says that the humidity comes to rest
 // above the wanted one; other errors join every fault by field.
 func (d DryingCase) Time(from psychro.State, dryAir, volume float64) (DryingTime, error) {
-	err := errors.Join(d.Check(), dryAirRange.Check("dryAir", dryAir), positive(houseVolumeRange, "volume", volume), stateFault("from", from))
+	err := errors.Join(d.check(), dryAirRange.Check("dryAir", dryAir), positive(houseVolumeRange, "volume", volume), stateFault("from", from))
 	if err != nil {
 		return DryingTime{}, err
 	}

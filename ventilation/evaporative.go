@@ -40,8 +40,8 @@ type PadCooling struct {
 	Water      float64       // kg/s, supply: Evaporated and Bled
 }
 
-// Check joins every fault of p, by field.
-func (p PadWall) Check() error {
+// check joins every fault of p, by field.
+func (p PadWall) check() error {
 	return errors.Join(
 		positive(areaRange, "Area", p.Area),
 		positive(efficiencyRange, "Efficiency", p.Efficiency),
@@ -60,7 +60,7 @@ const padExponent = -0.2
 // power -0.2 [Dowdy87] (from memory) from those measured. NaN outside and for
 // a faulty wall; an efficiency of 1 stays 1.
 func (p PadWall) EfficiencyAt(speed float64) float64 {
-	if p.Check() != nil || !padSpeedRange.Contains(speed) {
+	if p.check() != nil || !padSpeedRange.Contains(speed) {
 		return math.NaN()
 	}
 	units := -math.Log1p(-p.Efficiency)
@@ -72,7 +72,7 @@ func (p PadWall) EfficiencyAt(speed float64) float64 {
 // bulb; the bleed is Evaporated/(Cycles - 1). The error joins the faults by
 // field; pads that would freeze are refused.
 func (p PadWall) Cool(outside psychro.State, flow float64) (PadCooling, error) {
-	err := errors.Join(p.Check(), positive(padFlowRange, "flow", flow), checkAir("outside", outside))
+	err := errors.Join(p.check(), positive(padFlowRange, "flow", flow), checkAir("outside", outside))
 	if p.Area > 0 {
 		err = errors.Join(err, padSpeedRange.Check("flow/Area", flow/p.Area))
 	}

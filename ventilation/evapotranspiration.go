@@ -38,8 +38,8 @@ type Grass struct {
 	Pressure    float64 // Pa
 }
 
-// Check joins every fault of g, by field.
-func (g Grass) Check() error {
+// check joins every fault of g, by field.
+func (g Grass) check() error {
 	low := error(nil)
 	if g.Vapour > g.Saturation && faoVapourRange.Contains(g.Vapour) && faoVapourRange.Contains(g.Saturation) {
 		low = &RangeError{Field: "Vapour", Value: g.Vapour, Min: 0, Max: g.Saturation, Unit: "Pa", Source: "saturation"}
@@ -75,7 +75,7 @@ func (g Grass) Day() (ReferenceEvapotranspiration, error) { return g.period(faoD
 func (g Grass) Hour() (ReferenceEvapotranspiration, error) { return g.period(faoHourDry) }
 
 func (g Grass) period(dry float64) (ReferenceEvapotranspiration, error) {
-	if err := g.Check(); err != nil {
+	if err := g.check(); err != nil {
 		return ReferenceEvapotranspiration{}, err
 	}
 	e := ReferenceEvapotranspiration{

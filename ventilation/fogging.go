@@ -36,8 +36,8 @@ type FogCooling struct {
 	Latent     float64       // W, heat that the evaporation takes from the air
 }
 
-// Check joins every fault of f, by field.
-func (f Fogging) Check() error {
+// check joins every fault of f, by field.
+func (f Fogging) check() error {
 	return errors.Join(
 		sprayRange.Check("Spray", f.Spray),
 		shareRange.Check("Evaporates", f.Evaporates),
@@ -49,7 +49,7 @@ func (f Fogging) Check() error {
 // enthalpy are kept, no heat comes from elsewhere. The evaporation stops at
 // saturation, whatever is pumped. The error joins the faults by field.
 func (f Fogging) Into(air psychro.Stream) (FogCooling, error) {
-	if err := errors.Join(f.Check(), checkAir("air.State", air.State), positive(dryAirRange, "air.DryAir", air.DryAir)); err != nil {
+	if err := errors.Join(f.check(), checkAir("air.State", air.State), positive(dryAirRange, "air.DryAir", air.DryAir)); err != nil {
 		return FogCooling{}, err
 	}
 	limit, saturated, err := f.limit(air)

@@ -36,8 +36,8 @@ var (
 	flapAngleRange = domain.Range{Min: 0, Max: 90, Unit: "degree", Source: "a flap opens to a right angle at most in the models here"}
 )
 
-// Check joins every fault of h, by field.
-func (h Hinged) Check() error {
+// check joins every fault of h, by field.
+func (h Hinged) check() error {
 	err := errors.Join(
 		positive(flapRange, "Along", h.Along),
 		positive(flapRange, "Depth", h.Depth),
@@ -85,7 +85,7 @@ type FlapArea struct {
 // each, s the stroke, in series with the frame: the flap's jet passes both,
 // 1/A² adding [AixLib24]. The error joins the faults of h.
 func (h Hinged) Area() (FlapArea, error) {
-	if err := h.Check(); err != nil {
+	if err := h.check(); err != nil {
 		return FlapArea{}, err
 	}
 	s := FlapStroke(h.Angle, h.Depth)
@@ -127,11 +127,11 @@ var aspectClasses = [4]aspectClass{
 // enCubic are the coefficients of a³, a² and a [EnVent17].
 var enCubic = [3]float64{2.60e-7, -1.19e-4, 1.86e-2}
 
-// AspectDischarge returns the discharge coefficient (dimensionless, on width
+// aspectDischarge returns the discharge coefficient (dimensionless, on width
 // times height) of a flap hung along its width, m, of the given height, m, at
 // angle, degree: Cd = Cmax (1 - exp(-M angle)) [Bb18] sec. 8.3. Accuracy not
 // stated in the source. NaN outside FlapRange and FlapAngleRange.
-func AspectDischarge(width, height, angle float64) float64 {
+func aspectDischarge(width, height, angle float64) float64 {
 	if !(width > 0 && height > 0 && flapRange.Contains(width) && flapRange.Contains(height) && flapAngleRange.Contains(angle)) {
 		return math.NaN()
 	}
@@ -143,10 +143,10 @@ func AspectDischarge(width, height, angle float64) float64 {
 	return math.NaN()
 }
 
-// EnAreaRatio returns the ratio (dimensionless) of the opening area of a
+// enAreaRatio returns the ratio (dimensionless) of the opening area of a
 // tilted flap to its frame at angle, degree: 2.6e-7 a³ - 1.19e-4 a² + 1.86e-2 a
 // [EnVent17]. It reaches 0.90 at 90 degrees, not 1. NaN outside FlapAngleRange.
-func EnAreaRatio(angle float64) float64 {
+func enAreaRatio(angle float64) float64 {
 	if !flapAngleRange.Contains(angle) {
 		return math.NaN()
 	}
@@ -160,7 +160,7 @@ func EnAreaRatio(angle float64) float64 {
 // flaps hung at top or bottom: for SideHinged they give an error. The error
 // joins the faults of h.
 func (m HingedModel) Discharge(h Hinged, sharp float64) (float64, error) {
-	err := errors.Join(h.Check(), positive(dischargeRange, "sharp", sharp))
+	err := errors.Join(h.check(), positive(dischargeRange, "sharp", sharp))
 	if m >= hingedModelCount {
 		err = errors.Join(err, fmt.Errorf("hinged model %d: %w", m, ErrRange))
 	} else if m != FlapGeometry && h.Hinge == SideHinged {
@@ -171,9 +171,9 @@ func (m HingedModel) Discharge(h Hinged, sharp float64) (float64, error) {
 	}
 	switch m {
 	case AspectExponential:
-		return AspectDischarge(h.Along, h.Depth, h.Angle), nil
+		return aspectDischarge(h.Along, h.Depth, h.Angle), nil
 	case EnPolynomial:
-		return sharp * EnAreaRatio(h.Angle), nil
+		return sharp * enAreaRatio(h.Angle), nil
 	}
 	a, err := h.Area()
 	return sharp * a.Free / a.Frame, err

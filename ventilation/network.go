@@ -87,7 +87,7 @@ func (n *Network) SolveTo(dst []PathFlow, c FlowConditions) (Balance, error) {
 	in, out := s.collect(dst, p)
 	b := Balance{
 		Pressure: p,
-		Neutral:  NeutralLevel(p, c),
+		Neutral:  neutralLevel(p, c),
 		Flow:     0.5 * (in + out),
 		Residual: in - out,
 		Paths:    dst,

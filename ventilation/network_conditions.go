@@ -8,9 +8,9 @@ import (
 	"cloche.example/internal/domain"
 )
 
-// GasConstantDryAir is the specific gas constant of dry air, J/(kg K)
+// gasConstantDryAir is the specific gas constant of dry air, J/(kg K)
 // [AshHoF17] ch. 1 eq. 1.
-const GasConstantDryAir = constant.GasDryAir
+const gasConstantDryAir = constant.GasDryAir
 
 // Ranges of the conditions that drive the flow.
 var (
@@ -28,7 +28,7 @@ func DryAirDensity(t, p float64) float64 {
 	if !temperatureRange.Contains(t) || !pressureRange.Contains(p) {
 		return math.NaN()
 	}
-	return p / (GasConstantDryAir * (t + constant.ZeroCelsius))
+	return p / (gasConstantDryAir * (t + constant.ZeroCelsius))
 }
 
 // FlowConditions drive the flow through a house of one air space.

@@ -65,8 +65,8 @@ type PathFlow struct {
 	Out   float64 // kg/s, outward
 }
 
-// Net returns the flow inward less the flow outward, kg/s.
-func (f PathFlow) Net() float64 { return f.In - f.Out }
+// net returns the flow inward less the flow outward, kg/s.
+func (f PathFlow) net() float64 { return f.In - f.Out }
 
 func (o Opening) check(where string) error {
 	if o.Viscous == 0 && areaRange.Contains(o.Area) && o.Area > 0 && dischargeRange.Contains(o.Discharge) && o.Discharge > 0 &&

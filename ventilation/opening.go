@@ -39,8 +39,8 @@ type Louvre struct {
 	Angle     float64 // degree, opened from the closed plane, 0 to 90
 }
 
-// Check joins every fault of l, by field.
-func (l Louvre) Check() error {
+// check joins every fault of l, by field.
+func (l Louvre) check() error {
 	err := errors.Join(
 		positive(freeAreaRange, "Width", l.Width),
 		positive(freeAreaRange, "Height", l.Height),
@@ -56,7 +56,7 @@ func (l Louvre) Check() error {
 // times width times (spacing sin(angle) - thickness), and zero while the slats
 // still touch. NaN where Check finds a fault.
 func (l Louvre) FreeArea() float64 {
-	if l.Check() != nil {
+	if l.check() != nil {
 		return math.NaN()
 	}
 	gap := l.Height/float64(l.Slats)*math.Sin(l.Angle*math.Pi/180) - l.Thickness

@@ -46,8 +46,8 @@ func PenmanMonteith(air psychro.State, available, aerodynamic, surface float64) 
 	}
 	t, p, w := air.Temperature(), air.Pressure(), air.HumidityRatio()
 	e := p * w / (vapourRatio + w)
-	cp := HeatCapacityAir + vapourHeat*w
-	rhoCp := (p - e) / (GasConstantDryAir * (t + kelvin)) * cp
+	cp := heatCapacityAir + vapourHeat*w
+	rhoCp := (p - e) / (gasConstantDryAir * (t + kelvin)) * cp
 	latent := vapourEnthalpy(t) - liquidHeat*t
 	es, slope := saturation(t)
 	b := BigLeaf{Slope: slope, Psychro: cp * (p - e) / (vapourRatio * latent)}

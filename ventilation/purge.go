@@ -50,8 +50,8 @@ type PurgeCourse struct {
 	Limit   float64       // kg/kg dry air, humidity ratio to which rounds without end lead
 }
 
-// Check joins every fault of p, by field.
-func (p Purge) Check() error {
+// check joins every fault of p, by field.
+func (p Purge) check() error {
 	err := errors.Join(
 		stateFault("Start", p.Start), stateFault("Outside", p.Outside),
 		positive(houseVolumeRange, "Volume", p.Volume),
@@ -73,7 +73,7 @@ func (p Purge) Check() error {
 // constant enthalpy, that of psychro.Mix. The error joins every fault by field;
 // ErrNoSolution says that what is released would saturate the warm air.
 func (p Purge) Rounds(count int) (PurgeCourse, error) {
-	if err := errors.Join(p.Check(), roundRange.Check("count", float64(count))); err != nil {
+	if err := errors.Join(p.check(), roundRange.Check("count", float64(count))); err != nil {
 		return PurgeCourse{}, err
 	}
 	c, err := p.begin()
@@ -91,7 +91,7 @@ func (p Purge) Rounds(count int) (PurgeCourse, error) {
 // ErrNoSolution says that no number of rounds leads there, or not
 // RoundRange.Max; other errors join every fault by field.
 func (p Purge) RoundsFor(rh float64) (PurgeCourse, error) {
-	if err := errors.Join(p.Check(), (domain.Range{Min: 0, Max: 1, Unit: "fraction", Source: "saturation; to accept a sensor's 1.01, clip it before: min(rh, 1)"}).Check("rh", rh)); err != nil {
+	if err := errors.Join(p.check(), (domain.Range{Min: 0, Max: 1, Unit: "fraction", Source: "saturation; to accept a sensor's 1.01, clip it before: min(rh, 1)"}).Check("rh", rh)); err != nil {
 		return PurgeCourse{}, err
 	}
 	c, err := p.begin()

@@ -21,8 +21,8 @@ type RidgeVent struct {
 // PitchRange limits the slope of a roof.
 var pitchRange = domain.Range{Min: 0, Max: 80, Unit: "degree", Source: "roofs"}
 
-// Check joins every fault of v, by field.
-func (v RidgeVent) Check() error {
+// check joins every fault of v, by field.
+func (v RidgeVent) check() error {
 	return errors.Join(
 		positive(flapRange, "Length", v.Length),
 		positive(verticalRange, "Depth", v.Depth),
@@ -46,12 +46,12 @@ func (v RidgeVent) ends() (lip, edge float64) {
 // both slopes each is an opening of its own. The error joins the faults by
 // field; a closed vent, Angle zero, is none.
 func (v RidgeVent) Opening(m HingedModel, sharp, coefficient float64) (Opening, error) {
-	err := errors.Join(v.Check(), pressureCoefRange.Check("coefficient", coefficient))
+	err := errors.Join(v.check(), pressureCoefRange.Check("coefficient", coefficient))
 	if v.Angle == 0 {
 		err = errors.Join(err, &RangeError{Field: "Angle", Value: 0, Min: 0, Max: flapAngleRange.Max, Unit: "degree", Source: "more than zero; a closed vent is no opening: leave it out"})
 	}
 	cd, fault := m.Discharge(Hinged{Hinge: TopHinged, Along: v.Length, Depth: v.Depth, Angle: v.Angle, Blocked: 2}, sharp)
-	if v.Check() == nil {
+	if v.check() == nil {
 		err = errors.Join(err, fault) // else the faults stand above by their own names
 	}
 	if err != nil {

@@ -27,8 +27,8 @@ var (
 	viscosityRange    = domain.Range{Min: 1e-5, Max: 3e-5, Unit: "kg/(m s)", Source: "air at -60 to 80 °C is 1.4e-5 to 2.1e-5"}
 )
 
-// Check joins every fault of s, by field.
-func (s Screen) Check() error {
+// check joins every fault of s, by field.
+func (s Screen) check() error {
 	return errors.Join(
 		thicknessRange.Check("Thickness", s.Thickness),
 		permeabilityRange.Check("Permeability", s.Permeability),
@@ -87,7 +87,7 @@ func (m PorosityModel) Screen(porosity, thickness float64) (Screen, error) {
 // dp = e (mu v/Kp + rho Y v²/sqrt(Kp)), v = speed/(1 - Blocked)
 // [SenScreen16] (Forchheimer). NaN for a faulty screen or a negative speed.
 func (s Screen) PressureDrop(speed, density, viscosity float64) float64 {
-	if s.Check() != nil || !(speed >= 0 && densityRange.Contains(density) && viscosityRange.Contains(viscosity)) {
+	if s.check() != nil || !(speed >= 0 && densityRange.Contains(density) && viscosityRange.Contains(viscosity)) {
 		return math.NaN()
 	}
 	v := speed / (1 - s.Blocked)
@@ -111,7 +111,7 @@ func (s Screen) Discharge(speed, density, viscosity float64) float64 {
 // viscous part Viscous. The error joins the faults of screen and opening by
 // field; o must be a point without a screen.
 func (s Screen) Over(o Opening, faceArea, viscosity float64) (Opening, error) {
-	err := errors.Join(s.Check(), positive(areaRange, "faceArea", faceArea), viscosityRange.Check("viscosity", viscosity), o.check("opening"))
+	err := errors.Join(s.check(), positive(areaRange, "faceArea", faceArea), viscosityRange.Check("viscosity", viscosity), o.check("opening"))
 	if o.Vertical != 0 || o.Viscous != 0 {
 		err = errors.Join(err, &RangeError{Field: "opening.Vertical", Value: math.Max(o.Vertical, o.Viscous), Unit: "m", Source: "one screen, over a point"})
 	}

@@ -24,8 +24,8 @@ type Optics struct {
 	Reflectance   float64 // fraction, on both faces
 }
 
-// Absorptance returns the fraction that is neither transmitted nor reflected.
-func (o Optics) Absorptance() float64 { return 1 - o.Transmittance - o.Reflectance }
+// absorptance returns the fraction that is neither transmitted nor reflected.
+func (o Optics) absorptance() float64 { return 1 - o.Transmittance - o.Reflectance }
 
 func (o Optics) check(where string) error {
 	if shareRange.Contains(o.Transmittance) && shareRange.Contains(o.Reflectance) && shareRange.Contains(o.Transmittance+o.Reflectance) {
@@ -62,8 +62,8 @@ type ShadeBalance struct {
 	InwardFactor float64 // ratio of all heat in the house to that with the cover alone
 }
 
-// Check joins every fault of s, by field.
-func (s Shade) Check() error {
+// check joins every fault of s, by field.
+func (s Shade) check() error {
 	err := errors.Join(
 		s.Layer.check("Layer"),
 		shareRange.Check("Drawn", s.Drawn),
@@ -86,8 +86,8 @@ func stack(first, second Optics) (through, back, inFirst, inSecond float64) {
 	between := 1 / (1 - first.Reflectance*second.Reflectance)
 	through = first.Transmittance * second.Transmittance * between
 	back = first.Reflectance + first.Transmittance*first.Transmittance*second.Reflectance*between
-	inFirst = first.Absorptance() * (1 + first.Transmittance*second.Reflectance*between)
-	inSecond = first.Transmittance * second.Absorptance() * between
+	inFirst = first.absorptance() * (1 + first.Transmittance*second.Reflectance*between)
+	inSecond = first.Transmittance * second.absorptance() * between
 	return through, back, inFirst, inSecond
 }
 
@@ -99,13 +99,13 @@ func stack(first, second Optics) (through, back, inFirst, inSecond float64) {
 // screen cools more outside. The sun is taken as one band, diffuse, and the
 // house as black behind the shade. The error joins the faults of s by field.
 func (s Shade) Balance() (ShadeBalance, error) {
-	if err := s.Check(); err != nil {
+	if err := s.check(); err != nil {
 		return ShadeBalance{}, err
 	}
 	inward := s.U / s.Outside
 	bare := ShadeBalance{Transmitted: s.Cover.Transmittance, Reflected: s.Cover.Reflectance}
-	bare.CoverInward = s.Cover.Absorptance() * inward
-	bare.ToOutside = s.Cover.Absorptance() - bare.CoverInward
+	bare.CoverInward = s.Cover.absorptance() * inward
+	bare.ToOutside = s.Cover.absorptance() - bare.CoverInward
 	var b ShadeBalance
 	switch s.Place {
 	case InsideScreen:

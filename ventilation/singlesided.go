@@ -66,8 +66,8 @@ type OneFace struct {
 // Ranges of OneFace.
 var incidenceRange = domain.Range{Min: 0, Max: 180, Unit: "degree", Source: "faces are taken as symmetric"}
 
-// Check joins every fault of f, by field.
-func (f OneFace) Check() error {
+// check joins every fault of f, by field.
+func (f OneFace) check() error {
 	return errors.Join(
 		positive(areaRange, "Area", f.Area),
 		positive(verticalRange, "Height", f.Height),
@@ -103,7 +103,7 @@ var (
 // Flow returns the volume flow, m³/s, each way through f. It returns NaN
 // where f.Check finds a fault and for an unknown name.
 func (s SingleSided) Flow(f OneFace) float64 {
-	if f.Check() != nil {
+	if f.check() != nil {
 		return math.NaN()
 	}
 	dt := math.Abs(f.Inside - f.Outside)
@@ -158,7 +158,7 @@ type SingleSidedBand struct {
 // spread, which is the honest answer of a hand formula. The error joins the
 // faults of f.
 func (f OneFace) Band() (SingleSidedBand, error) {
-	if err := f.Check(); err != nil {
+	if err := f.check(); err != nil {
 		return SingleSidedBand{}, err
 	}
 	b := SingleSidedBand{Low: math.Inf(1)}

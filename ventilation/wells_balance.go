@@ -28,8 +28,8 @@ type DugInState struct {
 	Filled []bool  // of each well: house air leaves through it and fills it, so that its vent acts at grade
 }
 
-// Check joins every fault of d, by field.
-func (d DugIn) Check() error {
+// check joins every fault of d, by field.
+func (d DugIn) check() error {
 	faults := []error{wellCountRange.Check("number of Wells", float64(len(d.Wells)))}
 	for i := range d.Openings {
 		faults = append(faults, d.Openings[i].check(place("Openings", i, d.Openings[i].Name)))
@@ -60,7 +60,7 @@ func (d DugIn) Check() error {
 // outdoors with wind that holds its air in the well: it rises to and fro there.
 // Other errors join every fault by field.
 func (d DugIn) States(c FlowConditions) ([]DugInState, error) {
-	if err := errors.Join(d.Check(), c.check()); err != nil {
+	if err := errors.Join(d.check(), c.check()); err != nil {
 		return nil, err
 	}
 	var states []DugInState
@@ -85,7 +85,7 @@ func (d DugIn) States(c FlowConditions) ([]DugInState, error) {
 		held := true
 		for i, f := range b.Paths[len(d.Openings):][:len(d.Wells)] {
 			least := 1e-12 * math.Max(f.In, f.Out) // rounding
-			held = held && (filled[i] && f.Net() < -least || !filled[i] && f.Net() >= -least)
+			held = held && (filled[i] && f.net() < -least || !filled[i] && f.net() >= -least)
 		}
 		if held {
 			states = append(states, DugInState{Air: b, Filled: filled})
