@@ -59,11 +59,24 @@ type DayCourse struct {
 	Travel      float64       // sum of all moves, as a fraction of the whole way
 }
 
-// Vents says how far the openings stand over a day: an OpeningRule or a
-// Schedule.
+// Vents decides where the openings stand in each step of a day. OpeningRule and
+// Schedule do, and so may a controller of your own.
 type Vents interface {
-	Check() error
-	stand(c *Climate, step DayStep, at time.Duration, last float64) (Position, ClimateState, error)
+	// Stand returns where the vents stand in the step that m tells of. Day
+	// refuses a Position whose Opening is not a fraction.
+	Stand(m VentMoment) (Position, error)
+}
+
+// VentMoment is what the vents are moved by.
+type VentMoment struct {
+	Time   time.Duration // from the first midnight to the start of the step
+	Step   DayStep       // weather of the step, and what is done to the house besides
+	Last   float64       // fraction, where the vents stood before; NaN in the first step
+	Before ClimateState  // the house in the step before, as a sensor has seen it; zero in the first step
+
+	// At returns the house in this step with the vents at the given opening,
+	// fraction: what the move will lead to.
+	At func(opening float64) (ClimateState, error)
 }
 
 // DayStepRange limits the length of a step.
@@ -88,18 +101,22 @@ func (c *Climate) Day(steps []DayStep, interval time.Duration, vents Vents, limi
 	if r, ok := vents.(OpeningRule); ok {
 		last = r.Least
 	}
-	for i, step := range steps {
-		at := time.Duration(i) * interval
-		p, state, err := vents.stand(c, step, at, last)
+	for i := range steps {
+		m := ventStep{climate: c, step: &steps[i]}
+		moment := VentMoment{Time: time.Duration(i) * interval, Step: steps[i], Last: last, At: m.at}
+		if i > 0 {
+			moment.Before = d.Points[i-1].State
+		}
+		p, state, err := m.stand(vents, moment)
 		if err != nil {
-			return DayCourse{}, fmt.Errorf("at %s: %w", clock(at), err)
+			return DayCourse{}, fmt.Errorf("at %s: %w", clock(moment.Time), err)
 		}
 		if way := math.Abs(p.Opening - last); way > 1e-9 {
 			d.Moves++
 			d.Travel += way
 		}
 		last = p.Opening
-		d.Points = append(d.Points, DayPoint{Time: at, Position: p, State: state})
+		d.Points = append(d.Points, DayPoint{Time: moment.Time, Position: p, State: state})
 		d.count(&d.Points[i], interval, limits)
 	}
 	d.Mean /= float64(len(steps))
@@ -140,9 +157,9 @@ func checkDay(steps []DayStep, interval time.Duration, vents Vents, limits DayLi
 	}
 	faults = append(faults, dayStepRange.Check("interval", interval.Hours()))
 	if vents == nil {
-		faults = append(faults, fmt.Errorf("vents: %w: give an OpeningRule or a Schedule", ErrRange))
-	} else {
-		faults = append(faults, vents.Check())
+		faults = append(faults, fmt.Errorf("vents: %w: give an OpeningRule, a Schedule or a controller", ErrRange))
+	} else if v, ok := vents.(interface{ Check() error }); ok {
+		faults = append(faults, v.Check())
 	}
 	return errors.Join(append(faults,
 		temperatureRange.Check("Temperature", limits.Temperature),
@@ -157,56 +174,94 @@ func clock(at time.Duration) string {
 	return fmt.Sprintf("%02d:%02d", int(at.Hours()), int(at.Minutes())%60)
 }
 
-func (s Schedule) stand(c *Climate, step DayStep, at time.Duration, _ float64) (Position, ClimateState, error) {
-	opening := s.Opening(at)
-	step.Setting.Opening = opening
-	state, err := c.Solve(step.Weather, step.Setting)
-	return Position{Demand: opening, Limit: 1, Opening: opening, By: ByHand}, state, err
+// ventStep solves the house for positions of the vents in one step, and keeps
+// the last answer.
+type ventStep struct {
+	climate *Climate
+	step    *DayStep
+	known   bool
+	opening float64
+	state   ClimateState
+}
+
+func (m *ventStep) at(opening float64) (ClimateState, error) {
+	if m.known && opening == m.opening {
+		return m.state, nil
+	}
+	s := m.step.Setting
+	s.Opening = opening
+	state, err := m.climate.Solve(m.step.Weather, s)
+	if m.known = err == nil; m.known {
+		m.opening, m.state = opening, state
+	}
+	return state, err
+}
+
+// stand returns where vents stand at the moment, and the house then.
+func (m *ventStep) stand(vents Vents, moment VentMoment) (Position, ClimateState, error) {
+	p, err := vents.Stand(moment)
+	if err == nil {
+		err = domain.Within("Position", shareRange.Check("Opening", p.Opening))
+	}
+	if err != nil {
+		return Position{}, ClimateState{}, err
+	}
+	state, err := m.at(p.Opening)
+	return p, state, err
+}
+
+// Stand returns the opening that the schedule has at the moment.
+func (s Schedule) Stand(m VentMoment) (Position, error) {
+	opening := s.Opening(m.Time)
+	return Position{Demand: opening, Limit: 1, Opening: opening, By: ByHand}, nil
 }
 
 // openingTolerance is how near the vents' place of rest is sought, fraction.
 const openingTolerance = 1e-9
 
-func (r OpeningRule) stand(c *Climate, step DayStep, _ time.Duration, last float64) (Position, ClimateState, error) {
+// Stand returns where the vents come to rest at the moment: the temperature that
+// they leave asks for the place where they stand. In the first step they come
+// from Least.
+func (r OpeningRule) Stand(m VentMoment) (Position, error) {
+	last := m.Last
+	if math.IsNaN(last) {
+		last = r.Least
+	}
 	var fault error
 	at := func(opening float64) ClimateState {
-		step.Setting.Opening = opening
-		state, err := c.Solve(step.Weather, step.Setting)
+		state, err := m.At(opening)
 		if errors.Is(err, ErrNoSolution) {
 			return ClimateState{Temperature: math.Inf(1)} // hotter than any: open more
 		}
 		fault = errors.Join(fault, err)
 		return state
 	}
-	limit, _ := r.limit(step.Weather.Wind, step.Rain)
+	limit, by := r.limit(m.Step.Weather.Wind, m.Step.Rain)
 	held := math.Min(last, limit)
 	state := at(held)
-	p := r.Position(state.Temperature, step.Weather.Wind, step.Rain, held)
+	p := r.Position(state.Temperature, m.Step.Weather.Wind, m.Step.Rain, held)
 	if fault != nil {
-		return Position{}, ClimateState{}, fault
+		return Position{}, fault
 	}
 	if (p.By == ByDeadBand || p.Opening == held) && !math.IsInf(state.Temperature, 1) {
-		return p, state, nil
+		return p, nil
 	}
 	low, high := math.Min(r.Least, limit), math.Min(r.Most, limit)
 	rest, err := comeToRest(func(opening float64) float64 {
 		return math.Min(r.demand(at(opening).Temperature), limit) - opening
 	}, low, high, held)
-	fault = errors.Join(fault, err)
-	if fault != nil {
-		return Position{}, ClimateState{}, fault
+	if fault = errors.Join(fault, err); fault != nil {
+		return Position{}, fault
 	}
 	p = Position{Limit: limit, Opening: r.stop(rest, limit)}
-	step.Setting.Opening = p.Opening
-	state, err = c.Solve(step.Weather, step.Setting)
-	if err != nil {
-		return Position{}, ClimateState{}, err
+	if state, err = m.At(p.Opening); err != nil {
+		return Position{}, err
 	}
 	p.Demand = r.demand(state.Temperature)
 	if rest == limit && p.Demand > limit {
-		_, p.By = r.limit(step.Weather.Wind, step.Rain)
+		p.By = by
 	}
-	return p, state, nil
+	return p, nil
 }
 
 // restSteps is the count of steps between shut and wide open in which

@@ -78,7 +78,7 @@ type DoorLoss struct {
 // check joins every fault of d, by field.
 func (d DoorCase) check() error {
 	err := errors.Join(
-		stateFault("Inside", d.Inside), stateFault("Outside", d.Outside),
+		checkAir("Inside", d.Inside), checkAir("Outside", d.Outside),
 		windRange.Check("Wind", d.Wind),
 		positive(houseVolumeRange, "Volume", d.Volume),
 		doorTimesRange.Check("Times", float64(d.Times)),
@@ -106,7 +106,7 @@ func (d DoorCase) check() error {
 }
 
 func (d DoorCase) conditions() FlowConditions {
-	return FlowConditions{InsideDensity: d.Inside.Density(), OutsideDensity: d.Outside.Density(), Wind: d.Wind}
+	return MoistSides{Inside: d.Inside, Outside: d.Outside, Wind: d.Wind}.conditions()
 }
 
 // flow returns the air that enters the house, kg/s, with the door open or

@@ -239,7 +239,7 @@ func TestDoorFaults(t *testing.T) {
 	requireFields(t, d.Check(), "Door.Sill + Height/2")
 	d = visits(t)
 	d.Outside, _ = psychro.FromRelativeHumidity(-5, 0.9, 101325)
-	requireFields(t, d.Check(), "Outside pressure")
+	requireFields(t, d.Check(), "Outside.Pressure")
 	d.Inside = psychro.State{}
 	require.ErrorContains(t, d.Check(), "Inside")
 }

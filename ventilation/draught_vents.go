@@ -117,7 +117,7 @@ func (v ColdVents) At(fractions []float64) (ColdAir, error) {
 
 // at is At for sound input.
 func (v ColdVents) at(fractions []float64) (ColdAir, error) {
-	c, err := DryConditions(v.Inside, v.Outside, v.Wind, v.Pressure)
+	c, err := DrySides{Inside: v.Inside, Outside: v.Outside, Pressure: v.Pressure, Wind: v.Wind}.Conditions()
 	if err != nil {
 		return ColdAir{}, err
 	}

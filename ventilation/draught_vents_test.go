@@ -39,7 +39,7 @@ func TestColdVentsTakeTheFlowOfTheNetwork(t *testing.T) {
 	o[1].Area *= 0.7
 	n, err := ventilation.NewNetwork(o, []ventilation.Leak{{Height: 0.5, Flow: 0.02, Exponent: 0.65}, {Height: 2.5, Flow: 0.02, Exponent: 0.65}}, nil)
 	require.NoError(t, err)
-	c, err := ventilation.DryConditions(15, 0, 2, hill)
+	c, err := ventilation.DrySides{Inside: 15, Outside: 0, Pressure: hill, Wind: 2}.Conditions()
 	require.NoError(t, err)
 	b := solveNet(t, n, c)
 	require.InDelta(t, b.Pressure, a.Air.Pressure, 1e-12)
@@ -85,7 +85,7 @@ func TestShutVentsKeepTheOrder(t *testing.T) {
 	ridge.Area, ridge.Viscous = 1.2, 1 // half the screen, twice its resistance
 	n, err = ventilation.NewNetwork([]ventilation.Opening{ridge}, leak, fan)
 	require.NoError(t, err)
-	c, err := ventilation.DryConditions(15, 0, 0, hill)
+	c, err := ventilation.DrySides{Inside: 15, Outside: 0, Pressure: hill}.Conditions()
 	require.NoError(t, err)
 	b := solveNet(t, n, c)
 	require.Zero(t, a.Air.Paths[0])
@@ -103,7 +103,7 @@ func TestTallVentAloneLetsAirInBelow(t *testing.T) {
 	v.Network, v.Jets = n, v.Jets[1:]
 	a, err := v.At([]float64{0.5})
 	require.NoError(t, err)
-	c, err := ventilation.DryConditions(15, 0, 0, hill)
+	c, err := ventilation.DrySides{Inside: 15, Outside: 0, Pressure: hill}.Conditions()
 	require.NoError(t, err)
 	two, err := ventilation.SingleOpening(2.5, 0.4, 0.6, c)
 	require.NoError(t, err)

@@ -68,8 +68,8 @@ func (d DryingCase) check() error {
 			faults = errors.Join(faults, err)
 		}
 	}
-	add(stateFault("Wanted", d.Wanted))
-	add(stateFault("Outside", d.Outside))
+	add(checkAir("Wanted", d.Wanted))
+	add(checkAir("Outside", d.Outside))
 	add(releaseRange.Check("Release", d.Release))
 	add(recoveryRange.Check("Recovery", d.Recovery))
 	if d.Wanted.Pressure() > 0 && d.Outside.Pressure() > 0 {
@@ -96,26 +96,11 @@ func (s *ColdSurface) check(where string) error {
 	)
 }
 
-// stateFault refuses the zero State and what TemperatureRange and
-// PressureRange refuse.
-func stateFault(field string, s psychro.State) error {
-	if temperatureRange.Contains(s.Temperature()) && pressureRange.Contains(s.Pressure()) {
-		return nil
-	}
-	if !(s.Pressure() > 0) {
-		return fmt.Errorf("%s: %w: the zero State is no air", field, ErrRange)
-	}
-	return errors.Join(
-		temperatureRange.Check(field+" temperature", s.Temperature()),
-		pressureRange.Check(field+" pressure", s.Pressure()),
-	)
-}
-
 // sameAir refuses two states of unlike pressure or model.
 func sameAir(field string, s psychro.State, like string, of psychro.State) error {
 	var err error
 	if s.Pressure() != of.Pressure() {
-		err = &RangeError{Field: field + " pressure", Value: s.Pressure(), Min: of.Pressure(), Max: of.Pressure(), Unit: "Pa", Source: "the pressure of " + like}
+		err = &RangeError{Field: field + ".Pressure", Value: s.Pressure(), Min: of.Pressure(), Max: of.Pressure(), Unit: "Pa", Source: "the pressure of " + like}
 	}
 	if s.Model() != of.Model() {
 		err = errors.Join(err, fmt.Errorf("%s: %w: its model is %v, that of %s %v", field, ErrRange, s.Model(), like, of.Model()))

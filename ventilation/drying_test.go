@@ -248,10 +248,10 @@ func TestDryingFaultsAreAllNamed(t *testing.T) {
 	require.ErrorContains(t, d.Check(), "Outside")
 	d.Outside, _ = psychro.IdealGas.FromRelativeHumidity(-2, 0.9, 101325)
 	err = d.Check()
-	requireFields(t, err, "Outside pressure")
+	requireFields(t, err, "Outside.Pressure")
 	require.ErrorContains(t, err, "model")
 	d.Wanted, _ = psychro.FromRelativeHumidity(81, 0.1, 59000)
-	requireFields(t, d.Check(), "Wanted temperature", "Wanted pressure", "Outside pressure")
+	requireFields(t, d.Check(), "Wanted.Temperature", "Wanted.Pressure", "Outside.Pressure")
 }
 
 func TestDryingAllocatesNothing(t *testing.T) {

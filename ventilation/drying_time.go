@@ -117,12 +117,12 @@ func (d DryingCase) settle(all []sink, dryAir float64) float64 {
 // floor goes with Release. ErrNoSolution says that the humidity comes to rest
 // above the wanted one; other errors join every fault by field.
 func (d DryingCase) Time(from psychro.State, dryAir, volume float64) (DryingTime, error) {
-	err := errors.Join(d.check(), dryAirRange.Check("dryAir", dryAir), positive(houseVolumeRange, "volume", volume), stateFault("from", from))
+	err := errors.Join(d.check(), dryAirRange.Check("dryAir", dryAir), positive(houseVolumeRange, "volume", volume), checkAir("from", from))
 	if err != nil {
 		return DryingTime{}, err
 	}
 	t := d.Wanted.Temperature()
-	if err := errors.Join(sameAir("from", from, "Wanted", d.Wanted), domain.Range{Min: t - 1e-9, Max: t + 1e-9, Unit: "°C", Source: "the wanted temperature: heat first, then dry"}.Check("from temperature", from.Temperature())); err != nil {
+	if err := errors.Join(sameAir("from", from, "Wanted", d.Wanted), domain.Range{Min: t - 1e-9, Max: t + 1e-9, Unit: "°C", Source: "the wanted temperature: heat first, then dry"}.Check("from.Temperature", from.Temperature())); err != nil {
 		return DryingTime{}, err
 	}
 	var room [8]sink

@@ -162,14 +162,14 @@ func TestDryingTimeFaults(t *testing.T) {
 	d := winter(t)
 	d.Release = -1
 	_, err := d.Time(psychro.State{}, -1, 0)
-	requireFields(t, err, "Release", "dryAir", "volume")
+	requireFields(t, err, "Release", "dryAir", "volume", "from.Pressure")
 	require.ErrorContains(t, err, "from")
 	d.Release = 0.001
 	_, err = d.Time(moist(t, 12, 0.9), 1, 250)
-	requireFields(t, err, "from temperature")
+	requireFields(t, err, "from.Temperature")
 	other, _ := psychro.FromRelativeHumidity(15, 0.9, 101325)
 	_, err = d.Time(other, 1, 250)
-	requireFields(t, err, "from pressure")
+	requireFields(t, err, "from.Pressure")
 	_, err = d.Settled(math.NaN())
 	requireFields(t, err, "dryAir")
 }

@@ -149,14 +149,3 @@ func (d PadDesign) Size() (PadSize, error) {
 	}
 	return s, nil
 }
-
-// checkAir refuses air outside the ranges of this package, and the zero State.
-func checkAir(field string, s psychro.State) error {
-	if temperatureRange.Contains(s.Temperature()) && pressureRange.Contains(s.Pressure()) {
-		return nil
-	}
-	return errors.Join(
-		temperatureRange.Check(field+".Temperature", s.Temperature()),
-		pressureRange.Check(field+".Pressure", s.Pressure()),
-	)
-}

@@ -9,7 +9,7 @@ import (
 // A two-level stack: 1.2 m² low at the side, 0.8 m² at the ridge 2.4 m above,
 // 30 °C inside and 22 °C outside, calm.
 func Example_twoLevelStack() {
-	c, err := ventilation.DryConditions(30, 22, 0, 101325)
+	c, err := ventilation.DrySides{Inside: 30, Outside: 22, Pressure: 101325}.Conditions()
 	if err != nil {
 		fmt.Println(err)
 		return

@@ -28,7 +28,7 @@ func Example_dugInHouse() {
 	fmt.Printf("stack with the wells      %.2f m, without them %.2f m\n", s.Height, s.Usable)
 	fmt.Printf("pool below the low vents  %.2f m deep, %.0f m³\n", s.Pool, s.Volume)
 	for _, wind := range []float64{0, 2.5, 2.75, 5} {
-		c, err := ventilation.DryConditions(25, 10, wind, 97300)
+		c, err := ventilation.DrySides{Inside: 25, Outside: 10, Pressure: 97300, Wind: wind}.Conditions()
 		if err != nil {
 			fmt.Println(err)
 			return

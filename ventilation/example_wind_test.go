@@ -23,7 +23,7 @@ func Example_windAndStack() {
 		}
 		fmt.Println(side.name)
 		for _, wind := range []float64{0, 1, 1.5, 3} {
-			c, err := ventilation.DryConditions(30, 22, wind, 101325)
+			c, err := ventilation.DrySides{Inside: 30, Outside: 22, Pressure: 101325, Wind: wind}.Conditions()
 			if err != nil {
 				fmt.Println(err)
 				return

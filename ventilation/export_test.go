@@ -21,22 +21,22 @@ var (
 )
 
 // Checks.
-func (c Canopy) Check() error { return c.check("") }
-func (x ColdVents) Check() error { return x.check() }
-func (x DoorCase) Check() error { return x.check() }
+func (c Canopy) Check() error     { return c.check("") }
+func (x ColdVents) Check() error  { return x.check() }
+func (x DoorCase) Check() error   { return x.check() }
 func (x DryingCase) Check() error { return x.check() }
-func (x DugIn) Check() error { return x.check() }
-func (x Fogging) Check() error { return x.check() }
-func (x Grass) Check() error { return x.check() }
-func (x Hinged) Check() error { return x.check() }
-func (x Lobby) Check() error { return x.check() }
-func (x Louvre) Check() error { return x.check() }
-func (x OneFace) Check() error { return x.check() }
-func (x PadWall) Check() error { return x.check() }
-func (x Purge) Check() error { return x.check() }
-func (x RidgeVent) Check() error { return x.check() }
-func (x Screen) Check() error { return x.check() }
-func (x Shade) Check() error { return x.check() }
+func (x DugIn) Check() error      { return x.check() }
+func (x Fogging) Check() error    { return x.check() }
+func (x Grass) Check() error      { return x.check() }
+func (x Hinged) Check() error     { return x.check() }
+func (x Lobby) Check() error      { return x.check() }
+func (x Louvre) Check() error     { return x.check() }
+func (x OneFace) Check() error    { return x.check() }
+func (x PadWall) Check() error    { return x.check() }
+func (x Purge) Check() error      { return x.check() }
+func (x RidgeVent) Check() error  { return x.check() }
+func (x Screen) Check() error     { return x.check() }
+func (x Shade) Check() error      { return x.check() }
 
 // Methods.
 func (c Canopy) Sun(sun float64) CanopySun { return c.sunAbove(sun) }
@@ -44,6 +44,6 @@ func (c Canopy) Sun(sun float64) CanopySun { return c.sunAbove(sun) }
 func (s Stomata) Response(sun, leaf, deficit, co2 float64) Response {
 	return s.response(sun, leaf, deficit, co2)
 }
-func (o Optics) Absorptance() float64 { return o.absorptance() }
-func (f PathFlow) Net() float64 { return f.net() }
+func (o Optics) Absorptance() float64               { return o.absorptance() }
+func (f PathFlow) Net() float64                     { return f.net() }
 func (r OpeningRule) Demand(inside float64) float64 { return r.demand(inside) }

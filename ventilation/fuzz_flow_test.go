@@ -20,7 +20,7 @@ func FuzzNetwork(f *testing.F) {
 		if err != nil {
 			return
 		}
-		c, err := ventilation.DryConditions(ti, to, u, 101325)
+		c, err := ventilation.DrySides{Inside: ti, Outside: to, Pressure: 101325, Wind: u}.Conditions()
 		if err != nil {
 			return
 		}

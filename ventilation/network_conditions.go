@@ -6,6 +6,7 @@ import (
 
 	"cloche.example/internal/constant"
 	"cloche.example/internal/domain"
+	"cloche.example/psychro"
 )
 
 // gasConstantDryAir is the specific gas constant of dry air, J/(kg K)
@@ -31,28 +32,56 @@ func DryAirDensity(t, p float64) float64 {
 	return p / (gasConstantDryAir * (t + constant.ZeroCelsius))
 }
 
-// FlowConditions drive the flow through a house of one air space.
+// FlowConditions drive the flow through a house of one air space. MoistSides
+// makes them of the two states of the air, DrySides of two temperatures.
 type FlowConditions struct {
-	InsideDensity  float64 // kg/m³, density of the inside air, uniform
-	OutsideDensity float64 // kg/m³, density of the outside air, uniform
-	Wind           float64 // m/s, at the height to which the pressure coefficients refer
+	InsideDensity  float64 // kg/m³, 0.5 to 2, of the inside air, uniform
+	OutsideDensity float64 // kg/m³, 0.5 to 2, of the outside air, uniform
+	Wind           float64 // m/s, 0 to 45, at the height to which the pressure coefficients refer
 }
 
-// DryConditions returns the conditions of dry air inside at inside, °C, and
-// outside at outside, °C, at the pressure p, Pa, with the wind, m/s, at the
-// reference height of the pressure coefficients. The error joins every input
-// outside TemperatureRange, PressureRange and WindRange.
-func DryConditions(inside, outside, wind, p float64) (FlowConditions, error) {
-	err := errors.Join(
-		temperatureRange.Check("inside", inside),
-		temperatureRange.Check("outside", outside),
-		windRange.Check("wind", wind),
-		pressureRange.Check("p", p),
-	)
-	if err != nil {
+// MoistSides is the air on the two sides of a house's openings.
+type MoistSides struct {
+	Inside  psychro.State // house air
+	Outside psychro.State // outside air
+	Wind    float64       // m/s, 0 to 45, at the height to which the pressure coefficients refer
+}
+
+// Conditions returns what drives the flow between the two: their densities and
+// the wind. The error joins every fault by field.
+func (a MoistSides) Conditions() (FlowConditions, error) {
+	if err := errors.Join(checkAir("Inside", a.Inside), checkAir("Outside", a.Outside), windRange.Check("Wind", a.Wind)); err != nil {
 		return FlowConditions{}, err
 	}
-	return FlowConditions{InsideDensity: DryAirDensity(inside, p), OutsideDensity: DryAirDensity(outside, p), Wind: wind}, nil
+	return a.conditions(), nil
+}
+
+// conditions is Conditions for sound input.
+func (a MoistSides) conditions() FlowConditions {
+	return FlowConditions{InsideDensity: a.Inside.Density(), OutsideDensity: a.Outside.Density(), Wind: a.Wind}
+}
+
+// DrySides is dry air on the two sides of a house's openings, for checks by
+// hand.
+type DrySides struct {
+	Inside   float64 // °C, -60 to 80
+	Outside  float64 // °C, -60 to 80
+	Pressure float64 // Pa, 60000 to 110000
+	Wind     float64 // m/s, 0 to 45, at the height to which the pressure coefficients refer
+}
+
+// Conditions returns what drives the flow between the two: their densities and
+// the wind. The error joins every fault by field.
+func (a DrySides) Conditions() (FlowConditions, error) {
+	if err := errors.Join(
+		temperatureRange.Check("Inside", a.Inside),
+		temperatureRange.Check("Outside", a.Outside),
+		pressureRange.Check("Pressure", a.Pressure),
+		windRange.Check("Wind", a.Wind),
+	); err != nil {
+		return FlowConditions{}, err
+	}
+	return FlowConditions{InsideDensity: DryAirDensity(a.Inside, a.Pressure), OutsideDensity: DryAirDensity(a.Outside, a.Pressure), Wind: a.Wind}, nil
 }
 
 func (c FlowConditions) check() error {
@@ -63,5 +92,19 @@ func (c FlowConditions) check() error {
 		densityRange.Check("InsideDensity", c.InsideDensity),
 		densityRange.Check("OutsideDensity", c.OutsideDensity),
 		windRange.Check("Wind", c.Wind),
+	)
+}
+
+// checkAir refuses air outside the ranges of this package, and the zero State.
+func checkAir(field string, s psychro.State) error {
+	if temperatureRange.Contains(s.Temperature()) && pressureRange.Contains(s.Pressure()) {
+		return nil
+	}
+	if !(s.Pressure() > 0) {
+		return &RangeError{Field: field + ".Pressure", Value: s.Pressure(), Min: pressureRange.Min, Max: pressureRange.Max, Unit: pressureRange.Unit, Source: "the zero State is invalid"}
+	}
+	return errors.Join(
+		temperatureRange.Check(field+".Temperature", s.Temperature()),
+		pressureRange.Check(field+".Pressure", s.Pressure()),
 	)
 }

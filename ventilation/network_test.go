@@ -25,7 +25,7 @@ func build(t testing.TB, openings ...ventilation.Opening) *ventilation.Network {
 
 func dry(t testing.TB, inside, outside, wind float64) ventilation.FlowConditions {
 	t.Helper()
-	c, err := ventilation.DryConditions(inside, outside, wind, 101325)
+	c, err := ventilation.DrySides{Inside: inside, Outside: outside, Pressure: 101325, Wind: wind}.Conditions()
 	require.NoError(t, err)
 	return c
 }

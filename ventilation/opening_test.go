@@ -38,8 +38,8 @@ func TestOpeningFaultsComeTogether(t *testing.T) {
 	for _, field := range []string{`openings[0] "ridge".Height`, ".Area", ".Discharge", ".PressureCoefficient", ".Viscous", "leaks[0].Exponent", "leaks[0].Flow", "leaks[0].Height", "leaks[0].PressureCoefficient", "fans[0].Flow", "fans[0].Slope"} {
 		require.ErrorContains(t, err, field)
 	}
-	_, err = ventilation.DryConditions(293, 20, -3, 101.3)
-	for _, field := range []string{"inside", "wind", "p is"} {
+	_, err = ventilation.DrySides{Inside: 293, Outside: 20, Pressure: 101.3, Wind: -3}.Conditions()
+	for _, field := range []string{"Inside", "Wind", "Pressure is"} {
 		require.ErrorContains(t, err, field)
 	}
 }

@@ -53,7 +53,7 @@ type PurgeCourse struct {
 // check joins every fault of p, by field.
 func (p Purge) check() error {
 	err := errors.Join(
-		stateFault("Start", p.Start), stateFault("Outside", p.Outside),
+		checkAir("Start", p.Start), checkAir("Outside", p.Outside),
 		positive(houseVolumeRange, "Volume", p.Volume),
 		temperatureRange.Check("Warm", p.Warm),
 		exchangeRange.Check("Exchange", p.Exchange),
