@@ -79,7 +79,7 @@ func (h *heatBalance) conditions(rise float64) FlowConditions {
 
 // surplus returns the heat, W, that the rise leaves over; it warms the house.
 func (h *heatBalance) surplus(rise float64) float64 {
-	b, err := h.n.SolveTo(nil, h.conditions(rise))
+	b, err := h.n.balance(nil, h.conditions(rise))
 	if err != nil {
 		return math.NaN()
 	}
@@ -100,7 +100,7 @@ func (h *heatBalance) surplus(rise float64) float64 {
 // says that the house would pass it. Other errors join the inputs outside
 // their ranges.
 func (n *Network) SteadyStates(load Load, out Outdoors) ([]SteadyState, error) {
-	if err := checkHeat(load, out); err != nil {
+	if err := errors.Join(n.check(), checkHeat(load, out)); err != nil {
 		return nil, err
 	}
 	h := heatBalance{n: n, sensible: load.Solar * (1 - load.Transpired), loss: load.Loss, out: out}

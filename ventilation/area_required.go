@@ -32,7 +32,7 @@ type RequiredArea struct {
 // does, since at that rise nothing drives air through the openings; other
 // errors join the inputs outside their ranges.
 func (n *Network) AreaForRise(load Load, out Outdoors, rise float64) (RequiredArea, error) {
-	if err := errors.Join(checkHeat(load, out), riseRange.Check("rise", rise)); err != nil {
+	if err := errors.Join(n.check(), checkHeat(load, out), riseRange.Check("rise", rise)); err != nil {
 		return RequiredArea{}, err
 	}
 	if err := temperatureRange.Check("Temperature + rise", out.Temperature+rise); err != nil {
@@ -73,7 +73,7 @@ func (n *Network) factorFor(flow float64, c FlowConditions) (float64, error) {
 	if flow == 0 {
 		return 0, nil
 	}
-	b, err := n.SolveTo(nil, c)
+	b, err := n.balance(nil, c)
 	if err != nil {
 		return 0, err
 	}
@@ -84,7 +84,7 @@ func (n *Network) factorFor(flow float64, c FlowConditions) (float64, error) {
 		return flow / b.Flow, nil
 	}
 	lack := func(factor float64) float64 {
-		b, err := n.scaled(factor).SolveTo(nil, c)
+		b, err := n.scaled(factor).balance(nil, c)
 		if err != nil {
 			return math.NaN()
 		}

@@ -41,8 +41,8 @@ func BenchmarkSummerBalance(b *testing.B) {
 }
 
 // yearHours is a made-up year: a yearly and a daily wave.
-func yearHours(n int) *ventilation.Hours {
-	h := &ventilation.Hours{Pressure: 101325, Soil: ventilation.FloorStore{Capacity: 3e5, Deep: 1, Ground: 9, Start: 6}}
+func yearHours(n int) ventilation.Hours {
+	h := ventilation.Hours{Pressure: 101325, Soil: ventilation.FloorStore{Capacity: 3e5, Deep: 1, Ground: 9, Start: 6}}
 	for i := range n {
 		season := -math.Cos(2 * math.Pi * float64(i) / 8760)
 		hour := -math.Cos(2 * math.Pi * float64(i%24) / 24)
@@ -60,10 +60,13 @@ func BenchmarkVentYear(b *testing.B) {
 	c := climate(b, summerHouse(b))
 	hours := yearHours(8760)
 	hours.Settings = []ventilation.Setting{{Opening: 0.3, Heat: 3000}}
-	year := ventilation.NewHouseYear(8760)
+	year, err := c.YearTo(nil, hours)
+	if err != nil {
+		b.Fatal(err)
+	}
 	b.ReportAllocs()
 	for b.Loop() {
-		if err := c.YearTo(year, hours); err != nil {
+		if _, err := c.YearTo(year, hours); err != nil {
 			b.Fatal(err)
 		}
 	}
@@ -74,10 +77,14 @@ func BenchmarkVentYearUnderRule(b *testing.B) {
 	c := climate(b, summerHouse(b))
 	hours := yearHours(8760)
 	hours.Settings = []ventilation.Setting{{}}
-	year := ventilation.NewHouseYear(8760)
+	hours.Rule = &ventilation.Rule{Vent: 24, Warm: 12, Heater: 34000}
+	year, err := c.YearTo(nil, hours)
+	if err != nil {
+		b.Fatal(err)
+	}
 	b.ReportAllocs()
 	for b.Loop() {
-		if err := c.YearUnderTo(year, hours, ventilation.Rule{Vent: 24, Warm: 12, Heater: 34000}); err != nil {
+		if _, err := c.YearTo(year, hours); err != nil {
 			b.Fatal(err)
 		}
 	}

@@ -35,7 +35,7 @@ func benchNetwork(b *testing.B, o []ventilation.Opening) {
 	for i := range c {
 		c[i] = dry(b, 18+0.4*float64(i), 20, float64(i%7))
 	}
-	flows := make([]ventilation.PathFlow, n.Len())
+	flows := make([]ventilation.PathFlow, len(n.Openings()))
 	b.ReportAllocs()
 	sum := 0.0
 	for i := 0; b.Loop(); i++ {
@@ -53,7 +53,7 @@ func BenchmarkTall4(b *testing.B)     { benchNetwork(b, fourTall()) }
 func TestSolvingAllocatesNothing(t *testing.T) {
 	for _, o := range [][]ventilation.Opening{twelve(), fourTall()} {
 		n := build(t, o...)
-		flows := make([]ventilation.PathFlow, n.Len())
+		flows := make([]ventilation.PathFlow, len(n.Openings()))
 		c := dry(t, 30, 20, 2)
 		require.Zero(t, testing.AllocsPerRun(100, func() { _, _ = n.SolveTo(flows, c) }))
 	}

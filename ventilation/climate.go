@@ -133,10 +133,18 @@ func NewClimate(h ClimateHouse) (*Climate, error) {
 // House returns the house.
 func (c *Climate) House() ClimateHouse { return c.house }
 
+// check refuses the zero Climate.
+func (c *Climate) check() error {
+	if c.house.Air == nil {
+		return fmt.Errorf("Climate: %w: the zero Climate is invalid, NewClimate makes one", ErrRange)
+	}
+	return nil
+}
+
 func (h ClimateHouse) check() error {
 	var air error
-	if h.Air == nil {
-		air = fmt.Errorf("Air: %w: a house needs the network of its openings and leaks", ErrNoSolution)
+	if h.Air == nil || len(h.Air.paths) == 0 {
+		air = fmt.Errorf("Air: %w: a house needs the network of its openings and leaks, made by NewNetwork", ErrRange)
 	}
 	c, f := h.Cover, h.Floor
 	films := error(nil)

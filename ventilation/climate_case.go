@@ -67,8 +67,8 @@ type climateCase struct {
 }
 
 func (c *Climate) prepare(k *climateCase, w *Weather, s *Setting) error {
-	if a, b := w.check(), s.check(); a != nil || b != nil {
-		return errors.Join(a, b)
+	if z, a, b := c.check(), w.check(), s.check(); z != nil || a != nil || b != nil {
+		return errors.Join(z, a, b)
 	}
 	k.c = c
 	h := &c.house

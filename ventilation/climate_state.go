@@ -25,6 +25,7 @@ type ClimateState struct {
 	EnteringRatio float64 // kg/kg dry air, of it
 	DryAir        float64 // kg/s of dry air that enters and leaves
 	Volume        float64 // m³/s of outside air that enters
+	VolumeOut     float64 // m³/s of inside air that leaves
 	AirChanges    float64 // air changes per hour, 1/h, by Volume
 	Pressure      float64 // Pa, inside at the datum over outside static pressure there; NaN when sealed
 	Neutral       float64 // m, neutral level above the datum; NaN when sealed or without a difference of density
@@ -172,7 +173,7 @@ func (k *climateCase) state(out *ClimateState, x *climateNodes, stable bool) {
 		DewPoint: psychro.SaturationTemperature(e), Surface: x.floor, Lining: x.lining,
 		Canopy: nan, LeafDeficit: nan, Stomata: nan, Boundary: nan,
 		Entering: k.entering, EnteringRatio: k.enteringRatio,
-		DryAir: m, Volume: m * (1 + k.outsideRatio) / k.density, Pressure: k.lastDrive,
+		DryAir: m, Volume: m * (1 + k.outsideRatio) / k.density, VolumeOut: m * (1 + w) / moistDensity(t, e, p), Pressure: k.lastDrive,
 		SunCanopy: k.canopySun, SunFloor: k.floorSun, SunCover: k.coverSun,
 		SunReflected: k.sun.Reflected*h.FloorArea + k.sun.Floor*(1-h.Floor.Absorptance)*h.FloorArea,
 		Heat:         k.heat, SkyLoss: k.skyLoss, SolAir: k.solAir,

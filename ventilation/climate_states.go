@@ -56,11 +56,14 @@ func (c *Climate) States(w Weather, s Setting) ([]ClimateState, error) {
 // network's length. What enters and what leaves differ by the water that the
 // air gains.
 func (c *Climate) PathsTo(dst []PathFlow, w Weather, s Setting, state ClimateState) ([]PathFlow, error) {
+	if err := c.check(); err != nil {
+		return nil, err
+	}
 	n := c.house.Air
 	if dst == nil {
-		dst = make([]PathFlow, n.Len())
+		dst = make([]PathFlow, len(n.paths))
 	}
-	if len(dst) != n.Len() {
+	if len(dst) != len(n.paths) {
 		panic("ventilation: dst does not have the network's length")
 	}
 	var k climateCase

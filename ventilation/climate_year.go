@@ -35,12 +35,12 @@ type Hours struct {
 	Sky              []float64  // °C, radiant temperature of the sky
 	Pressure         float64    // Pa, all year
 	Settings         []Setting  // one an hour, or one for all hours
+	Rule             *Rule      // moves vents and heater; nil: they stand as Settings have them
 	Soil             FloorStore // the ground as a store of heat
 }
 
-// Rule moves the vents and the heater of each hour. Where it is used, Opening
-// of the hour's setting is not, and Heat of it is what is there without the
-// heater.
+// Rule moves the vents and the heater of each hour. With it Opening of the
+// hour's setting is not used, and Heat of it is what is there without the heater.
 type Rule struct {
 	Vent   float64 // °C, the vents open as far as keeps the inside at this
 	Warm   float64 // °C, the heater works as far as keeps the inside at this; at most Vent
@@ -64,8 +64,8 @@ type HouseYear struct {
 	Failed           int       // count of hours without a state: NaN in every column
 }
 
-// NewHouseYear returns columns for n hours.
-func NewHouseYear(n int) *HouseYear {
+// newHouseYear returns columns for n hours.
+func newHouseYear(n int) *HouseYear {
 	y := new(HouseYear)
 	all := make([]float64, 11*n)
 	for i, c := range y.columns() {
@@ -74,53 +74,60 @@ func NewHouseYear(n int) *HouseYear {
 	return y
 }
 
+// check joins every fault of r, by field; nil has none.
+func (r *Rule) check() error {
+	if r == nil {
+		return nil
+	}
+	return domain.Within("Rule", errors.Join(
+		temperatureRange.Check("Vent", r.Vent),
+		domain.Range{Min: temperatureRange.Min, Max: r.Vent, Unit: "°C", Source: "the heater must not fight the vents"}.Check("Warm", r.Warm),
+		heaterRange.Check("Heater", r.Heater),
+	))
+}
+
 func (y *HouseYear) columns() [11]*[]float64 {
 	return [11]*[]float64{&y.Temperature, &y.HumidityRatio, &y.RelativeHumidity, &y.Deficit, &y.Canopy,
 		&y.DryAir, &y.Opening, &y.Heat, &y.Transpired, &y.Condensed, &y.Soil}
 }
 
 // YearTo fills dst with the house of each of the hours, its vents and heat as
-// each hour's setting has them. Temperature, humidity and flow of each hour are
-// solved together in a steady state; the soil alone remembers, exactly for a
-// floor's temperature that holds for an hour. Hours refused or without a state
-// are NaN in every column and leave the soil as it was; the error tells how
-// many they are, the first and why. It allocates nothing and panics when the
-// columns' lengths differ.
-func (c *Climate) YearTo(dst *HouseYear, hours *Hours) error { return c.year(dst, hours, nil) }
-
-// YearUnderTo is YearTo with vents and heater moved by the rule: shut and with
-// heat where the house would be colder than Warm, open as far as needed where
-// it would be warmer than Vent. Hours in which full power or any opening falls
-// short have the best that can be had and are counted in Short.
-func (c *Climate) YearUnderTo(dst *HouseYear, hours *Hours, rule Rule) error {
-	if err := errors.Join(
-		temperatureRange.Check("Vent", rule.Vent),
-		domain.Range{Min: temperatureRange.Min, Max: rule.Vent, Unit: "°C", Source: "the heater must not fight the vents"}.Check("Warm", rule.Warm),
-		heaterRange.Check("Heater", rule.Heater),
-	); err != nil {
-		return err
-	}
-	return c.year(dst, hours, &rule)
-}
-
-func (c *Climate) year(dst *HouseYear, hours *Hours, rule *Rule) error {
+// each hour's setting has them, or moved by hours.Rule: shut and with heat where
+// the house would be colder than Warm, open as far as needed where it would be
+// warmer than Vent. Hours in which full power or any opening falls short of the
+// rule have the best that can be had and are counted in Short.
+//
+// Temperature, humidity and flow of each hour are solved together in a steady
+// state; the soil alone remembers, exactly for a floor's temperature that holds
+// for an hour. A nil dst allocates; otherwise its columns must have the length
+// of the hours, and nothing is allocated. The error joins the faults of soil,
+// rule and settings by field; where hours are refused or have no state it gives
+// their number, the first and why: they are NaN in every column and leave the
+// soil as it was. It panics for columns of unequal length.
+func (c *Climate) YearTo(dst *HouseYear, hours Hours) (*HouseYear, error) {
 	n := len(hours.Temperature)
 	for _, column := range [4][]float64{hours.RelativeHumidity, hours.Sun, hours.Wind, hours.Sky} {
 		if len(column) != n {
 			panic("ventilation: columns of unequal length")
 		}
 	}
+	if dst == nil {
+		dst = newHouseYear(n)
+	}
 	for _, column := range dst.columns() {
 		if len(*column) != n {
 			panic("ventilation: columns of unequal length")
 		}
 	}
+	if len(hours.Settings) == 0 {
+		return nil, &RangeError{Field: "number of Settings", Min: 1, Max: math.Inf(1), Unit: "count", Source: "one an hour, or one for all"}
+	}
 	if len(hours.Settings) != n && len(hours.Settings) != 1 {
 		panic("ventilation: Settings has neither one entry nor one an hour")
 	}
 	soil, err := c.soil(hours.Soil)
-	if err != nil {
-		return err
+	if err = errors.Join(c.check(), err, hours.Rule.check()); err != nil {
+		return nil, err
 	}
 	dst.Short, dst.Failed = 0, 0
 	var o openings
@@ -131,7 +138,7 @@ func (c *Climate) year(dst *HouseYear, hours *Hours, rule *Rule) error {
 		if len(hours.Settings) > 1 {
 			setting = &hours.Settings[i]
 		}
-		err := c.hour(&o, &state, hours, i, *setting, soil.seen, rule, dst)
+		err := c.hour(&o, &state, &hours, i, *setting, soil.seen, dst)
 		if err != nil {
 			if dst.Failed == 0 {
 				first, why = i, err
@@ -145,17 +152,18 @@ func (c *Climate) year(dst *HouseYear, hours *Hours, rule *Rule) error {
 		dst.Soil[i] = soil.step(state.Surface)
 	}
 	if dst.Failed > 0 {
-		return fmt.Errorf("%d of %d hours have no state; hour %d: %w", dst.Failed, n, first, why)
+		return dst, fmt.Errorf("%d of %d hours have no state; hour %d: %w", dst.Failed, n, first, why)
 	}
-	return nil
+	return dst, nil
 }
 
 // hour solves hour i and stores it.
-func (c *Climate) hour(o *openings, state *ClimateState, hours *Hours, i int, s Setting, ground groundSeen, rule *Rule, dst *HouseYear) error {
+func (c *Climate) hour(o *openings, state *ClimateState, hours *Hours, i int, s Setting, ground groundSeen, dst *HouseYear) error {
 	out, err := psychro.FromRelativeHumidity(hours.Temperature[i], hours.RelativeHumidity[i], hours.Pressure)
 	if err != nil {
 		return err
 	}
+	rule := hours.Rule
 	w := Weather{Air: out, Sun: hours.Sun[i], Wind: hours.Wind[i], Sky: hours.Sky[i], Ground: ground.temperature}
 	if rule != nil {
 		s.Opening = 0

@@ -15,8 +15,8 @@ func TestAYearWithoutSoilIsItsHours(t *testing.T) {
 	hours := yearHours(48)
 	hours.Soil = ventilation.FloorStore{Ground: 11}
 	hours.Settings = []ventilation.Setting{{Opening: 0.2, Heat: 2000, Shade: 0.1}}
-	year := ventilation.NewHouseYear(48)
-	require.NoError(t, c.YearTo(year, hours))
+	year, err := c.YearTo(nil, hours)
+	require.NoError(t, err)
 	for i := range 48 {
 		x, err := c.Solve(ventilation.Weather{Air: air(t, hours.Temperature[i], hours.RelativeHumidity[i]), Sun: hours.Sun[i], Wind: hours.Wind[i], Sky: hours.Sky[i], Ground: 11}, hours.Settings[0])
 		require.NoError(t, err)
@@ -39,8 +39,8 @@ func TestAYearWithoutSoilIsItsHours(t *testing.T) {
 func TestAnHourWithSoilByHand(t *testing.T) {
 	hours := yearHours(2)
 	hours.Settings = []ventilation.Setting{{Opening: 0.2}}
-	year := ventilation.NewHouseYear(2)
-	require.NoError(t, climate(t, summerHouse(t)).YearTo(year, hours))
+	year, err := climate(t, summerHouse(t)).YearTo(nil, hours)
+	require.NoError(t, err)
 	now := 6.0
 	for i := range 2 {
 		x := 0.036
@@ -64,7 +64,7 @@ func TestAnHourWithSoilByHand(t *testing.T) {
 // In weather that stays, the soil settles to G and D in series.
 func TestSoilSettles(t *testing.T) {
 	n := 400
-	hours := &ventilation.Hours{Pressure: 101325, Settings: []ventilation.Setting{{Opening: 0.1}}, Soil: ventilation.FloorStore{Capacity: 2e5, Deep: 1, Ground: 9, Start: 20}}
+	hours := ventilation.Hours{Pressure: 101325, Settings: []ventilation.Setting{{Opening: 0.1}}, Soil: ventilation.FloorStore{Capacity: 2e5, Deep: 1, Ground: 9, Start: 20}}
 	for range n {
 		hours.Temperature = append(hours.Temperature, 12)
 		hours.RelativeHumidity = append(hours.RelativeHumidity, 0.7)
@@ -72,8 +72,8 @@ func TestSoilSettles(t *testing.T) {
 		hours.Wind = append(hours.Wind, 1)
 		hours.Sky = append(hours.Sky, 0)
 	}
-	year := ventilation.NewHouseYear(n)
-	require.NoError(t, climate(t, summerHouse(t)).YearTo(year, hours))
+	year, err := climate(t, summerHouse(t)).YearTo(nil, hours)
+	require.NoError(t, err)
 	h := summerHouse(t)
 	h.Floor.Conductance = 1 / (1.0/2 + 1.0/1)
 	x, err := climate(t, h).Solve(ventilation.Weather{Air: air(t, 12, 0.7), Sun: 200, Wind: 1, Sky: 0, Ground: 9}, hours.Settings[0])
@@ -96,9 +96,10 @@ func TestAYearUnderARule(t *testing.T) {
 		*column = thin
 	}
 	hours.Settings = []ventilation.Setting{{}}
-	year := ventilation.NewHouseYear(n)
 	rule := ventilation.Rule{Vent: 24, Warm: 12, Heater: 20000}
-	require.NoError(t, c.YearUnderTo(year, hours, rule))
+	hours.Rule = &rule
+	year, err := c.YearTo(nil, hours)
+	require.NoError(t, err)
 	short, heated, opened := 0, 0, 0
 	for i := range n {
 		v := year.Temperature[i]
@@ -128,7 +129,10 @@ func TestAYearUnderARule(t *testing.T) {
 	require.Equal(t, short, year.Short)
 	require.Greater(t, heated, 50)
 	require.Greater(t, opened, 50)
-	require.ErrorIs(t, c.YearUnderTo(year, hours, ventilation.Rule{Vent: 10, Warm: 20, Heater: -1}), ventilation.ErrRange)
+	hours.Rule = &ventilation.Rule{Vent: 10, Warm: 20, Heater: -1}
+	_, err = c.YearTo(year, hours)
+	require.ErrorContains(t, err, "Rule.Warm")
+	require.ErrorContains(t, err, "Rule.Heater")
 }
 
 // Hours that have no answer are NaN, counted, and told by the first.
@@ -137,17 +141,20 @@ func TestHoursWithoutAnAnswer(t *testing.T) {
 	hours.Settings = []ventilation.Setting{{Opening: 0.5}}
 	hours.RelativeHumidity[5] = 60
 	hours.Wind[7] = -1
-	year := ventilation.NewHouseYear(24)
-	err := climate(t, summerHouse(t)).YearTo(year, hours)
+	year, err := climate(t, summerHouse(t)).YearTo(nil, hours)
 	require.ErrorIs(t, err, ventilation.ErrRange)
 	require.ErrorContains(t, err, "2 of 24 hours")
 	require.ErrorContains(t, err, "hour 5")
 	require.Equal(t, 2, year.Failed)
 	require.True(t, math.IsNaN(year.Temperature[5]) && math.IsNaN(year.Soil[7]))
 	require.False(t, math.IsNaN(year.Temperature[6]))
-	require.Panics(t, func() { _ = climate(t, summerHouse(t)).YearTo(ventilation.NewHouseYear(23), hours) })
+	require.Panics(t, func() { _, _ = climate(t, summerHouse(t)).YearTo(&ventilation.HouseYear{}, hours) })
 	hours.Soil.Capacity = -1
-	require.ErrorContains(t, climate(t, summerHouse(t)).YearTo(year, hours), "Soil.Capacity")
+	_, err = climate(t, summerHouse(t)).YearTo(year, hours)
+	require.ErrorContains(t, err, "Soil.Capacity")
+	hours.Settings = nil
+	_, err = climate(t, summerHouse(t)).YearTo(year, hours)
+	require.ErrorContains(t, err, "number of Settings")
 }
 
 func TestTheBalanceAllocatesNothing(t *testing.T) {
@@ -157,6 +164,7 @@ func TestTheBalanceAllocatesNothing(t *testing.T) {
 	require.Zero(t, testing.AllocsPerRun(20, func() { _, _ = c.OpeningForTemperature(w, ventilation.Setting{}, 31) }))
 	hours := yearHours(24)
 	hours.Settings = []ventilation.Setting{{Opening: 0.4}}
-	year := ventilation.NewHouseYear(24)
-	require.Zero(t, testing.AllocsPerRun(5, func() { _ = c.YearTo(year, hours) }))
+	year, err := c.YearTo(nil, hours)
+	require.NoError(t, err)
+	require.Zero(t, testing.AllocsPerRun(5, func() { _, _ = c.YearTo(year, hours) }))
 }

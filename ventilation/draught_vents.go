@@ -66,8 +66,8 @@ func (v ColdVents) check() error {
 		domain.Range{Min: math.Max(temperatureRange.Min, v.Inside+inletExcessRange.Min), Max: v.Inside, Unit: "°C", Source: "no warmer than the house, nor colder by more than InletExcessRange"}.Check("Outside", v.Outside),
 		domain.Range{Min: temperatureRange.Min, Max: v.Inside, Unit: "°C", Source: "no warmer than the house"}.Check("Limit", v.Limit),
 	}
-	if v.Network == nil {
-		return errors.Join(append(faults, fmt.Errorf("Network: %w: none given", ErrRange))...)
+	if v.Network == nil || len(v.Network.paths) == 0 {
+		return errors.Join(append(faults, fmt.Errorf("Network: %w: none given, NewNetwork makes one", ErrRange))...)
 	}
 	if n := len(v.Network.openings); len(v.Jets) != n {
 		return errors.Join(append(faults, &RangeError{Field: "number of Jets", Value: float64(len(v.Jets)), Min: float64(n), Max: float64(n), Unit: "count", Source: "one for each opening"})...)

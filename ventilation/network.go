@@ -2,6 +2,7 @@ package ventilation
 
 import (
 	"errors"
+	"fmt"
 	"math"
 	"slices"
 )
@@ -16,12 +17,13 @@ type Network struct {
 
 // Balance is the state of a network in which as much air leaves as enters.
 type Balance struct {
-	Pressure float64    // Pa, inside at the datum over outside static pressure there
-	Neutral  float64    // m above the datum, where inside equals outside static pressure; NaN for equal densities
-	Flow     float64    // kg/s, all air that enters, equal to all that leaves
-	Residual float64    // kg/s, what the computed flows fail to balance
-	Volume   float64    // m³/s, Flow at the density of the outside air
-	Paths    []PathFlow // openings, then leaks, then fans, in the order given
+	Pressure  float64    // Pa, inside at the datum over outside static pressure there
+	Neutral   float64    // m above the datum, where inside equals outside static pressure; NaN for equal densities
+	Flow      float64    // kg/s, all air that enters, equal to all that leaves
+	Residual  float64    // kg/s, what the computed flows fail to balance
+	Volume    float64    // m³/s, of the air that enters, at the density of the outside air
+	VolumeOut float64    // m³/s, of the air that leaves, at the density of the inside air
+	Paths     []PathFlow // openings, then leaks, then fans, in the order given
 }
 
 // NewNetwork returns the network of openings, leaks and fans, each of which
@@ -55,9 +57,6 @@ func NewNetwork(openings []Opening, leaks []Leak, fans []FixedFan) (*Network, er
 // Openings returns a copy of the network's openings.
 func (n *Network) Openings() []Opening { return slices.Clone(n.openings) }
 
-// Len returns the number of elements: openings, leaks and fans.
-func (n *Network) Len() int { return len(n.paths) }
-
 // Solve returns the balance under c. Openings that nothing drives, as one alone
 // or all at one height without wind, pass no air unless they are tall:
 // CheckOpenings says so beforehand. The error joins the conditions outside
@@ -65,19 +64,27 @@ func (n *Network) Len() int { return len(n.paths) }
 // independent solutions in extended precision; the flow of an opening at whose
 // height the drive vanishes goes as the square root of the drive and holds
 // absolutely.
-func (n *Network) Solve(c FlowConditions) (Balance, error) {
-	return n.SolveTo(make([]PathFlow, len(n.paths)), c)
-}
+func (n *Network) Solve(c FlowConditions) (Balance, error) { return n.SolveTo(nil, c) }
 
 // SolveTo is Solve with the flow of each element written to dst, which must
-// have length Len; it allocates nothing. A nil dst leaves the elements' flows
-// out.
+// have the length of Balance.Paths; it allocates nothing. A nil dst allocates.
 func (n *Network) SolveTo(dst []PathFlow, c FlowConditions) (Balance, error) {
+	if dst == nil {
+		dst = make([]PathFlow, len(n.paths))
+	}
+	if len(dst) != len(n.paths) {
+		panic("ventilation: dst does not have the network's length")
+	}
+	return n.balance(dst, c)
+}
+
+// balance is SolveTo, but a nil dst leaves the elements' flows out.
+func (n *Network) balance(dst []PathFlow, c FlowConditions) (Balance, error) {
 	if err := c.check(); err != nil {
 		return Balance{}, err
 	}
-	if dst != nil && len(dst) != len(n.paths) {
-		panic("ventilation: dst does not have the network's length")
+	if len(n.paths) == 0 {
+		return Balance{}, errEmpty
 	}
 	s := n.solver(c)
 	p, err := s.pressure()
@@ -93,6 +100,7 @@ func (n *Network) SolveTo(dst []PathFlow, c FlowConditions) (Balance, error) {
 		Paths:    dst,
 	}
 	b.Volume = b.Flow / c.OutsideDensity
+	b.VolumeOut = b.Flow / c.InsideDensity
 	return b, nil
 }
 
@@ -103,6 +111,17 @@ func AirChanges(flow, volume float64) float64 {
 		return math.NaN()
 	}
 	return 3600 * flow / volume
+}
+
+// errEmpty is the fault of a network without elements, as the zero one.
+var errEmpty = fmt.Errorf("Network: %w: the zero Network is invalid, NewNetwork makes one", ErrRange)
+
+// check refuses the zero Network.
+func (n *Network) check() error {
+	if len(n.paths) == 0 {
+		return errEmpty
+	}
+	return nil
 }
 
 func noOpening() error {

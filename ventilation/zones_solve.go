@@ -14,6 +14,9 @@ import (
 // since drives vanish, each zone is balanced in turn. The error joins the
 // conditions outside their ranges, or is ErrNotConverged.
 func (z *Zones) Solve(c ZoneConditions) (ZoneBalance, error) {
+	if z.count == 0 {
+		return ZoneBalance{}, fmt.Errorf("Zones: %w: the zero Zones is invalid, NewZones makes one", ErrRange)
+	}
 	if err := z.checkConditions(c); err != nil {
 		return ZoneBalance{}, err
 	}
