@@ -51,7 +51,7 @@ func (f Figure) WriteHTML(w io.Writer, v []float64, form Form) error {
 	}
 	p.Raw("</ol>\n")
 	p.Section("Answer")
-	p.Code(strings.Join(r.Lines, "\n"))
+	p.Lines(r.Lines)
 	if r.Printed != "" {
 		p.Paragraph("The source prints: " + r.Printed)
 	}

@@ -66,6 +66,6 @@ func solveAltitude(v []float64) (r Result, err error) {
 	curve.Color, here.Color = page.PenOf(0).Color, page.PenOf(1).Color
 	plot.Add(curve, here)
 	plot.Y.Min = 40
-	r.Picture = Picture{SVG: page.Chart("Mass moved against altitude", fmt.Sprintf("A curve that falls from 100 %% at sea level; at %.0f m it stands at %.1f %%.", z, 100*share), 480, 240, plot)}
+	r.Picture = Picture{SVG: page.Chart("Mass moved against altitude", fmt.Sprintf("A curve that falls from 100 %% at sea level; at %.0f m it stands at %.1f %%.", z, 100*share), 420, 240, plot)}
 	return r, nil
 }

@@ -5,7 +5,9 @@ import (
 	"fmt"
 	"html/template"
 	"image/color"
+	"math"
 	"regexp"
+	"strconv"
 	"strings"
 
 	"gonum.org/v1/plot"
@@ -51,15 +53,29 @@ func NewPlot(x, y string) *plot.Plot {
 	p := plot.New()
 	p.BackgroundColor = color.Transparent
 	p.X.Label.Text, p.Y.Label.Text = x, y
-	face := font.Font{Typeface: "Liberation", Variant: "Sans", Size: 11}
+	face := font.Font{Typeface: "Liberation", Variant: "Sans", Size: 12}
 	for _, axis := range []*plot.Axis{&p.X, &p.Y} {
 		axis.Label.TextStyle.Font = face
 		axis.Tick.Label.Font = face
 		axis.Color, axis.Tick.Color = ink, ink
+		axis.Tick.Marker = ticks{}
 	}
 	p.Legend.TextStyle.Font = face
 	p.Legend.Top = true
 	return p
+}
+
+// ticks are the usual ones with their labels as short as they can be.
+type ticks struct{}
+
+func (ticks) Ticks(low, high float64) []plot.Tick {
+	all := plot.DefaultTicks{}.Ticks(low, high)
+	for i := range all {
+		if all[i].Label != "" {
+			all[i].Label = strconv.FormatFloat(math.Round(all[i].Value*1e9)/1e9, 'g', 6, 64)
+		}
+	}
+	return all
 }
 
 // Chart draws plots below one another as one inline SVG of width and height,

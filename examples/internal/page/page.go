@@ -108,6 +108,11 @@ func numeric(cell string) bool {
 	return s != "" && s[0] >= '0' && s[0] <= '9'
 }
 
+// Lines writes lines of text as they stand, folded where the screen is narrow.
+func (p *Page) Lines(lines []string) {
+	fmt.Fprintf(&p.body, "<pre class=\"lines\">%s</pre>\n", text(strings.Join(lines, "\n")))
+}
+
 // Code writes program text as it stands.
 func (p *Page) Code(source string) {
 	fmt.Fprintf(&p.body, "<pre tabindex=\"0\"><code>%s</code></pre>\n", text(source))
