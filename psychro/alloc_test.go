@@ -39,11 +39,11 @@ func TestBatches(t *testing.T) {
 	const p = 95e3
 	ts := []float64{-12, 3, 21, 21, 30}
 	rh := []float64{0.9, 0.5, 0.6, 60, 1}
-	w := psychro.HumidityRatioTo(nil, ts, rh, p)
-	states, err := psychro.StatesTo(nil, ts, rh, p)
+	w := psychro.HumidityRatioFromRelativeHumidityTo(nil, ts, rh, p)
+	states, err := psychro.StatesFromRelativeHumidityTo(nil, ts, rh, p)
 	require.ErrorIs(t, err, psychro.ErrRange)
 	require.ErrorContains(t, err, "1 of 5 refused, the first at index 3: relative humidity is 60")
-	tw, td, d, back := psychro.WetBulbTo(nil, ts, w, p), psychro.DewPointTo(nil, ts, w, p), psychro.VapourPressureDeficitTo(nil, ts, rh, p), psychro.RelativeHumidityTo(nil, ts, w, p)
+	tw, td, d, back := psychro.WetBulbFromHumidityRatioTo(nil, ts, w, p), psychro.DewPointFromHumidityRatioTo(nil, ts, w, p), psychro.VapourPressureDeficitFromRelativeHumidityTo(nil, ts, rh, p), psychro.RelativeHumidityFromHumidityRatioTo(nil, ts, w, p)
 	for i, s := range states {
 		if i == 3 {
 			for _, v := range []float64{w[i], tw[i], td[i], d[i], back[i]} {
@@ -59,9 +59,9 @@ func TestBatches(t *testing.T) {
 	}
 	// In place.
 	in := append([]float64(nil), ts...)
-	require.Equal(t, tw[:3], psychro.WetBulbTo(in, in, w, p)[:3])
-	require.Panics(t, func() { psychro.WetBulbTo(nil, ts, w[:2], p) })
-	require.Panics(t, func() { psychro.WetBulbTo(in[:2], ts, w, p) })
-	require.Panics(t, func() { _, _ = psychro.StatesTo(nil, ts, rh[:1], p) })
-	require.Zero(t, testing.AllocsPerRun(5, func() { psychro.WetBulbTo(tw[:3], ts[:3], w[:3], p) }))
+	require.Equal(t, tw[:3], psychro.WetBulbFromHumidityRatioTo(in, in, w, p)[:3])
+	require.Panics(t, func() { psychro.WetBulbFromHumidityRatioTo(nil, ts, w[:2], p) })
+	require.Panics(t, func() { psychro.WetBulbFromHumidityRatioTo(in[:2], ts, w, p) })
+	require.Panics(t, func() { _, _ = psychro.StatesFromRelativeHumidityTo(nil, ts, rh[:1], p) })
+	require.Zero(t, testing.AllocsPerRun(5, func() { psychro.WetBulbFromHumidityRatioTo(tw[:3], ts[:3], w[:3], p) }))
 }

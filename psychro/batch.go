@@ -2,10 +2,15 @@ package psychro
 
 import "fmt"
 
-// HumidityRatioTo stores in dst the humidity ratios, kg/kg dry air, of air of
-// the temperatures t, °C, and relative humidities rh, fraction, at pressure p,
-// Pa.
-func HumidityRatioTo(dst, t, rh []float64, p float64) []float64 {
+// The functions of this file take columns, by RealGas at one pressure for the
+// whole column: a station's pressure moves by 3 % either way, which moves a
+// humidity ratio by as much and a wet bulb by 0.1 K. Where that matters, or for
+// IdealGas, make each State in a loop.
+
+// HumidityRatioFromRelativeHumidityTo stores in dst the humidity ratios, kg/kg
+// dry air, of air of the temperatures t, °C, -100 to 200, and relative
+// humidities rh, fraction, 0 to 1, at pressure p, Pa, 30e3 to 200e3.
+func HumidityRatioFromRelativeHumidityTo(dst, t, rh []float64, p float64) []float64 {
 	dst = sized(dst, len(t), len(rh))
 	for i := range dst {
 		dst[i] = orNaN(FromRelativeHumidity(t[i], rh[i], p)).w
@@ -13,10 +18,10 @@ func HumidityRatioTo(dst, t, rh []float64, p float64) []float64 {
 	return dst
 }
 
-// RelativeHumidityTo stores in dst the relative humidities, fraction, of air of
-// the temperatures t, °C, and humidity ratios w, kg/kg dry air, at pressure p,
-// Pa.
-func RelativeHumidityTo(dst, t, w []float64, p float64) []float64 {
+// RelativeHumidityFromHumidityRatioTo stores in dst the relative humidities,
+// fraction, of air of the temperatures t, °C, -100 to 200, and humidity ratios
+// w, kg/kg dry air, 0 to 1000, at pressure p, Pa, 30e3 to 200e3.
+func RelativeHumidityFromHumidityRatioTo(dst, t, w []float64, p float64) []float64 {
 	dst = sized(dst, len(t), len(w))
 	for i := range dst {
 		dst[i] = orNaN(FromHumidityRatio(t[i], w[i], p)).RelativeHumidity()
@@ -24,9 +29,10 @@ func RelativeHumidityTo(dst, t, w []float64, p float64) []float64 {
 	return dst
 }
 
-// WetBulbTo stores in dst the wet bulbs, °C, of air of the temperatures t, °C,
-// and humidity ratios w, kg/kg dry air, at pressure p, Pa.
-func WetBulbTo(dst, t, w []float64, p float64) []float64 {
+// WetBulbFromHumidityRatioTo stores in dst the wet bulbs, °C, of air of the
+// temperatures t, °C, -100 to 200, and humidity ratios w, kg/kg dry air, 0 to
+// 1000, at pressure p, Pa, 30e3 to 200e3.
+func WetBulbFromHumidityRatioTo(dst, t, w []float64, p float64) []float64 {
 	dst = sized(dst, len(t), len(w))
 	for i := range dst {
 		if s, err := FromHumidityRatio(t[i], w[i], p); err == nil {
@@ -38,9 +44,10 @@ func WetBulbTo(dst, t, w []float64, p float64) []float64 {
 	return dst
 }
 
-// DewPointTo stores in dst the dew or frost points, °C, of air of the
-// temperatures t, °C, and humidity ratios w, kg/kg dry air, at pressure p, Pa.
-func DewPointTo(dst, t, w []float64, p float64) []float64 {
+// DewPointFromHumidityRatioTo stores in dst the dew or frost points, °C, of air
+// of the temperatures t, °C, -100 to 200, and humidity ratios w, kg/kg dry air,
+// 0 to 1000, at pressure p, Pa, 30e3 to 200e3.
+func DewPointFromHumidityRatioTo(dst, t, w []float64, p float64) []float64 {
 	dst = sized(dst, len(t), len(w))
 	for i := range dst {
 		dst[i] = orNaN(FromHumidityRatio(t[i], w[i], p)).DewPoint()
@@ -48,10 +55,10 @@ func DewPointTo(dst, t, w []float64, p float64) []float64 {
 	return dst
 }
 
-// VapourPressureDeficitTo stores in dst the vapour pressure deficits, Pa, of
-// air of the temperatures t, °C, and relative humidities rh, fraction, at
-// pressure p, Pa.
-func VapourPressureDeficitTo(dst, t, rh []float64, p float64) []float64 {
+// VapourPressureDeficitFromRelativeHumidityTo stores in dst the vapour pressure
+// deficits, Pa, of air of the temperatures t, °C, -100 to 200, and relative
+// humidities rh, fraction, 0 to 1, at pressure p, Pa, 30e3 to 200e3.
+func VapourPressureDeficitFromRelativeHumidityTo(dst, t, rh []float64, p float64) []float64 {
 	dst = sized(dst, len(t), len(rh))
 	for i := range dst {
 		dst[i] = orNaN(FromRelativeHumidity(t[i], rh[i], p)).VapourPressureDeficit()
@@ -59,10 +66,11 @@ func VapourPressureDeficitTo(dst, t, rh []float64, p float64) []float64 {
 	return dst
 }
 
-// StatesTo stores in dst the states of air of the temperatures t, °C, and
-// relative humidities rh, fraction, at pressure p, Pa. The error tells how many
-// hours were refused, the first of them and why; those hold the zero State.
-func StatesTo(dst []State, t, rh []float64, p float64) ([]State, error) {
+// StatesFromRelativeHumidityTo stores in dst the states of air of the
+// temperatures t, °C, -100 to 200, and relative humidities rh, fraction, 0 to
+// 1, at pressure p, Pa, 30e3 to 200e3. The error tells how many hours were
+// refused, the first of them and why; those hold the zero State.
+func StatesFromRelativeHumidityTo(dst []State, t, rh []float64, p float64) ([]State, error) {
 	if dst == nil {
 		dst = make([]State, len(t))
 	}

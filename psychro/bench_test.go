@@ -113,7 +113,7 @@ func BenchmarkYear(b *testing.B) {
 	}
 	b.ReportAllocs()
 	for b.Loop() {
-		psychro.WetBulbTo(dst, temperature, ratio, 101325)
+		psychro.WetBulbFromHumidityRatioTo(dst, temperature, ratio, 101325)
 	}
 	speed.Sink = dst[hours-1]
 }

@@ -70,7 +70,7 @@ func TestHandbookWetBulbEquations(t *testing.T) {
 		s := SurfaceAt(tw)
 		for _, d := range []float64{0.1, 1, 2} {
 			at := tw + d
-			ws := IdealGas.SaturationHumidityRatioOver(s, tw, 95e3)
+			ws := ratioOf(IdealGas.saturated(s, tw, 95e3))
 			want := ((2501-2.326*tw)*ws - 1.006*(at-tw)) / (2501 + 1.86*at - 4.186*tw) // eq. 33
 			if s == Ice {
 				want = ((2830-0.24*tw)*ws - 1.006*(at-tw)) / (2830 + 1.86*at - 2.1*tw) // eq. 35

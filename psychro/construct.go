@@ -1,165 +1,147 @@
 package psychro
 
-import "errors"
+import (
+	"errors"
+	"math"
 
-// FromVapourPressure returns air of temperature t, °C, vapour pressure e, Pa,
-// and pressure p, Pa. The error names each input outside its range.
-func FromVapourPressure(t, e, p float64) (State, error) { return RealGas.FromVapourPressure(t, e, p) }
+	"cloche.example/internal/domain"
+)
 
-// FromVapourPressure is the function of the same name for model m:
-// t in °C, e and p in Pa.
-func (m Model) FromVapourPressure(t, e, p float64) (State, error) {
+// FromRelativeHumidity returns air of temperature t, °C, -100 to 200, relative
+// humidity rh, fraction, 0 to 1, and pressure p, Pa, 30e3 to 200e3. Relative
+// humidity is the vapour pressure of the air over that of saturated air at the
+// same temperature and pressure, over ice below 0.01 °C and over liquid from
+// there on; above the boiling point it is that over the saturation pressure of
+// pure water. The error joins a *RangeError for each input outside its range.
+func FromRelativeHumidity(t, rh, p float64) (State, error) {
+	return RealGas.FromRelativeHumidity(t, rh, p)
+}
+
+// FromRelativeHumidity is the function of the same name for model m: t, °C,
+// -100 to 200, rh, fraction, 0 to 1, p, Pa, 30e3 to 200e3.
+func (m Model) FromRelativeHumidity(t, rh, p float64) (State, error) {
+	xs, err := m.air(t, p)
+	if err != nil || !(rh >= 0 && rh <= 1) {
+		return State{}, errors.Join(err, relativeHumiditiesRange.Check("relative humidity", rh))
+	}
+	x := rh * xs
+	if x > mostVapour {
+		return State{}, &RangeError{Field: "relative humidity", Value: rh, Min: 0, Max: mostVapour / xs, Unit: "fraction", Source: tooLittleAir}
+	}
+	return State{t: t, p: p, x: x, w: ratioOf(x), xs: xs, model: m}, nil
+}
+
+// FromRelativeHumidityOver is FromRelativeHumidity with rh, fraction, 0 to 1,
+// stated over the given surface: weather services state it over liquid water
+// below freezing too. Air saturated over liquid water at temperature t, °C,
+// -40 to 200 (ice -100 to 0.01), below 0.01 is supersaturated over ice and
+// refused; the error names the largest rh that is not. Pressure p, Pa, 30e3 to
+// 200e3.
+func (m Model) FromRelativeHumidityOver(surface Surface, t, rh, p float64) (State, error) {
+	xs, err := m.air(t, p)
+	if bad := surface.check("temperature", t); err == nil {
+		err = bad
+	}
+	if err != nil || !(rh >= 0 && rh <= 1) {
+		return State{}, errors.Join(err, relativeHumiditiesRange.Check("relative humidity", rh))
+	}
+	return m.build(t, p, rh*m.saturated(surface, t, p), xs, "relative humidity over "+surface.String(), rh, "fraction",
+		func(s State) float64 { return s.RelativeHumidityOver(surface) })
+}
+
+// FromHumidityRatio returns air of temperature t, °C, -100 to 200, humidity
+// ratio w, kg/kg dry air, 0 to 1000, and pressure p, Pa, 30e3 to 200e3. The
+// error names each input outside its range; w above saturation is refused, not
+// taken for vapour.
+func FromHumidityRatio(t, w, p float64) (State, error) { return RealGas.FromHumidityRatio(t, w, p) }
+
+// FromHumidityRatio is the function of the same name for model m: t, °C, -100
+// to 200, w, kg/kg dry air, 0 to 1000, p, Pa, 30e3 to 200e3.
+func (m Model) FromHumidityRatio(t, w, p float64) (State, error) {
 	xs, err := m.air(t, p)
 	if err != nil {
-		return State{}, finite(err, "vapour pressure", e, "Pa")
+		return State{}, errors.Join(err, humidityRatiosRange.Check("humidity ratio", w))
 	}
-	return m.build(t, p, e/p, xs, "vapour pressure", e, "Pa", State.VapourPressure)
+	s, err := m.build(t, p, fractionOf(w), xs, "humidity ratio", w, "kg/kg", State.HumidityRatio)
+	if err == nil && s.x < xs {
+		s.w = w
+	}
+	return s, err
 }
 
-// FromVapourPressureDeficit returns air of temperature t, °C, whose vapour
-// pressure falls short of saturation by d, Pa, at pressure p, Pa. The error
-// names each input outside its range.
-func FromVapourPressureDeficit(t, d, p float64) (State, error) {
-	return RealGas.FromVapourPressureDeficit(t, d, p)
+// FromDewPoint returns air of temperature t, °C, -100 to 200, dew point td, °C,
+// -100 to t, and pressure p, Pa, 30e3 to 200e3; td is a frost point below 0.01
+// °C. The error names each input outside its range.
+func FromDewPoint(t, td, p float64) (State, error) { return RealGas.FromDewPoint(t, td, p) }
+
+// FromDewPoint is the function of the same name for model m: t, °C, -100 to
+// 200, td, °C, -100 to t, p, Pa, 30e3 to 200e3.
+func (m Model) FromDewPoint(t, td, p float64) (State, error) {
+	return m.FromDewPointOver(SurfaceAt(td), t, td, p)
 }
 
-// FromVapourPressureDeficit is the function of the same name for model m:
-// t in °C, d and p in Pa.
-func (m Model) FromVapourPressureDeficit(t, d, p float64) (State, error) {
+// FromDewPointOver is FromDewPoint with the dew point td, °C, stated over the
+// given surface: instruments and weather services may state it over liquid
+// water below freezing too. Over ice td is -100 to 0.01, over liquid -40 to t;
+// temperature t, °C, -100 to 200, pressure p, Pa, 30e3 to 200e3.
+func (m Model) FromDewPointOver(surface Surface, t, td, p float64) (State, error) {
 	xs, err := m.air(t, p)
-	if err != nil {
-		return State{}, finite(err, "vapour pressure deficit", d, "Pa")
+	if bad := m.belowDryBulb("dew point", td, t, p, surface); err != nil || bad != nil {
+		return State{}, errors.Join(err, bad)
 	}
-	x := xs - d/p
-	if x < 0 && x > -roundingSlack*xs {
-		x = 0
-	}
-	return m.build(t, p, x, xs, "vapour pressure deficit", d, "Pa", State.VapourPressureDeficit)
+	return m.build(t, p, m.saturated(surface, td, p), xs, "dew point", td, "°C",
+		func(s State) float64 { return s.DewPointOver(surface) })
 }
 
-// FromEnthalpy returns air of temperature t, °C, enthalpy h, J/kg dry air, and
-// pressure p, Pa. The error names each input outside its range.
-func FromEnthalpy(t, h, p float64) (State, error) { return RealGas.FromEnthalpy(t, h, p) }
+// belowDryBulb checks a dew point or wet bulb v, °C, against the dry bulb t,
+// the boiling point at pressure p and the range of its surface.
+func (m Model) belowDryBulb(field string, v, t, p float64, s Surface) error {
+	if v <= t && v >= temperaturesRange.Min && s.contains(v) && (v < surelyBelowBoiling || v <= m.boiling(p)) {
+		return nil
+	}
+	r := domain.Range{Min: temperaturesRange.Min, Max: temperaturesRange.Max, Unit: "°C", Source: "at most the dry bulb"}
+	if t < r.Max && t >= r.Min {
+		r.Max = t
+	}
+	if most := m.boiling(p); most < r.Max && pressuresRange.Contains(p) {
+		r.Max, r.Source = most, "water boils"
+	}
+	if err := r.Check(field, v); err != nil {
+		return err
+	}
+	return s.check(field, v)
+}
 
-// FromEnthalpy is the function of the same name for model m:
-// t in °C, h in J/kg dry air, p in Pa.
-func (m Model) FromEnthalpy(t, h, p float64) (State, error) {
+// FromWetBulb returns air of temperature t, °C, -100 to 200, thermodynamic wet
+// bulb tw, °C, -100 to t, and pressure p, Pa, 30e3 to 200e3; the bulb is iced
+// below 0.01 °C. See Model.FromWetBulbOver for a bulb that stays liquid below.
+// The error names each input outside its range; tw below the wet bulb of dry
+// air is refused.
+func FromWetBulb(t, tw, p float64) (State, error) { return RealGas.FromWetBulb(t, tw, p) }
+
+// FromWetBulb is the function of the same name for model m: t, °C, -100 to 200,
+// tw, °C, -100 to t, p, Pa, 30e3 to 200e3.
+func (m Model) FromWetBulb(t, tw, p float64) (State, error) {
+	return m.FromWetBulbOver(SurfaceAt(tw), t, tw, p)
+}
+
+// FromWetBulbOver is FromWetBulb with the wet bulb tw, °C, of a bulb covered
+// with water of the given surface: ice -100 to 0.01, liquid -40 to t.
+// Temperature t, °C, -100 to 200, pressure p, Pa, 30e3 to 200e3.
+func (m Model) FromWetBulbOver(surface Surface, t, tw, p float64) (State, error) {
 	xs, err := m.air(t, p)
-	if err != nil {
-		return State{}, finite(err, "enthalpy", h, "J/kg")
+	if bad := m.belowDryBulb("wet bulb", tw, t, p, surface); err != nil || bad != nil {
+		return State{}, errors.Join(err, bad)
 	}
-	return m.build(t, p, floor(m.fractionFromHeat(t, p, h, 0)), xs, "enthalpy", h, "J/kg", State.Enthalpy)
+	return m.build(t, p, m.fractionFromWetBulb(surface, t, tw, p), xs, "wet bulb", tw, "°C",
+		func(s State) float64 { return s.someBulb(surface) })
 }
 
-// FromSpecificVolume returns air of temperature t, °C, specific volume v, m³/kg
-// dry air, and pressure p, Pa. Ill conditioned: an error of 0.1 % in v is one
-// of 0.0006 in the humidity ratio. The error names each input outside its
-// range.
-func FromSpecificVolume(t, v, p float64) (State, error) { return RealGas.FromSpecificVolume(t, v, p) }
-
-// FromSpecificVolume is the function of the same name for model m:
-// t in °C, v in m³/kg dry air, p in Pa.
-func (m Model) FromSpecificVolume(t, v, p float64) (State, error) {
-	xs, err := m.air(t, p)
-	if err != nil {
-		return State{}, finite(err, "specific volume", v, "m³/kg")
+// someBulb is WetBulbOver, or WetBulb where there is none: an iced bulb in air
+// that melts it.
+func (s State) someBulb(surface Surface) float64 {
+	if v := s.WetBulbOver(surface); !math.IsNaN(v) {
+		return v
 	}
-	return m.build(t, p, floor(m.fractionFromVolume(t, v, p)), xs, "specific volume", v, "m³/kg", State.SpecificVolume)
-}
-
-// FromDegreeOfSaturation returns air of temperature t, °C, and pressure p, Pa,
-// whose humidity ratio is the fraction mu of that of saturated air. The error
-// names each input outside its range.
-func FromDegreeOfSaturation(t, mu, p float64) (State, error) {
-	return RealGas.FromDegreeOfSaturation(t, mu, p)
-}
-
-// FromDegreeOfSaturation is the function of the same name for model m:
-// t in °C, mu as a fraction, p in Pa.
-func (m Model) FromDegreeOfSaturation(t, mu, p float64) (State, error) {
-	xs, err := m.air(t, p)
-	if err != nil || !fractionsRange.Contains(mu) {
-		return State{}, errors.Join(err, fractionsRange.Check("degree of saturation", mu))
-	}
-	return m.build(t, p, fractionOf(mu*ratioOf(xs)), xs, "degree of saturation", mu, "fraction", State.DegreeOfSaturation)
-}
-
-// FromAbsoluteHumidity returns air of temperature t, °C, that holds d, kg/m³,
-// of vapour in its volume, at pressure p, Pa. The error names each input
-// outside its range.
-func FromAbsoluteHumidity(t, d, p float64) (State, error) {
-	return RealGas.FromAbsoluteHumidity(t, d, p)
-}
-
-// FromAbsoluteHumidity is the function of the same name for model m:
-// t in °C, d in kg/m³, p in Pa.
-func (m Model) FromAbsoluteHumidity(t, d, p float64) (State, error) {
-	xs, err := m.air(t, p)
-	if err != nil {
-		return State{}, finite(err, "absolute humidity", d, "kg/m³")
-	}
-	return m.build(t, p, m.fractionFromVapourDensity(t, d, p), xs, "absolute humidity", d, "kg/m³", State.AbsoluteHumidity)
-}
-
-// FromMoleFraction returns air of temperature t, °C, with x moles of vapour in
-// a mole of moist air, fraction, at pressure p, Pa. The error names each input
-// outside its range.
-func FromMoleFraction(t, x, p float64) (State, error) { return RealGas.FromMoleFraction(t, x, p) }
-
-// FromMoleFraction is the function of the same name for model m:
-// t in °C, x as a fraction, p in Pa.
-func (m Model) FromMoleFraction(t, x, p float64) (State, error) {
-	xs, err := m.air(t, p)
-	if err != nil || !fractionsRange.Contains(x) {
-		return State{}, errors.Join(err, fractionsRange.Check("mole fraction", x))
-	}
-	return m.build(t, p, x, xs, "mole fraction", x, "fraction", State.MoleFraction)
-}
-
-// FromSpecificHumidity returns air of temperature t, °C, with q kg of vapour in
-// a kg of moist air, at pressure p, Pa. The error names each input outside its
-// range.
-func FromSpecificHumidity(t, q, p float64) (State, error) {
-	return RealGas.FromSpecificHumidity(t, q, p)
-}
-
-// FromSpecificHumidity is the function of the same name for model m:
-// t in °C, q in kg/kg moist air, p in Pa.
-func (m Model) FromSpecificHumidity(t, q, p float64) (State, error) {
-	xs, err := m.air(t, p)
-	if err != nil || !fractionsRange.Contains(q) {
-		return State{}, errors.Join(err, fractionsRange.Check("specific humidity", q))
-	}
-	return m.build(t, p, fractionOf(q/(1-q)), xs, "specific humidity", q, "kg/kg", State.SpecificHumidity)
-}
-
-// floor lifts a mole fraction that rounding has put just below none.
-func floor(x float64) float64 {
-	if x < 0 && x > -1e-12 {
-		return 0
-	}
-	return x
-}
-
-// fractionFromVolume returns the mole fraction at which air at t has volume v,
-// m³/kg dry air: the volume times the dry air's mole fraction is a quadratic.
-func (m Model) fractionFromVolume(t, v, p float64) float64 {
-	T := t + kelvin
-	if m == IdealGas {
-		return fractionOf((v*p/(gasAir*T) - 1) / gasFactor)
-	}
-	aa, aw, ww := virials(100 / T)
-	return smallRoot(1e-6*(aa-2*aw+ww), molarAir*v+2e-6*(aw-aa), gasConstant*T/p+1e-6*aa-molarAir*v)
-}
-
-// fractionFromVapourDensity returns the mole fraction at which air at t holds
-// d, kg/m³, of vapour.
-func (m Model) fractionFromVapourDensity(t, d, p float64) float64 {
-	T := t + kelvin
-	if m == IdealGas {
-		g := d * gasAir * T / p
-		return fractionOf(g / (1 - gasFactor*g))
-	}
-	aa, aw, ww := virials(100 / T)
-	return smallRoot(1e-6*(aa-2*aw+ww)*d, 2e-6*(aw-aa)*d-molarRatio*molarAir, (gasConstant*T/p+1e-6*aa)*d)
+	return s.WetBulb()
 }

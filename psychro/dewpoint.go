@@ -22,14 +22,13 @@ func (s State) defaultDewPoint() float64 {
 	return s.dewPoint(Ice)
 }
 
-// FrostPoint returns the temperature, °C, at which the air becomes saturated
-// over ice; NaN for dry air and where that lies above the triple point.
-func (s State) FrostPoint() float64 { return s.DewPointOver(Ice) }
-
 // DewPointOver returns the temperature, °C, at which the air becomes saturated
-// over the given surface; NaN for dry air and outside LiquidTemperatures or
-// IceTemperatures.
+// over the given surface, over ice the frost point. NaN for dry air, below -40
+// °C over liquid and above 0.01 °C over ice.
 func (s State) DewPointOver(surface Surface) float64 {
+	if surface > Ice {
+		return nan
+	}
 	if surface == Ice && s.x > s.model.saturated(Ice, TriplePoint, s.p) {
 		return nan
 	}
@@ -61,7 +60,7 @@ func (s State) dewPoint(surface Surface) float64 {
 // First guesses of the logarithm of the enhancement factor at the dew point, from a measure of
 // temperature that the inverse has at hand: the logarithm of e/611.657 Pa over
 // ice, the fourth root of e in MPa over liquid. Fits for this library, within
-// 1e-4 between 60 and 110 kPa; they save an iteration and leave no trace in
+// 1e-4 between 60 and 110 kPa; they save an iteration and do not affect
 // the result.
 const (
 	gi0, gi1, gi2, gi3, gi4 = 3.66673e-8, -4.06356e-9, 1.81962e-10, 7.36565e-7, -2.55599e-7

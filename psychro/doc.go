@@ -60,7 +60,7 @@
 // # Sources
 //
 //	ChiCol34    T. H. Chilton, A. P. Colburn, Ind. Eng. Chem. 26 (1934) 1183-1187
-//	Fao56       R. G. Allen et al., Crop evapotranspiration, FAO Irrigation and
+//	FAO56       R. G. Allen et al., Crop evapotranspiration, FAO Irrigation and
 //	            Drainage Paper 56, 1998, ch. 3
 //	HarHua07    A. H. Harvey, P. H. Huang, First-principles calculation of the
 //	            air-water second virial coefficient, Int. J. Thermophys. 28 (2007)
@@ -81,7 +81,7 @@
 //	MasSax58    E. A. Mason, S. C. Saxena, Phys. Fluids 1 (1958) 361-369
 //	UsStd76     U.S. Standard Atmosphere, 1976
 //	Wilke50     C. R. Wilke, J. Chem. Phys. 18 (1950) 517-519
-//	Wmo08       WMO-No. 8, Guide to meteorological instruments, 2008 ed., annex 4.B
+//	WMO08       WMO-No. 8, Guide to meteorological instruments, 2008 ed., annex 4.B
 //
 // # Functions
 //
@@ -113,7 +113,7 @@
 // and [IapwsIh09], 0.017 % above near 100 °C, since vapour is that of
 // [HylWex83]. [IapwsAir15] prints a fugacity at 1 MPa and a mole fraction of
 // 0.1, thirty times saturated: with second virials alone it comes out 1.7 %
-// high; near saturation at 0.1 MPa it is 0.008 %. Tables 2.3 and 2.4 of [Fao56]
+// high; near saturation at 0.1 MPa it is 0.008 %. Tables 2.3 and 2.4 of [FAO56]
 // were read in a transcription; its rows from 35 °C on do not follow from eq.
 // 11 and are marked. The handbook's own wet bulbs near freezing take the liquid
 // or the iced bulb by a rule that its text does not give; ours is stated at

@@ -117,19 +117,27 @@ func (m Model) condensedSlope(s Surface, t float64) (h, c float64) {
 }
 
 // LatentHeat returns the heat of evaporation of water, J/kg, at temperature t,
-// °C, from -100 to 110, and of sublimation of ice below 0.01 °C; NaN outside.
+// °C, -100 to 110, and of sublimation of ice below 0.01 °C; NaN outside.
 // The difference of the enthalpies that State uses, at the saturation pressure
 // of pure water.
 func LatentHeat(t float64) float64 { return LatentHeatOver(SurfaceAt(t), t) }
 
 // LatentHeatOver returns the heat, J/kg, that takes water from surface s into
-// saturated vapour at temperature t, °C; NaN outside Temperatures,
-// LiquidTemperatures or IceTemperatures.
+// saturated vapour at temperature t, °C, -100 to 110: of liquid from -40, of ice
+// to 0.01. NaN outside.
 func LatentHeatOver(s Surface, t float64) float64 {
-	if !temperaturesRange.Contains(t) || !s.contains(t) {
+	if !s.contains(t) {
 		return nan
 	}
 	_, _, cww := caloric(100 / (t + kelvin))
+	return latentIn(s, t, cww)
+}
+
+// latentIn is latentOf, and NaN where liquid water has no fit.
+func latentIn(s Surface, t, cww float64) float64 {
+	if !latentTemperaturesRange.Contains(t) {
+		return nan
+	}
 	return latentOf(s, t, cww)
 }
 

@@ -10,11 +10,11 @@ const (
 	waterEntropy = -61.62966138941
 )
 
-// Entropy returns the entropy of moist air, J/(kg K), per kg of dry air; zero
-// for dry air at 0 °C and 101325 Pa and for liquid water at the triple point.
-// Real gas: the integral of the heat capacities that Enthalpy uses, the ideal
-// entropy of mixing, and the second virial term.
-func (s State) Entropy() float64 {
+// entropy of moist air, J/(kg K), per kg of dry air; zero for dry air at 0 °C and
+// 101325 Pa and for liquid water at the triple point. Real gas: the integral of
+// the heat capacities that Enthalpy uses, the ideal entropy of mixing, and the
+// second virial term.
+func (s State) entropy() float64 {
 	T := s.t + kelvin
 	if s.model == IdealGas {
 		r := s.p * (1 - s.x) / standardPressure

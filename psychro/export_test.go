@@ -33,3 +33,12 @@ func ReadColumns(t testing.TB, name string) (n int, column func(string) []float6
 		return out
 	}
 }
+
+// What the laws ask of streams and states, and what users read from Properties.
+
+func (s Stream) EnthalpyFlow() float64      { return s.enthalpyFlow() }
+func (s Stream) VapourFlow() float64        { return s.vapourFlow() }
+func (s State) MoleFraction() float64       { return s.x }
+func (s State) DegreeOfSaturation() float64 { return s.degreeOfSaturation() }
+func (s State) Entropy() float64            { return s.entropy() }
+func (s State) LewisNumber() float64        { return s.lewisNumber() }

@@ -123,8 +123,8 @@ func TestTransport(t *testing.T) {
 	dry := must(t)(psychro.FromHumidityRatio(25, 0, 101325))
 	require.Equal(t, psychro.Viscosity(25), dry.Viscosity())
 	require.Equal(t, psychro.Conductivity(25), dry.Conductivity())
-	require.InDelta(t, 0.71, dry.PrandtlNumber(), 0.01)
-	require.InDelta(t, 0.60, dry.SchmidtNumber(), 0.04)
+	require.InDelta(t, 0.71, dry.Properties().PrandtlNumber, 0.01)
+	require.InDelta(t, 0.60, dry.Properties().SchmidtNumber, 0.04)
 	require.InDelta(t, 0.86, dry.LewisNumber(), 0.04)
 	wet := must(t)(psychro.FromRelativeHumidity(80, 1, 101325))
 	require.Less(t, wet.Viscosity(), psychro.Viscosity(80))
@@ -134,8 +134,10 @@ func TestTransport(t *testing.T) {
 // [FAO56] states 0.665e-3 p for one latent heat; at 20 °C that lies within 1 %.
 func TestPsychrometricConstant(t *testing.T) {
 	s := must(t)(psychro.FromRelativeHumidity(20, 0.5, 101325))
-	require.InEpsilon(t, psychro.FAO56PsychrometricConstant(101325), s.PsychrometricConstant(), 0.01)
-	require.InEpsilon(t, s.LatentHeat(), psychro.LatentHeat(20), 1e-15)
+	q := s.Properties()
+	require.InEpsilon(t, psychro.FAO56PsychrometricConstant(101325), q.PsychrometricConstant, 0.01)
+	require.InEpsilon(t, s.HeatCapacity()/(1+s.HumidityRatio())*101325/(0.621945*q.LatentHeat), q.PsychrometricConstant, 1e-5)
+	require.InEpsilon(t, q.LatentHeat, psychro.LatentHeat(20), 1e-15)
 }
 
 // The rivals against ours, as far apart as the package comment of each says.
@@ -157,7 +159,7 @@ func TestRivalsLieAsFarApartAsStated(t *testing.T) {
 	require.InDelta(t, 0.0013, spread(0.5, 60, psychro.Liquid, psychro.FAO56), 1e-4)
 	require.InDelta(t, 0.0031, spread(0.5, 60, psychro.Liquid, wmo(psychro.Liquid)), 1e-4)
 	require.InDelta(t, 0.00068, spread(-40, 0, psychro.Ice, wmo(psychro.Ice)), 1e-4)
-	for _, p := range []float64{300, 700, 1000, 2000} { // hPa, as [Wmo08] prints it
+	for _, p := range []float64{300, 700, 1000, 2000} { // hPa, as [WMO08] prints it
 		require.InEpsilon(t, 1.0016+3.15e-6*p-0.074/p, psychro.WMOEnhancement(100*p), 1e-12)
 	}
 	for _, v := range []float64{psychro.HylandWexler(psychro.Ice, 1), psychro.FAO56(298), psychro.FAO56Slope(298),
@@ -184,14 +186,15 @@ func TestPropertiesAgreeWithTheMethods(t *testing.T) {
 		q := s.Properties()
 		for _, c := range []struct{ a, b float64 }{
 			{q.Temperature, s.Temperature()}, {q.Pressure, s.Pressure()}, {q.HumidityRatio, s.HumidityRatio()},
-			{q.SpecificHumidity, s.SpecificHumidity()}, {q.MoleFraction, s.MoleFraction()}, {q.AbsoluteHumidity, s.AbsoluteHumidity()},
+			{q.SpecificHumidity, s.HumidityRatio() / (1 + s.HumidityRatio())}, {q.MoleFraction, s.MoleFraction()}, {q.AbsoluteHumidity, s.AbsoluteHumidity()},
 			{q.VapourPressure, s.VapourPressure()}, {q.SaturationVapourPressure, s.SaturationVapourPressure()},
 			{q.VapourPressureDeficit, s.VapourPressureDeficit()}, {q.RelativeHumidity, s.RelativeHumidity()},
 			{q.DegreeOfSaturation, s.DegreeOfSaturation()}, {q.DewPoint, s.DewPoint()}, {q.WetBulb, s.WetBulb()},
 			{q.Enthalpy, s.Enthalpy()}, {q.Entropy, s.Entropy()}, {q.SpecificVolume, s.SpecificVolume()}, {q.Density, s.Density()},
-			{q.HeatCapacity, s.HeatCapacity()}, {q.LatentHeat, s.LatentHeat()}, {q.Viscosity, s.Viscosity()},
-			{q.Conductivity, s.Conductivity()}, {q.VapourDiffusivity, s.VapourDiffusivity()}, {q.PrandtlNumber, s.PrandtlNumber()},
-			{q.SchmidtNumber, s.SchmidtNumber()}, {q.PsychrometricConstant, s.PsychrometricConstant()},
+			{q.HeatCapacity, s.HeatCapacity()}, {q.LatentHeat, psychro.LatentHeat(23)}, {q.Viscosity, s.Viscosity()},
+			{q.Conductivity, s.Conductivity()}, {q.VapourDiffusivity, psychro.VapourDiffusivity(23, 97e3)}, {q.LewisNumber, s.LewisNumber()},
+			{q.PrandtlNumber, s.Viscosity() * s.HeatCapacity() / (1 + s.HumidityRatio()) / s.Conductivity()},
+			{q.SchmidtNumber, s.Viscosity() / s.Density() / q.VapourDiffusivity}, {math.Pow(q.LewisNumber, 2.0/3), s.LewisFactor()},
 		} {
 			require.InEpsilon(t, c.b, c.a, 1e-12)
 		}

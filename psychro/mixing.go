@@ -11,14 +11,12 @@ import (
 // Stream is moist air that flows.
 type Stream struct {
 	State  State   // the air
-	DryAir float64 // kg/s of dry air
+	DryAir float64 // kg/s of dry air, 0 to 1e6
 }
 
-// EnthalpyFlow returns the enthalpy that the stream carries, W.
-func (s Stream) EnthalpyFlow() float64 { return s.DryAir * s.State.Enthalpy() }
+func (s Stream) enthalpyFlow() float64 { return s.DryAir * s.State.Enthalpy() } // W
 
-// VapourFlow returns the vapour that the stream carries, kg/s.
-func (s Stream) VapourFlow() float64 { return s.DryAir * s.State.HumidityRatio() }
+func (s Stream) vapourFlow() float64 { return s.DryAir * s.State.w } // kg/s
 
 // VolumeFlow returns the stream's volume flow, m³/s.
 func (s Stream) VolumeFlow() float64 { return s.DryAir * s.State.SpecificVolume() }
@@ -33,7 +31,7 @@ type Mixture struct {
 	FogEnthalpy float64 // W, enthalpy that the fog carries, against liquid water at 0 °C
 }
 
-// DryAirs are the flows of dry air that a Stream may have.
+// dryAirsRange are the flows of dry air that a Stream may have.
 var dryAirsRange = domain.Range{Min: 0, Max: 1e6, Unit: "kg/s"}
 
 // Mix mixes streams of one pressure and one model, adiabatically. Where the
@@ -61,11 +59,11 @@ func Mix(streams ...Stream) (Mixture, error) {
 			errs = append(errs, fmt.Errorf("stream %d: its model is %v, that of stream 1 %v: %w", i+1, s.State.model, first.model, ErrRange))
 		}
 		flow += s.DryAir
-		water += s.VapourFlow()
-		heat += s.EnthalpyFlow()
+		water += s.vapourFlow()
+		heat += s.enthalpyFlow()
 	}
 	if len(errs) == 0 && !(flow > 0) {
-		errs = append(errs, &RangeError{Field: "dry air of all streams", Value: flow, Min: math.SmallestNonzeroFloat64, Max: dryAirsRange.Max, Unit: "kg/s"})
+		errs = append(errs, &RangeError{Field: "dry air of all streams", Value: flow, Min: domain.MoreThan(0), Max: dryAirsRange.Max, Unit: "kg/s"})
 	}
 	if len(errs) > 0 {
 		return Mixture{}, errors.Join(errs...)
@@ -75,7 +73,7 @@ func Mix(streams ...Stream) (Mixture, error) {
 
 func (s Stream) check() error {
 	if !(s.State.p > 0) {
-		return &RangeError{Field: "pressure", Value: s.State.p, Min: pressuresRange.Min, Max: pressuresRange.Max, Unit: "Pa", Source: "the zero State is no air"}
+		return &RangeError{Field: "pressure", Value: s.State.p, Min: pressuresRange.Min, Max: pressuresRange.Max, Unit: "Pa", Source: "the zero State is invalid"}
 	}
 	return dryAirsRange.Check("dry air", s.DryAir)
 }
@@ -91,9 +89,6 @@ func (m Model) settle(flow, h, w, p float64) (Mixture, error) {
 		return Mixture{}, temperaturesRange.Check("temperature of the mixture", t)
 	}
 	if x := fractionOf(w); x <= xs && t >= temperaturesRange.Min {
-		if !(xs < 1) {
-			return Mixture{}, m.boils("temperature of the mixture", t, p)
-		}
 		return Mixture{Air: Stream{State{t: t, p: p, x: x, w: w, xs: xs, model: m}, flow}}, nil
 	}
 	wet := State{p: p, x: fractionOf(w), w: w, model: m}
@@ -104,7 +99,7 @@ func (m Model) settle(flow, h, w, p float64) (Mixture, error) {
 	ice := freezing / ((w - ws) * (m.condensed(Liquid, TriplePoint) - m.condensed(Ice, TriplePoint)))
 	switch {
 	case freezing <= 0:
-		t, ice = wet.solveBulb(Liquid, TriplePoint, m.hottest(p), t, h), 0
+		t, ice = wet.solveBulb(Liquid, TriplePoint, m.hottest(1, p), t, h), 0
 	case w > ws && ice < 1: // liquid and ice together
 		t = TriplePoint
 	default:

@@ -1,7 +1,7 @@
 package psychro
 
 import (
-	"math"
+	"strconv"
 
 	"cloche.example/internal/atmosphere"
 	"cloche.example/internal/constant"
@@ -24,10 +24,13 @@ const (
 
 // String names the model.
 func (m Model) String() string {
-	if m == IdealGas {
+	switch m {
+	case RealGas:
+		return "real gas"
+	case IdealGas:
 		return "ideal gas"
 	}
-	return "real gas"
+	return "Model(" + strconv.Itoa(int(m)) + ")"
 }
 
 // Surface is what water vapour is in equilibrium with.
@@ -40,10 +43,13 @@ const (
 
 // String names the surface.
 func (s Surface) String() string {
-	if s == Ice {
+	switch s {
+	case Liquid:
+		return "liquid"
+	case Ice:
 		return "ice"
 	}
-	return "liquid"
+	return "Surface(" + strconv.Itoa(int(s)) + ")"
 }
 
 // TriplePoint is the temperature of the triple point of water, °C. Functions
@@ -62,13 +68,16 @@ func SurfaceAt(t float64) Surface {
 // relative humidity in per cent, a pressure in kPa or hPa, a temperature in
 // kelvin, a humidity ratio in g/kg.
 var (
-	// Temperatures of air, dew points and wet bulbs: at the lower end that of
-	// the enthalpy polynomials [HylWex83], at the upper what a heater's outlet
-	// or a dryer may reach.
-	temperaturesRange = domain.Range{Min: -100, Max: 110, Unit: "°C", Source: "Hyland and Wexler 1983"}
+	// Temperatures of air, dew points and wet bulbs: both ends are those of the
+	// enthalpy polynomials [HylWex83].
+	temperaturesRange = domain.Range{Min: -100, Max: 200, Unit: "°C", Source: "Hyland and Wexler 1983"}
 	// LiquidTemperatures of saturation over liquid water, supercooled to the
 	// temperature at which droplets freeze of themselves.
-	liquidTemperaturesRange = domain.Range{Min: -40, Max: 110, Unit: "°C", Source: "IAPWS R7-97 eq. 30, extrapolated below 0 °C"}
+	liquidTemperaturesRange = domain.Range{Min: -40, Max: 200, Unit: "°C", Source: "IAPWS R7-97 eq. 30, extrapolated below 0 °C"}
+	// WaterTemperatures at which the enthalpy of liquid water is fitted.
+	waterTemperaturesRange = domain.Range{Min: -40, Max: 110, Unit: "°C", Source: "fit to IAPWS-95"}
+	// LatentTemperatures of water or ice that turns into vapour.
+	latentTemperaturesRange = domain.Range{Min: -100, Max: 110, Unit: "°C", Source: "fit to IAPWS-95"}
 	// IceTemperatures of saturation over ice.
 	iceTemperaturesRange = domain.Range{Min: -223.15, Max: TriplePoint, Unit: "°C", Source: "IAPWS R14-08 eq. 6"}
 	// Pressures of the air. Accuracy is measured for 70 to 105 kPa.
@@ -97,7 +106,8 @@ const (
 )
 
 // saturated returns the mole fraction of vapour in air saturated over the
-// surface at t in °C and p in Pa. It is 1 or more, or NaN, where water boils.
+// surface at t in °C and p in Pa. Where water boils it is the saturation
+// pressure over the total pressure, 1 or more.
 func (m Model) saturated(s Surface, t, p float64) float64 {
 	if m == IdealGas {
 		return handbookSaturation(s, t) / p
@@ -113,36 +123,32 @@ func ratioOf(x float64) float64    { return molarRatio * x / (1 - x) }
 func fractionOf(w float64) float64 { return w / (molarRatio + w) }
 
 // SaturationHumidityRatio returns the humidity ratio, kg/kg dry air, of air
-// saturated at temperature t, °C, and pressure p, Pa; over ice below 0.01 °C,
-// over liquid from there on. It is NaN for t outside Temperatures, p outside
-// Pressures and where water boils.
+// saturated at temperature t, °C, -100 to 200, and pressure p, Pa, 30e3 to 200e3;
+// over ice below 0.01 °C, over liquid from there on. NaN outside and where water
+// boils.
 func SaturationHumidityRatio(t, p float64) float64 {
 	return RealGas.SaturationHumidityRatio(t, p)
 }
 
 // SaturationHumidityRatio is the function of the same name for model m: kg/kg
-// dry air, from t in °C and p in Pa.
+// dry air, from t, °C, -100 to 200, and p, Pa, 30e3 to 200e3.
 func (m Model) SaturationHumidityRatio(t, p float64) float64 {
-	return m.SaturationHumidityRatioOver(SurfaceAt(t), t, p)
-}
-
-// SaturationHumidityRatioOver returns the humidity ratio, kg/kg dry air, of
-// air saturated over surface s at temperature t, °C, and pressure p, Pa. It is
-// NaN outside LiquidTemperatures or IceTemperatures and where water boils.
-func (m Model) SaturationHumidityRatioOver(s Surface, t, p float64) float64 {
-	if !temperaturesRange.Contains(t) || !s.contains(t) || !pressuresRange.Contains(p) {
-		return math.NaN()
+	if !temperaturesRange.Contains(t) || !pressuresRange.Contains(p) || m > IdealGas {
+		return nan
 	}
-	x := m.saturated(s, t, p)
+	x := m.saturated(SurfaceAt(t), t, p)
 	if !(x < 1) {
-		return math.NaN()
+		return nan
 	}
 	return ratioOf(x)
 }
 
 func (s Surface) contains(t float64) bool {
-	if s == Ice {
+	switch s {
+	case Ice:
 		return iceTemperaturesRange.Contains(t)
+	case Liquid:
+		return liquidTemperaturesRange.Contains(t)
 	}
-	return liquidTemperaturesRange.Contains(t)
+	return false
 }

@@ -51,12 +51,6 @@ var pairs = []pair{
 	{"t d", func(m psychro.Model, s psychro.State) (psychro.State, error) {
 		return m.FromAbsoluteHumidity(s.Temperature(), s.AbsoluteHumidity(), s.Pressure())
 	}, 1},
-	{"t x", func(m psychro.Model, s psychro.State) (psychro.State, error) {
-		return m.FromMoleFraction(s.Temperature(), s.MoleFraction(), s.Pressure())
-	}, 1},
-	{"t q", func(m psychro.Model, s psychro.State) (psychro.State, error) {
-		return m.FromSpecificHumidity(s.Temperature(), s.SpecificHumidity(), s.Pressure())
-	}, 1},
 	{"h rh", func(m psychro.Model, s psychro.State) (psychro.State, error) {
 		return m.FromEnthalpyAndRelativeHumidity(s.Enthalpy(), s.RelativeHumidity(), s.Pressure())
 	}, 10},
@@ -147,12 +141,12 @@ func TestOtherSurfaces(t *testing.T) {
 			back, err = m.FromRelativeHumidityOver(psychro.Liquid, at, s.RelativeHumidityOver(psychro.Liquid), 95e3)
 			require.NoError(t, err)
 			require.InEpsilon(t, s.HumidityRatio(), back.HumidityRatio(), 1e-12)
-			require.Equal(t, s.DewPoint(), s.FrostPoint())
+			require.Equal(t, s.DewPoint(), s.DewPointOver(psychro.Ice))
 		}
 	}
 	warm, err := psychro.FromRelativeHumidity(20, 0.5, 101325)
 	require.NoError(t, err)
-	require.True(t, math.IsNaN(warm.FrostPoint()))
+	require.True(t, math.IsNaN(warm.DewPointOver(psychro.Ice)))
 	require.True(t, math.IsNaN(warm.WetBulbOver(psychro.Ice)))
 	require.True(t, math.IsNaN(warm.RelativeHumidityOver(psychro.Ice)))
 }
@@ -160,7 +154,7 @@ func TestOtherSurfaces(t *testing.T) {
 func TestSaturatedAtEnthalpy(t *testing.T) {
 	for _, m := range []psychro.Model{psychro.RealGas, psychro.IdealGas} {
 		for _, h := range []float64{-80e3, -10e3, 0, 9e3, 50e3, 300e3} {
-			s, err := m.SaturatedAtEnthalpy(h, 101325)
+			s, err := m.FromEnthalpyAndRelativeHumidity(h, 1, 101325)
 			require.NoError(t, err)
 			require.InDelta(t, h, s.Enthalpy(), 1e-6)
 			require.InDelta(t, 1, s.RelativeHumidity(), 1e-12)

@@ -2,8 +2,8 @@ package psychro
 
 import (
 	"errors"
-	"fmt"
-	"math"
+
+	"cloche.example/internal/domain"
 )
 
 // Heated returns the stream after sensible heat, W, is added to it; negative
@@ -22,7 +22,7 @@ func (s Stream) Heated(heat float64) (Stream, error) {
 func (s Stream) flowing(err error) error {
 	bad := s.check()
 	if bad == nil && s.DryAir == 0 {
-		bad = &RangeError{Field: "dry air", Value: 0, Min: math.SmallestNonzeroFloat64, Max: dryAirsRange.Max, Unit: "kg/s"}
+		bad = &RangeError{Field: "dry air", Value: 0, Min: domain.MoreThan(0), Max: dryAirsRange.Max, Unit: "kg/s"}
 	}
 	return errors.Join(bad, err)
 }
@@ -41,7 +41,7 @@ type Cooling struct {
 // taken off at t. A stream whose dew point lies below t keeps its vapour. An
 // error if t is above the stream's temperature.
 func (s Stream) Coil(t float64) (Cooling, error) {
-	if err := s.flowing(belowDryBulb("leaving temperature", t, temperaturesRange.Min, s.State.t, SurfaceAt(t))); err != nil {
+	if err := s.flowing(leavingTemperature(t, s.State.t)); err != nil {
 		return Cooling{}, err
 	}
 	in := s.State
@@ -56,18 +56,23 @@ func (s Stream) Coil(t float64) (Cooling, error) {
 	c := Cooling{Out: Stream{State: out, DryAir: s.DryAir}}
 	c.Condensate = s.DryAir * (in.w - out.w)
 	c.Drain = c.Condensate * in.model.condensed(SurfaceAt(t), t)
-	c.Heat = s.EnthalpyFlow() - c.Out.EnthalpyFlow() - c.Drain
+	c.Heat = s.enthalpyFlow() - c.Out.enthalpyFlow() - c.Drain
 	c.Sensible = s.DryAir * (in.Enthalpy() - in.model.enthalpy(t, in.p, in.x, in.w))
 	c.Latent = c.Heat - c.Sensible
 	return c, nil
 }
 
+// leavingTemperature checks that a cooler that takes air in at t brings it to v,
+// °C.
+func leavingTemperature(v, t float64) error {
+	return domain.Range{Min: temperaturesRange.Min, Max: t, Unit: "°C", Source: "at most the dry bulb"}.Check("leaving temperature", v)
+}
+
 // LiquidEnthalpy returns the enthalpy of liquid water at temperature t, °C,
-// J/kg, at 101325 Pa and as the wet bulb uses it: within 4 J/kg of
-// [IapwsFull18] from 0 °C on, 25 down to -35, 2 kJ/kg at -40. NaN outside
-// LiquidTemperatures.
+// -40 to 110, J/kg, at 101325 Pa and as the wet bulb uses it: within 4 J/kg of
+// [IapwsFull18] from 0 °C on, 25 down to -35, 2 kJ/kg at -40. NaN outside.
 func LiquidEnthalpy(t float64) float64 {
-	if !liquidTemperaturesRange.Contains(t) {
+	if !waterTemperaturesRange.Contains(t) {
 		return nan
 	}
 	return RealGas.condensed(Liquid, t)
@@ -76,7 +81,7 @@ func LiquidEnthalpy(t float64) float64 {
 // SteamEnthalpy returns the enthalpy of saturated steam at temperature t, °C,
 // from 0.01 to 110, J/kg. NaN outside.
 func SteamEnthalpy(t float64) float64 {
-	if !(t >= TriplePoint && t <= liquidTemperaturesRange.Max) {
+	if !(t >= TriplePoint && t <= waterTemperaturesRange.Max) {
 		return nan
 	}
 	return RealGas.condensed(Liquid, t) + LatentHeatOver(Liquid, t)
@@ -98,7 +103,7 @@ func (s Stream) Changed(heat, water, enthalpy float64) (Mixture, error) {
 		w = 0
 	}
 	if !humidityRatiosRange.Contains(w) {
-		return Mixture{}, &RangeError{Field: "water", Value: water, Min: -s.VapourFlow(), Max: humidityRatiosRange.Max * s.DryAir, Unit: "kg/s", Source: "the vapour in the stream"}
+		return Mixture{}, &RangeError{Field: "water", Value: water, Min: -s.vapourFlow(), Max: humidityRatiosRange.Max * s.DryAir, Unit: "kg/s", Source: "the vapour in the stream"}
 	}
 	h := s.State.Enthalpy() + (heat+water*enthalpy)/s.DryAir
 	return s.State.model.settle(s.DryAir, h, w, s.State.p)
@@ -130,34 +135,4 @@ func (s Stream) Pad(efficiency float64) (Pad, error) {
 		return Pad{}, err
 	}
 	return Pad{Out: Stream{State: out, DryAir: s.DryAir}, WetBulb: tw, Evaporated: s.DryAir * (out.w - in.w)}, nil
-}
-
-// SensibleHeatRatio returns the share of sensible in total heat, fraction, for
-// gains of sensible heat, W, and of water, kg/s, with the given enthalpy, J/kg.
-func SensibleHeatRatio(sensible, water, enthalpy float64) float64 {
-	return sensible / (sensible + water*enthalpy)
-}
-
-// Recirculation is the steady state of a ventilated room, part of whose air is
-// led back and mixed with the fresh air before it enters again.
-type Recirculation struct {
-	Room   Stream  // the room's air: fresh air and all gains; the exhaust has the same state
-	Supply Mixture // fresh and recirculated air together, as they enter
-}
-
-// Recirculate returns the steady state of a room that the fresh stream
-// ventilates, in which heat, W, and water, kg/s, of the given enthalpy, J/kg,
-// are gained, and of whose air recirculated, kg/s of dry air, is led back into
-// the supply. What is led back changes the supply, not the room: gains leave
-// with the exhaust alone. An error if the room's air would hold fog.
-func Recirculate(fresh Stream, recirculated, heat, water, enthalpy float64) (Recirculation, error) {
-	room, err := fresh.Changed(heat, water, enthalpy)
-	if err = errors.Join(err, dryAirsRange.Check("recirculated", recirculated)); err != nil {
-		return Recirculation{}, err
-	}
-	if fog := room.FogLiquid + room.FogIce; fog > 0 {
-		return Recirculation{}, fmt.Errorf("%w: the room's air would hold %.3g kg/s of fog", ErrNoSolution, fog)
-	}
-	supply, err := Mix(fresh, Stream{State: room.Air.State, DryAir: recirculated})
-	return Recirculation{Room: room.Air, Supply: supply}, err
 }

@@ -136,18 +136,19 @@ func TestHumidifying(t *testing.T) {
 func TestRecirculationChangesTheSupplyNotTheRoom(t *testing.T) {
 	fresh := psychro.Stream{State: must(t)(psychro.FromRelativeHumidity(4, 0.8, 101325)), DryAir: 0.5}
 	steam := psychro.SteamEnthalpy(20)
-	alone, err := psychro.Recirculate(fresh, 0, 8000, 1e-3, steam)
+	alone, err := psychro.RecirculatedRoom{Fresh: fresh, Heat: 8000, Water: 1e-3, WaterEnthalpy: steam}.Solve()
 	require.NoError(t, err)
-	with, err := psychro.Recirculate(fresh, 1.5, 8000, 1e-3, steam)
+	with, err := psychro.RecirculatedRoom{Fresh: fresh, Recirculated: 1.5, Heat: 8000, Water: 1e-3, WaterEnthalpy: steam}.Solve()
 	require.NoError(t, err)
 	require.Equal(t, alone.Room, with.Room)
 	// The balance of the room: what enters, and what it gains, leaves.
 	water, heat := total(with.Supply)
 	require.InDelta(t, water+1e-3, 2*with.Room.State.HumidityRatio(), 1e-12)
 	require.InDelta(t, heat+8000+1e-3*steam, 2*with.Room.State.Enthalpy(), 1e-5)
-	_, err = psychro.Recirculate(fresh, 1, -9000, 1e-2, steam)
+	_, err = psychro.RecirculatedRoom{Fresh: fresh, Recirculated: 1, Heat: -9000, Water: 1e-2, WaterEnthalpy: steam}.Solve()
 	require.ErrorIs(t, err, psychro.ErrNoSolution)
-	require.InDelta(t, 8000/(8000+1e-3*steam), psychro.SensibleHeatRatio(8000, 1e-3, steam), 1e-12)
+	_, err = psychro.RecirculatedRoom{Fresh: fresh, Recirculated: -1}.Solve()
+	require.ErrorContains(t, err, "Recirculated is -1")
 }
 
 func TestVapourToASurface(t *testing.T) {

@@ -12,19 +12,13 @@ func (s State) Pressure() float64 { return s.p }
 // HumidityRatio returns the mass of vapour per mass of dry air, kg/kg.
 func (s State) HumidityRatio() float64 { return s.w }
 
-// MoleFraction returns the moles of vapour per mole of moist air, fraction.
-func (s State) MoleFraction() float64 { return s.x }
-
-// SpecificHumidity returns the mass of vapour per mass of moist air, kg/kg.
-func (s State) SpecificHumidity() float64 { return s.w / (1 + s.w) }
-
 // VapourPressure returns the partial pressure of vapour, Pa: mole fraction
 // times total pressure, for both models.
 func (s State) VapourPressure() float64 { return s.x * s.p }
 
 // SaturationVapourPressure returns the vapour pressure, Pa, of saturated air
 // of the same temperature and pressure: the saturation pressure of pure water
-// times the enhancement factor.
+// times the enhancement factor, which above the boiling point is 1.
 func (s State) SaturationVapourPressure() float64 {
 	return s.xs * s.p
 }
@@ -45,9 +39,12 @@ func (s State) RelativeHumidityOver(surface Surface) float64 {
 	return s.x / s.model.saturated(surface, s.t, s.p)
 }
 
-// DegreeOfSaturation returns the humidity ratio over that of saturated air of
-// the same temperature and pressure, fraction.
-func (s State) DegreeOfSaturation() float64 {
+// degreeOfSaturation is the humidity ratio over that of saturated air of the
+// same temperature and pressure; NaN where no saturated air exists.
+func (s State) degreeOfSaturation() float64 {
+	if !(s.xs < 1) {
+		return nan
+	}
 	return min(1, s.w/ratioOf(s.xs))
 }
 
@@ -57,13 +54,13 @@ func (s State) AbsoluteHumidity() float64 { return s.w / s.SpecificVolume() }
 // VapourPressureDeficit returns how much the vapour pressure falls short of
 // saturation at the air's own temperature, Pa.
 func (s State) VapourPressureDeficit() float64 {
-	return s.SaturationVapourPressure() - s.VapourPressure()
+	return (s.xs - s.x) * s.p // no difference of products, which fused arithmetic rounds apart
 }
 
 // VapourPressureDeficitAt returns the vapour pressure of air saturated at the
-// temperature t, °C, of a leaf or a cover, less that of the air, Pa. Negative
-// where that surface draws condensation; NaN for t outside Temperatures or
-// where water boils.
+// temperature t, °C, -100 to 200, of a leaf or a cover, less that of the air, Pa.
+// Negative where that surface draws condensation; NaN outside and where water
+// boils.
 func (s State) VapourPressureDeficitAt(t float64) float64 {
 	if !temperaturesRange.Contains(t) {
 		return nan

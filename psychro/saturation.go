@@ -44,14 +44,14 @@ const (
 
 // SaturationPressure returns the pressure, Pa, of water vapour in equilibrium
 // with ice below 0.01 °C and with liquid water from there on, at temperature
-// t, °C, from -223.15 to 110; NaN outside. Pure water: the vapour pressure of
+// t, °C, -223.15 to 200; NaN outside. Pure water: the vapour pressure of
 // saturated air is higher by the enhancement factor. See SaturationPressureOver
 // for sources and accuracy.
 func SaturationPressure(t float64) float64 { return SaturationPressureOver(SurfaceAt(t), t) }
 
 // SaturationPressureOver returns the pressure, Pa, of pure water vapour in
-// equilibrium with surface s at temperature t, °C; NaN outside
-// LiquidTemperatures or IceTemperatures.
+// equilibrium with surface s at temperature t, °C, liquid -40 to 200, ice -223.15
+// to 0.01; NaN outside.
 //
 // Liquid: [IapwsIF07] eq. 30, within 0.007 % of IAPWS-95 from 0 to 60 °C;
 // extrapolated for supercooled water, within 0.004 % at -20, 0.06 % at -30 and
@@ -74,8 +74,8 @@ func SaturationTemperature(e float64) float64 {
 
 // SaturationTemperatureOver is the inverse of SaturationPressureOver: the
 // temperature, °C, at which pure water vapour of pressure e, Pa, is in
-// equilibrium with surface s. NaN where the result lies outside
-// LiquidTemperatures or IceTemperatures. Liquid: [IapwsIF07] eq. 31.
+// equilibrium with surface s. NaN where the result lies outside the range of
+// SaturationPressureOver. Liquid: [IapwsIF07] eq. 31.
 func SaturationTemperatureOver(s Surface, e float64) float64 {
 	if !(e > 0) {
 		return math.NaN()
@@ -91,12 +91,12 @@ func SaturationTemperatureOver(s Surface, e float64) float64 {
 }
 
 // SaturationSlope returns the derivative of SaturationPressure, Pa/K, at
-// temperature t, °C, from -223.15 to 110; NaN outside.
+// temperature t, °C, -223.15 to 200; NaN outside.
 func SaturationSlope(t float64) float64 { return SaturationSlopeOver(SurfaceAt(t), t) }
 
 // SaturationSlopeOver returns the derivative of SaturationPressureOver, Pa/K,
-// over surface s at temperature t, °C, differentiated exactly; NaN outside
-// LiquidTemperatures or IceTemperatures.
+// over surface s at temperature t, °C, differentiated exactly: liquid -40 to 200,
+// ice -223.15 to 0.01; NaN outside.
 func SaturationSlopeOver(s Surface, t float64) float64 {
 	if !s.contains(t) {
 		return math.NaN()

@@ -18,7 +18,7 @@ type SurfaceVapour struct {
 }
 
 // VapourFlux returns the vapour that the air gives to a surface of temperature
-// t, °C, -100 to 110 and below boiling, where heat passes by the
+// t, °C, -100 to 200 and below boiling, where heat passes by the
 // convective coefficient h, W/(m² K), 0 to 1000. By the analogy of [ChiCol34]
 // the flux is h/(cp Le^(2/3)) times the difference of the humidity ratios, cp
 // per kg of dry air, with the properties of air halfway between the two: so it
@@ -27,15 +27,15 @@ type SurfaceVapour struct {
 // one warmer than the dew point exchanges nothing. The error names each input
 // outside its range.
 func (s State) VapourFlux(t, h float64) (SurfaceVapour, error) {
-	xs, err := s.model.air(t, s.p)
-	if err = errors.Join(renamed(err, "surface temperature"), coefficientsRange.Check("convective coefficient", h)); err != nil {
+	xs, err := s.model.wetted("surface temperature", t, s.p)
+	if err = errors.Join(err, coefficientsRange.Check("convective coefficient", h)); err != nil {
 		return SurfaceVapour{}, err
 	}
 	film := State{t: 0.5 * (s.t + t), p: s.p, model: s.model}
 	film.w = 0.5 * (s.w + ratioOf(xs))
 	film.x = fractionOf(film.w)
-	v := SurfaceVapour{Film: film.t, Lewis: film.LewisNumber(), Saturation: ratioOf(xs), DewPoint: s.DewPoint()}
-	v.Coefficient = h / (film.HeatCapacity() * math.Cbrt(v.Lewis*v.Lewis)) // Le to 2/3
+	v := SurfaceVapour{Film: film.t, Lewis: film.lewisNumber(), Saturation: ratioOf(xs), DewPoint: s.DewPoint()}
+	v.Coefficient = h / (film.HeatCapacity() * math.Cbrt(v.Lewis*v.Lewis)) // LewisFactor
 	v.Flux = v.Coefficient * (s.w - v.Saturation)
 	v.Latent = v.Flux * LatentHeat(t)
 	return v, nil

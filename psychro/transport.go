@@ -139,21 +139,11 @@ func (s State) Conductivity() float64 {
 	return k
 }
 
-// VapourDiffusivity returns the diffusivity of water vapour in the air, m²/s.
-func (s State) VapourDiffusivity() float64 { return VapourDiffusivity(s.t, s.p) }
-
-// PrandtlNumber returns momentum over heat diffusivity, dimensionless.
-func (s State) PrandtlNumber() float64 {
-	return s.Viscosity() * s.HeatCapacity() / (1 + s.w) / s.Conductivity()
+// lewisNumber is heat over vapour diffusivity, dimensionless.
+func (s State) lewisNumber() float64 {
+	_, k := s.transport()
+	return k / (s.HeatCapacity() / s.SpecificVolume() * diffusivityOf(math.Log(s.t+kelvin), s.p))
 }
-
-// SchmidtNumber returns momentum over vapour diffusivity, dimensionless.
-func (s State) SchmidtNumber() float64 {
-	return s.Viscosity() / (s.Density() * s.VapourDiffusivity())
-}
-
-// LewisNumber returns heat over vapour diffusivity, dimensionless.
-func (s State) LewisNumber() float64 { return s.SchmidtNumber() / s.PrandtlNumber() }
 
 // LewisFactor returns the Lewis number to the power 2/3, dimensionless, 0.88 to
 // 0.90 in air of 0 to 40 °C: a surface that exchanges heat with the air by the
@@ -162,16 +152,6 @@ func (s State) LewisNumber() float64 { return s.SchmidtNumber() / s.PrandtlNumbe
 // of [ChiCol34]. Take the State halfway between air and surface, as VapourFlux
 // does.
 func (s State) LewisFactor() float64 {
-	le := s.LewisNumber()
+	le := s.lewisNumber()
 	return math.Cbrt(le * le)
-}
-
-// LatentHeat returns the heat of evaporation or sublimation at the dry bulb,
-// J/kg: see the function of this name.
-func (s State) LatentHeat() float64 { return LatentHeat(s.t) }
-
-// PsychrometricConstant returns cp p/(0.622 L), Pa/K, with the heat capacity
-// of the moist air per kg of it and the latent heat at the dry bulb.
-func (s State) PsychrometricConstant() float64 {
-	return s.HeatCapacity() / (1 + s.w) * s.p / (molarRatio * s.LatentHeat())
 }

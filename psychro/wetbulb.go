@@ -10,18 +10,24 @@ import "math"
 // above 0.01 °C exists. See WetBulbOver to choose.
 func (s State) WetBulb() float64 { return s.wetBulbOf(s.Enthalpy()) }
 
+// guessRoom is how far, K, from freezing guessBulb decides between a liquid and
+// an iced bulb: it errs by 0.3 K at most there. twoBulbs is how far, °C, below
+// freezing an iced bulb can lie where a liquid one at or above 0.01 °C exists as
+// well: 0.6 K at most.
+const guessRoom, twoBulbs = 1.0, 1.0
+
 // wetBulbOf takes the state's enthalpy.
 func (s State) wetBulbOf(h float64) float64 {
 	t := s.guessBulb()
-	if t > 1 {
+	if t > guessRoom {
 		if tw := s.wetBulb(Liquid, t, h); tw >= TriplePoint {
 			return tw
 		}
-	} else if t > -1 && s.bulbBalance(Liquid, TriplePoint, h) <= 0 {
+	} else if t > -guessRoom && s.bulbBalance(Liquid, TriplePoint, h) <= 0 {
 		return s.wetBulb(Liquid, t, h)
 	}
 	tw := s.wetBulb(Ice, t, h)
-	if tw > -1 && s.bulbBalance(Liquid, TriplePoint, h) <= 0 {
+	if tw > -twoBulbs && s.bulbBalance(Liquid, TriplePoint, h) <= 0 {
 		return s.wetBulb(Liquid, t, h)
 	}
 	return tw
@@ -32,6 +38,9 @@ func (s State) wetBulbOf(h float64) float64 {
 // equilibrium with the air: an iced one above the triple point, a liquid one
 // below -40 °C.
 func (s State) WetBulbOver(surface Surface) float64 {
+	if surface > Ice {
+		return nan
+	}
 	h := s.Enthalpy()
 	if surface == Ice {
 		if s.bulbBalance(Ice, TriplePoint, h) < 0 {
@@ -134,7 +143,7 @@ func realEnthalpy(T, perT, p, x, perXa, mixed, bend float64) (h, c, byW, both fl
 // What guessBulb takes for the two surfaces: ln of the vapour pressure of
 // saturated air goes as -a/T - b ln T, and water takes latent + fall t, J/kg,
 // to evaporate. Fits for this library to RealGas at 97 kPa, 0 to 45 °C and -45
-// to 0 °C; they save an evaluation and leave no trace in the result.
+// to 0 °C; they save an evaluation and do not affect the result.
 const (
 	guessLiquidA, guessLiquidB         = 6698.25, 4.68345
 	guessLiquidLatent, guessLiquidFall = 2.4990e6, -2400.0
@@ -143,11 +152,21 @@ const (
 	guessFusion                        = 0.00968 // 1/K, by which the line over ice is steeper at the triple point
 )
 
+// In air that could hold more vapour than this mole fraction, above 86 °C at
+// sea level, the guess is the middle of the bulbs that heated air has, °C: the
+// line from the dry bulb is too long there, and past boiling it ends. Above the
+// humidity ratio refinedTo of saturated air, kg/kg, 67 °C, the second step does
+// not improve the first.
+const hotSaturation, hotGuess, refinedTo = 0.6, 45.0, 0.2
+
 // guessBulb returns a first wet bulb, °C, mostly good to some mK: the balance
 // of an ideal gas with constant heat capacities. Saturation as the Padé form of
 // first order of an exponential from the dry bulb leaves a quadratic for the
 // depression d, which one step of Halley on the exponential itself refines.
 func (s State) guessBulb() float64 {
+	if !(s.xs < hotSaturation) {
+		return hotGuess
+	}
 	T := s.t + kelvin
 	perT := 1 / T
 	a, b, latent, fall := guessLiquidA, guessLiquidB, guessLiquidLatent, guessLiquidFall
@@ -162,7 +181,7 @@ func (s State) guessBulb() float64 {
 	rise := ws * l * k * (1 + ws*(1/molarRatio))
 	half := 0.5 * (c + rise - y*k/2)
 	d := y / (half + math.Sqrt(half*half+0.5*c*k*y))
-	if ws > 0.2 {
+	if ws > refinedTo {
 		return s.t - d
 	}
 	perTw := 1 / (T - d)
@@ -202,13 +221,26 @@ func (s State) wetBulb(surface Surface, t, h float64) float64 {
 	return s.solveBulb(surface, lowest, hi, t, h)
 }
 
+// When the search for a bulb ends. The error left in the balance, J/kg, is about
+// a thousandth of balance times turn, where turn, dimensionless, is the relative
+// change of the slope over the step.
+const (
+	mostLeft, leastLeft = 1e-4, 1e-7 // J/kg, of balance times turn: 4e-14 of the humidity ratio, in cold dry air less
+	steepSaturation     = 0.1        // mole fraction of saturated air, above which bend is less well known
+	shortStep           = 0.01       // K, a last step
+	smallTurn           = 5e-4       // of a last step, so that the pole at boiling is not near
+	reusedTurn          = 0.01       // below which the bent slope of one step is good for the next
+	leastDivisor        = 0.2        // of Halley's step, which is at most five of Newton's
+	narrowest           = 1e-9       // K, a bracket that cannot usefully be halved
+)
+
 // solveBulb finds the bulb at which the balance is zero, between lo and hi,
 // °C, by Halley's method from the bulb x, kept inside the bracket.
 func (s State) solveBulb(surface Surface, lo, hi, x, h float64) float64 {
 	x = max(lo, min(x, hi))
-	near := min(1e-4, max(1e-7, s.w))
-	if !(s.xs < 0.1) {
-		near *= 0.01
+	near := min(mostLeft, max(leastLeft, s.w))
+	if !(s.xs < steepSaturation) {
+		near *= 0.01 // the bend is less well known
 	}
 	for range 100 {
 		y, slope, bend := s.bulb(surface, x, h)
@@ -222,22 +254,22 @@ func (s State) solveBulb(surface Surface, lo, hi, x, h float64) float64 {
 		}
 		step := y / slope
 		turn := bend * step
-		step /= max(0.2, 1-0.5*turn)
+		step /= max(leastDivisor, 1-0.5*turn)
 		next := x - step
 		// Near boiling the balance has a pole: short steps, yet far away.
 		// What is left of the balance is about a thousandth, by the error of
 		// bend, of y times turn; a J/kg is 4e-7 of the humidity ratio.
-		if math.Abs(step) < 0.01 && math.Abs(turn) < 5e-4 && math.Abs(y*turn) < near {
+		if math.Abs(step) < shortStep && math.Abs(turn) < smallTurn && math.Abs(y*turn) < near {
 			return max(lo, min(next, hi))
 		}
 		if !(next > lo && next < hi) {
-			if hi-lo < 1e-9 {
+			if hi-lo < narrowest {
 				return x
 			}
 			x = 0.5 * (lo + hi)
 			continue
 		}
-		if math.Abs(turn) < 0.01 {
+		if math.Abs(turn) < reusedTurn {
 			// Mostly the second evaluation is the last, and needs no slope of
 			// its own: that of the first, bent, is good to a tenth of turn.
 			y = s.bulbBalance(surface, next, h)

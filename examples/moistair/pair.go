@@ -6,6 +6,7 @@ import (
 	"strconv"
 	"strings"
 
+	"cloche.example/internal/domain"
 	"cloche.example/psychro"
 )
 
@@ -44,8 +45,8 @@ var pairs = map[string]func(m psychro.Model, a, b, p float64) (psychro.State, er
 	"t v":   psychro.Model.FromSpecificVolume,
 	"t mu":  psychro.Model.FromDegreeOfSaturation,
 	"t ah":  psychro.Model.FromAbsoluteHumidity,
-	"t x":   psychro.Model.FromMoleFraction,
-	"t q":   psychro.Model.FromSpecificHumidity,
+	"t x":   fromMoleFraction,
+	"t q":   fromSpecificHumidity,
 	"h rh":  psychro.Model.FromEnthalpyAndRelativeHumidity,
 	"h w":   psychro.Model.FromEnthalpyAndHumidityRatio,
 	"v w":   psychro.Model.FromSpecificVolumeAndHumidityRatio,
@@ -53,6 +54,27 @@ var pairs = map[string]func(m psychro.Model, a, b, p float64) (psychro.State, er
 	"tw rh": psychro.Model.FromWetBulbAndRelativeHumidity,
 	"w rh":  psychro.Model.FromHumidityRatioAndRelativeHumidity,
 	"td rh": psychro.Model.FromDewPointAndRelativeHumidity,
+}
+
+// A mole fraction is vapour pressure over total pressure.
+func fromMoleFraction(m psychro.Model, t, x, p float64) (psychro.State, error) {
+	s, err := m.FromVapourPressure(t, x*p, p)
+	if err != nil {
+		err = fmt.Errorf("mole fraction %g: %w", x, err)
+	}
+	return s, err
+}
+
+// A specific humidity is per kg of moist air, a humidity ratio per kg of dry.
+func fromSpecificHumidity(m psychro.Model, t, q, p float64) (psychro.State, error) {
+	if err := (domain.Range{Min: 0, Max: domain.LessThan(1), Unit: "kg/kg"}).Check("specific humidity", q); err != nil {
+		return psychro.State{}, err
+	}
+	s, err := m.FromHumidityRatio(t, q/(1-q), p)
+	if err != nil {
+		err = fmt.Errorf("specific humidity %g: %w", q, err)
+	}
+	return s, err
 }
 
 // read takes two words NAME=VALUE in either order.

@@ -10,22 +10,15 @@ import (
 )
 
 // FromEnthalpyAndRelativeHumidity returns the air of enthalpy h, J/kg dry air,
-// and relative humidity rh, fraction, at pressure p, Pa. The error names each
-// input outside its range.
-func FromEnthalpyAndRelativeHumidity(h, rh, p float64) (State, error) {
-	return RealGas.FromEnthalpyAndRelativeHumidity(h, rh, p)
-}
-
-// FromEnthalpyAndRelativeHumidity is the function of the same name for model m:
-// h in J/kg dry air, rh as a fraction, p in Pa.
+// and relative humidity rh, fraction, 0 to 1, at pressure p, Pa, 30e3 to 200e3;
+// rh 1 gives the saturated air of that enthalpy. The error names each input
+// outside its range, or the enthalpies of such air from -100 to 200 °C.
 func (m Model) FromEnthalpyAndRelativeHumidity(h, rh, p float64) (State, error) {
 	if err := errors.Join(relativeHumiditiesRange.Check("relative humidity", rh), pressuresRange.Check("pressure", p)); err != nil {
 		return State{}, finite(err, "enthalpy", h, "J/kg")
 	}
-	at := func(t float64) State {
-		return m.moist(t, rh, p)
-	}
-	lo, hi := temperaturesRange.Min, m.hottest(p)
+	at := func(t float64) State { return m.moist(t, rh, p) }
+	lo, hi := temperaturesRange.Min, m.hottest(rh, p)
 	t, err := solve.Root(func(t float64) float64 { return at(t).Enthalpy() - h }, lo, hi, 1e-12)
 	if err != nil {
 		return State{}, &RangeError{Field: "enthalpy", Value: h, Min: at(lo).Enthalpy(), Max: at(hi).Enthalpy(), Unit: "J/kg", Source: rangeOfTemperature}
@@ -43,25 +36,10 @@ func (m Model) moist(t, rh, p float64) State {
 // rangeOfTemperature tells that a limit comes from that of temperature.
 const rangeOfTemperature = "the air would leave its range of temperature"
 
-// SaturatedAtEnthalpy returns the saturated air of enthalpy h, J/kg dry air, at
-// pressure p, Pa.
-func SaturatedAtEnthalpy(h, p float64) (State, error) { return RealGas.SaturatedAtEnthalpy(h, p) }
-
-// SaturatedAtEnthalpy is the function of the same name for model m:
-// h in J/kg dry air, p in Pa.
-func (m Model) SaturatedAtEnthalpy(h, p float64) (State, error) {
-	return m.FromEnthalpyAndRelativeHumidity(h, 1, p)
-}
-
 // FromEnthalpyAndHumidityRatio returns the air of enthalpy h, J/kg dry air, and
-// humidity ratio w, kg/kg dry air, at pressure p, Pa. The error names each
-// input outside its range; for fog see Mix.
-func FromEnthalpyAndHumidityRatio(h, w, p float64) (State, error) {
-	return RealGas.FromEnthalpyAndHumidityRatio(h, w, p)
-}
-
-// FromEnthalpyAndHumidityRatio is the function of the same name for model m:
-// h in J/kg dry air, w in kg/kg dry air, p in Pa.
+// humidity ratio w, kg/kg dry air, 0 to 1000, at pressure p, Pa, 30e3 to 200e3.
+// The error names each input outside its range, or the enthalpies of such air
+// up to 200 °C; for fog see Mix.
 func (m Model) FromEnthalpyAndHumidityRatio(h, w, p float64) (State, error) {
 	if err := errors.Join(humidityRatiosRange.Check("humidity ratio", w), pressuresRange.Check("pressure", p)); err != nil {
 		return State{}, finite(err, "enthalpy", h, "J/kg")
@@ -72,19 +50,20 @@ func (m Model) FromEnthalpyAndHumidityRatio(h, w, p float64) (State, error) {
 	return m.heated("enthalpy", h, "J/kg", m.temperature(h, w, p), w, p, State.Enthalpy)
 }
 
+// roundingOfTemperature is how far, K, a computed temperature may lie below the
+// dew point and still count as that of saturated air.
+const roundingOfTemperature = 1e-9
+
 // heated makes the State of a temperature t found from another input, which
 // field, value, unit and property describe, and a humidity ratio w.
 func (m Model) heated(field string, value float64, unit string, t, w, p float64, property func(State) float64) (State, error) {
 	x := fractionOf(w)
-	lo, hi := m.dewPointOf(x, p), m.hottest(p)
+	lo, hi := m.dewPointOf(x, p), temperaturesRange.Max
 	if !(lo >= temperaturesRange.Min) {
 		lo = temperaturesRange.Min
 	}
-	if t < lo && t > lo-1e-9 {
+	if t < lo && t > lo-roundingOfTemperature {
 		t = lo
-	}
-	if !(lo <= hi) {
-		return State{}, &RangeError{Field: "humidity ratio", Value: w, Min: 0, Max: ratioOf(m.saturated(Liquid, hi, p)), Unit: "kg/kg", Source: rangeOfTemperature}
 	}
 	if !(t >= lo && t <= hi) {
 		a := State{t: lo, p: p, x: x, w: w, xs: m.saturated(SurfaceAt(lo), lo, p), model: m}
@@ -99,13 +78,26 @@ func (m Model) heated(field string, value float64, unit string, t, w, p float64,
 	return s, err
 }
 
-// hottest is the highest dry bulb at pressure p, °C: the end of Temperatures,
-// or just below the boiling point.
-func (m Model) hottest(p float64) float64 {
-	if m == IdealGas {
-		return min(temperaturesRange.Max, handbookTemperature(Liquid, p)-1e-6)
+// hottest is the highest dry bulb, °C, at relative humidity rh and pressure p:
+// the end of the range, or where the air is nearly all vapour.
+func (m Model) hottest(rh, p float64) float64 {
+	e := mostVapour * p / rh
+	if !(e < pureSaturation(Liquid, temperaturesRange.Max)) {
+		return temperaturesRange.Max
 	}
-	return min(temperaturesRange.Max, liquidTemperature(p)-1e-6)
+	return min(temperaturesRange.Max, m.boiling(e))
+}
+
+// hotDewPoint is dewPointOf where x may be 1 or more: the temperature at which
+// saturation makes x; NaN past the end of the range.
+func (m Model) hotDewPoint(x, p float64) float64 {
+	switch {
+	case x < 1:
+		return m.dewPointOf(x, p)
+	case x < m.saturated(Liquid, temperaturesRange.Max, p):
+		return m.boiling(x * p)
+	}
+	return nan
 }
 
 // dewPointOf is the dew point of vapour of mole fraction x at p, °C; NaN for
@@ -115,14 +107,9 @@ func (m Model) dewPointOf(x, p float64) float64 {
 }
 
 // FromSpecificVolumeAndHumidityRatio returns the air of specific volume v,
-// m³/kg dry air, and humidity ratio w, kg/kg dry air, at pressure p, Pa. The
-// error names each input outside its range.
-func FromSpecificVolumeAndHumidityRatio(v, w, p float64) (State, error) {
-	return RealGas.FromSpecificVolumeAndHumidityRatio(v, w, p)
-}
-
-// FromSpecificVolumeAndHumidityRatio is the function of the same name for model m:
-// v in m³/kg dry air, w in kg/kg dry air, p in Pa.
+// m³/kg dry air, more than 0, and humidity ratio w, kg/kg dry air, 0 to 1000,
+// at pressure p, Pa, 30e3 to 200e3. The error names each input outside its
+// range, or the volumes of such air up to 200 °C.
 func (m Model) FromSpecificVolumeAndHumidityRatio(v, w, p float64) (State, error) {
 	if err := errors.Join(humidityRatiosRange.Check("humidity ratio", w), pressuresRange.Check("pressure", p)); err != nil {
 		return State{}, finite(err, "specific volume", v, "m³/kg")
@@ -132,7 +119,7 @@ func (m Model) FromSpecificVolumeAndHumidityRatio(v, w, p float64) (State, error
 	}
 	x := fractionOf(w)
 	t := v*p/(gasAir*(1+gasFactor*w)) - kelvin
-	if m == RealGas && t > -150 && t < 200 {
+	if m == RealGas && t > -150 && t < 300 {
 		slope := gasAir * (1 + gasFactor*w) / p
 		for range 30 {
 			d := (m.volume(t, p, x, w) - v) / slope
@@ -146,19 +133,14 @@ func (m Model) FromSpecificVolumeAndHumidityRatio(v, w, p float64) (State, error
 }
 
 // FromWetBulbAndHumidityRatio returns the air of thermodynamic wet bulb tw, °C,
-// and humidity ratio w, kg/kg dry air, at pressure p, Pa; the bulb is iced
-// below 0.01 °C. The error names each input outside its range.
-func FromWetBulbAndHumidityRatio(tw, w, p float64) (State, error) {
-	return RealGas.FromWetBulbAndHumidityRatio(tw, w, p)
-}
-
-// FromWetBulbAndHumidityRatio is the function of the same name for model m:
-// tw in °C, w in kg/kg dry air, p in Pa.
+// -100 to the boiling point, and humidity ratio w, kg/kg dry air, 0 to
+// saturation at the wet bulb, at pressure p, Pa, 30e3 to 200e3; the bulb is
+// iced below 0.01 °C. The error names each input outside its range.
 func (m Model) FromWetBulbAndHumidityRatio(tw, w, p float64) (State, error) {
 	surface := SurfaceAt(tw)
-	xs, err := m.air(tw, p)
+	xs, err := m.wetted("wet bulb", tw, p)
 	if err != nil {
-		return State{}, errors.Join(renamed(err, "wet bulb"), humidityRatiosRange.Check("humidity ratio", w))
+		return State{}, errors.Join(err, humidityRatiosRange.Check("humidity ratio", w))
 	}
 	ws := ratioOf(xs)
 	if w > ws && w <= ws*(1+roundingSlack) {
@@ -169,26 +151,21 @@ func (m Model) FromWetBulbAndHumidityRatio(tw, w, p float64) (State, error) {
 	}
 	h := m.enthalpy(tw, p, xs, ws) - (ws-w)*m.condensed(surface, tw)
 	return m.heated("wet bulb", tw, "°C", max(tw, m.temperature(h, w, p)), w, p,
-		func(s State) float64 { return s.WetBulbOver(surface) })
+		func(s State) float64 { return s.someBulb(surface) })
 }
 
 // FromWetBulbAndRelativeHumidity returns the air of thermodynamic wet bulb tw,
-// °C, and relative humidity rh, fraction, at pressure p, Pa; the bulb is iced
-// below 0.01 °C. The error names each input outside its range.
-func FromWetBulbAndRelativeHumidity(tw, rh, p float64) (State, error) {
-	return RealGas.FromWetBulbAndRelativeHumidity(tw, rh, p)
-}
-
-// FromWetBulbAndRelativeHumidity is the function of the same name for model m:
-// tw in °C, rh as a fraction, p in Pa.
+// °C, -100 to the boiling point, and relative humidity rh, fraction, 0 to 1, at
+// pressure p, Pa, 30e3 to 200e3; the bulb is iced below 0.01 °C. The error
+// names each input outside its range.
 func (m Model) FromWetBulbAndRelativeHumidity(tw, rh, p float64) (State, error) {
 	surface := SurfaceAt(tw)
-	xs, err := m.air(tw, p)
+	xs, err := m.wetted("wet bulb", tw, p)
 	if err != nil || !(rh >= 0 && rh <= 1) {
-		return State{}, errors.Join(renamed(err, "wet bulb"), relativeHumiditiesRange.Check("relative humidity", rh))
+		return State{}, errors.Join(err, relativeHumiditiesRange.Check("relative humidity", rh))
 	}
 	// x given by the wet bulb falls with t, rh times saturation rises.
-	hi := m.hottest(p)
+	hi := m.hottest(rh, p)
 	excess := func(t float64) float64 {
 		return m.fractionFromWetBulb(surface, t, tw, p) - rh*m.saturated(SurfaceAt(t), t, p)
 	}
@@ -203,14 +180,9 @@ func (m Model) FromWetBulbAndRelativeHumidity(tw, rh, p float64) (State, error) 
 }
 
 // FromHumidityRatioAndRelativeHumidity returns the air of humidity ratio w,
-// kg/kg dry air, and relative humidity rh, fraction, at pressure p, Pa; both
-// above zero. The error names each input outside its range.
-func FromHumidityRatioAndRelativeHumidity(w, rh, p float64) (State, error) {
-	return RealGas.FromHumidityRatioAndRelativeHumidity(w, rh, p)
-}
-
-// FromHumidityRatioAndRelativeHumidity is the function of the same name for model m:
-// w in kg/kg dry air, rh as a fraction, p in Pa.
+// kg/kg dry air, 0 to 1000, and relative humidity rh, fraction, 0 to 1, at
+// pressure p, Pa, 30e3 to 200e3. The error names each input outside its range;
+// relative humidity 0 has no solution.
 func (m Model) FromHumidityRatioAndRelativeHumidity(w, rh, p float64) (State, error) {
 	if err := errors.Join(humidityRatiosRange.Check("humidity ratio", w), relativeHumiditiesRange.Check("relative humidity", rh), pressuresRange.Check("pressure", p)); err != nil {
 		return State{}, err
@@ -228,27 +200,22 @@ func (m Model) warmed(x, rh, p float64, field string, value float64, unit string
 	if rh == 0 {
 		return State{}, fmt.Errorf("%w: air of relative humidity 0 may have any temperature and no %s but that of dry air", ErrNoSolution, field)
 	}
-	if t := m.dewPointOf(x/rh, p); x < rh && t >= temperaturesRange.Min && t <= m.hottest(p) {
+	if t := m.hotDewPoint(x/rh, p); t >= temperaturesRange.Min && t <= temperaturesRange.Max {
 		return State{t: t, p: p, x: x, w: ratioOf(x), xs: x / rh, model: m}, nil
 	}
 	at := func(t float64) float64 {
 		return property(m.moist(t, rh, p))
 	}
-	return State{}, &RangeError{Field: field, Value: value, Min: at(temperaturesRange.Min), Max: at(m.hottest(p)), Unit: unit, Source: rangeOfTemperature}
+	return State{}, &RangeError{Field: field, Value: value, Min: at(temperaturesRange.Min), Max: at(m.hottest(rh, p)), Unit: unit, Source: rangeOfTemperature}
 }
 
-// FromDewPointAndRelativeHumidity returns the air of dew point td, °C, and
-// relative humidity rh, fraction above zero, at pressure p, Pa; td is a frost
-// point below 0.01 °C. The error names each input outside its range.
-func FromDewPointAndRelativeHumidity(td, rh, p float64) (State, error) {
-	return RealGas.FromDewPointAndRelativeHumidity(td, rh, p)
-}
-
-// FromDewPointAndRelativeHumidity is the function of the same name for model m:
-// td in °C, rh as a fraction, p in Pa.
+// FromDewPointAndRelativeHumidity returns the air of dew point td, °C, -100 to
+// the boiling point, and relative humidity rh, fraction, 0 to 1, at pressure p,
+// Pa, 30e3 to 200e3; td is a frost point below 0.01 °C. The error names each
+// input outside its range; relative humidity 0 has no solution.
 func (m Model) FromDewPointAndRelativeHumidity(td, rh, p float64) (State, error) {
-	x, err := m.air(td, p)
-	if err = errors.Join(renamed(err, "dew point"), relativeHumiditiesRange.Check("relative humidity", rh)); err != nil {
+	x, err := m.wetted("dew point", td, p)
+	if err = errors.Join(err, relativeHumiditiesRange.Check("relative humidity", rh)); err != nil {
 		return State{}, err
 	}
 	return m.warmed(x, rh, p, "dew point", td, "°C", State.DewPoint)
