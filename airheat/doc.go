@@ -27,7 +27,7 @@
 //
 //	function              equation               range                 accuracy              check
 //	PowerFor, RiseFor     [HoF17] ch. 1 eq. 26,  −90 to 300 °C ideal,  rounding              by hand; Nag Ex. 15.10; Hundy Ex. 21.1,
-//	FlowFor               30                     to boiling real gas                         21.2, 25.1; trade figure
+//	FlowFor               30                     to 200 °C real gas                          21.2, 25.1; trade figure
 //	MixedIntake           mass and enthalpy      any two states        of psychro.Mix        Hundy Ex. 21.3
 //	TwoLayers             two heat balances      Lower above Outside   rounding              worked by hand; mixed bound
 //	Stoichiometry, Burn   atoms and [IupacAw21]  any composition       rounding              Babcock, Joel, Murphy and McKay, ORNL
@@ -62,8 +62,8 @@
 // Nitrogen of the air stands for its argon in volumes and heat. Older tables
 // of atomic weights (12, 1, 16) and 23.15 % of oxygen by mass move the
 // printed examples of the sources by up to 0.5 %; the tests feed such rows the
-// number of atoms that the source counts. The real gas ends at the boiling
-// point, beyond which a supply of more than 100 °C needs psychro.IdealGas.
+// number of atoms that the source counts. The real gas ends at 200 °C, beyond
+// which a supply needs psychro.IdealGas.
 //
 // # Air movement
 //

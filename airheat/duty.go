@@ -81,8 +81,8 @@ type Duty struct {
 // stated flow, and lets it out at outlet, °C. The balance is
 // Q = m (h2 - h1) per kg of dry air [HoF17] ch. 1 eq. 30, in the model that in
 // was made with. psychro.IdealGas is the handbook's ideal form and answers any
-// outlet to 300 °C; psychro.RealGas is some 0.2 % above it and ends at the
-// boiling point, where the error says so. An outlet below the inlet's is
+// outlet to 300 °C; psychro.RealGas is some 0.2 % above it and ends at 200 °C,
+// where the error says so. An outlet below the inlet's is
 // cooling, of negative power, as far as the dew point.
 func PowerFor(in psychro.State, flow Flow, outlet float64) (Duty, error) {
 	h, err := newHeated(&in, outlet)
