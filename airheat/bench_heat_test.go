@@ -3,6 +3,7 @@ package airheat
 import (
 	"testing"
 
+	"cloche.example/envelope"
 	"cloche.example/psychro"
 )
 
@@ -16,8 +17,8 @@ func BenchmarkWarmUp(b *testing.B) {
 	for i := 0; b.Loop(); i++ {
 		n := testNodes()
 		n.Cover += float64(i & 63)
-		h, _ := NewHouse(n)
-		e, _ := h.WarmUp(Drive{Heat: 40000, Outside: -8, Deep: 8}, 18, Forever)
+		h, _ := NewTransient(n)
+		e, _ := h.WarmUp(envelope.Drive{Heat: 40000, Outside: -8, Deep: 8}, 18, Forever)
 		sinkHeat += e.Time.Seconds()
 	}
 }

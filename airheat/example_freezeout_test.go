@@ -4,6 +4,7 @@ import (
 	"fmt"
 
 	"cloche.example/airheat"
+	"cloche.example/envelope"
 )
 
 // An invented house of 90 m² is opened for three nights of −8 °C with days of
@@ -12,7 +13,7 @@ import (
 // holds back.
 func Example_freezeOut() {
 	open := airheat.FreezeOut{
-		Nodes: airheat.Nodes{
+		Nodes: envelope.Nodes{
 			AirCapacity: 4.2e5, StructureCapacity: 2.6e6, SoilCapacity: 1, // J/K
 			Cover: 640, Leakage: 2500, AirStructure: 780, StructureOutside: 35, SoilDeep: 1, // W/K
 		},

@@ -5,12 +5,13 @@ import (
 	"time"
 
 	"cloche.example/airheat"
+	"cloche.example/envelope"
 )
 
 // An invented small house on a frosty morning: time constants, warm-up, the
 // heater for a wanted time, hours to frost after a failure.
 func Example_warmUp() {
-	house, err := airheat.NewHouse(airheat.Nodes{
+	house, err := airheat.NewTransient(envelope.Nodes{
 		AirCapacity: 4.2e5, StructureCapacity: 2.6e6, SoilCapacity: 3.1e7, // J/K
 		Cover: 640, Leakage: 95, AirStructure: 780, AirSoil: 520, StructureOutside: 35, SoilDeep: 60, // W/K
 	})
@@ -18,7 +19,7 @@ func Example_warmUp() {
 		fmt.Println(err)
 		return
 	}
-	d := airheat.Drive{Heat: 34000, Outside: -8, Deep: 8}
+	d := envelope.Drive{Heat: 34000, Outside: -8, Deep: 8}
 	tau := house.TimeConstants()
 	fmt.Printf("time constants     %.1f min, %.2f h, %.1f h\n", tau[0].Minutes(), tau[1].Hours(), tau[2].Hours())
 	cold := d

@@ -6,6 +6,7 @@ import (
 	"math"
 	"time"
 
+	"cloche.example/envelope"
 	"cloche.example/internal/constant"
 	"cloche.example/internal/domain"
 	"cloche.example/psychro"
@@ -51,16 +52,16 @@ const (
 // vapour that condenses from air kept saturated by wet surfaces. FreezeCourse's
 // AirFirst is then the time to frost with both.
 type FreezeOut struct {
-	Nodes    Nodes      // air and structure; AirSoil, SoilCapacity and SoilDeep give way to Soil
-	Soil     SoilColumn // the floor
-	WetAir   float64    // kg of dry air kept saturated while it changes temperature; 0 leaves condensation out
-	Deep     float64    // °C, below the column
-	Start    float64    // °C, air, structure and soil surface at the start; the soil runs straight to Deep
-	Outside  []float64  // °C, hourly means from the start on
-	SkyDrop  float64    // K, sky below outside air
-	Heat     float64    // W, heat given to the air
-	AirLimit float64    // °C, whose time below is counted for the air
-	SoilLim  float64    // °C, whose time below is counted for the soil surface
+	Nodes    envelope.Nodes // air and structure; AirSoil, SoilCapacity and SoilDeep give way to Soil
+	Soil     SoilColumn     // the floor
+	WetAir   float64        // kg of dry air kept saturated while it changes temperature; 0 leaves condensation out
+	Deep     float64        // °C, below the column
+	Start    float64        // °C, air, structure and soil surface at the start; the soil runs straight to Deep
+	Outside  []float64      // °C, hourly means from the start on
+	SkyDrop  float64        // K, sky below outside air
+	Heat     float64        // W, heat given to the air
+	AirLimit float64        // °C, whose time below is counted for the air
+	SoilLim  float64        // °C, whose time below is counted for the soil surface
 }
 
 // FreezeCourse is the result of a FreezeOut.
@@ -86,7 +87,7 @@ func (f *FreezeOut) check() error {
 	s := &f.Soil
 	n := f.Nodes
 	n.SoilCapacity, n.AirSoil, n.SoilDeep = 1, 1, 1
-	err := errors.Join(n.check(),
+	err := errors.Join(n.Check(),
 		domain.Range{Min: 0.1, Max: 1e6, Unit: "m²"}.Check("Soil.Area", s.Area), domain.Range{Min: 0.1, Max: 5, Unit: "m"}.Check("Soil.Depth", s.Depth),
 		domain.Range{Min: 2, Max: maxLayers, Unit: "layers"}.Check("Soil.Layers", float64(s.Layers)),
 		domain.Range{Min: 1e5, Max: 4e6, Unit: "J/(m³ K)"}.Check("Soil.Dry", s.Dry), domain.Range{Min: 0, Max: 900, Unit: "kg/m³"}.Check("Soil.Water", s.Water),

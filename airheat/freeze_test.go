@@ -5,6 +5,7 @@ import (
 	"testing"
 	"time"
 
+	"cloche.example/envelope"
 	"github.com/stretchr/testify/require"
 )
 
@@ -58,9 +59,9 @@ func TestFreezeMarchWithoutLatentHeatIsLinear(t *testing.T) {
 	n := f.Nodes
 	n.AirSoil, n.SoilCapacity, n.SoilDeep = 0, 1e6, 1
 	h := house(t, n)
-	want := h.After(Temperatures{6, 6, 6}, Drive{Outside: -10, Deep: 7}, 3*time.Hour)
+	want := h.After(Temperatures{6, 6, 6}, envelope.Drive{Outside: -10, Deep: 7}, 3*time.Hour)
 	require.InDelta(t, want.Air, c.Air[2], 1e-3)
-	e, err := h.Reach(Temperatures{6, 6, 6}, Drive{Outside: -10, Deep: 7}, AirNode, f.AirLimit, 48*time.Hour)
+	e, err := h.Reach(Temperatures{6, 6, 6}, envelope.Drive{Outside: -10, Deep: 7}, AirNode, f.AirLimit, 48*time.Hour)
 	require.NoError(t, err)
 	require.True(t, e.Reached)
 	require.InDelta(t, e.Time.Seconds(), c.AirFirst.Seconds(), 2*c.Step.Seconds())

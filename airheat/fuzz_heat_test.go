@@ -5,6 +5,7 @@ import (
 	"testing"
 	"time"
 
+	"cloche.example/envelope"
 	"cloche.example/psychro"
 )
 
@@ -44,11 +45,11 @@ func FuzzReach(f *testing.F) {
 	f.Add(4.2e5, 2.6e6, 3.1e7, 640.0, 780.0, 520.0, 60.0, -8.0, 1e-4, 16.0, 2.0)
 	f.Add(1.0, 1e13, 1.0, 1e9, 0.0, 1e-9, 1e9, 50.0, -0.1, 0.0, 0.0)
 	f.Fuzz(func(t *testing.T, ca, cs, cg, cover, as, ag, deep, outside, ramp, start, level float64) {
-		h, err := NewHouse(Nodes{AirCapacity: ca, StructureCapacity: cs, SoilCapacity: cg, Cover: cover, AirStructure: as, AirSoil: ag, StructureOutside: as / 10, SoilDeep: deep})
+		h, err := NewTransient(envelope.Nodes{AirCapacity: ca, StructureCapacity: cs, SoilCapacity: cg, Cover: cover, AirStructure: as, AirSoil: ag, StructureOutside: as / 10, SoilDeep: deep})
 		if err != nil {
 			return
 		}
-		e, err := h.Reach(Temperatures{start, start, start}, Drive{Outside: outside, Ramp: ramp, Deep: 8}, AirNode, level, 1000*time.Hour)
+		e, err := h.Reach(Temperatures{start, start, start}, envelope.Drive{Outside: outside, Ramp: ramp, Deep: 8}, AirNode, level, 1000*time.Hour)
 		if err != nil {
 			return
 		}

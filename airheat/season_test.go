@@ -8,7 +8,9 @@ import (
 	"github.com/google/go-cmp/cmp/cmpopts"
 	"github.com/stretchr/testify/require"
 
+	"cloche.example/envelope"
 	"cloche.example/internal/check"
+	"cloche.example/internal/transient"
 	"cloche.example/internal/year"
 )
 
@@ -75,7 +77,7 @@ func TestAllMethodsAgreeOnAConstantYear(t *testing.T) {
 
 	n := demoSeasonNodes(t)
 	nodes := testNodes()
-	q, _ := n.House.HoldingHeat(Drive{Outside: 2, Deep: 9}, 12)
+	q, _ := n.House.HoldingHeat(envelope.Drive{Outside: 2, Deep: 9}, 12)
 	n.Outside, n.Gain, n.ToAir, n.ToPlants, n.ToSoil = s.Outside, 0, 0, 0, 0
 	n.SetPoints = s.SetPoints
 	c, err := n.Energy()
@@ -108,13 +110,13 @@ func TestYearOfThreeNodesClosesItsBalance(t *testing.T) {
 	// One hour of it against the exact course.
 	d := s.drive(5000)
 	start := Temperatures{20, 18, 16}
-	step := s.House.step(3600)
+	step := s.House.s.Step(3600)
 	rest := s.House.Steady(d)
-	end := times(&step.decay, [3]float64{20 - rest.Air, 18 - rest.Structure, 16 - rest.Soil})
+	end := transient.Times(&step.Decay, [3]float64{20 - rest.Air, 18 - rest.Structure, 16 - rest.Soil})
 	want := s.House.After(start, d, duration(3600))
 	require.InDelta(t, want.Air, rest.Air+end[0], 1e-9)
 	require.InDelta(t, want.Soil, rest.Soil+end[2], 1e-9)
-	require.InDelta(t, s.House.After(Temperatures{}, Drive{Heat: 1}, duration(3600)).Structure, step.perWatt[1], 1e-15)
+	require.InDelta(t, s.House.After(Temperatures{}, envelope.Drive{Heat: 1}, duration(3600)).Structure, step.PerWatt[1], 1e-15)
 }
 
 // Where the methods part: hour by hour without storage wastes the sun and is
@@ -199,7 +201,7 @@ func TestHoursBelowTheSetPoint(t *testing.T) {
 		s.Gain, s.ToAir, s.ToPlants, s.ToSoil = 0, 0, 0, 0
 		s.SetPoints = SetPoints{Day: 12, Night: 12, DayStarts: 7, DayEnds: 18}
 		s.Outside = make([]float64, 8760)
-		s.Burner.Rated, _ = s.House.HoldingHeat(Drive{Deep: s.Deep}, 12-c.short)
+		s.Burner.Rated, _ = s.House.HoldingHeat(envelope.Drive{Deep: s.Deep}, 12-c.short)
 		// The year starts at the set-point and settles in the first days.
 		r, err := s.Energy()
 		require.NoError(t, err)

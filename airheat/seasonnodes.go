@@ -5,12 +5,14 @@ import (
 	"fmt"
 	"math"
 
+	"cloche.example/envelope"
 	"cloche.example/internal/domain"
+	"cloche.example/internal/transient"
 )
 
 // SeasonNodes is a year of a three-node house with a thermostat.
 type SeasonNodes struct {
-	House     House     // the three nodes
+	House     Transient // the three nodes
 	Outside   []float64 // °C, hourly
 	Sun       []float64 // W/m², hourly, global on the horizontal
 	SkyDrop   []float64 // K, hourly, sky below outside air; nil for a house without CoverSky
@@ -63,7 +65,7 @@ func (s *SeasonNodes) check() error {
 		roomRange.Check("Deep", s.Deep), powerRange.Check("Gain", s.Gain),
 		area.Check("ToAir", s.ToAir), area.Check("ToPlants", s.ToPlants), area.Check("ToSoil", s.ToSoil),
 		domain.Range{Min: 0, Max: 1e6, Unit: "currency per kg"}.Check("Price", s.Price),
-		s.House.n.check(),
+		s.House.made("House"),
 	)
 }
 
@@ -79,7 +81,7 @@ func (s *SeasonNodes) Energy() (SeasonCourse, error) {
 	}
 	h := &s.House
 	n := &h.n
-	step := h.step(3600)
+	step := h.s.Step(3600)
 	c := SeasonCourse{Lowest: math.Inf(1), Highest: math.Inf(-1), LowestSoil: math.Inf(1)}
 	c.Method = "three nodes, hourly"
 	_, start := h.HoldingHeat(s.drive(0), s.SetPoints.At(0))
@@ -91,11 +93,11 @@ func (s *SeasonNodes) Energy() (SeasonCourse, error) {
 		set := s.SetPoints.At(i)
 		rest := h.Steady(d)
 		x := [3]float64{t.Air - rest.Air, t.Structure - rest.Structure, t.Soil - rest.Soil}
-		free := rest.Air + step.decay[0][0]*x[0] + step.decay[0][1]*x[1] + step.decay[0][2]*x[2]
+		free := rest.Air + step.Decay[0][0]*x[0] + step.Decay[0][1]*x[1] + step.Decay[0][2]*x[2]
 		q := 0.0
 		switch {
 		case free < set:
-			asked := (set - free) / step.perWatt[0]
+			asked := (set - free) / step.PerWatt[0]
 			q = math.Min(asked, s.Burner.Rated)
 			c.Peak = math.Max(c.Peak, asked)
 			c.Heat += q * 3600
@@ -103,7 +105,7 @@ func (s *SeasonNodes) Energy() (SeasonCourse, error) {
 			c.Hours++
 			c.HeatPerMonth[month] += q * 3600
 		case free > s.VentAt:
-			q = (s.VentAt - free) / step.perWatt[0]
+			q = (s.VentAt - free) / step.PerWatt[0]
 			vented -= q
 		}
 		c.Fuel += s.Burner.FuelPower(math.Max(0, q)) * 3600
@@ -114,11 +116,11 @@ func (s *SeasonNodes) Energy() (SeasonCourse, error) {
 			d.Heat = gain
 			x = [3]float64{t.Air - rest.Air, t.Structure - rest.Structure, t.Soil - rest.Soil}
 		}
-		m := times(&step.mean, x)
+		m := transient.Times(&step.Mean, x)
 		lossOut += (n.Cover+n.Leakage)*(rest.Air+m[0]-d.Outside) + n.CoverSky*(rest.Air+m[0]-d.Outside+d.SkyDrop) + n.StructureOutside*(rest.Structure+m[1]-d.Outside)
 		ground += n.SoilDeep * (rest.Soil + m[2] - d.Deep)
 		gains += d.Heat + d.StructureHeat + d.SoilHeat
-		end := times(&step.decay, x)
+		end := transient.Times(&step.Decay, x)
 		t = Temperatures{rest.Air + end[0], rest.Structure + end[1], rest.Soil + end[2]}
 		c.Lowest, c.Highest, c.LowestSoil = min(c.Lowest, t.Air), max(c.Highest, t.Air), min(c.LowestSoil, t.Soil)
 		if t.Air < set-0.1 {
@@ -149,8 +151,8 @@ func (s *SeasonNodes) monthHours(month int) int {
 }
 
 // drive is the weather of hour i without the heater.
-func (s *SeasonNodes) drive(i int) Drive {
-	d := Drive{Heat: s.Gain + s.ToAir*s.Sun[i], StructureHeat: s.ToPlants * s.Sun[i], SoilHeat: s.ToSoil * s.Sun[i], Outside: s.Outside[i], Deep: s.Deep}
+func (s *SeasonNodes) drive(i int) envelope.Drive {
+	d := envelope.Drive{Heat: s.Gain + s.ToAir*s.Sun[i], StructureHeat: s.ToPlants * s.Sun[i], SoilHeat: s.ToSoil * s.Sun[i], Outside: s.Outside[i], Deep: s.Deep}
 	if s.SkyDrop != nil {
 		d.SkyDrop = s.SkyDrop[i]
 	}

@@ -5,6 +5,9 @@ import (
 	"fmt"
 	"math"
 	"time"
+
+	"cloche.example/envelope"
+	"cloche.example/internal/transient"
 )
 
 // SetBack is what a lower set-point at night does, once every day is like the
@@ -29,8 +32,8 @@ const setBackStep = 300.0
 // minutes, each solved exactly: the heat within a step is constant and brings
 // the air to the set-point at its end. What is saved is the loss of the cooler
 // house alone; a heavy house hardly cools in a night and saves little.
-func (h *House) NightSetBack(d Drive, sp SetPoints, rated float64) (SetBack, error) {
-	err := errors.Join(h.made("House"), d.check(), sp.check(), positivePower.Check("rated", rated))
+func (h *Transient) NightSetBack(d envelope.Drive, sp SetPoints, rated float64) (SetBack, error) {
+	err := errors.Join(h.made("Transient"), d.Check(), sp.check(), positivePower.Check("rated", rated))
 	if d.Ramp != 0 {
 		err = errors.Join(err, &RangeError{Field: "Ramp", Value: d.Ramp, Unit: "K/s", Source: "a repeating day has a constant outside"})
 	}
@@ -38,7 +41,7 @@ func (h *House) NightSetBack(d Drive, sp SetPoints, rated float64) (SetBack, err
 		return SetBack{}, err
 	}
 	const perHour = int(3600 / setBackStep)
-	step := h.step(setBackStep)
+	step := h.s.Step(setBackStep)
 	_, t := h.HoldingHeat(d, sp.Mean())
 	hold, _ := h.HoldingHeat(d, sp.Day)
 	constant := math.Max(0, hold-d.Heat) * 86400
@@ -51,19 +54,19 @@ func (h *House) NightSetBack(d Drive, sp SetPoints, rated float64) (SetBack, err
 			set := sp.At((i/perHour + sp.DayStarts) % 24)
 			rest := h.Steady(d)
 			x := [3]float64{t.Air - rest.Air, t.Structure - rest.Structure, t.Soil - rest.Soil}
-			free := rest.Air + times(&step.decay, x)[0]
-			q := math.Max(0, math.Min(rated, (set-free)/step.perWatt[0]))
+			free := rest.Air + transient.Times(&step.Decay, x)[0]
+			q := math.Max(0, math.Min(rated, (set-free)/step.PerWatt[0]))
 			if q > 0 {
 				heated := d
 				heated.Heat += q
 				rest = h.Steady(heated)
 				x = [3]float64{t.Air - rest.Air, t.Structure - rest.Structure, t.Soil - rest.Soil}
 			}
-			m := times(&step.mean, x)
+			m := transient.Times(&step.Mean, x)
 			n := &h.n
 			lost += setBackStep * ((n.Cover+n.Leakage)*(rest.Air+m[0]-d.Outside) + n.CoverSky*(rest.Air+m[0]-d.Outside+d.SkyDrop) +
 				n.StructureOutside*(rest.Structure+m[1]-d.Outside) + n.SoilDeep*(rest.Soil+m[2]-d.Deep) - d.Heat - d.StructureHeat - d.SoilHeat)
-			e := times(&step.decay, x)
+			e := transient.Times(&step.Decay, x)
 			t = Temperatures{rest.Air + e[0], rest.Structure + e[1], rest.Soil + e[2]}
 			r.HeatPerDay += q * setBackStep
 			r.Lowest, r.WarmestAir, r.LowestSoil = min(r.Lowest, t.Air), max(r.WarmestAir, t.Air), min(r.LowestSoil, t.Soil)

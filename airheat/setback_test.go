@@ -4,12 +4,13 @@ import (
 	"testing"
 	"time"
 
+	"cloche.example/envelope"
 	"github.com/stretchr/testify/require"
 )
 
 func TestNightSetBack(t *testing.T) {
 	h := house(t, testNodes())
-	d := Drive{Outside: -2, Deep: 9, Heat: 300}
+	d := envelope.Drive{Outside: -2, Deep: 9, Heat: 300}
 	sp := SetPoints{Day: 16, Night: 10, DayStarts: 7, DayEnds: 18}
 	r, err := h.NightSetBack(d, sp, 40000)
 	require.NoError(t, err)
@@ -32,7 +33,7 @@ func TestNightSetBack(t *testing.T) {
 	require.NoError(t, err)
 	require.Equal(t, 24*time.Hour, small.Recovery)
 	require.Less(t, small.WarmestAir, 16.0)
-	_, err = h.NightSetBack(Drive{Ramp: 1e-4}, SetPoints{DayStarts: 9, DayEnds: 3}, -1)
+	_, err = h.NightSetBack(envelope.Drive{Ramp: 1e-4}, SetPoints{DayStarts: 9, DayEnds: 3}, -1)
 	for _, name := range []string{"Ramp", "DayEnds", "rated"} {
 		require.ErrorContains(t, err, name)
 	}

@@ -6,6 +6,7 @@ import (
 
 	"github.com/stretchr/testify/require"
 
+	"cloche.example/envelope"
 	"cloche.example/internal/check"
 )
 
@@ -67,11 +68,11 @@ func TestTradeFigureOfTheAirPasses(t *testing.T) {
 // A house of this kind warms from 5 to 20 °C in about half an hour: 200 m² of
 // floor, 480 m³ of air, a double film, light benches, 60 kW.
 func TestTradeFigureOfTheWarmUp(t *testing.T) {
-	h := house(t, Nodes{AirCapacity: 6e5, StructureCapacity: 4e6, SoilCapacity: 2.5e7, Cover: 1300, Leakage: 160, AirStructure: 2000, AirSoil: 600, StructureOutside: 20, SoilDeep: 100})
+	h := house(t, envelope.Nodes{AirCapacity: 6e5, StructureCapacity: 4e6, SoilCapacity: 2.5e7, Cover: 1300, Leakage: 160, AirStructure: 2000, AirSoil: 600, StructureOutside: 20, SoilDeep: 100})
 	check.Run(t, []check.Row{
 		{Where: trade + "warm-up from 5 to 20 °C", In: []float64{60000}, Printed: "30", Tol: 10, Why: "said as about half an hour"},
 	}, func(v ...float64) float64 {
-		e, err := h.Reach(Temperatures{5, 5, 5}, Drive{Heat: v[0], Outside: -5, Deep: 8}, AirNode, 20, 3*time.Hour)
+		e, err := h.Reach(Temperatures{5, 5, 5}, envelope.Drive{Heat: v[0], Outside: -5, Deep: 8}, AirNode, 20, 3*time.Hour)
 		require.NoError(t, err)
 		require.True(t, e.Reached)
 		return e.Time.Minutes()

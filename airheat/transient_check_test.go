@@ -8,6 +8,7 @@ import (
 
 	"github.com/stretchr/testify/require"
 
+	"cloche.example/envelope"
 	"cloche.example/internal/check"
 )
 
@@ -22,8 +23,8 @@ func TestCoolDownAgainstMatrixExponential(t *testing.T) {
 			v[i], err = strconv.ParseFloat(row[i], 64)
 			require.NoError(t, err)
 		}
-		h := house(t, Nodes{AirCapacity: v[0], StructureCapacity: v[1], SoilCapacity: v[2], Cover: v[3], Leakage: v[4], AirStructure: v[5], AirSoil: v[6], StructureOutside: v[7], SoilDeep: v[8]})
-		e, err := h.CoolDown(Drive{Outside: v[9], Ramp: v[10], Deep: v[11]}, v[12], v[13], v[14], 40*time.Hour)
+		h := house(t, envelope.Nodes{AirCapacity: v[0], StructureCapacity: v[1], SoilCapacity: v[2], Cover: v[3], Leakage: v[4], AirStructure: v[5], AirSoil: v[6], StructureOutside: v[7], SoilDeep: v[8]})
+		e, err := h.CoolDown(envelope.Drive{Outside: v[9], Ramp: v[10], Deep: v[11]}, v[12], v[13], v[14], 40*time.Hour)
 		require.NoError(t, err)
 		if row[15] == "never" {
 			require.False(t, e.Reached)
@@ -53,8 +54,8 @@ func TestTransientsAgainstEigenvectorsInManyDigits(t *testing.T) {
 			v[i], err = strconv.ParseFloat(row[i+1], 64)
 			require.NoError(t, err)
 		}
-		h := house(t, Nodes{AirCapacity: v[0], StructureCapacity: v[1], SoilCapacity: v[2], Cover: v[3], Leakage: v[4], AirStructure: v[5], AirSoil: v[6], StructureOutside: v[7], SoilDeep: v[8]})
-		d := Drive{Outside: v[9], Ramp: v[10], Deep: v[11]}
+		h := house(t, envelope.Nodes{AirCapacity: v[0], StructureCapacity: v[1], SoilCapacity: v[2], Cover: v[3], Leakage: v[4], AirStructure: v[5], AirSoil: v[6], StructureOutside: v[7], SoilDeep: v[8]})
+		d := envelope.Drive{Outside: v[9], Ramp: v[10], Deep: v[11]}
 		limit := time.Duration(v[16] * 1e9)
 		var e Event
 		start := h.Steady(d)

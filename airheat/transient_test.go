@@ -5,21 +5,22 @@ import (
 	"testing"
 	"time"
 
+	"cloche.example/envelope"
 	"github.com/stretchr/testify/require"
 )
 
-func testNodes() Nodes {
-	return Nodes{AirCapacity: 4.2e5, StructureCapacity: 2.6e6, SoilCapacity: 3.1e7, Cover: 640, Leakage: 95, AirStructure: 780, AirSoil: 520, StructureOutside: 35, SoilDeep: 60}
+func testNodes() envelope.Nodes {
+	return envelope.Nodes{AirCapacity: 4.2e5, StructureCapacity: 2.6e6, SoilCapacity: 3.1e7, Cover: 640, Leakage: 95, AirStructure: 780, AirSoil: 520, StructureOutside: 35, SoilDeep: 60}
 }
 
-func house(t testing.TB, n Nodes) House {
-	h, err := NewHouse(n)
+func house(t testing.TB, n envelope.Nodes) Transient {
+	h, err := NewTransient(n)
 	require.NoError(t, err)
 	return h
 }
 
 // rates are the equations as defined, written apart from the solution.
-func rates(n Nodes, d Drive, y Temperatures, t float64) (a, s, g float64) {
+func rates(n envelope.Nodes, d envelope.Drive, y Temperatures, t float64) (a, s, g float64) {
 	to := d.Outside + d.Ramp*t
 	a = (d.Heat - (n.Cover+n.Leakage)*(y.Air-to) - n.CoverSky*(y.Air-to+d.SkyDrop) - n.AirStructure*(y.Air-y.Structure) - n.AirSoil*(y.Air-y.Soil)) / n.AirCapacity
 	s = (d.StructureHeat + n.AirStructure*(y.Air-y.Structure) - n.StructureOutside*(y.Structure-to)) / n.StructureCapacity
@@ -28,7 +29,7 @@ func rates(n Nodes, d Drive, y Temperatures, t float64) (a, s, g float64) {
 }
 
 // march solves the equations by the classical Runge-Kutta steps.
-func march(n Nodes, d Drive, y Temperatures, span, dt float64) Temperatures {
+func march(n envelope.Nodes, d envelope.Drive, y Temperatures, span, dt float64) Temperatures {
 	steps := int(math.Ceil(span / dt))
 	dt = span / float64(steps)
 	add := func(y Temperatures, a, s, g, f float64) Temperatures {
@@ -48,9 +49,9 @@ func march(n Nodes, d Drive, y Temperatures, span, dt float64) Temperatures {
 func TestAfterAgreesWithMarching(t *testing.T) {
 	sky := testNodes()
 	sky.CoverSky = 150
-	for _, n := range []Nodes{testNodes(), sky} {
+	for _, n := range []envelope.Nodes{testNodes(), sky} {
 		h := house(t, n)
-		d := Drive{Heat: 21000, StructureHeat: 900, SoilHeat: 400, Outside: -9, Ramp: -2.0 / 3600, SkyDrop: 14, Deep: 7}
+		d := envelope.Drive{Heat: 21000, StructureHeat: 900, SoilHeat: 400, Outside: -9, Ramp: -2.0 / 3600, SkyDrop: 14, Deep: 7}
 		start := Temperatures{12, 9, 11}
 		for _, span := range []time.Duration{0, 90 * time.Second, 40 * time.Minute, 7 * time.Hour, 50 * time.Hour} {
 			want := start
@@ -67,7 +68,7 @@ func TestAfterAgreesWithMarching(t *testing.T) {
 
 func TestReachFindsTheFirstCrossing(t *testing.T) {
 	h := house(t, testNodes())
-	d := Drive{Outside: -8, Ramp: 0.4 / 3600, Deep: 8}
+	d := envelope.Drive{Outside: -8, Ramp: 0.4 / 3600, Deep: 8}
 	q, start := h.HoldingHeat(d, 16)
 	require.Greater(t, q, 0.0)
 	for _, level := range []float64{12, 8, 4, 0.5} {
@@ -100,7 +101,7 @@ func TestReachFindsTheFirstCrossing(t *testing.T) {
 // the answer tells how near it came.
 func TestATurningCurveIsNotMissed(t *testing.T) {
 	h := house(t, testNodes())
-	d := Drive{Outside: -8, Ramp: 3.0 / 3600, Deep: 8}
+	d := envelope.Drive{Outside: -8, Ramp: 3.0 / 3600, Deep: 8}
 	low := math.Inf(1)
 	when := 0.0
 	_, start := h.HoldingHeat(d, 16)
@@ -124,9 +125,9 @@ func TestATurningCurveIsNotMissed(t *testing.T) {
 
 func TestOneNodeLimitInClosedForm(t *testing.T) {
 	// Structure and soil all but cut off: T = Tinf + (T0-Tinf) exp(-H t/C).
-	n := Nodes{AirCapacity: 5e5, StructureCapacity: 1, SoilCapacity: 1, Cover: 400, Leakage: 100, StructureOutside: 1, SoilDeep: 1}
+	n := envelope.Nodes{AirCapacity: 5e5, StructureCapacity: 1, SoilCapacity: 1, Cover: 400, Leakage: 100, StructureOutside: 1, SoilDeep: 1}
 	h := house(t, n)
-	e, err := h.WarmUp(Drive{Heat: 20000, Outside: -5, Deep: 8}, 20, Forever)
+	e, err := h.WarmUp(envelope.Drive{Heat: 20000, Outside: -5, Deep: 8}, 20, Forever)
 	require.NoError(t, err)
 	want := -5e5 / 500 * math.Log(1-25.0/40)
 	require.InDelta(t, want, e.Time.Seconds(), 1e-5)
@@ -135,7 +136,7 @@ func TestOneNodeLimitInClosedForm(t *testing.T) {
 
 func TestNeverReachedTellsWhereItSettles(t *testing.T) {
 	h := house(t, testNodes())
-	d := Drive{Heat: 5000, Outside: -10, Deep: 8}
+	d := envelope.Drive{Heat: 5000, Outside: -10, Deep: 8}
 	e, err := h.WarmUp(d, 20, Forever)
 	require.NoError(t, err)
 	require.False(t, e.Reached)
@@ -151,7 +152,7 @@ func TestNeverReachedTellsWhereItSettles(t *testing.T) {
 // not exceed when the heater fails, take no time.
 func TestLevelsMetAtTheStartTakeNoTime(t *testing.T) {
 	h := house(t, testNodes())
-	d := Drive{Heat: 20000, Outside: 4, Deep: 10}
+	d := envelope.Drive{Heat: 20000, Outside: 4, Deep: 10}
 	cold := d
 	cold.Heat = 0
 	for _, below := range []float64{0, 1e-9, 3} {
@@ -167,15 +168,15 @@ func TestLevelsMetAtTheStartTakeNoTime(t *testing.T) {
 		require.InDelta(t, 12, e.State.Air, 1e-12)
 		require.Less(t, e.Rate, 0.0)
 	}
-	var none House
+	var none Transient
 	_, err := none.WarmUp(d, 12, time.Hour)
-	require.ErrorContains(t, err, "NewHouse")
+	require.ErrorContains(t, err, "NewTransient")
 	_, err = h.Failure(none, d, 12, 0, 2, time.Hour)
-	require.ErrorContains(t, err, "NewHouse")
+	require.ErrorContains(t, err, "NewTransient")
 	_, err = none.NightSetBack(d, SetPoints{}, 100)
-	require.ErrorContains(t, err, "NewHouse")
+	require.ErrorContains(t, err, "NewTransient")
 	_, err = none.PowerForWarmUp(d, 12, time.Hour)
-	require.ErrorContains(t, err, "NewHouse")
+	require.ErrorContains(t, err, "NewTransient")
 }
 
 func TestTimeConstantsAreTheEigenvalues(t *testing.T) {
@@ -196,7 +197,7 @@ func TestTimeConstantsAreTheEigenvalues(t *testing.T) {
 	det := a[0][0]*a[1][1]*a[2][2] - a[0][1]*a[1][0]*a[2][2] - a[0][2]*a[2][0]*a[1][1]
 	require.InEpsilon(t, trace, sum, 1e-9)
 	require.InEpsilon(t, det, product, 1e-9)
-	for k, lambda := range h.lambda {
+	for k, lambda := range h.s.Rates {
 		require.InDelta(t, 0, det3(a, lambda)/det, 1e-9, "eigenvalue %d", k)
 	}
 }
@@ -208,7 +209,7 @@ func det3(a [3][3]float64, l float64) float64 {
 
 func TestPowerForWarmUpIsTheInverse(t *testing.T) {
 	h := house(t, testNodes())
-	d := Drive{Outside: -6, Ramp: -0.5 / 3600, Deep: 9}
+	d := envelope.Drive{Outside: -6, Ramp: -0.5 / 3600, Deep: 9}
 	q, err := h.PowerForWarmUp(d, 18, 45*time.Minute)
 	require.NoError(t, err)
 	d.Heat = q
@@ -220,15 +221,15 @@ func TestPowerForWarmUpIsTheInverse(t *testing.T) {
 }
 
 func TestNodesReportAllFaults(t *testing.T) {
-	_, err := NewHouse(Nodes{AirCapacity: -1, Cover: math.NaN()})
+	_, err := NewTransient(envelope.Nodes{AirCapacity: -1, Cover: math.NaN()})
 	require.ErrorIs(t, err, ErrRange)
 	for _, f := range []string{"AirCapacity", "StructureCapacity", "SoilCapacity", "Cover"} {
 		require.ErrorContains(t, err, f)
 	}
-	_, err = NewHouse(Nodes{AirCapacity: 1e5, StructureCapacity: 1e5, SoilCapacity: 1e5, AirStructure: 5, AirSoil: 5})
+	_, err = NewTransient(envelope.Nodes{AirCapacity: 1e5, StructureCapacity: 1e5, SoilCapacity: 1e5, AirStructure: 5, AirSoil: 5})
 	require.ErrorContains(t, err, "must lose heat")
 	h := house(t, testNodes())
-	_, err = h.Reach(Temperatures{Air: 500}, Drive{Outside: math.Inf(1)}, Node(9), 3, -1)
+	_, err = h.Reach(Temperatures{Air: 500}, envelope.Drive{Outside: math.Inf(1)}, Node(9), 3, -1)
 	for _, f := range []string{"start.Air", "Outside", "node", "limit"} {
 		require.ErrorContains(t, err, f)
 	}
@@ -237,8 +238,8 @@ func TestNodesReportAllFaults(t *testing.T) {
 func TestTransientsAllocateNothing(t *testing.T) {
 	n := testNodes()
 	require.Zero(t, testing.AllocsPerRun(100, func() {
-		h, _ := NewHouse(n)
-		_, _ = h.WarmUp(Drive{Heat: 40000, Outside: -8, Deep: 8}, 18, Forever)
-		_, _ = h.CoolDown(Drive{Outside: -8, Ramp: 1e-4, Deep: 8}, 18, 0, 1, 90*time.Hour)
+		h, _ := NewTransient(n)
+		_, _ = h.WarmUp(envelope.Drive{Heat: 40000, Outside: -8, Deep: 8}, 18, Forever)
+		_, _ = h.CoolDown(envelope.Drive{Outside: -8, Ramp: 1e-4, Deep: 8}, 18, 0, 1, 90*time.Hour)
 	}))
 }

@@ -5,6 +5,7 @@ import (
 	"fmt"
 	"time"
 
+	"cloche.example/envelope"
 	"cloche.example/internal/domain"
 )
 
@@ -16,7 +17,7 @@ const FrostCaution = "A computed time to frost assumes the stated house and weat
 // that is never reached is answered by Event.Reached false, with the
 // temperature that the air would settle at in Event.Limiting; one that the
 // unheated house already has, or exceeds, takes no time.
-func (h *House) WarmUp(d Drive, setPoint float64, limit time.Duration) (Event, error) {
+func (h *Transient) WarmUp(d envelope.Drive, setPoint float64, limit time.Duration) (Event, error) {
 	cold := d
 	cold.Heat = 0
 	start := h.Steady(cold)
@@ -27,7 +28,7 @@ func (h *House) WarmUp(d Drive, setPoint float64, limit time.Duration) (Event, e
 // the steady state at setPoint, °C, and from then on gets the given fraction of
 // the heat that held it there; d.Heat is left aside. Fraction 0 is a heater
 // out of work. A level at or above setPoint takes no time.
-func (h *House) CoolDown(d Drive, setPoint, fraction, level float64, limit time.Duration) (Event, error) {
+func (h *Transient) CoolDown(d envelope.Drive, setPoint, fraction, level float64, limit time.Duration) (Event, error) {
 	return h.Failure(*h, d, setPoint, fraction, level, limit)
 }
 
@@ -37,8 +38,8 @@ func (h *House) CoolDown(d Drive, setPoint, fraction, level float64, limit time.
 // the fan at work. The house h holds setPoint, °C, until the failure; then the
 // house after gets the given fraction of the holding heat, and the answer is
 // when its air reaches level, °C.
-func (h *House) Failure(after House, d Drive, setPoint, fraction, level float64, limit time.Duration) (Event, error) {
-	if err := errors.Join(h.made("House"), d.check(), roomRange.Check("setPoint", setPoint), shareRange.Check("fraction", fraction)); err != nil {
+func (h *Transient) Failure(after Transient, d envelope.Drive, setPoint, fraction, level float64, limit time.Duration) (Event, error) {
+	if err := errors.Join(h.made("Transient"), d.Check(), roomRange.Check("setPoint", setPoint), shareRange.Check("fraction", fraction)); err != nil {
 		return Event{}, err
 	}
 	q, start := h.HoldingHeat(d, setPoint)
@@ -52,14 +53,14 @@ var shareRange = domain.Range{Min: 0, Max: 1, Unit: "fraction"}
 // steady state under d to setPoint, °C, at the end of the time within; d.Heat
 // is left aside. The air's temperature is linear in the heat, so the answer is
 // exact. It is ErrNoSolution when no positive heat is needed.
-func (h *House) PowerForWarmUp(d Drive, setPoint float64, within time.Duration) (float64, error) {
-	if err := errors.Join(h.made("House"), d.check(), roomRange.Check("setPoint", setPoint), checkLimit(within)); err != nil {
+func (h *Transient) PowerForWarmUp(d envelope.Drive, setPoint float64, within time.Duration) (float64, error) {
+	if err := errors.Join(h.made("Transient"), d.Check(), roomRange.Check("setPoint", setPoint), checkLimit(within)); err != nil {
 		return 0, err
 	}
 	d.Heat = 0
 	start := h.Steady(d)
 	bare := h.After(start, d, within).Air
-	one := Drive{Heat: 1}
+	one := envelope.Drive{Heat: 1}
 	gain := h.After(Temperatures{}, one, within).Air // K/W
 	q := (setPoint - bare) / gain
 	if q <= 0 {

@@ -33,10 +33,10 @@ type row struct {
 	outside   float64 // °C
 	heat      float64 // W that held the house
 	start     airheat.Temperatures
-	drive     airheat.Drive
-	fan, dark airheat.House // the house with its fan and without
-	fault     airheat.Event // the heater alone fails
-	cut       airheat.Event // power cut
+	drive     envelope.Drive
+	fan, dark airheat.Transient // the house with its fan and without
+	fault     airheat.Event     // the heater alone fails
+	cut       airheat.Event     // power cut
 }
 
 var covers = []struct {
@@ -135,20 +135,20 @@ func one(c choice, house envelope.House, outside float64) (row, error) {
 		toSky = min(slope, rest/drop)
 	}
 	shape := house.Shape()
-	n := airheat.Nodes{
+	n := envelope.Nodes{
 		AirCapacity: airCapacity * shape.Volume, StructureCapacity: structure * shape.FloorArea, SoilCapacity: soilCapacity * soilDepth * shape.FloorArea,
 		Cover: slope - toSky, CoverSky: toSky, Leakage: (leak[0] + leak[1]) / 2,
 		AirStructure: toStructure * shape.FloorArea, AirSoil: toSoil * shape.FloorArea, SoilDeep: ground,
 	}
-	if r.fan, err = airheat.NewHouse(n); err != nil {
+	if r.fan, err = airheat.NewTransient(n); err != nil {
 		return r, err
 	}
 	n.AirStructure *= c.still
 	n.AirSoil *= c.still
-	if r.dark, err = airheat.NewHouse(n); err != nil {
+	if r.dark, err = airheat.NewTransient(n); err != nil {
 		return r, err
 	}
-	r.drive = airheat.Drive{Outside: outside, SkyDrop: drop, Deep: soilBelow}
+	r.drive = envelope.Drive{Outside: outside, SkyDrop: drop, Deep: soilBelow}
 	r.heat, r.start = r.fan.HoldingHeat(r.drive, c.inside)
 	if r.fault, err = r.fan.CoolDown(r.drive, c.inside, 0, c.level, horizon); err != nil {
 		return r, err

@@ -4,6 +4,7 @@ import (
 	"time"
 
 	"cloche.example/airheat"
+	"cloche.example/envelope"
 )
 
 type heaterDuty struct {
@@ -66,7 +67,7 @@ func timesOf(p plan, d design) (timeFigures, error) {
 	if d.Air.skyBelowAir > 0 {
 		sky = l.SkyDriven / d.Air.skyBelowAir
 	}
-	n := airheat.Nodes{
+	n := envelope.Nodes{
 		AirCapacity: airCapacity * d.Shape.Volume, StructureCapacity: 1000 * p.Storage.Structure,
 		SoilCapacity: soilCapacity * d.Shape.Floor * p.Storage.SoilDepth,
 		Cover:        max(0, l.CoverAir+l.Doors+l.Bridges-sky), CoverSky: sky, Leakage: l.Leakage,
@@ -76,15 +77,15 @@ func timesOf(p plan, d design) (timeFigures, error) {
 	still := n
 	still.AirStructure *= stillShare
 	still.AirSoil *= stillShare
-	house, err := airheat.NewHouse(n)
+	house, err := airheat.NewTransient(n)
 	if err != nil {
 		return timeFigures{}, err
 	}
-	dark, err := airheat.NewHouse(still)
+	dark, err := airheat.NewTransient(still)
 	if err != nil {
 		return timeFigures{}, err
 	}
-	drive := airheat.Drive{Heat: p.Heater.Power, Outside: p.Site.Outside, SkyDrop: d.Air.skyBelowAir, Deep: climate(p).OutsideMean}
+	drive := envelope.Drive{Heat: p.Heater.Power, Outside: p.Site.Outside, SkyDrop: d.Air.skyBelowAir, Deep: climate(p).OutsideMean}
 	unheated := drive
 	unheated.Heat = 0
 	up, err := house.WarmUp(drive, p.Inside.Temperature, horizon)

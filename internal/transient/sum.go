@@ -1,4 +1,4 @@
-package airheat
+package transient
 
 import (
 	"math"
@@ -92,4 +92,16 @@ func (g *expSum) oneSigned() bool {
 		pos, neg = pos || v > 0, neg || v < 0
 	}
 	return !(pos || g.base > 0) || !(neg || g.base < 0)
+}
+
+// shorten moves the right end of the bracket [from, to] towards from, trying
+// ever longer steps from half the slowest time constant on, so that the search
+// does not start from centuries.
+func (f *expSum) shorten(from, to, side float64) float64 {
+	for step := 0.5 / f.mu[f.n-1]; from+step < to; step *= 4 {
+		if f.at(from+step)*side > 0 {
+			return from + step
+		}
+	}
+	return to
 }
