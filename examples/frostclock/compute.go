@@ -12,17 +12,8 @@ import (
 	"cloche.example/psychro"
 )
 
-// What stores heat in the demo house: invented with it, or from memory.
-const (
-	airCapacity  = 1210.0 // J/(m³ K)
-	soilCapacity = 2.0e6  // J/(m³ K), moist soil
-	soilDepth    = 0.20   // m that follows within a night
-	soilBelow    = 8.0    // °C under it
-	structure    = 26e3   // J/(m² K) of floor: frame, benches, pots
-	toStructure  = 7.0    // W/(m² K) of floor, with the fan
-	toSoil       = 5.0    // W/(m² K) of floor, with the fan
-	frame        = 0.04   // fraction added for bars
-)
+// frame is what bars add, fraction, from memory.
+const frame = 0.04
 
 // horizon is how far frost is looked for.
 const horizon = 7 * 24 * time.Hour
@@ -113,33 +104,11 @@ func one(c choice, house envelope.House, outside float64) (row, error) {
 	if err != nil {
 		return r, err
 	}
-	drop := max(0, k.SkyDrop)
-	// The covers' loss at the start and at the frost, that of vapour included:
-	// the wet soil and plants that give it cool by it. Between the two a
-	// straight line: what is left at the outside air's temperature goes to the sky.
-	var cover, leak [2]float64
-	var ground float64
-	for i, inside := range []float64{c.level, c.inside} {
-		k.Inside = inside
-		loss, err := house.Loss(k)
-		if err != nil {
-			return r, err
-		}
-		cover[i] = loss.Cover + loss.Frame + loss.Doors + loss.Bridges
-		leak[i] = loss.Leakage.Total / (inside - outside)
-		ground = loss.Linear.Ground
+	n, drive, err := house.Nodes(k, c.level, envelope.DefaultNodeStores())
+	if err != nil {
+		return r, err
 	}
-	slope := (cover[1] - cover[0]) / (c.inside - c.level)
-	toSky := 0.0
-	if rest := cover[0] - slope*(c.level-outside); drop > 0.1 && rest > 0 {
-		toSky = min(slope, rest/drop)
-	}
-	shape := house.Shape()
-	n := envelope.Nodes{
-		AirCapacity: airCapacity * shape.Volume, StructureCapacity: structure * shape.FloorArea, SoilCapacity: soilCapacity * soilDepth * shape.FloorArea,
-		Cover: slope - toSky, CoverSky: toSky, Leakage: (leak[0] + leak[1]) / 2,
-		AirStructure: toStructure * shape.FloorArea, AirSoil: toSoil * shape.FloorArea, SoilDeep: ground,
-	}
+	r.drive = drive
 	if r.fan, err = airheat.NewTransient(n); err != nil {
 		return r, err
 	}
@@ -148,7 +117,6 @@ func one(c choice, house envelope.House, outside float64) (row, error) {
 	if r.dark, err = airheat.NewTransient(n); err != nil {
 		return r, err
 	}
-	r.drive = envelope.Drive{Outside: outside, SkyDrop: drop, Deep: soilBelow}
 	r.heat, r.start = r.fan.HoldingHeat(r.drive, c.inside)
 	if r.fault, err = r.fan.CoolDown(r.drive, c.inside, 0, c.level, horizon); err != nil {
 		return r, err

@@ -1,6 +1,7 @@
 package main
 
 import (
+	"errors"
 	"time"
 
 	"cloche.example/airheat"
@@ -49,54 +50,51 @@ type timeFigures struct {
 	Constants  [3]float64 `json:"time_constants_h"`
 }
 
-// Heat capacity of the air for its node, J/(m³ K), and of moist soil, J/(m³ K),
-// from memory; the share of the heat exchange with structure and soil that
-// natural convection keeps when the fan stands still, fraction, chosen.
-const (
-	airCapacity  = 1210.0
-	soilCapacity = 2.0e6
-	stillShare   = 0.5
-)
+// stillShare is the fraction of the heat exchange with structure and soil that
+// natural convection keeps when the fan stands still, chosen.
+const stillShare = 0.5
 
 // horizon is how far ahead warm-up and frost are looked for.
 const horizon = 7 * 24 * time.Hour
 
+// timesOf takes the house's loss as a straight line down to the outside air for
+// the warm-up, and down to the frost for the failures.
 func timesOf(p plan, d design) (timeFigures, error) {
-	l := d.Loss.linear
-	sky := 0.0
-	if d.Air.skyBelowAir > 0 {
-		sky = l.SkyDriven / d.Air.skyBelowAir
+	stores := envelope.NodeStores{
+		Structure: 1000 * p.Storage.Structure / d.Shape.Floor, SoilDepth: p.Storage.SoilDepth,
+		AirStructure: p.Storage.AirToStructure, AirSoil: p.Storage.AirToSoil,
 	}
-	n := envelope.Nodes{
-		AirCapacity: airCapacity * d.Shape.Volume, StructureCapacity: 1000 * p.Storage.Structure,
-		SoilCapacity: soilCapacity * d.Shape.Floor * p.Storage.SoilDepth,
-		Cover:        max(0, l.CoverAir+l.Doors+l.Bridges-sky), CoverSky: sky, Leakage: l.Leakage,
-		AirStructure: p.Storage.AirToStructure * d.Shape.Floor, AirSoil: p.Storage.AirToSoil * d.Shape.Floor,
-		SoilDeep: l.Ground,
-	}
-	still := n
-	still.AirStructure *= stillShare
-	still.AirSoil *= stillShare
-	house, err := airheat.NewTransient(n)
+	wide, drive, err := d.house.Nodes(d.night, p.Site.Outside, stores)
 	if err != nil {
 		return timeFigures{}, err
 	}
-	dark, err := airheat.NewTransient(still)
+	house, err := airheat.NewTransient(wide)
 	if err != nil {
 		return timeFigures{}, err
 	}
-	drive := envelope.Drive{Heat: p.Heater.Power, Outside: p.Site.Outside, SkyDrop: d.Air.skyBelowAir, Deep: climate(p).OutsideMean}
 	unheated := drive
-	unheated.Heat = 0
+	drive.Heat = p.Heater.Power
 	up, err := house.WarmUp(drive, p.Inside.Temperature, horizon)
 	if err != nil {
 		return timeFigures{}, err
 	}
-	out, err := house.CoolDown(drive, p.Inside.Temperature, 0, 0, horizon)
+	fan, fall, err := d.house.Nodes(d.night, 0, stores)
 	if err != nil {
 		return timeFigures{}, err
 	}
-	cut, err := house.Failure(dark, drive, p.Inside.Temperature, 0, 0, horizon)
+	still := fan
+	still.AirStructure *= stillShare
+	still.AirSoil *= stillShare
+	turning, e1 := airheat.NewTransient(fan)
+	dark, e2 := airheat.NewTransient(still)
+	if err := errors.Join(e1, e2); err != nil {
+		return timeFigures{}, err
+	}
+	out, err := turning.CoolDown(fall, p.Inside.Temperature, 0, 0, horizon)
+	if err != nil {
+		return timeFigures{}, err
+	}
+	cut, err := turning.Failure(dark, fall, p.Inside.Temperature, 0, 0, horizon)
 	if err != nil {
 		return timeFigures{}, err
 	}

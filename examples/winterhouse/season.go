@@ -64,7 +64,7 @@ func seasonOf(p plan, d design) (seasonFuel, error) {
 	for i, mj := range p.Site.MonthlySun {
 		m.Sun[i], m.Hours[i] = mj*1e6/86400, 24*days[i]
 	}
-	storage := 1000*p.Storage.Structure + soilCapacity*d.Shape.Floor*p.Storage.SoilDepth
+	storage := 1000*p.Storage.Structure + soils[p.Ground.Soil].HeatCapacity*d.Shape.Floor*p.Storage.SoilDepth
 	s, _, err := airheat.MonthlyHouse{
 		SetPoint: p.Heater.SeasonInside, Loss: d.Loss.Season, Aperture: d.Sun.Gain * d.Shape.Floor,
 		Storage: storage / d.Loss.Season / 3600, Burner: b, Price: p.Heater.FuelPrice,
