@@ -122,8 +122,8 @@ func statesFor(text, argument string, s span) bool {
 	return false
 }
 
-// String words the range as a comment should.
-func (s span) String() string {
+// words gives the range as a comment should.
+func (s span) words() string {
 	n := func(v float64) string {
 		return strings.NewReplacer("e+0", "e", "e-0", "e-").Replace(strconv.FormatFloat(v, 'g', -1, 64))
 	}
@@ -132,24 +132,38 @@ func (s span) String() string {
 	if s.high.open {
 		end = "less than " + n(s.high.value)
 	}
-	words := "any"
 	switch {
 	case low && high && s.low == s.high:
-		words = "only " + n(s.low.value)
+		return "only " + n(s.low.value)
 	case low && high && s.low.open:
-		words = "more than " + n(s.low.value) + ", " + end
+		return "more than " + n(s.low.value) + ", " + end
 	case low && high && s.high.open:
-		words = n(s.low.value) + " to less than " + n(s.high.value)
+		return n(s.low.value) + " to less than " + n(s.high.value)
 	case low && high:
-		words = n(s.low.value) + " to " + n(s.high.value)
+		return n(s.low.value) + " to " + n(s.high.value)
 	case low && s.low.open:
-		words = "more than " + n(s.low.value)
+		return "more than " + n(s.low.value)
 	case low:
-		words = "at least " + n(s.low.value)
+		return "at least " + n(s.low.value)
 	case high:
-		words = end
+		return end
 	}
-	return fmt.Sprintf("%s, %s", s.unit, words)
+	return "any"
+}
+
+func (s span) String() string {
+	if s.unit == "" {
+		return s.words()
+	}
+	return s.unit + ", " + s.words()
+}
+
+// give reports whether the comments state the range of an input.
+func (c *comments) give(in input) bool {
+	if name, argument, found := strings.Cut(in.name, "("); found {
+		return statesFor(oneLine(c.funcs[name]), strings.TrimSuffix(argument, ")"), in.allowed)
+	}
+	return states(c.fields[in.name], in.allowed)
 }
 
 // unstated names the inputs whose comment does not give their range.
@@ -157,15 +171,8 @@ func unstated(s *source, c *comments) []string {
 	var out []string
 	seen := map[string]bool{}
 	for _, in := range inputs(s) {
-		ok := false
-		if name, argument, found := strings.Cut(in.name, "("); found {
-			argument = strings.TrimSuffix(argument, ")")
-			ok = statesFor(oneLine(c.funcs[name]), argument, in.allowed)
-		} else {
-			ok = states(c.fields[in.name], in.allowed)
-		}
 		line := fmt.Sprintf("%s: %s", in.name, in.allowed)
-		if !ok && !seen[line] {
+		if !c.give(in) && !seen[line] {
 			seen[line] = true
 			out = append(out, line+" ("+in.place+")")
 		}
