@@ -19,7 +19,7 @@ func TestImperialUnit(t *testing.T) {
 // film returns the cover with a film of water that radiates but brings no
 // latent heat, as hot boxes and tables have it.
 func film(c Cover) Cover {
-	c.dry = c.wet
+	c.set.dry = c.set.wet
 	return c
 }
 
@@ -42,8 +42,8 @@ func bandU(t *testing.T, c Cover, tilt, wind float64) (table, clear float64) {
 // sheet in a hot box. The model may lie outside the band by the part given.
 func TestExtensionServiceBands(t *testing.T) {
 	const extension, sheet = "extension.org", "trade sheet, ASTM C976"
-	collapsed := must([]Layer{ClearFilm, ClearFilm}, Gap{Width: 0.1, Collapsed: 1, CollapsedWidth: 0.002})
-	eight := must([]Layer{PolycarbonateSkin, PolycarbonateSkin}, SheetGap(0.007))
+	collapsed := must([]Layer{clearFilm, clearFilm}, Gap{Width: 0.1, Collapsed: 1, CollapsedWidth: 0.002})
+	eight := must([]Layer{polycarbonateSkin, polycarbonateSkin}, SheetGap(0.007))
 	for _, c := range []struct {
 		name, source   string
 		cover          Cover
@@ -95,7 +95,7 @@ func TestMeasuredSavings(t *testing.T) {
 		return 1 - b/a
 	}
 	screened := func(leakage float64) Cover {
-		l := AluminisedScreen
+		l := aluminisedScreen
 		l.Leakage = leakage
 		c, err := WithScreen(SingleGlass(), l)
 		require.NoError(t, err)

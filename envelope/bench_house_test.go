@@ -44,7 +44,7 @@ func benchHouse(b *testing.B, face InnerFace) {
 
 // BenchmarkGround solves a dug-in house by ISO 13370 with its month.
 func BenchmarkGround(b *testing.B) {
-	g := DefaultGround()
+	g := DefaultGround(ClaySoil())
 	g.Area, g.Perimeter = 94.7, 42.4
 	c := DefaultGroundClimate()
 	b.ReportAllocs()

@@ -49,9 +49,14 @@ var (
 // which is also opaque (from memory; tables give 0.95 to 0.96).
 const wetEmittance = 0.95
 
-// Cover is a checked stack of layers, numbered from the outside. It is made by
-// NewCover and may be used by several goroutines at once.
-type Cover struct {
+// Cover is one to six checked layers, numbered from the outside. It is made by
+// NewCover or is one of the ready-made ones; the zero Cover is invalid and
+// refused. It is small, never changes, and may be used by several goroutines
+// at once.
+type Cover struct{ set *layerSet }
+
+// layerSet is what a cover is made of.
+type layerSet struct {
 	n        int
 	layers   [MaxLayers]Layer
 	gaps     [MaxLayers - 1]Gap
@@ -64,7 +69,7 @@ type Cover struct {
 // and of the gaps between them, one fewer. The error joins a *RangeError for
 // each fault, with Field as in "layers[0].Thickness".
 func NewCover(layers []Layer, gaps []Gap) (Cover, error) {
-	c := Cover{n: len(layers), patchGap: -1}
+	c := &layerSet{n: len(layers), patchGap: -1}
 	if err := layerCountRange.Check("number of layers", float64(len(layers))); err != nil {
 		return Cover{}, err
 	}
@@ -135,7 +140,7 @@ func NewCover(layers []Layer, gaps []Gap) (Cover, error) {
 	if !c.dry.trace(c.n) || !c.wet.trace(c.n) {
 		return Cover{}, mirrorRange.Check("reflectance of facing layers", 1)
 	}
-	return c, nil
+	return Cover{c}, nil
 }
 
 // sumToOne takes off the rounding of a sum that should end at 1.
@@ -146,14 +151,38 @@ func sumToOne(v float64) float64 {
 	return v
 }
 
-// Len returns the number of layers.
-func (c *Cover) Len() int { return c.n }
+// count returns the number of layers, 0 of the zero Cover.
+func (c Cover) count() int {
+	if c.set == nil {
+		return 0
+	}
+	return c.set.n
+}
 
-// Layer returns layer i, counted from 0 at the outside.
-func (c *Cover) Layer(i int) Layer { return c.layers[i] }
+// Layers returns the layers from the outside, as a fresh slice.
+func (c Cover) Layers() []Layer {
+	return append([]Layer(nil), c.layers()...)
+}
 
-// Gap returns the gap between layers i and i+1, counted from 0 at the outside.
-func (c *Cover) Gap(i int) Gap { return c.gaps[i] }
+// Gaps returns the gaps from the outside, one fewer than layers, as a fresh
+// slice.
+func (c Cover) Gaps() []Gap {
+	return append([]Gap(nil), c.gaps()...)
+}
+
+func (c Cover) layers() []Layer {
+	if c.set == nil {
+		return nil
+	}
+	return c.set.layers[:c.set.n]
+}
+
+func (c Cover) gaps() []Gap {
+	if c.set == nil {
+		return nil
+	}
+	return c.set.gaps[:c.set.n-1]
+}
 
 // inf is an open end of a range.
 var inf = math.Inf(1)

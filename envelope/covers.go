@@ -1,29 +1,41 @@
 package envelope
 
-// Layers of the ready-made covers, typical values of Materials.
+// Ready-made layers, typical values of Materials.
 var (
-	// ClearFilm is polyethylene film of 0.15 mm that lets long-wave through.
-	ClearFilm = Layer{Name: "clear film", EmittanceOut: 0.28, EmittanceIn: 0.28, Transmittance: 0.65, Thickness: 0.15e-3, Conductivity: 0.33}
-	// InfraredFilm is polyethylene film of 0.18 mm with additives that absorb long-wave.
-	InfraredFilm = Layer{Name: "infrared film", EmittanceOut: 0.68, EmittanceIn: 0.68, Transmittance: 0.25, Thickness: 0.18e-3, Conductivity: 0.33}
-	// FluoropolymerFilm is ETFE film of 0.1 mm.
-	FluoropolymerFilm = Layer{Name: "ETFE film", EmittanceOut: 0.65, EmittanceIn: 0.65, Transmittance: 0.25, Thickness: 0.1e-3, Conductivity: 0.24}
-	// Glass4 is a pane of soda-lime glass of 4 mm.
-	Glass4 = Layer{Name: "glass", EmittanceOut: 0.84, EmittanceIn: 0.84, Thickness: 0.004, Conductivity: 1}
-	// PolycarbonateSkin is one wall of a hollow sheet, 0.5 mm.
-	PolycarbonateSkin = Layer{Name: "polycarbonate wall", EmittanceOut: 0.89, EmittanceIn: 0.89, Transmittance: 0.05, Thickness: 0.5e-3, Conductivity: 0.20}
-	// EVAFilm is film of ethylene-vinyl acetate, 0.18 mm.
-	EVAFilm = Layer{Name: "EVA film", EmittanceOut: 0.63, EmittanceIn: 0.63, Transmittance: 0.30, Thickness: 0.18e-3, Conductivity: 0.34}
-	// AluminisedScreen is a closed screen, bright face outward.
-	AluminisedScreen = Layer{Name: "aluminised screen", EmittanceOut: 0.30, EmittanceIn: 0.60, Transmittance: 0.05, Thickness: 0.2e-3, Conductivity: 0.2, Leakage: 0.0005}
-	// OpenScreen is an aluminised screen with open strips, bright face outward.
-	OpenScreen = Layer{Name: "open aluminised screen", EmittanceOut: 0.30, EmittanceIn: 0.60, Transmittance: 0.05, Thickness: 0.2e-3, Conductivity: 0.2, Openness: 0.4, Leakage: 0.01}
-	// ClearScreen is a closed woven screen that lets light through.
-	ClearScreen = Layer{Name: "clear screen", EmittanceOut: 0.55, EmittanceIn: 0.55, Transmittance: 0.35, Thickness: 0.2e-3, Conductivity: 0.2, Leakage: 0.001}
+	clearFilm         = Layer{Name: "clear film", EmittanceOut: 0.28, EmittanceIn: 0.28, Transmittance: 0.65, Thickness: 0.15e-3, Conductivity: 0.33}
+	infraredFilm      = Layer{Name: "infrared film", EmittanceOut: 0.68, EmittanceIn: 0.68, Transmittance: 0.25, Thickness: 0.18e-3, Conductivity: 0.33}
+	fluoropolymerFilm = Layer{Name: "ETFE film", EmittanceOut: 0.65, EmittanceIn: 0.65, Transmittance: 0.25, Thickness: 0.1e-3, Conductivity: 0.24}
+	evaFilm           = Layer{Name: "EVA film", EmittanceOut: 0.63, EmittanceIn: 0.63, Transmittance: 0.30, Thickness: 0.18e-3, Conductivity: 0.34}
+	glass4            = Layer{Name: "glass", EmittanceOut: 0.84, EmittanceIn: 0.84, Thickness: 0.004, Conductivity: 1}
+	polycarbonateSkin = Layer{Name: "polycarbonate wall", EmittanceOut: 0.89, EmittanceIn: 0.89, Transmittance: 0.05, Thickness: 0.5e-3, Conductivity: 0.20}
+	aluminisedScreen  = Layer{Name: "aluminised screen", EmittanceOut: 0.30, EmittanceIn: 0.60, Transmittance: 0.05, Thickness: 0.2e-3, Conductivity: 0.2, Leakage: 0.0005}
+	openScreen        = Layer{Name: "open aluminised screen", EmittanceOut: 0.30, EmittanceIn: 0.60, Transmittance: 0.05, Thickness: 0.2e-3, Conductivity: 0.2, Openness: 0.4, Leakage: 0.01}
+	clearScreen       = Layer{Name: "clear screen", EmittanceOut: 0.55, EmittanceIn: 0.55, Transmittance: 0.35, Thickness: 0.2e-3, Conductivity: 0.2, Leakage: 0.001}
 )
 
-// Screens returns the ready-made screens, for WithScreen.
-func Screens() []Layer { return []Layer{AluminisedScreen, OpenScreen, ClearScreen} }
+// Layers returns the ready-made layers as a fresh slice: clear film of 0.15
+// mm, infrared film of 0.18 mm, ETFE film of 0.1 mm, EVA film of 0.18 mm, glass
+// of 4 mm, polycarbonate wall of a hollow sheet of 0.5 mm, and the screens:
+// aluminised screen, closed, open aluminised screen with open strips, both with
+// their bright face outward, and clear screen, closed. All values are typical
+// ones of Materials.
+func Layers() []Layer {
+	return []Layer{clearFilm, infraredFilm, fluoropolymerFilm, evaFilm, glass4, polycarbonateSkin, aluminisedScreen, openScreen, clearScreen}
+}
+
+// FindLayer returns the ready-made layer of the name, as Layers has it, and
+// whether there is one.
+func FindLayer(name string) (Layer, bool) {
+	for _, l := range Layers() {
+		if l.Name == name {
+			return l, true
+		}
+	}
+	return Layer{}, false
+}
+
+// AluminisedScreen returns a closed screen, bright face outward.
+func AluminisedScreen() Layer { return aluminisedScreen }
 
 // ribFraction is the share of a hollow sheet's section that its ribs take
 // (from memory: 0.01 to 0.04).
@@ -32,7 +44,7 @@ const ribFraction = 0.02
 // SheetGap returns the gap of a hollow sheet, width in m, with its ribs as a
 // parallel conductance.
 func SheetGap(width float64) Gap {
-	return Gap{Width: width, Bridge: ribFraction * PolycarbonateSkin.Conductivity / width}
+	return Gap{Width: width, Bridge: ribFraction * polycarbonateSkin.Conductivity / width}
 }
 
 // NamedCover is a ready-made cover with its light for normal incidence.
@@ -49,40 +61,40 @@ func must(layers []Layer, gaps ...Gap) Cover {
 }
 
 // SingleFilm returns one clear polyethylene film.
-func SingleFilm() Cover { return must([]Layer{ClearFilm}) }
+func SingleFilm() Cover { return must([]Layer{clearFilm}) }
 
 // SingleInfraredFilm returns one infrared-absorbing polyethylene film.
-func SingleInfraredFilm() Cover { return must([]Layer{InfraredFilm}) }
+func SingleInfraredFilm() Cover { return must([]Layer{infraredFilm}) }
 
 // inflated is the usual space in m of an inflated double film.
 const inflated = 0.1
 
 // DoubleFilm returns two clear films held 100 mm apart by a blower.
-func DoubleFilm() Cover { return must([]Layer{ClearFilm, ClearFilm}, Gap{Width: inflated}) }
+func DoubleFilm() Cover { return must([]Layer{clearFilm, clearFilm}, Gap{Width: inflated}) }
 
 // DoubleInfraredFilm returns a clear film outside and an infrared-absorbing
 // one inside, 100 mm apart.
-func DoubleInfraredFilm() Cover { return must([]Layer{ClearFilm, InfraredFilm}, Gap{Width: inflated}) }
+func DoubleInfraredFilm() Cover { return must([]Layer{clearFilm, infraredFilm}, Gap{Width: inflated}) }
 
 // SingleGlass returns one pane of 4 mm.
-func SingleGlass() Cover { return must([]Layer{Glass4}) }
+func SingleGlass() Cover { return must([]Layer{glass4}) }
 
 // DoubleGlass returns two panes of 4 mm, 12 mm apart.
-func DoubleGlass() Cover { return must([]Layer{Glass4, Glass4}, Gap{Width: 0.012}) }
+func DoubleGlass() Cover { return must([]Layer{glass4, glass4}, Gap{Width: 0.012}) }
 
 // TwinWall6 returns a hollow polycarbonate sheet of 6 mm.
 func TwinWall6() Cover {
-	return must([]Layer{PolycarbonateSkin, PolycarbonateSkin}, SheetGap(0.005))
+	return must([]Layer{polycarbonateSkin, polycarbonateSkin}, SheetGap(0.005))
 }
 
 // TwinWall10 returns a hollow polycarbonate sheet of 10 mm.
 func TwinWall10() Cover {
-	return must([]Layer{PolycarbonateSkin, PolycarbonateSkin}, SheetGap(0.009))
+	return must([]Layer{polycarbonateSkin, polycarbonateSkin}, SheetGap(0.009))
 }
 
 // TripleWall16 returns a hollow polycarbonate sheet of 16 mm with three walls.
 func TripleWall16() Cover {
-	return must([]Layer{PolycarbonateSkin, PolycarbonateSkin, PolycarbonateSkin}, SheetGap(0.00725), SheetGap(0.00725))
+	return must([]Layer{polycarbonateSkin, polycarbonateSkin, polycarbonateSkin}, SheetGap(0.00725), SheetGap(0.00725))
 }
 
 // screenGap is the usual space in m between a cover and the screen under it.
@@ -91,18 +103,10 @@ const screenGap = 0.2
 // WithScreen returns the cover c with the screen drawn 200 mm below it; the
 // error is that of NewCover.
 func WithScreen(c Cover, screen Layer) (Cover, error) {
-	if c.n == 0 {
+	if c.set == nil {
 		return Cover{}, layerCountRange.Check("number of layers of the cover", 0)
 	}
-	layers := make([]Layer, 0, MaxLayers+1)
-	gaps := make([]Gap, 0, MaxLayers)
-	for i := range c.n {
-		layers = append(layers, c.layers[i])
-		if i < c.n-1 {
-			gaps = append(gaps, c.gaps[i])
-		}
-	}
-	return NewCover(append(layers, screen), append(gaps, Gap{Width: screenGap}))
+	return NewCover(append(c.Layers(), screen), append(c.Gaps(), Gap{Width: screenGap}))
 }
 
 // Covers returns the ready-made covers, from the simplest on.

@@ -9,7 +9,7 @@ import (
 // The floor of a house of 6.4 by 14.8 m by ISO 13370: as a slab at grade, the
 // same with its edge insulated, and dug in by 0.7 m.
 func Example_slabAndDugInWall() {
-	g := envelope.DefaultGround()
+	g := envelope.DefaultGround(envelope.ClaySoil())
 	g.Area, g.Perimeter = 6.4*14.8, 2*(6.4+14.8)
 	climate := envelope.DefaultGroundClimate()
 	show := func(title string) {

@@ -17,7 +17,7 @@ func Example_filmHouseAtNight() {
 		return
 	}
 	film := envelope.DoubleInfraredFilm()
-	screened, err := envelope.WithScreen(film, envelope.AluminisedScreen)
+	screened, err := envelope.WithScreen(film, envelope.AluminisedScreen())
 	if err != nil {
 		fmt.Println(err)
 		return
@@ -25,10 +25,10 @@ func Example_filmHouseAtNight() {
 	kinds := map[envelope.FacetKind]envelope.Cover{envelope.Roof: film, envelope.SideWall: film, envelope.EndWall: film}
 	house, err := envelope.NewHouse(envelope.HousePlan{
 		Shape:          shape,
-		Covers:         shape.CoversByKind(kinds),
-		Screened:       shape.CoversByKind(map[envelope.FacetKind]envelope.Cover{envelope.Roof: screened}),
+		Covers:         kinds,
+		Screened:       map[envelope.FacetKind]envelope.Cover{envelope.Roof: screened},
 		FrameAllowance: 0.04,
-		Ground:         shape.Ground(envelope.DefaultGround()),
+		Ground:         envelope.DefaultGround(envelope.ClaySoil()),
 		Climate:        envelope.DefaultGroundClimate(),
 		Leakage:        envelope.DefaultLeakage(),
 	})

@@ -11,7 +11,7 @@ import (
 func Example_doubleGlazing() {
 	unit := envelope.DefaultSealedUnit()
 	unit.Glass = []float64{0.004, 0.004}
-	unit.Spaces = []envelope.SealedSpace{{Width: 0.012, Gas: envelope.SealedAir, Emittance: [2]float64{0.837, 0.837}}}
+	unit.Spaces = []envelope.SealedSpace{{Width: 0.012, Gas: envelope.AirFilling(), Emittance: [2]float64{0.837, 0.837}}}
 	r, err := unit.Solve()
 	if err != nil {
 		fmt.Println(err)

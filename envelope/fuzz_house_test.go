@@ -35,22 +35,19 @@ func FuzzHouse(f *testing.F) {
 				t.Fatalf("%+v", x)
 			}
 		}
-		if c := s.Closure(); len(form.Annexes) == 0 && !(c < 0.12) {
+		if c := Closure(s); len(form.Annexes) == 0 && !(c < 0.12) {
 			t.Fatalf("closure %g of %+v", c, form)
 		}
-		list := make([]Cover, len(s.Facets))
-		for i := range list {
-			list[i] = covers[(int(pick)+i)%len(covers)].Cover
+		list := map[FacetKind]Cover{}
+		for k := Roof; k < Floor; k++ {
+			list[k] = covers[(int(pick)+int(k))%len(covers)].Cover
 		}
-		p := HousePlan{Shape: s, Covers: list, Ground: s.Ground(DefaultGround()), Climate: DefaultGroundClimate(), Leakage: DefaultLeakage()}
+		p := HousePlan{Shape: s, Covers: list, Ground: DefaultGround(ClaySoil()), Climate: DefaultGroundClimate(), Leakage: DefaultLeakage()}
 		if pick&32 != 0 {
 			p.Leakage.Model = LeakagePressure
 		}
-		for _, a := range s.Annexes {
-			plan := AnnexPlan{Covers: make([]Cover, len(a.Facets)), PartitionU: 3, AirChanges: 1, Humidity: 0.5, Ground: DefaultGround()}
-			for i := range plan.Covers {
-				plan.Covers[i] = TwinWall6()
-			}
+		for range s.Annexes {
+			plan := AnnexPlan{Covers: list, PartitionU: 3, AirChanges: 1, Humidity: 0.5, Ground: DefaultGround(ClaySoil())}
 			p.Annexes = append(p.Annexes, plan)
 		}
 		h, err := NewHouse(p)
@@ -86,7 +83,7 @@ func FuzzGround(f *testing.F) {
 	f.Add(94.7, 42.4, 0.7, 0.1, 0.0, 0.5, 1.5, 3e6, uint8(0), 0.6, 0.05, 0.036)
 	f.Add(94.7, 42.4, 0.0, 0.3, 2.0, 0.0, 2.0, 2e6, uint8(2), 1.0, 0.1, 0.03)
 	f.Fuzz(func(t *testing.T, area, perimeter, depth, wall, rf, rw, lambda, capacity float64, edge uint8, width, thick, k float64) {
-		g := DefaultGround()
+		g := DefaultGround(ClaySoil())
 		g.Area, g.Perimeter, g.Depth, g.WallThickness, g.FloorResistance, g.WallResistance = area, perimeter, depth, wall, rf, rw
 		g.Soil.Conductivity, g.Soil.HeatCapacity = lambda, capacity
 		g.Edge, g.EdgeWidth, g.EdgeThickness, g.EdgeConductivity = Edge(edge%4), width, thick, k

@@ -30,7 +30,7 @@ func FuzzStack(f *testing.F) {
 		k.InsideConvection = InsideConvection(face / 4 % 5)
 		s, err := c.Solve(k)
 		if err != nil {
-			if k.valid(c.n) {
+			if k.valid(c.count()) {
 				t.Fatal(err)
 			}
 			return

@@ -17,7 +17,7 @@ var gapTiltRange = domain.Range{Min: 0, Max: 180, Unit: "degree", Source: "defin
 // HollandsRayleigh is the range of the Rayleigh number in which Hollands et
 // al. measured. Beyond it the correlation is still used, as [IsoWin03] does,
 // and results say so.
-var hollandsRayleighRange = domain.Range{Min: 0, Max: 1e5, Unit: "dimensionless", Source: "Hollands et al. 1976"}
+var hollandsRayleighRange = domain.Range{Min: 0, Max: 1e5, Unit: "number", Source: "Hollands et al. 1976"}
 
 // Coefficients of the correlations for air layers, [IsoWin03] 5.3.3.
 const (

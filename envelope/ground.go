@@ -19,7 +19,7 @@ const (
 
 // Ground is a house against the ground: a slab at grade or, with a Depth, a
 // heated basement in the words of ISO 13370. DefaultGround gives a complete
-// one to change; Shape.Ground fills in the geometry.
+// one to change.
 type Ground struct {
 	Area             float64 // m², of the floor
 	Perimeter        float64 // m, of the floor, exposed to the outside
@@ -38,20 +38,14 @@ type Ground struct {
 	OutsideSurface   float64 // m² K/W, outside surface resistance
 }
 
-// DefaultGround returns bare clay without insulation, walls of 0.1 m, and the
-// surface resistances 0.17, 0.13 and 0.04 m² K/W of the standard. Its area is
-// to be set, or to be filled in by Shape.Ground.
-func DefaultGround() Ground {
+// DefaultGround returns the soil without insulation, walls of 0.1 m, and the
+// surface resistances 0.17, 0.13 and 0.04 m² K/W of the standard. Its area and
+// perimeter are to be set; NewHouse takes them from the shape.
+func DefaultGround(soil Soil) Ground {
 	return Ground{
-		WallThickness: 0.1, Soil: ClaySoil, EdgeConductivity: 0.036,
+		WallThickness: 0.1, Soil: soil, EdgeConductivity: 0.036,
 		FloorSurface: 0.17, WallSurface: 0.13, OutsideSurface: 0.04, // [IsoWall17] Table 7
 	}
-}
-
-// Ground returns g with the geometry of the shape: Area, Perimeter, Depth.
-func (s *Shape) Ground(g Ground) Ground {
-	g.Area, g.Perimeter, g.Depth = s.FloorArea, s.Perimeter, s.Depth
-	return g
 }
 
 // GroundCoefficients are the result of ISO 13370. The total of floor and wall
@@ -87,7 +81,7 @@ var (
 	edgeWidthRange       = domain.Range{Min: 0.05, Max: 5, Unit: "m", Source: "chosen"}
 	edgeThickRange       = domain.Range{Min: 0.005, Max: 0.5, Unit: "m", Source: "chosen"}
 	junctionRange        = domain.Range{Min: -1, Max: 3, Unit: "W/(m K)", Source: "chosen"}
-	edges                = domain.Range{Min: 0, Max: float64(EdgeVertical), Unit: "number of an edge", Source: "constants of Edge"}
+	edges                = domain.Range{Min: 0, Max: float64(EdgeVertical), Unit: "number", Source: "constants of Edge"}
 )
 
 // Coefficients of [IsoGround17].

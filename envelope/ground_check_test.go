@@ -53,9 +53,9 @@ func TestEquivalentThickness(t *testing.T) {
 // Table H.1 as open implementations quote it.
 func TestPenetrationDepth(t *testing.T) {
 	check.Run(t, []check.Row{
-		{Where: "IsoGround17.TableH1/clay", In: []float64{ClaySoil.Conductivity, ClaySoil.HeatCapacity}, Printed: "2.2"},
-		{Where: "IsoGround17.TableH1/sand", In: []float64{SandSoil.Conductivity, SandSoil.HeatCapacity}, Printed: "3.2"},
-		{Where: "IsoGround17.TableH1/rock", In: []float64{RockSoil.Conductivity, RockSoil.HeatCapacity}, Printed: "4.2"},
+		{Where: "IsoGround17.TableH1/clay", In: []float64{ClaySoil().Conductivity, ClaySoil().HeatCapacity}, Printed: "2.2"},
+		{Where: "IsoGround17.TableH1/sand", In: []float64{SandSoil().Conductivity, SandSoil().HeatCapacity}, Printed: "3.2"},
+		{Where: "IsoGround17.TableH1/rock", In: []float64{RockSoil().Conductivity, RockSoil().HeatCapacity}, Printed: "4.2"},
 	}, func(in ...float64) float64 { return PenetrationDepth(in[0], in[1]) })
 }
 
@@ -75,7 +75,7 @@ func TestSoilTable(t *testing.T) {
 // slab is a floor on clay behind walls of 0.3 m, of perimeter over area ratio
 // in 1/m and with the resistance in m² K/W.
 func slab(ratio, resistance float64) Ground {
-	g := DefaultGround()
+	g := DefaultGround(ClaySoil())
 	g.WallThickness, g.FloorResistance = 0.3, resistance
 	g.Area, g.Perimeter = 100, 100*ratio
 	return g

@@ -77,7 +77,7 @@ func (p *pit) conduct(size float64) (floor, wall float64) {
 func TestDugInHouseAgainstConduction(t *testing.T) {
 	p := pit{h: 0.125, half: 3, depth: 1, lambda: 1.5}
 	floor, wall := p.conduct(12)
-	g := DefaultGround()
+	g := DefaultGround(ClaySoil())
 	g.WallThickness, g.Depth = 0, 1
 	g.Area, g.Perimeter = 6e3, 2e3 // end walls far away
 	r := solved(t, g)

@@ -37,7 +37,7 @@ func TestExactFlows(t *testing.T) {
 // likes, surface resistances that vanish, a ramp across the wall.
 func TestSlabAgainstExactStrip(t *testing.T) {
 	for _, c := range []float64{2.0, 5, 10, 20} {
-		g := DefaultGround()
+		g := DefaultGround(ClaySoil())
 		g.WallThickness, g.FloorSurface, g.OutsideSurface = 0.3, 0.001, 0.001
 		g.Area, g.Perimeter = c*1e4, 2e4
 		r := solved(t, g)
@@ -60,7 +60,7 @@ func TestSlabBranchesMeet(t *testing.T) {
 }
 
 func TestGroundLaws(t *testing.T) {
-	g := DefaultGround()
+	g := DefaultGround(ClaySoil())
 	g.Area, g.Perimeter = 94.7, 42.4
 	flat := solved(t, g)
 	require.Equal(t, flat.UFloor, flat.UFloorWithEdge)
@@ -82,7 +82,7 @@ func TestGroundLaws(t *testing.T) {
 	require.Less(t, insulated.Total, before.Total)
 	require.Less(t, insulated.Outside, before.Outside)
 
-	g = DefaultGround()
+	g = DefaultGround(ClaySoil())
 	g.Area, g.Perimeter = 94.7, 42.4
 	g.Edge, g.EdgeWidth, g.EdgeThickness = EdgeHorizontal, 0.8, 0.06
 	flatEdge := solved(t, g)
@@ -99,7 +99,7 @@ func TestGroundLaws(t *testing.T) {
 }
 
 func TestGroundYear(t *testing.T) {
-	g := DefaultGround()
+	g := DefaultGround(ClaySoil())
 	g.Area, g.Perimeter, g.Depth = 94.7, 42.4, 0.7
 	r := solved(t, g)
 	c := DefaultGroundClimate()
@@ -152,14 +152,14 @@ func TestAllFaultsOfGround(t *testing.T) {
 	_, err := Ground{Edge: EdgeVertical, Depth: 1, FloorResistance: -1, WallResistance: 21, WallThickness: 3, JunctionPsi: 4}.Solve()
 	requireFields(t, err, "Area", "Perimeter", "WallThickness", "FloorResistance", "WallResistance", "Soil.Conductivity", "Soil.HeatCapacity",
 		"EdgeWidth", "EdgeThickness", "EdgeConductivity", "Depth with an Edge", "JunctionPsi", "FloorSurface", "WallSurface", "OutsideSurface")
-	g := DefaultGround()
+	g := DefaultGround(ClaySoil())
 	g.Area, g.Perimeter = 1e4, 5
 	_, err = g.Solve()
 	requireFields(t, err, "Perimeter")
 	g.Perimeter, g.Edge = 400, 7
 	_, err = g.Solve()
 	require.ErrorContains(t, err, "Edge is 7")
-	err = GroundClimate{InsideMean: 99, InsideSwing: -1, OutsideMean: -99, OutsideSwing: 50, Coldest: 0, InsideLead: -1, OutsideLag: 7}.Check()
+	err = CheckClimate(GroundClimate{InsideMean: 99, InsideSwing: -1, OutsideMean: -99, OutsideSwing: 50, Coldest: 0, InsideLead: -1, OutsideLag: 7})
 	requireFields(t, err, "InsideMean", "InsideSwing", "OutsideMean", "OutsideSwing", "Coldest", "InsideLead", "OutsideLag")
 }
 
@@ -171,7 +171,7 @@ func TestSoils(t *testing.T) {
 		require.LessOrEqual(t, s.ConductivityLow, s.Conductivity, s.Name)
 		require.GreaterOrEqual(t, s.ConductivityHigh, s.Conductivity, s.Name)
 		require.NotEmpty(t, s.Source)
-		g := DefaultGround()
+		g := DefaultGround(ClaySoil())
 		g.Area, g.Perimeter, g.Soil = 50, 30, s
 		solved(t, g)
 	}

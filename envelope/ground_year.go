@@ -30,12 +30,12 @@ func DefaultGroundClimate() GroundClimate {
 // Ranges of a ground climate.
 var (
 	swingRange = domain.Range{Min: 0, Max: 40, Unit: "K", Source: "chosen"}
-	monthRange = domain.Range{Min: 0.5, Max: 12.5, Unit: "number of the month", Source: "1 stands for the mean of January, 12 of December"}
-	lagRange   = domain.Range{Min: 0, Max: 6, Unit: "number of months", Source: "chosen"}
+	monthRange = domain.Range{Min: 0.5, Max: 12.5, Unit: "number", Source: "of the month: 1 stands for the mean of January, 12 of December"}
+	lagRange   = domain.Range{Min: 0, Max: 6, Unit: "months", Source: "chosen"}
 )
 
-// Check returns nil, or the join of a *RangeError for each field out of range.
-func (c GroundClimate) Check() error {
+// check returns nil, or the join of a *RangeError for each field out of range.
+func (c GroundClimate) check() error {
 	return errors.Join(
 		coverTemperatureRange.Check("InsideMean", c.InsideMean),
 		swingRange.Check("InsideSwing", c.InsideSwing),
@@ -71,9 +71,9 @@ type GroundFlow struct {
 // Flow returns the mean flow in W from the house into the ground in the month,
 // 1 to 12, of the year c: [IsoGround17] eq. C.3. The annual mean alone
 // understates a winter's month. Fields are NaN for a month outside MonthRange or a
-// year that does not pass its Check.
-func (r *GroundCoefficients) Flow(c GroundClimate, month float64) GroundFlow {
-	if !monthRange.Contains(month) || c.Check() != nil {
+// year that is out of range.
+func (r GroundCoefficients) Flow(c GroundClimate, month float64) GroundFlow {
+	if !monthRange.Contains(month) || c.check() != nil {
 		return GroundFlow{nan, nan, nan, nan, nan, nan, nan}
 	}
 	f := GroundFlow{Month: month, Inside: c.inside(month), Outside: c.outside(month)}
@@ -87,7 +87,7 @@ func (r *GroundCoefficients) Flow(c GroundClimate, month float64) GroundFlow {
 // Worst returns the month's flow at its largest: the annual mean and the full
 // swing of the outside wave, in the month Coldest + OutsideLag, [IsoGround17]
 // eq. C.9 with the inside wave as it then stands.
-func (r *GroundCoefficients) Worst(c GroundClimate) GroundFlow {
+func (r GroundCoefficients) Worst(c GroundClimate) GroundFlow {
 	m := c.Coldest + c.OutsideLag
 	if m > monthRange.Max {
 		m -= 12
@@ -105,7 +105,7 @@ const yearDays = 365
 // outside air: [IsoGround17] eq. C.4, which leaves out the lags; annual
 // means are weighted by the days of the months. The error
 // joins a *RangeError for each temperature out of range.
-func (r *GroundCoefficients) MonthlyFlow(inside, outside [12]float64) ([12]float64, error) {
+func (r GroundCoefficients) MonthlyFlow(inside, outside [12]float64) ([12]float64, error) {
 	var flow [12]float64
 	var faults []error
 	var in, out float64

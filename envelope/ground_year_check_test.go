@@ -70,7 +70,7 @@ func mean(v [12]float64) float64 {
 // heat capacity and the wall's outside resistance to its 1/24.14.
 func TestPeriodicCoefficientsAgainstTheModel(t *testing.T) {
 	inside, outside := nationalYear()
-	g := DefaultGround()
+	g := DefaultGround(ClaySoil())
 	g.Area, g.Perimeter, g.WallThickness, g.FloorResistance, g.OutsideSurface = 22.5, 19, 0.3, 0.2, 1/24.14
 	g.Soil.HeatCapacity = 3.15e7 * 1.5 / (math.Pi * 2.2 * 2.2)
 	g.JunctionPsi = 0.6
@@ -90,7 +90,7 @@ func TestPeriodicCoefficientsAgainstTheModel(t *testing.T) {
 // insulation with that thickness is posed here, which checks eq. H.5.
 func TestEdgeInsulatedSlabAgainstTheModel(t *testing.T) {
 	inside, outside := nationalYear()
-	g := DefaultGround()
+	g := DefaultGround(ClaySoil())
 	g.Area, g.Perimeter, g.WallThickness, g.FloorResistance, g.OutsideSurface = 25, 20, 0.3, 0.2, 1/24.14
 	g.Soil.HeatCapacity = 3.15e7 * 1.5 / (math.Pi * 2.2 * 2.2)
 	g.Edge, g.EdgeWidth, g.EdgeThickness, g.EdgeConductivity = EdgeVertical, 1, 0.05, 0.05*1.5/2.05

@@ -98,9 +98,9 @@ func (h *House) LossTo(dst *HouseLoss, k *HouseConditions) error {
 		if f.Kind.InGround() || f.Party {
 			continue
 		}
-		cover := &p.Covers[i]
-		if k.ScreenDrawn && len(p.Screened) > 0 && p.Screened[i].n > 0 {
-			cover = &p.Screened[i]
+		cover := h.covers[i]
+		if k.ScreenDrawn {
+			cover = h.drawn[i]
 		}
 		one.Tilt, one.Height = f.Tilt, f.Height
 		one.AbsorbedSun = [MaxLayers]float64{}
@@ -109,7 +109,7 @@ func (h *House) LossTo(dst *HouseLoss, k *HouseConditions) error {
 		}
 		dst.Facets = append(dst.Facets, FacetLoss{})
 		r := &dst.Facets[len(dst.Facets)-1]
-		if err := r.solve(cover, &one, k.InnerFace); err != nil {
+		if err := r.solve(cover.set, &one, k.InnerFace); err != nil {
 			return fmt.Errorf("facet %d (%s): %w", i, f.Name, err)
 		}
 		r.scale(i, f, h.net[i])
@@ -156,8 +156,8 @@ func (h *House) LossTo(dst *HouseLoss, k *HouseConditions) error {
 
 // states checks the conditions and returns the inside and the outside air.
 func (h *House) states(k *HouseConditions) (inside, outside psychro.State, err error) {
-	if len(h.net) == 0 {
-		return inside, outside, noneMissing.Check("number of covers of a House not made by NewHouse", 0)
+	if h == nil || len(h.net) == 0 {
+		return inside, outside, domain.Range{Min: 1, Max: 1e5, Unit: "facets", Source: "a House is made by NewHouse"}.Check("number of facets", 0)
 	}
 	one := k.CoverConditions
 	one.Tilt, one.Height, one.AbsorbedSun = 0, 1, [MaxLayers]float64{}
@@ -181,7 +181,7 @@ func (h *House) states(k *HouseConditions) (inside, outside psychro.State, err e
 }
 
 // solve finds the facet's state. The dry face tells where it starts to drip.
-func (r *FacetLoss) solve(c *Cover, k *CoverConditions, face InnerFace) (err error) {
+func (r *FacetLoss) solve(c *layerSet, k *CoverConditions, face InnerFace) (err error) {
 	k.InnerFace = InnerDry
 	if r.Solution, err = c.solve(k, &standard); err != nil {
 		return err

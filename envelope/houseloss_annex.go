@@ -11,13 +11,13 @@ import (
 
 // AnnexPlan says how an annex of the shape is built and kept.
 type AnnexPlan struct {
-	Covers      []Cover // one for each facet of the annex against the air; those in the ground may have none
-	PartitionU  float64 // W/(m² K), air to air, of the wall shared with the house
-	AirChanges  float64 // air changes per hour of the annex with the outside
-	Humidity    float64 // fraction, relative humidity in the annex
-	Heated      bool    // held at Temperature; otherwise it floats
-	Temperature float64 // °C, read when Heated
-	Ground      Ground  // floor and buried walls; its geometry is filled in from the shape
+	Covers      map[FacetKind]Cover // cover of each kind of facet against the air
+	PartitionU  float64             // W/(m² K), air to air, of the wall shared with the house
+	AirChanges  float64             // air changes per hour of the annex with the outside
+	Humidity    float64             // fraction, relative humidity in the annex
+	Heated      bool                // held at Temperature; otherwise it floats
+	Temperature float64             // °C, read when Heated
+	Ground      Ground              // floor and buried walls; its geometry is filled in from the shape
 }
 
 // AnnexLoss is what an annex does in one hour.
@@ -49,13 +49,9 @@ func (h *House) checkAnnexes() (faults []error) {
 	for i := range p.Annexes {
 		a, s := &p.Annexes[i], &p.Shape.Annexes[i]
 		at := fmt.Sprintf("Annexes[%d].", i)
-		n := float64(len(s.Facets))
-		check(domain.Range{Min: n, Max: n, Unit: "covers", Source: "one for each facet of the annex"}, "number of "+at+"Covers", float64(len(a.Covers)))
-		for j := range min(len(a.Covers), len(s.Facets)) {
-			if !s.Facets[j].Kind.InGround() {
-				check(noneMissing, fmt.Sprintf("%sCovers[%d] (%s)", at, j, s.Facets[j].Name), float64(a.Covers[j].Len()))
-			}
-		}
+		covers, bad := coversOf(s.Facets, a.Covers, at+"Covers")
+		faults = append(faults, bad...)
+		h.annexCovers = append(h.annexCovers, covers)
 		check(uRange, at+"PartitionU", a.PartitionU)
 		check(airChangesRange, at+"AirChanges", a.AirChanges)
 		check(fractionRange, at+"Humidity", a.Humidity)
@@ -66,7 +62,7 @@ func (h *House) checkAnnexes() (faults []error) {
 		g.Area, g.Perimeter, g.Depth = s.FloorArea, s.Perimeter, s.Annex.Depth
 		r, err := g.Solve()
 		if err != nil {
-			faults = append(faults, fmt.Errorf("%sGround: %w", at, err))
+			faults = append(faults, domain.Within(at+"Ground", err))
 		}
 		h.annex = append(h.annex, r)
 	}
@@ -123,7 +119,7 @@ func (h *House) annexAt(i int, k *HouseConditions, t float64) (AnnexLoss, error)
 			continue
 		}
 		one.Tilt, one.Height = f.Tilt, f.Height
-		x, err := a.Covers[j].solve(&one, &standard)
+		x, err := h.annexCovers[i][j].solve(&one, &standard)
 		if err != nil {
 			return r, err
 		}

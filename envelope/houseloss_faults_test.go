@@ -10,21 +10,21 @@ import (
 
 func TestAllFaultsOfAHouse(t *testing.T) {
 	p := filmHouse(t)
-	p.Covers = append([]Cover(nil), p.Covers...)
-	p.Covers[0], p.Covers[4] = Cover{}, Cover{}
-	p.Screened = p.Screened[:2]
+	p.Covers = map[FacetKind]Cover{Roof: {}, SideWall: SingleFilm(), DwarfWall: SingleFilm(), 99: SingleFilm()}
+	p.Screened = map[FacetKind]Cover{Roof: {}}
+	p.Single = map[int]Cover{2: {}}
 	p.FrameAllowance = 4
 	p.Doors = []Door{{Facet: 5, Area: 99, U: -1}, {Facet: 99, Area: 1}, {Facet: len(p.Shape.Facets) - 1, Area: 1, U: 1}}
 	p.Bridges = []Bridge{{Length: -1, Psi: 20}}
-	p.Ground.Area, p.Ground.Perimeter, p.Ground.Depth = 50, 30, 1
+	p.Ground.WallThickness = -1
 	p.Climate.Coldest = 0
 	p.Leakage.AirChanges = -1
 	_, err := NewHouse(p)
-	requireFields(t, err, "Covers[0] (roof, north)", "Covers[4] (end wall, east)", "number of Screened", "FrameAllowance",
+	requireFields(t, err, "layers of Covers[roof]", "layers of Covers[end wall]", "kind in Covers", "layers of Screened[roof]", "layers of Single[2]", "FrameAllowance",
 		"Doors[0].U", "Doors[0].Area", "Doors[1].Facet", "Doors[2].Area", "Bridges[0].Length", "Bridges[0].Psi",
-		"Ground.Area", "Ground.Perimeter", "Ground.Depth", "Climate: Coldest", "Leakage: AirChanges")
+		"Ground.WallThickness", "Climate.Coldest", "Leakage.AirChanges")
 	_, err = NewHouse(HousePlan{})
-	requireFields(t, err, "number of Shape.Facets")
+	requireFields(t, err, "Shape.Facets")
 
 	h := built(t, filmHouse(t))
 	k := winterNight()
@@ -43,6 +43,6 @@ func TestAllFaultsOfAHouse(t *testing.T) {
 	requireFields(t, err, "resistance")
 	_, err = OpaqueWall("bad", 0, -0.1)
 	requireFields(t, err, "resistance", "thickness")
-	_, err = WithScreen(Cover{}, AluminisedScreen)
+	_, err = WithScreen(Cover{}, AluminisedScreen())
 	requireFields(t, err, "number of layers of the cover")
 }

@@ -3,6 +3,8 @@ package envelope
 import (
 	"errors"
 	"fmt"
+	"maps"
+	"slices"
 
 	"cloche.example/internal/domain"
 )
@@ -11,39 +13,43 @@ import (
 type Door struct {
 	Name  string  // for reports
 	Facet int     // index in Shape.Facets of the facet that it is part of
-	Area  float64 // m²
-	U     float64 // W/(m² K), air to air
+	Area  float64 // m², 0 to what the facet has
+	U     float64 // W/(m² K), 0 to 30, air to air
 }
 
 // Bridge is a linear thermal bridge against the outside air, such as a metal
 // sill, a gutter bar or the joint between cover and dwarf wall.
 type Bridge struct {
 	Name   string  // for reports
-	Length float64 // m
-	Psi    float64 // W/(m K)
+	Length float64 // m, 0 to 1e5
+	Psi    float64 // W/(m K), -1 to 10
 }
 
-// HousePlan is what a House is made from.
+// HousePlan is what a House is made from: a shape, covers by the kind of their
+// facets, the ground under it and its leaks.
 type HousePlan struct {
-	Shape          Shape         // geometry
-	Covers         []Cover       // one for each facet of the shape, see Shape.CoversByKind; those in the ground and party walls may have none
-	Screened       []Cover       // the same with the screen drawn, nil in a house without one; a facet with none here keeps its cover
-	FrameAllowance float64       // fraction by which bars and profiles raise the loss of roof and walls, 0.02 to 0.08 for metal (from memory)
-	Doors          []Door        // doors and other opaque parts
-	Bridges        []Bridge      // thermal bridges against the air
-	Ground         Ground        // floor and buried walls, with the geometry of the shape
-	Climate        GroundClimate // year that the ground sees
-	Leakage        Leakage       // air leakage
-	Annexes        []AnnexPlan   // one for each annex of the shape
+	Shape          Shape               // geometry, of NewShape or NewFacetShape
+	Covers         map[FacetKind]Cover // cover of each kind of facet against the air; party walls need none
+	Screened       map[FacetKind]Cover // covers with the screen drawn; a kind that is not in it keeps its cover
+	Single         map[int]Cover       // covers of facets that differ from their kind, screen or not, by index in Shape.Facets
+	FrameAllowance float64             // fraction, 0 to 0.5, by which bars and profiles raise the loss of roof and walls, 0.02 to 0.08 for metal (from memory)
+	Doors          []Door              // doors and other opaque parts
+	Bridges        []Bridge            // thermal bridges against the air
+	Ground         Ground              // floor and buried walls; its Area, Perimeter and Depth are taken from the shape
+	Climate        GroundClimate       // year that the ground sees
+	Leakage        Leakage             // air leakage
+	Annexes        []AnnexPlan         // one for each annex of the shape
 }
 
-// House is a checked house, ready to compute losses. It is made by NewHouse
-// and may be used by several goroutines at once.
+// House is a checked house, ready to compute losses. It is made by NewHouse,
+// never changes, and may be used by several goroutines at once.
 type House struct {
-	plan   HousePlan
-	net    []float64 // m², area of each facet without doors
-	ground GroundCoefficients
-	annex  []GroundCoefficients
+	plan          HousePlan
+	covers, drawn []Cover   // of each facet, with the screen open and drawn
+	annexCovers   [][]Cover // of each facet of each annex
+	net           []float64 // m², area of each facet without doors
+	ground        GroundCoefficients
+	annex         []GroundCoefficients
 }
 
 // Ranges of a house plan.
@@ -52,52 +58,126 @@ var (
 	uRange          = domain.Range{Min: 0, Max: 30, Unit: "W/(m² K)", Source: "chosen"}
 	bridgeSpanRange = domain.Range{Min: 0, Max: 1e5, Unit: "m", Source: "chosen"}
 	bridgePsiRange  = domain.Range{Min: -1, Max: 10, Unit: "W/(m K)", Source: "chosen"}
-	noneMissing     = domain.Range{Min: 1, Max: MaxLayers, Unit: "layers", Source: "every facet against the air needs a cover"}
+	facetKindRange  = domain.Range{Min: 0, Max: float64(facetKinds - 1), Unit: "number", Source: "constants of FacetKind"}
 )
 
 // NewHouse checks the plan. The error joins a *RangeError for each fault, with
-// Field as in "Covers[3] (roof, south)": a facet without cover, doors larger
-// than their facet, ground that does not fit the shape, and all faults of the
-// parts. The slices are copied.
-func NewHouse(p HousePlan) (House, error) {
-	var faults []error
+// Field as in "layers of Covers[roof]": a shape that no house has, a kind of
+// facet without cover, doors larger than their facet, and all faults of the
+// parts. The plan may be changed and used again.
+func NewHouse(p HousePlan) (*House, error) {
+	if err := p.Shape.check(); err != nil {
+		return nil, domain.Within("Shape", err)
+	}
+	p.Shape = p.Shape.clone()
+	p.Doors, p.Bridges, p.Annexes = slices.Clone(p.Doors), slices.Clone(p.Bridges), slices.Clone(p.Annexes)
+	p.Ground.Area, p.Ground.Perimeter, p.Ground.Depth = p.Shape.FloorArea, p.Shape.Perimeter, p.Shape.Depth
+	h := &House{plan: p, net: make([]float64, len(p.Shape.Facets))}
+	faults := h.cover()
 	check := func(r domain.Range, field string, v float64) {
 		if err := r.Check(field, v); err != nil {
 			faults = append(faults, err)
 		}
 	}
-	n := len(p.Shape.Facets)
-	if n == 0 {
-		check(domain.Range{Min: 1, Max: inf, Unit: "facets", Source: "made by NewShape or NewFacetShape"}, "number of Shape.Facets", 0)
-		return House{}, errors.Join(faults...)
+	check(frameRange, "FrameAllowance", p.FrameAllowance)
+	faults = append(faults, h.doors()...)
+	for i, b := range p.Bridges {
+		check(bridgeSpanRange, fmt.Sprintf("Bridges[%d].Length", i), b.Length)
+		check(bridgePsiRange, fmt.Sprintf("Bridges[%d].Psi", i), b.Psi)
 	}
-	count := domain.Range{Min: float64(n), Max: float64(n), Unit: "covers", Source: "one for each facet of the shape"}
-	check(count, "number of Covers", float64(len(p.Covers)))
-	if len(p.Covers) == n {
-		for i := range p.Covers {
-			f := &p.Shape.Facets[i]
-			if !f.Kind.InGround() && !f.Party {
-				check(noneMissing, fmt.Sprintf("Covers[%d] (%s)", i, f.Name), float64(p.Covers[i].Len()))
-				check(facetHeightRange, fmt.Sprintf("Shape.Facets[%d].Height (%s)", i, f.Name), f.Height)
-			}
+	var err error
+	h.ground, err = p.Ground.Solve()
+	faults = append(faults, domain.Within("Ground", err), domain.Within("Climate", p.Climate.check()), domain.Within("Leakage", p.Leakage.check()))
+	faults = append(faults, h.checkAnnexes()...)
+	if err := errors.Join(faults...); err != nil {
+		return nil, err
+	}
+	return h, nil
+}
+
+// cover gives each facet against the air its cover, with the screen open and
+// drawn.
+func (h *House) cover() (faults []error) {
+	p := &h.plan
+	facets := slices.Clone(p.Shape.Facets)
+	for _, i := range slices.Sorted(maps.Keys(p.Single)) {
+		if err := (domain.Range{Max: float64(len(facets) - 1), Unit: "number", Source: "index in Shape.Facets"}).Check("index in Single", float64(i)); err != nil {
+			return append(faults, err)
+		}
+		if err := layersNeeded("").Check(fmt.Sprintf("layers of Single[%d]", i), float64(p.Single[i].count())); err != nil {
+			faults = append(faults, err)
+		}
+		facets[i].Party = true // needs none of its kind
+	}
+	covers, bad := coversOf(facets, p.Covers, "Covers")
+	h.covers, faults = covers, append(faults, bad...)
+	h.drawn = slices.Clone(h.covers)
+	for _, k := range slices.Sorted(maps.Keys(p.Screened)) {
+		if err := layersNeeded("").Check(fmt.Sprintf("layers of Screened[%s]", k), float64(p.Screened[k].count())); err != nil {
+			faults = append(faults, err)
 		}
 	}
-	if len(p.Screened) != 0 {
-		check(count, "number of Screened", float64(len(p.Screened)))
+	for i := range facets {
+		if c, ok := p.Screened[facets[i].Kind]; ok {
+			h.drawn[i] = c
+		}
+		if c, ok := p.Single[i]; ok {
+			h.covers[i], h.drawn[i] = c, c
+		}
 	}
-	check(frameRange, "FrameAllowance", p.FrameAllowance)
-	h := House{plan: p, net: make([]float64, n)}
-	for i := range p.Shape.Facets {
-		h.net[i] = p.Shape.Facets[i].Area
+	return faults
+}
+
+// layersNeeded is the range of the layers of a cover that a facet needs.
+func layersNeeded(facet string) domain.Range {
+	r := domain.Range{Min: 1, Max: MaxLayers, Unit: "layers"}
+	if facet != "" {
+		r.Source = facet + " needs a cover"
 	}
-	for i, d := range p.Doors {
-		at := fmt.Sprintf("Doors[%d].", i)
-		check(domain.Range{Max: float64(n - 1), Unit: "index of a facet", Source: "Shape.Facets"}, at+"Facet", float64(d.Facet))
-		check(uRange, at+"U", d.U)
-		if d.Facet < 0 || d.Facet >= n {
+	return r
+}
+
+// coversOf returns the cover of each facet by its kind, and a fault for each
+// kind of facet against the air that has none.
+func coversOf(facets []Facet, kinds map[FacetKind]Cover, field string) (covers []Cover, faults []error) {
+	covers = make([]Cover, len(facets))
+	for _, k := range slices.Sorted(maps.Keys(kinds)) {
+		if err := facetKindRange.Check("kind in "+field, float64(k)); err != nil {
+			faults = append(faults, err)
+		}
+	}
+	told := map[FacetKind]bool{}
+	for i := range facets {
+		f := &facets[i]
+		covers[i] = kinds[f.Kind]
+		if f.Kind.InGround() || f.Party || covers[i].count() > 0 || told[f.Kind] {
 			continue
 		}
-		f := &p.Shape.Facets[d.Facet]
+		told[f.Kind] = true
+		faults = append(faults, layersNeeded(f.Name).Check(fmt.Sprintf("layers of %s[%s]", field, f.Kind), 0))
+	}
+	return covers, faults
+}
+
+// doors takes the doors from the areas of their facets.
+func (h *House) doors() (faults []error) {
+	check := func(r domain.Range, field string, v float64) {
+		if err := r.Check(field, v); err != nil {
+			faults = append(faults, err)
+		}
+	}
+	facets := h.plan.Shape.Facets
+	for i := range facets {
+		h.net[i] = facets[i].Area
+	}
+	for i, d := range h.plan.Doors {
+		at := fmt.Sprintf("Doors[%d].", i)
+		check(domain.Range{Max: float64(len(facets) - 1), Unit: "number", Source: "index in Shape.Facets"}, at+"Facet", float64(d.Facet))
+		check(uRange, at+"U", d.U)
+		if d.Facet < 0 || d.Facet >= len(facets) {
+			continue
+		}
+		f := &facets[d.Facet]
 		if f.Kind.InGround() || f.Party {
 			check(domain.Range{Unit: "m²", Source: "no door to the outside in " + f.Name}, at+"Area", d.Area)
 			continue
@@ -105,37 +185,7 @@ func NewHouse(p HousePlan) (House, error) {
 		check(domain.Range{Max: h.net[d.Facet], Unit: "m²", Source: "what other doors leave of " + f.Name}, at+"Area", d.Area)
 		h.net[d.Facet] -= d.Area
 	}
-	for i, b := range p.Bridges {
-		check(bridgeSpanRange, fmt.Sprintf("Bridges[%d].Length", i), b.Length)
-		check(bridgePsiRange, fmt.Sprintf("Bridges[%d].Psi", i), b.Psi)
-	}
-	near := func(field string, v, want float64) {
-		check(domain.Range{Min: want * (1 - 1e-9), Max: want * (1 + 1e-9), Unit: "m², m", Source: "of the shape; Shape.Ground fills it in"}, field, v)
-	}
-	near("Ground.Area", p.Ground.Area, p.Shape.FloorArea)
-	near("Ground.Perimeter", p.Ground.Perimeter, p.Shape.Perimeter)
-	near("Ground.Depth", p.Ground.Depth, p.Shape.Depth)
-	var err error
-	if h.ground, err = p.Ground.Solve(); err != nil {
-		faults = append(faults, fmt.Errorf("Ground: %w", err))
-	}
-	if err = p.Climate.Check(); err != nil {
-		faults = append(faults, fmt.Errorf("Climate: %w", err))
-	}
-	if err = p.Leakage.Check(); err != nil {
-		faults = append(faults, fmt.Errorf("Leakage: %w", err))
-	}
-	faults = append(faults, h.checkAnnexes()...)
-	if len(faults) > 0 {
-		return House{}, errors.Join(faults...)
-	}
-	h.plan.Covers = append([]Cover(nil), p.Covers...)
-	h.plan.Screened = append([]Cover(nil), p.Screened...)
-	h.plan.Doors = append([]Door(nil), p.Doors...)
-	h.plan.Bridges = append([]Bridge(nil), p.Bridges...)
-	h.plan.Annexes = append([]AnnexPlan(nil), p.Annexes...)
-	h.plan.Shape.Facets = append([]Facet(nil), p.Shape.Facets...)
-	return h, nil
+	return faults
 }
 
 // Shape returns the house's geometry.

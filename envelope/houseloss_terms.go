@@ -9,7 +9,7 @@ type LossTerm struct {
 
 // Terms returns the terms of the loss in W with their shares, the facets
 // first; they sum to Total. Latent heat of leakage stands apart.
-func (r *HouseLoss) Terms() []LossTerm {
+func (r HouseLoss) Terms() []LossTerm {
 	terms := make([]LossTerm, 0, len(r.Facets)+7)
 	add := func(name string, loss float64) {
 		terms = append(terms, LossTerm{name, loss, quotient(loss, r.Total)})

@@ -21,16 +21,16 @@ func filmHouse(t testing.TB) HousePlan {
 	wall, err := OpaqueWall("brick", 0.3, 0.24)
 	require.NoError(t, err)
 	film := DoubleInfraredFilm()
-	screened, err := WithScreen(film, AluminisedScreen)
+	screened, err := WithScreen(film, AluminisedScreen())
 	require.NoError(t, err)
 	p := HousePlan{
 		Shape:          s,
-		Covers:         s.CoversByKind(map[FacetKind]Cover{Roof: film, SideWall: film, EndWall: film, DwarfWall: wall}),
-		Screened:       s.CoversByKind(map[FacetKind]Cover{Roof: screened}),
+		Covers:         map[FacetKind]Cover{Roof: film, SideWall: film, EndWall: film, DwarfWall: wall},
+		Screened:       map[FacetKind]Cover{Roof: screened},
 		FrameAllowance: 0.04,
 		Doors:          []Door{{Name: "door", Facet: 4, Area: 1.8, U: 3}},
 		Bridges:        []Bridge{{Name: "sill", Length: 42.4, Psi: 0.15}},
-		Ground:         s.Ground(DefaultGround()),
+		Ground:         DefaultGround(ClaySoil()),
 		Climate:        DefaultGroundClimate(),
 		Leakage:        DefaultLeakage(),
 	}
@@ -43,14 +43,14 @@ func winterNight() HouseConditions {
 	return k
 }
 
-func built(t testing.TB, p HousePlan) House {
+func built(t testing.TB, p HousePlan) *House {
 	t.Helper()
 	h, err := NewHouse(p)
 	require.NoError(t, err)
 	return h
 }
 
-func loss(t testing.TB, h House, k HouseConditions) HouseLoss {
+func loss(t testing.TB, h *House, k HouseConditions) HouseLoss {
 	t.Helper()
 	r, err := h.Loss(k)
 	require.NoError(t, err)
@@ -80,7 +80,7 @@ func TestHouseLossIsTheSumOfItsTerms(t *testing.T) {
 		}
 		one := k.CoverConditions
 		one.Tilt, one.Height = p.Shape.Facets[f.Facet].Tilt, p.Shape.Facets[f.Facet].Height
-		c := p.Covers[f.Facet]
+		c := p.Covers[f.Kind]
 		s, err := c.Solve(one)
 		require.NoError(t, err)
 		require.InDelta(t, f.Area*s.FluxIn, f.Loss, 1e-7)
@@ -236,15 +236,12 @@ func TestAnnexes(t *testing.T) {
 	f.Annexes = []Annex{{Name: "lobby", Place: AtNearEnd, Width: 2, Reach: 1.5, High: 2.1, Low: 2}}
 	s, err := NewShape(f)
 	require.NoError(t, err)
-	covers := make([]Cover, len(s.Annexes[0].Facets))
-	for i := range covers {
-		covers[i] = TwinWall6()
-	}
+	covers := map[FacetKind]Cover{Roof: TwinWall6(), SideWall: TwinWall6(), EndWall: TwinWall6()}
 	film := DoubleInfraredFilm()
 	p.Shape = s
-	p.Covers = s.CoversByKind(map[FacetKind]Cover{Roof: film, SideWall: film, EndWall: film, DwarfWall: film})
+	p.Covers = map[FacetKind]Cover{Roof: film, SideWall: film, EndWall: film, DwarfWall: film}
 	p.Screened = nil
-	p.Annexes = []AnnexPlan{{Covers: covers, PartitionU: 3, AirChanges: 1, Humidity: 0.7, Ground: DefaultGround()}}
+	p.Annexes = []AnnexPlan{{Covers: covers, PartitionU: 3, AirChanges: 1, Humidity: 0.7, Ground: DefaultGround(ClaySoil())}}
 	h := built(t, p)
 	k := winterNight()
 	r := loss(t, h, k)
@@ -260,9 +257,9 @@ func TestAnnexes(t *testing.T) {
 	require.InDelta(t, 0, warm.Partitions, 1e-9)
 	require.InDelta(t, warm.Annexes[0].Heating, warm.Annexes[0].Cover+warm.Annexes[0].Ground+warm.Annexes[0].Leakage, 1e-9)
 	require.Less(t, warm.Total, r.Total)
-	p.Annexes[0] = AnnexPlan{Covers: covers[:1], PartitionU: -1, AirChanges: 99, Humidity: 2, Heated: true, Temperature: 80, Ground: DefaultGround()}
+	p.Annexes[0] = AnnexPlan{Covers: map[FacetKind]Cover{Roof: TwinWall6()}, PartitionU: -1, AirChanges: 99, Humidity: 2, Heated: true, Temperature: 80, Ground: DefaultGround(ClaySoil())}
 	_, err = NewHouse(p)
-	requireFields(t, err, "number of Annexes[0].Covers", "Annexes[0].PartitionU", "Annexes[0].AirChanges", "Annexes[0].Humidity", "Annexes[0].Temperature")
+	requireFields(t, err, "layers of Annexes[0].Covers[side wall]", "layers of Annexes[0].Covers[end wall]", "Annexes[0].PartitionU", "Annexes[0].AirChanges", "Annexes[0].Humidity", "Annexes[0].Temperature")
 	p.Annexes = nil
 	_, err = NewHouse(p)
 	requireFields(t, err, "number of Annexes")

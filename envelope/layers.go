@@ -11,14 +11,18 @@ import (
 // coefficients used. Face balances close to 1e-9 W/m². The error joins a
 // *RangeError for each field of k out of range; ErrNotConverged is returned
 // should the solver fail, which it does not in all tests of the stated domain.
-func (c *Cover) Solve(k CoverConditions) (Solution, error) {
+func (c Cover) Solve(k CoverConditions) (Solution, error) {
 	return c.solve(&k, &standard)
 }
 
-func (c *Cover) solve(k *CoverConditions, pc *constants) (Solution, error) {
-	if c.n == 0 {
+func (c Cover) solve(k *CoverConditions, pc *constants) (Solution, error) {
+	if c.set == nil {
 		return Solution{}, layerCountRange.Check("number of layers", 0)
 	}
+	return c.set.solve(k, pc)
+}
+
+func (c *layerSet) solve(k *CoverConditions, pc *constants) (Solution, error) {
 	if err := k.check(c.n); err != nil {
 		return Solution{}, err
 	}
@@ -38,7 +42,7 @@ func (c *Cover) solve(k *CoverConditions, pc *constants) (Solution, error) {
 
 // run solves the part that stands apart and, where there is one, the
 // collapsed part, and joins them.
-func (c *Cover) run(k *CoverConditions, pc *constants, wet bool, out *Solution) error {
+func (c *layerSet) run(k *CoverConditions, pc *constants, wet bool, out *Solution) error {
 	s := solver{rad: c.longwave(wet), c: pc, k: k}
 	s.prepare(c, k, pc, wet, false)
 	if err := s.solve(); err != nil {
@@ -85,7 +89,7 @@ func (o *Solution) join(patch *Solution, share float64) {
 }
 
 // finish computes what follows from the fluxes and the inner face.
-func (o *Solution) finish(c *Cover, k *CoverConditions) {
+func (o *Solution) finish(c *layerSet, k *CoverConditions) {
 	o.InnerTemperature = o.Inner[o.Layers-1].Temperature
 	if o.Patch.Share > 0 {
 		o.InnerTemperature = math.Min(o.InnerTemperature, o.Patch.InnerTemperature)

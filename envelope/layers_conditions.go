@@ -69,9 +69,9 @@ var (
 	facetHeightRange      = domain.Range{Min: 0.01, Max: 100, Unit: "m", Source: "chosen"}
 	coefficientRange      = domain.Range{Min: 0, Max: 500, Unit: "W/(m² K)", Source: "chosen"}
 	absorbedSunRange      = domain.Range{Min: 0, Max: 1500, Unit: "W/m²", Source: "above the solar constant"}
-	outsideModels         = domain.Range{Min: 0, Max: float64(OutsideGiven), Unit: "number of a correlation", Source: "constants of OutsideConvection"}
-	insideModels          = domain.Range{Min: 0, Max: float64(InsideGiven), Unit: "number of a correlation", Source: "constants of InsideConvection"}
-	innerFaces            = domain.Range{Min: 0, Max: float64(InnerAuto), Unit: "number of a choice", Source: "constants of InnerFace"}
+	outsideModels         = domain.Range{Min: 0, Max: float64(OutsideGiven), Unit: "number", Source: "constants of OutsideConvection"}
+	insideModels          = domain.Range{Min: 0, Max: float64(InsideGiven), Unit: "number", Source: "constants of InsideConvection"}
+	innerFaces            = domain.Range{Min: 0, Max: float64(InnerAuto), Unit: "number", Source: "constants of InnerFace"}
 )
 
 // check returns nil, or the join of a *RangeError for each field out of range,

@@ -66,7 +66,7 @@ func TestWindAndLayers(t *testing.T) {
 		var layers []Layer
 		var gaps []Gap
 		for i := range n {
-			layers = append(layers, ClearFilm)
+			layers = append(layers, clearFilm)
 			if i > 0 {
 				gaps = append(gaps, Gap{Width: 0.02})
 			}
@@ -174,11 +174,11 @@ func TestDewPoints(t *testing.T) {
 // linear in the share.
 func TestCollapsedShare(t *testing.T) {
 	at := func(share float64) Solution {
-		return solved(t, mustCover(t, []Layer{ClearFilm, ClearFilm}, Gap{Width: 0.1, Collapsed: share, CollapsedWidth: 0.002}), night())
+		return solved(t, mustCover(t, []Layer{clearFilm, clearFilm}, Gap{Width: 0.1, Collapsed: share, CollapsedWidth: 0.002}), night())
 	}
 	none, half, all := at(0), at(0.5), at(1)
 	require.InDelta(t, (none.FluxIn+all.FluxIn)/2, half.FluxIn, 1e-9)
-	thin := solved(t, mustCover(t, []Layer{ClearFilm, ClearFilm}, Gap{Width: 0.002}), night())
+	thin := solved(t, mustCover(t, []Layer{clearFilm, clearFilm}, Gap{Width: 0.002}), night())
 	require.InDelta(t, thin.FluxIn, all.FluxIn, 1e-9)
 	require.Greater(t, all.FluxIn, none.FluxIn)
 	require.InDelta(t, thin.InnerTemperature, half.Patch.InnerTemperature, 1e-9)
@@ -223,7 +223,7 @@ func TestDripsAboveAScreen(t *testing.T) {
 		require.Equal(t, drips, s.DripsAbove)
 	}
 	k.InsideHumidity = 0.05
-	c, err := WithScreen(SingleGlass(), AluminisedScreen)
+	c, err := WithScreen(SingleGlass(), aluminisedScreen)
 	require.NoError(t, err)
 	require.False(t, solved(t, c, k).DripsAbove)
 }
@@ -232,7 +232,7 @@ func TestBadCover(t *testing.T) {
 	_, err := NewCover([]Layer{
 		{EmittanceOut: 0.7, EmittanceIn: 1.2, Transmittance: 0.5, Thickness: -1, Conductivity: 0, Openness: 2, Leakage: 1},
 		{EmittanceOut: math.NaN(), EmittanceIn: 0.5, Transmittance: 0.1, Thickness: 1e-3, Conductivity: 1},
-		ClearFilm,
+		clearFilm,
 	}, []Gap{{Width: 0, Bridge: -1, Collapsed: 0.5}, {Width: 0.1, Collapsed: 2, CollapsedWidth: 0.01}})
 	for _, f := range []string{"layers[0].EmittanceIn", "layers[0].Thickness", "layers[0].Conductivity", "layers[0].Openness",
 		"layers[0].Leakage", "layers[1].EmittanceOut", "gaps[0].Width", "gaps[0].Bridge", "gaps[0].CollapsedWidth", "gaps[1].Collapsed", "number of collapsed gaps"} {
@@ -244,7 +244,7 @@ func TestBadCover(t *testing.T) {
 	require.ErrorIs(t, err, ErrRange)
 	_, err = NewCover(make([]Layer, 7), nil)
 	require.ErrorIs(t, err, ErrRange)
-	_, err = NewCover([]Layer{ClearFilm, ClearFilm}, nil)
+	_, err = NewCover([]Layer{clearFilm, clearFilm}, nil)
 	require.ErrorContains(t, err, "number of gaps")
 	mirror := Layer{Thickness: 1e-3, Conductivity: 1}
 	_, err = NewCover([]Layer{mirror, mirror}, []Gap{{Width: 0.1}})

@@ -80,7 +80,7 @@ type solver struct {
 }
 
 // longwave returns the optical tables for a dry or wet inner face.
-func (c *Cover) longwave(wet bool) *longwave {
+func (c *layerSet) longwave(wet bool) *longwave {
 	if wet {
 		return &c.wet
 	}
@@ -90,7 +90,7 @@ func (c *Cover) longwave(wet bool) *longwave {
 // prepare fills the problem for cover c in conditions k; the pointers of s
 // are set by the caller, which keeps them off the heap. With touching true
 // the partly collapsed gap has its collapsed width.
-func (s *solver) prepare(c *Cover, k *CoverConditions, pc *constants, wet, touching bool) {
+func (s *solver) prepare(c *layerSet, k *CoverConditions, pc *constants, wet, touching bool) {
 	s.n, s.wet = c.n, wet
 	s.in, s.out = k.Inside, k.Outside
 	s.eIn = pc.emission(k.radiant())

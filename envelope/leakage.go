@@ -41,7 +41,7 @@ var (
 	airChangesRange   = domain.Range{Min: 0, Max: 60, Unit: "air changes per hour", Source: "chosen: a closed house"}
 	at50Range         = domain.Range{Min: 0, Max: 500, Unit: "air changes per hour", Source: "chosen"}
 	flowExponentRange = domain.Range{Min: 0.5, Max: 1, Unit: "exponent", Source: "turbulent to laminar flow"}
-	leakageModels     = domain.Range{Min: 0, Max: float64(LeakagePressure), Unit: "number of a model", Source: "constants of LeakageModel"}
+	leakageModels     = domain.Range{Min: 0, Max: float64(LeakagePressure), Unit: "number", Source: "constants of LeakageModel"}
 	leakageVolume     = domain.Range{Min: 0.1, Max: 1e7, Unit: "m³", Source: "chosen"}
 	leakageHeight     = domain.Range{Min: 0.1, Max: 60, Unit: "m", Source: "chosen"}
 )
@@ -72,8 +72,8 @@ type LeakageFlow struct {
 	Coefficient   float64 // W/K, Sensible per kelvin, finite at equal temperatures
 }
 
-// Check returns nil, or the join of a *RangeError for each field out of range.
-func (l Leakage) Check() error {
+// check returns nil, or the join of a *RangeError for each field out of range.
+func (l Leakage) check() error {
 	if l.valid() {
 		return nil
 	}
@@ -114,7 +114,7 @@ func (l *Leakage) valid() bool {
 func (l Leakage) Flow(volume, height, wind float64, inside, outside psychro.State) (LeakageFlow, error) {
 	if !l.valid() || !leakageVolume.Contains(volume) || !leakageHeight.Contains(height) || !localWindRange.Contains(wind) ||
 		!(inside.Pressure() > 0) || !(outside.Pressure() > 0) {
-		return LeakageFlow{}, errors.Join(l.Check(),
+		return LeakageFlow{}, errors.Join(l.check(),
 			leakageVolume.Check("volume", volume), leakageHeight.Check("height", height), localWindRange.Check("wind", wind),
 			pressureRange.Check("pressure of the inside air", inside.Pressure()), pressureRange.Check("pressure of the outside air", outside.Pressure()))
 	}

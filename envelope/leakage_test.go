@@ -144,8 +144,8 @@ func TestLeakageLaws(t *testing.T) {
 
 func TestAllFaultsOfLeakage(t *testing.T) {
 	l := Leakage{Model: LeakagePressure, At50: -1, Exponent: 0.4, Horizontal: 2, RoofLessThan: -3, Shelter: 5}
-	requireFields(t, l.Check(), "At50", "Exponent", "Horizontal", "RoofLessThan", "Shelter")
-	requireFields(t, Leakage{Model: 5}.Check(), "Model", "Exponent")
+	requireFields(t, CheckLeakage(l), "At50", "Exponent", "Horizontal", "RoofLessThan", "Shelter")
+	requireFields(t, CheckLeakage(Leakage{Model: 5}), "Model", "Exponent")
 	_, err := Leakage{AirChanges: -1}.Flow(-1, 0, 99, psychro.State{}, moist(t, 0, 0.5))
 	requireFields(t, err, "AirChanges", "volume", "height", "wind", "pressure of the inside air")
 }

@@ -32,7 +32,7 @@ func TestRadiositiesAgainstTheReferenceEngine(t *testing.T) {
 		for i, k := range c.kelvin {
 			black[i] = calcEngine.sigma * math.Pow(k, 4)
 		}
-		w := &cover.dry
+		w := &cover.set.dry
 		out, in := calcEngine.sigma*math.Pow(255.15, 4), calcEngine.sigma*math.Pow(294.15, 4)
 		for i := range 4 {
 			g, other := w.irradiance(i, 4, &black, out, in), w.irradiance(i^1, 4, &black, out, in)
@@ -44,12 +44,12 @@ func TestRadiositiesAgainstTheReferenceEngine(t *testing.T) {
 
 // In an enclosure of one temperature every irradiance is the black emission.
 func TestIsothermalEnclosure(t *testing.T) {
-	cover := mustCover(t, []Layer{ClearFilm, closedScreen(), ClearFilm, Glass4}, Gap{Width: 0.1}, Gap{Width: 0.1}, Gap{Width: 0.1})
+	cover := mustCover(t, []Layer{clearFilm, closedScreen(), clearFilm, glass4}, Gap{Width: 0.1}, Gap{Width: 0.1}, Gap{Width: 0.1})
 	var black [maxFaces]float64
 	for i := range black {
 		black[i] = 300
 	}
-	for _, w := range []*longwave{&cover.dry, &cover.wet} {
+	for _, w := range []*longwave{&cover.set.dry, &cover.set.wet} {
 		for i := range 8 {
 			require.InDelta(t, 300, w.irradiance(i, 8, &black, 300, 300), 1e-10)
 		}
@@ -57,18 +57,18 @@ func TestIsothermalEnclosure(t *testing.T) {
 }
 
 func closedScreen() Layer {
-	l := AluminisedScreen
+	l := aluminisedScreen
 	l.Leakage = 0
 	return l
 }
 
 // A film of water makes the innermost layer opaque.
 func TestWetLayerIsOpaque(t *testing.T) {
-	c := mustCover(t, []Layer{ClearFilm})
-	require.Zero(t, c.wet.transmit[0])
-	require.Equal(t, 0.95, c.wet.emittance[1])
+	c := mustCover(t, []Layer{clearFilm})
+	require.Zero(t, c.set.wet.transmit[0])
+	require.Equal(t, 0.95, c.set.wet.emittance[1])
 	// Through the film: reflectance 0.07, water 0.05 behind 0.65.
-	require.InDelta(t, 1-0.07-0.65*0.65*0.05/(1-0.07*0.05), c.wet.emittance[0], 1e-12)
+	require.InDelta(t, 1-0.07-0.65*0.65*0.05/(1-0.07*0.05), c.set.wet.emittance[0], 1e-12)
 }
 
 func TestSkyView(t *testing.T) {
@@ -81,10 +81,10 @@ func TestSkyView(t *testing.T) {
 
 // Water on a screen leaves its openings open.
 func TestWetScreenStaysOpen(t *testing.T) {
-	l := AluminisedScreen
+	l := aluminisedScreen
 	l.Openness = 0.4
-	c := mustCover(t, []Layer{Glass4, l}, Gap{Width: 0.2})
-	require.InDelta(t, 0.4, c.wet.transmit[1], 1e-15)
-	require.InDelta(t, 0.6*0.95, c.wet.emittance[3], 1e-15)
-	require.InDelta(t, 0.6*(1-0.65-0.05*0.05*0.05/(1-0.35*0.05)), c.wet.emittance[2], 1e-12)
+	c := mustCover(t, []Layer{glass4, l}, Gap{Width: 0.2})
+	require.InDelta(t, 0.4, c.set.wet.transmit[1], 1e-15)
+	require.InDelta(t, 0.6*0.95, c.set.wet.emittance[3], 1e-15)
+	require.InDelta(t, 0.6*(1-0.65-0.05*0.05*0.05/(1-0.35*0.05)), c.set.wet.emittance[2], 1e-12)
 }

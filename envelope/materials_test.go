@@ -48,9 +48,9 @@ func TestLayersAreOfTheTable(t *testing.T) {
 	for _, m := range Materials() {
 		table[m.Name] = m
 	}
-	for name, l := range map[string]Layer{"clear polyethylene film": ClearFilm, "infrared-absorbing polyethylene film": InfraredFilm,
-		"ETFE film": FluoropolymerFilm, "EVA film": EVAFilm, "soda-lime glass": Glass4,
-		"aluminised screen, closed strips": AluminisedScreen, "aluminised screen, open strips": OpenScreen, "clear woven screen": ClearScreen} {
+	for name, l := range map[string]Layer{"clear polyethylene film": clearFilm, "infrared-absorbing polyethylene film": infraredFilm,
+		"ETFE film": fluoropolymerFilm, "EVA film": evaFilm, "soda-lime glass": glass4,
+		"aluminised screen, closed strips": aluminisedScreen, "aluminised screen, open strips": openScreen, "clear woven screen": clearScreen} {
 		for p, v := range map[Property]float64{PropThickness: l.Thickness, PropConductivity: l.Conductivity, PropEmittance: l.EmittanceOut,
 			PropTransmittance: l.Transmittance, PropOpenness: l.Openness, PropLeakage: l.Leakage} {
 			got, ok := table[name].Get(p)
@@ -63,7 +63,7 @@ func TestLayersAreOfTheTable(t *testing.T) {
 		}
 	}
 	sheet := table["twin-wall polycarbonate, 6 mm"]
-	for p, v := range map[Property]float64{PropConductivity: PolycarbonateSkin.Conductivity, PropEmittance: PolycarbonateSkin.EmittanceIn, PropTransmittance: PolycarbonateSkin.Transmittance} {
+	for p, v := range map[Property]float64{PropConductivity: polycarbonateSkin.Conductivity, PropEmittance: polycarbonateSkin.EmittanceIn, PropTransmittance: polycarbonateSkin.Transmittance} {
 		got, ok := sheet.Get(p)
 		require.True(t, ok)
 		require.Equal(t, v, got.Typical)
@@ -74,10 +74,10 @@ func TestLayersAreOfTheTable(t *testing.T) {
 	_, ok = table["steel"].Get(PropLight)
 	require.False(t, ok)
 	for _, c := range Covers() {
-		require.Positive(t, c.Cover.Len(), c.Name)
+		require.Positive(t, c.Cover.count(), c.Name)
 		require.True(t, c.Light > 0 && c.Light <= 1)
 	}
-	require.InDelta(t, 0.02*0.20/0.005, TwinWall6().gaps[0].Bridge, 1e-12)
+	require.InDelta(t, 0.02*0.20/0.005, TwinWall6().Gaps()[0].Bridge, 1e-12)
 }
 
 // Every ready-made screen saves below every single cover, the closed bright
@@ -86,7 +86,7 @@ func TestScreensSave(t *testing.T) {
 	for _, cover := range []Cover{SingleFilm(), SingleInfraredFilm(), SingleGlass()} {
 		bare := solved(t, cover, night()).FluxIn
 		var with []float64
-		for _, s := range Screens() {
+		for _, s := range []Layer{aluminisedScreen, openScreen, clearScreen} {
 			c, err := WithScreen(cover, s)
 			require.NoError(t, err)
 			with = append(with, solved(t, c, night()).FluxIn)
@@ -196,31 +196,31 @@ func TestCoversAreAsStated(t *testing.T) {
 	for i, w := range want {
 		c := covers[i]
 		require.InDelta(t, w.light, c.Light, w.off+1e-12, c.Name)
-		require.Equal(t, len(w.gaps)+1, c.Cover.Len(), c.Name)
+		require.Equal(t, len(w.gaps)+1, c.Cover.count(), c.Name)
 		for j, g := range w.gaps {
-			require.InDelta(t, g.Width, c.Cover.Gap(j).Width, 1e-12, c.Name)
-			require.InDelta(t, g.Bridge, c.Cover.Gap(j).Bridge, 1e-12, c.Name)
+			require.InDelta(t, g.Width, c.Cover.gaps()[j].Width, 1e-12, c.Name)
+			require.InDelta(t, g.Bridge, c.Cover.gaps()[j].Bridge, 1e-12, c.Name)
 		}
 	}
 	// Walls of a sheet and its spaces make up its trade size: 6, 10 and 16 mm.
 	for i, size := range map[int]float64{6: 0.006, 7: 0.010, 8: 0.016} {
 		c := covers[i].Cover
 		sum := 0.0
-		for j := range c.Len() {
-			sum += c.Layer(j).Thickness
+		for j := range c.count() {
+			sum += c.layers()[j].Thickness
 			if j > 0 {
-				sum += c.Gap(j - 1).Width
+				sum += c.gaps()[j-1].Width
 			}
 		}
 		require.InDelta(t, size, sum, 1e-12)
 	}
-	screened, err := WithScreen(SingleGlass(), AluminisedScreen)
+	screened, err := WithScreen(SingleGlass(), aluminisedScreen)
 	require.NoError(t, err)
-	require.Equal(t, 0.2, screened.Gap(0).Width)
-	for _, s := range []Layer{AluminisedScreen, OpenScreen} {
+	require.Equal(t, 0.2, screened.gaps()[0].Width)
+	for _, s := range []Layer{aluminisedScreen, openScreen} {
 		require.Equal(t, 0.6, s.EmittanceIn) // the dull face, from memory
 	}
-	for _, l := range []Layer{ClearFilm, InfraredFilm, FluoropolymerFilm, EVAFilm, Glass4, PolycarbonateSkin, ClearScreen} {
+	for _, l := range []Layer{clearFilm, infraredFilm, fluoropolymerFilm, evaFilm, glass4, polycarbonateSkin, clearScreen} {
 		require.Equal(t, l.EmittanceOut, l.EmittanceIn, l.Name)
 	}
 }

@@ -122,7 +122,7 @@ func NewLightLayers(sheets ...Sheet) (LightLayers, error) {
 // degree, as fractions: the sheets are combined for each polarisation and the
 // two averaged after, [DufBec13] 5.1 to 5.3. Fields are NaN outside
 // IncidenceAngle.
-func (s *LightLayers) At(angle float64) Light {
+func (s LightLayers) At(angle float64) Light {
 	if !incidenceAngleRange.Contains(angle) {
 		l := Light{Transmittance: nan, Reflectance: nan}
 		for i := range s.n {
@@ -187,7 +187,7 @@ var (
 
 // Diffuse returns what becomes of light of equal radiance from the whole
 // half-space, as fractions: the mean over the square of the sine of the angle.
-func (s *LightLayers) Diffuse() Light {
+func (s LightLayers) Diffuse() Light {
 	var sum Light
 	const panels = 16
 	for p := range panels {

@@ -6,3 +6,10 @@ var (
 	SoilConductivity = soilConductivityRange
 	SoilHeatCapacity = soilHeatCapacityRange
 )
+
+// Closure lends the closure of a shape to tests outside the package.
+func Closure(s Shape) float64 { return s.closure() }
+
+// CheckClimate and CheckLeakage lend the checks of what NewHouse is made from.
+func CheckClimate(c GroundClimate) error { return c.check() }
+func CheckLeakage(l Leakage) error       { return l.check() }

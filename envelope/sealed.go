@@ -19,12 +19,16 @@ type Gas struct {
 	HeatCapacity float64 // J/(kg K)
 }
 
-// Fillings at 10 °C, [EnGlass11] Table 1 (from memory; air confirmed by the
-// U-values it gives).
-var (
-	SealedAir   = Gas{Name: "air", Density: 1.232, Viscosity: 1.761e-5, Conductivity: 2.496e-2, HeatCapacity: 1008}
-	SealedArgon = Gas{Name: "argon", Density: 1.699, Viscosity: 2.164e-5, Conductivity: 1.684e-2, HeatCapacity: 519}
-)
+// AirFilling returns air at 10 °C, [EnGlass11] Table 1 (from memory; confirmed
+// by the U-values it gives).
+func AirFilling() Gas {
+	return Gas{Name: "air", Density: 1.232, Viscosity: 1.761e-5, Conductivity: 2.496e-2, HeatCapacity: 1008}
+}
+
+// ArgonFilling returns argon at 10 °C, [EnGlass11] Table 1 (from memory).
+func ArgonFilling() Gas {
+	return Gas{Name: "argon", Density: 1.699, Viscosity: 2.164e-5, Conductivity: 1.684e-2, HeatCapacity: 519}
+}
 
 // MixGas returns the linear mixture of a and b with the share of a as a
 // fraction of volume, as [EnGlass11] 6.3 mixes; a NaN share or one outside 0

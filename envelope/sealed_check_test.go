@@ -24,7 +24,7 @@ func sealedU(t testing.TB, g SealedUnit) float64 {
 
 // Declared values as trade pages print them, to one decimal.
 func TestDeclaredValues(t *testing.T) {
-	argon := MixGas(SealedArgon, SealedAir, 0.9)
+	argon := MixGas(ArgonFilling(), AirFilling(), 0.9)
 	single := func(d float64) SealedUnit {
 		g := DefaultSealedUnit()
 		g.Glass = []float64{d}
@@ -32,15 +32,15 @@ func TestDeclaredValues(t *testing.T) {
 	}
 	check.Run(t, []check.Row{{Where: "buildup.co.nz/single4", Printed: "5.75"}}, func(...float64) float64 { return sealedU(t, single(0.004)) })
 	check.Run(t, []check.Row{{Where: "oikodomisis/single6", Printed: "5.7"}}, func(...float64) float64 { return sealedU(t, single(0.006)) })
-	check.Run(t, []check.Row{{Where: "buildup.co.nz/4-12-4", Printed: "2.8"}}, func(...float64) float64 { return sealedU(t, sealed(0.012, SealedAir, 0.837)) })
-	check.Run(t, []check.Row{{Where: "oikodomisis/4-16-4", Printed: "2.7"}}, func(...float64) float64 { return sealedU(t, sealed(0.016, SealedAir, 0.837)) })
+	check.Run(t, []check.Row{{Where: "buildup.co.nz/4-12-4", Printed: "2.8"}}, func(...float64) float64 { return sealedU(t, sealed(0.012, AirFilling(), 0.837)) })
+	check.Run(t, []check.Row{{Where: "oikodomisis/4-16-4", Printed: "2.7"}}, func(...float64) float64 { return sealedU(t, sealed(0.016, AirFilling(), 0.837)) })
 	check.Run(t, []check.Row{{Where: "oikodomisis/4-16-4 argon low-e", Printed: "1.1"}}, func(...float64) float64 { return sealedU(t, sealed(0.016, argon, 0.04)) })
 }
 
 // ISO 10077-1 table of declared values, from memory, printed to one decimal:
 // emittance of the coated face, width in mm.
 func TestTableOfISO10077(t *testing.T) {
-	argon := MixGas(SealedArgon, SealedAir, 0.9)
+	argon := MixGas(ArgonFilling(), AirFilling(), 0.9)
 	type row struct {
 		e, mm   float64
 		printed string
@@ -52,7 +52,7 @@ func TestTableOfISO10077(t *testing.T) {
 		"argon": {{0.837, 6, "3.0"}, {0.837, 8, "2.9"}, {0.837, 12, "2.7"}, {0.837, 16, "2.6"}, {0.837, 20, "2.6"},
 			{0.2, 6, "2.3"}, {0.2, 16, "1.6"}, {0.1, 12, "1.5"}, {0.05, 8, "1.7"}, {0.05, 12, "1.3"}, {0.05, 16, "1.2"}, {0.05, 20, "1.2"}},
 	} {
-		fill := SealedAir
+		fill := AirFilling()
 		if gas == "argon" {
 			fill = argon
 		}
@@ -81,7 +81,7 @@ func TestEngineVariant(t *testing.T) {
 			r := make([]float64, len(means))
 			for i, mean := range means {
 				g.Mean = mean
-				gas := SealedAir
+				gas := AirFilling()
 				gas.Conductivity = 2.8733e-3 + 7.76e-5*(mean+273.15)
 				g.Glass = []float64{0.003, 0.003}
 				g.Spaces = []SealedSpace{{Width: 0.0127, Gas: gas, Emittance: [2]float64{0.84, 0.84}}}
@@ -104,10 +104,10 @@ func TestEngineVariant(t *testing.T) {
 
 // Coefficients in full, the arithmetic written out for the gap of 4-16-4.
 func TestSealedTerms(t *testing.T) {
-	r, err := sealed(0.016, SealedAir, 0.837).Solve()
+	r, err := sealed(0.016, AirFilling(), 0.837).Solve()
 	require.NoError(t, err)
 	require.InDelta(t, 4*5.670374e-8*283*283*283/(2/0.837-1), r.HRad[0], 1e-4)
-	flat := sealed(0.016, SealedAir, 0.837)
+	flat := sealed(0.016, AirFilling(), 0.837)
 	flat.Tilt = 0
 	f, _ := flat.Solve()
 	slope := flat
@@ -124,7 +124,7 @@ func TestSealedTerms(t *testing.T) {
 func TestSealedFaults(t *testing.T) {
 	g := DefaultSealedUnit()
 	g.Glass = []float64{-0.004, 0.004}
-	g.Spaces = []SealedSpace{{Width: 0, Gas: SealedAir, Emittance: [2]float64{0, 1.2}}}
+	g.Spaces = []SealedSpace{{Width: 0, Gas: AirFilling(), Emittance: [2]float64{0, 1.2}}}
 	g.Tilt = 120
 	_, err := g.Solve()
 	for _, f := range []string{"Glass[0]", "Spaces[0].Width", "Spaces[0].Emittance[0]", "Spaces[0].Emittance[1]", "Tilt"} {
@@ -136,7 +136,7 @@ func TestSealedFaults(t *testing.T) {
 // Argon of [EnGlass11] Table 1 at 10 °C, from memory, against the gas itself:
 // the densities of the table are those of ideal gases at 100 kPa to 0.2 %.
 func TestArgon(t *testing.T) {
-	require.InEpsilon(t, 100000*39.948/(8314.46*283.15), SealedArgon.Density, 0.002)
-	require.InEpsilon(t, 100000*28.97/(8314.46*283.15), SealedAir.Density, 0.002)
-	require.Equal(t, Gas{Name: "argon", Density: 1.699, Viscosity: 2.164e-5, Conductivity: 1.684e-2, HeatCapacity: 519}, SealedArgon)
+	require.InEpsilon(t, 100000*39.948/(8314.46*283.15), ArgonFilling().Density, 0.002)
+	require.InEpsilon(t, 100000*28.97/(8314.46*283.15), AirFilling().Density, 0.002)
+	require.Equal(t, Gas{Name: "argon", Density: 1.699, Viscosity: 2.164e-5, Conductivity: 1.684e-2, HeatCapacity: 519}, ArgonFilling())
 }

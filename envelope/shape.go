@@ -71,7 +71,7 @@ var (
 	archStripsRange = domain.Range{Min: 1, Max: 90, Unit: "facets", Source: "chosen"}
 	baysRange       = domain.Range{Min: 1, Max: 200, Unit: "bays", Source: "chosen"}
 	gutterRange     = domain.Range{Min: 0, Max: 1, Unit: "m", Source: "chosen"}
-	sectionRange    = domain.Range{Min: 0, Max: float64(sections - 1), Unit: "number of a section", Source: "constants of Section"}
+	sectionRange    = domain.Range{Min: 0, Max: float64(sections - 1), Unit: "number", Source: "constants of Section"}
 )
 
 // Shape is a house's geometry, exact for the form it was made from. Heights

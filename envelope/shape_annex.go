@@ -42,7 +42,7 @@ type AnnexShape struct {
 	Sunken    float64 // m², wall shared with the house below grade
 }
 
-var placeRange = domain.Range{Min: 0, Max: float64(places - 1), Unit: "number of a place", Source: "constants of Place"}
+var placeRange = domain.Range{Min: 0, Max: float64(places - 1), Unit: "number", Source: "constants of Place"}
 
 // wall returns the width and the height above grade of the house's wall at
 // the annex: of an end wall the eave, the least height along it.

@@ -4,6 +4,7 @@ import (
 	"errors"
 	"fmt"
 	"math"
+	"slices"
 
 	"cloche.example/internal/domain"
 )
@@ -12,11 +13,11 @@ import (
 // of their area, that counts as closed: arches drawn as strips leave up to 2 %.
 const closureLimitOfAreas = 0.02
 
-// Closure returns the length of the vector sum of all facets over the sum of
+// closure returns the length of the vector sum of all facets over the sum of
 // their areas, a fraction. A closed surface has zero. Strips of an arch have
 // the area of the arc and the tilt of its middle, which leaves a little, and a
 // wall shared with an annex is open.
-func (s *Shape) Closure() float64 {
+func (s *Shape) closure() float64 {
 	var e, n, u, sum float64
 	for i := range s.Facets {
 		de, dn, du := s.Facets[i].normal()
@@ -48,16 +49,10 @@ func NewFacetShape(facets []Facet, m Surroundings) (Shape, error) {
 	}
 	s := Shape{Facets: append([]Facet(nil), facets...), Volume: m.Volume, Perimeter: m.Perimeter, Depth: m.Depth,
 		RidgeHeight: m.RidgeHeight, EaveHeight: m.EaveHeight}
-	areas := domain.Range{Min: 1e-6, Max: 1e6, Unit: "m²", Source: "chosen"}
 	buried := 0.0
 	for i := range s.Facets {
 		f := &s.Facets[i]
-		at := func(field string) string { return fmt.Sprintf("facets[%d].%s", i, field) }
-		check(domain.Range{Max: float64(facetKinds - 1), Unit: "number of a kind", Source: "constants of FacetKind"}, at("Kind"), float64(f.Kind))
-		check(areas, at("Area"), f.Area)
-		check(gapTiltRange, at("Tilt"), f.Tilt)
-		check(azimuthRange, at("Azimuth"), f.Azimuth)
-		check(facetHeightRange, at("Height"), f.Height)
+		faults = append(faults, f.check(fmt.Sprintf("facets[%d]", i)))
 		switch f.Kind {
 		case Floor:
 			s.FloorArea += f.Area
@@ -65,18 +60,19 @@ func NewFacetShape(facets []Facet, m Surroundings) (Shape, error) {
 			buried += f.Area
 		}
 	}
-	check(areas, "sum of the floor's Area", s.FloorArea)
-	check(domain.Range{Min: 0.1, Max: 1e6, Unit: "m³", Source: "chosen"}, "Volume", m.Volume)
-	check(domain.Range{Min: 1, Max: 1e5, Unit: "m", Source: "chosen"}, "Perimeter", m.Perimeter)
+	check(facetAreaRange, "sum of the floor's Area", s.FloorArea)
+	check(shapeVolumeRange, "Volume", m.Volume)
+	check(groundPerimeterRange, "Perimeter", m.Perimeter)
 	check(depthRange, "Depth", m.Depth)
 	check(ridgeRange, "RidgeHeight", m.RidgeHeight)
 	check(domain.Range{Max: math.Min(eaveRange.Max, math.Max(0, m.RidgeHeight)), Unit: "m", Source: "no higher than the ridge"}, "EaveHeight", m.EaveHeight)
-	if len(faults) > 0 {
-		return Shape{}, errors.Join(faults...)
+	if err := errors.Join(faults...); err != nil {
+		return Shape{}, err
 	}
+	faults = nil
 	most := m.Perimeter * m.Depth * (1 + closureLimitOfAreas)
 	check(domain.Range{Max: most, Unit: "m²", Source: "Perimeter times Depth"}, "sum of the buried walls' Area", buried)
-	check(domain.Range{Max: closureLimitOfAreas, Unit: "fraction", Source: "the facets must enclose the house"}, "closure of the areas", s.Closure())
+	check(domain.Range{Max: closureLimitOfAreas, Unit: "fraction", Source: "the facets must enclose the house"}, "closure of the areas", s.closure())
 	if len(faults) > 0 {
 		return Shape{}, errors.Join(faults...)
 	}
@@ -85,35 +81,72 @@ func NewFacetShape(facets []Facet, m Surroundings) (Shape, error) {
 	return s, nil
 }
 
-// VentHeights returns the mean heights in m above grade of a side vent that
-// hangs below the eave, opening over the height side in m, and of a ridge vent
-// that lies below the ridge, ridge in m along the slope; their difference
-// drives the stack. NaN when an opening is negative, or larger than the wall
-// above the dwarf wall or than the slope.
-func (s *Shape) VentHeights(side, ridge float64) (sideHeight, ridgeHeight float64) {
-	sideHeight, ridgeHeight = nan, nan
-	if side >= 0 && side <= s.EaveHeight-s.Form.DwarfWall {
-		sideHeight = s.EaveHeight - side/2
+// Ranges of a shape's measures.
+var (
+	facetAreaRange   = domain.Range{Min: domain.MoreThan(0), Max: 1e6, Unit: "m²", Source: "chosen"}
+	shapeVolumeRange = domain.Range{Min: 0.1, Max: 1e7, Unit: "m³", Source: "chosen"}
+)
+
+// check returns nil, or the join of a *RangeError for each fault of the facet.
+func (f *Facet) check(at string) error {
+	height := facetHeightRange
+	if f.Kind.InGround() {
+		height = domain.Range{Max: 1e3, Unit: "m", Source: "chosen"}
 	}
-	tilt, length := nan, nan // flattest roof facet, at the ridge
-	for i := range s.Facets {
-		if f := &s.Facets[i]; f.Kind == Roof && !(f.Tilt >= tilt) {
-			tilt, length = f.Tilt, f.Height
-		}
-	}
-	if ridge >= 0 && ridge <= length {
-		ridgeHeight = s.RidgeHeight - ridge/2*math.Sin(tilt*degree)
-	}
-	return sideHeight, ridgeHeight
+	return domain.Within(at, errors.Join(
+		facetKindRange.Check("Kind", float64(f.Kind)),
+		facetAreaRange.Check("Area", f.Area),
+		gapTiltRange.Check("Tilt", f.Tilt),
+		azimuthRange.Check("Azimuth", f.Azimuth),
+		height.Check("Height", f.Height),
+	))
 }
 
-// CoversByKind returns one cover for each facet of the shape, for NewHouse:
-// that of its kind. A kind not in the map gets no cover, which NewHouse
-// refuses for facets against the air.
-func (s *Shape) CoversByKind(covers map[FacetKind]Cover) []Cover {
-	list := make([]Cover, len(s.Facets))
-	for i := range s.Facets {
-		list[i] = covers[s.Facets[i].Kind]
+// check returns nil, or the join of a *RangeError for each measure that no
+// house has: a Shape has exported fields, and anyone may have written one.
+func (s *Shape) check() error {
+	if err := (domain.Range{Min: 1, Max: 1e5, Unit: "facets", Source: "made by NewShape or NewFacetShape"}).Check("Facets", float64(len(s.Facets))); err != nil {
+		return err
 	}
-	return list
+	faults := []error{
+		shapeVolumeRange.Check("Volume", s.Volume),
+		groundPerimeterRange.Check("Perimeter", s.Perimeter),
+		depthRange.Check("Depth", s.Depth),
+		ridgeRange.Check("RidgeHeight", s.RidgeHeight),
+		eaveRange.Check("EaveHeight", s.EaveHeight),
+	}
+	floor := 0.0
+	for i := range s.Facets {
+		f := &s.Facets[i]
+		if f.Kind == Floor {
+			floor += f.Area
+		}
+		faults = append(faults, f.check(fmt.Sprintf("Facets[%d]", i)))
+	}
+	faults = append(faults, facetAreaRange.Check("FloorArea", s.FloorArea))
+	if facetAreaRange.Contains(floor) && facetAreaRange.Contains(s.FloorArea) {
+		faults = append(faults, domain.Range{Min: floor * (1 - 1e-9), Max: floor * (1 + 1e-9), Unit: "m²", Source: "sum of the floor's facets"}.Check("FloorArea", s.FloorArea))
+	}
+	for i := range s.Annexes {
+		a := &s.Annexes[i]
+		at := fmt.Sprintf("Annexes[%d]", i)
+		faults = append(faults, domain.Within(at, errors.Join(
+			shapeVolumeRange.Check("Volume", a.Volume), facetAreaRange.Check("FloorArea", a.FloorArea),
+			groundPerimeterRange.Check("Perimeter", a.Perimeter), facetAreaRange.Check("Partition", a.Partition),
+		)))
+		for j := range a.Facets {
+			faults = append(faults, a.Facets[j].check(fmt.Sprintf("%s.Facets[%d]", at, j)))
+		}
+	}
+	return errors.Join(faults...)
+}
+
+// clone returns a copy that shares no slice with s.
+func (s *Shape) clone() Shape {
+	c := *s
+	c.Facets, c.Annexes, c.Form.Annexes = slices.Clone(s.Facets), slices.Clone(s.Annexes), slices.Clone(s.Form.Annexes)
+	for i := range c.Annexes {
+		c.Annexes[i].Facets = slices.Clone(s.Annexes[i].Facets)
+	}
+	return c
 }

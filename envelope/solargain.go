@@ -23,8 +23,8 @@ var (
 	sunAzimuthRange = domain.Range{Min: -180, Max: 360, Unit: "degree", Source: "definition"}
 )
 
-// Check returns nil, or the join of a *RangeError for each field out of range.
-func (s Sunlight) Check() error {
+// check returns nil, or the join of a *RangeError for each field out of range.
+func (s Sunlight) check() error {
 	if s.valid() {
 		return nil
 	}
@@ -55,7 +55,7 @@ func (p PlaneSun) Total() float64 { return p.Beam + p.Sky + p.Ground }
 
 // Sun returns the sunlight on the facet in W/m² under a sky of even radiance:
 // [DufBec13] eq. 2.15.1. No hill, tree or other part of the house shades it.
-// Fields are NaN for sunlight that does not pass its Check.
+// Fields are NaN for sunlight that is out of range.
 func (f Facet) Sun(s Sunlight) PlaneSun {
 	if !s.valid() {
 		return PlaneSun{nan, nan, nan, nan}
@@ -147,16 +147,16 @@ type SolarGain struct {
 // Gain returns the solar gain in the sunlight s. Factors of dirt, drops and
 // frame take from what passes; the sheets absorb as if clean. Beam that
 // crosses the house and leaves on the far side is part of what is not
-// retained. The error is that of Sunlight.Check.
-func (g *Glazing) Gain(s Sunlight) (SolarGain, error) {
+// retained. The error joins a *RangeError for each field out of range.
+func (g Glazing) Gain(s Sunlight) (SolarGain, error) {
 	var r SolarGain
 	err := g.GainTo(&r, s)
 	return r, err
 }
 
 // GainTo is Gain that writes to dst and uses its slices again.
-func (g *Glazing) GainTo(dst *SolarGain, s Sunlight) error {
-	if err := s.Check(); err != nil {
+func (g Glazing) GainTo(dst *SolarGain, s Sunlight) error {
+	if err := s.check(); err != nil {
 		return err
 	}
 	*dst = SolarGain{Facets: dst.Facets[:0], Sun: dst.Sun[:0]}

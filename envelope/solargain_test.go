@@ -102,7 +102,7 @@ func TestSolarGain(t *testing.T) {
 	// The absorbed sun goes into the loss of the house.
 	plan := filmHouse(t)
 	glass := SingleGlass()
-	plan.Covers = plan.Shape.CoversByKind(map[FacetKind]Cover{Roof: glass, SideWall: glass, EndWall: glass, DwarfWall: glass})
+	plan.Covers = map[FacetKind]Cover{Roof: glass, SideWall: glass, EndWall: glass, DwarfWall: glass}
 	plan.Screened = nil
 	k := winterNight()
 	k.Sun = r.Sun

@@ -89,7 +89,7 @@ func TestCollectorAsAStack(t *testing.T) {
 	k.OutsideConvection, k.OutsideCoefficient, k.InsideConvection, k.InsideCoefficient = OutsideGiven, 10, InsideGiven, 1e5
 	k.Outside, k.Inside, k.Tilt, k.Height = 10, 100, 45, 2
 	var s Solution
-	require.NoError(t, c.run(&k, &standard, false, &s))
+	require.NoError(t, c.set.run(&k, &standard, false, &s))
 	const why = "the book takes air of its own at rounded temperatures"
 	check.Run(t, []check.Row{{Where: "DufBec13 from memory/ex 6.4.1 loss", Printed: "6.62", Tol: 0.02, Why: why}}, func(...float64) float64 { return s.FluxOut / 90 })
 	check.Run(t, []check.Row{{Where: "DufBec13 from memory/ex 6.4.1 glass", Printed: "48.5", Tol: 0.2, Why: why}}, func(...float64) float64 { return s.Outer[0].Temperature })
@@ -115,8 +115,8 @@ func TestPublishedWinds(t *testing.T) {
 		require.Equal(t, most, m.Published().Max)
 		require.Zero(t, m.Published().Min)
 	}
-	require.Equal(t, domain.Range{Min: 0, Max: 1e12, Unit: "dimensionless", Source: plateRayleighRange.Source}, plateRayleighRange)
-	require.Equal(t, domain.Range{Min: 1e4, Max: 1e7, Unit: "dimensionless", Source: slotRayleighRange.Source}, slotRayleighRange)
+	require.Equal(t, domain.Range{Min: 0, Max: 1e12, Unit: "number", Source: plateRayleighRange.Source}, plateRayleighRange)
+	require.Equal(t, domain.Range{Min: 1e4, Max: 1e7, Unit: "number", Source: slotRayleighRange.Source}, slotRayleighRange)
 	require.Equal(t, 10.0, slotAspectRange.Min)
 	require.Equal(t, 30.0, mcAdamsPublished.Max)
 	require.Equal(t, domain.Range{Min: -30, Max: 40, Unit: "°C", Source: swinbankAirRange.Source}, swinbankAirRange)

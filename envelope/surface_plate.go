@@ -8,9 +8,9 @@ import (
 
 // Ranges of the free-standing correlations.
 var (
-	platePrandtlRange   = domain.Range{Min: 0.5, Max: 2e4, Unit: "dimensionless", Source: "chosen: gases and liquids"}
-	plateRayleighRange  = domain.Range{Min: 0, Max: 1e12, Unit: "dimensionless", Source: "Churchill and Chu 1975 (limit from memory)"}
-	slotRayleighRange   = domain.Range{Min: 1e4, Max: 1e7, Unit: "dimensionless", Source: "MacGregor and Emery 1969, from memory"}
+	platePrandtlRange   = domain.Range{Min: 0.5, Max: 2e4, Unit: "number", Source: "chosen: gases and liquids"}
+	plateRayleighRange  = domain.Range{Min: 0, Max: 1e12, Unit: "number", Source: "Churchill and Chu 1975 (limit from memory)"}
+	slotRayleighRange   = domain.Range{Min: 1e4, Max: 1e7, Unit: "number", Source: "MacGregor and Emery 1969, from memory"}
 	slotAspectRange     = domain.Range{Min: 10, Max: 100, Unit: "ratio", Source: "MacGregor and Emery 1969 give 10 to 40 (from memory); their users go on to 75"}
 	mitchellVolumeRange = domain.Range{Min: 1, Max: 1e5, Unit: "m³", Source: "chosen: houses"}
 	mcAdamsPublished    = domain.Range{Min: 0, Max: 30, Unit: "m/s", Source: "McAdams 1954 (from memory)"}

@@ -57,15 +57,15 @@ func demoShape() (envelope.Shape, error) {
 }
 
 // build puts the candidate on the shape; airChanges are those of its class.
-func build(shape envelope.Shape, c candidate) (house envelope.House, airChanges float64, err error) {
-	on := func(roof, walls envelope.Cover) []envelope.Cover {
-		return shape.CoversByKind(map[envelope.FacetKind]envelope.Cover{envelope.Roof: roof, envelope.SideWall: walls, envelope.EndWall: walls})
+func build(shape envelope.Shape, c candidate) (house *envelope.House, airChanges float64, err error) {
+	on := func(roof, walls envelope.Cover) map[envelope.FacetKind]envelope.Cover {
+		return map[envelope.FacetKind]envelope.Cover{envelope.Roof: roof, envelope.SideWall: walls, envelope.EndWall: walls}
 	}
 	p := envelope.HousePlan{
 		Shape:          shape,
 		Covers:         on(c.roof.Cover, c.walls.Cover),
 		FrameAllowance: frame,
-		Ground:         shape.Ground(envelope.DefaultGround()),
+		Ground:         envelope.DefaultGround(envelope.ClaySoil()),
 		Climate:        envelope.DefaultGroundClimate(),
 		Leakage:        envelope.DefaultLeakage(),
 	}
@@ -76,11 +76,11 @@ func build(shape envelope.Shape, c candidate) (house envelope.House, airChanges 
 		}
 	}
 	if c.screened {
-		roof, err := envelope.WithScreen(c.roof.Cover, envelope.AluminisedScreen)
+		roof, err := envelope.WithScreen(c.roof.Cover, envelope.AluminisedScreen())
 		if err != nil {
 			return house, 0, err
 		}
-		walls, err := envelope.WithScreen(c.walls.Cover, envelope.AluminisedScreen)
+		walls, err := envelope.WithScreen(c.walls.Cover, envelope.AluminisedScreen())
 		if err != nil {
 			return house, 0, err
 		}

@@ -20,7 +20,7 @@ const (
 	skyBelow      = 8.0 // K, mean sky below the outside air over the year
 )
 
-var soils = map[string]envelope.Soil{"clay": envelope.ClaySoil, "sand": envelope.SandSoil, "rock": envelope.RockSoil}
+var soils = map[string]envelope.Soil{"clay": envelope.ClaySoil(), "sand": envelope.SandSoil(), "rock": envelope.RockSoil()}
 
 // days of the months.
 var days = [12]float64{31, 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31}
@@ -82,7 +82,7 @@ func one(c choice, night envelope.HouseConditions, soil envelope.Soil, depth flo
 	if err != nil {
 		return r, err
 	}
-	g := envelope.DefaultGround()
+	g := envelope.DefaultGround(envelope.ClaySoil())
 	g.Soil = soil
 	switch {
 	case insulated && depth == 0:
@@ -94,9 +94,9 @@ func one(c choice, night envelope.HouseConditions, soil envelope.Soil, depth flo
 	film := envelope.DoubleInfraredFilm()
 	house, err := envelope.NewHouse(envelope.HousePlan{
 		Shape:          shape,
-		Covers:         shape.CoversByKind(map[envelope.FacetKind]envelope.Cover{envelope.Roof: film, envelope.SideWall: film, envelope.EndWall: film}),
+		Covers:         map[envelope.FacetKind]envelope.Cover{envelope.Roof: film, envelope.SideWall: film, envelope.EndWall: film},
 		FrameAllowance: 0.04,
-		Ground:         shape.Ground(g),
+		Ground:         g,
 		Climate:        envelope.GroundClimate{InsideMean: c.inside, OutsideMean: c.mean, OutsideSwing: c.swing, Coldest: 1, OutsideLag: 1},
 		Leakage:        envelope.DefaultLeakage(),
 	})

@@ -40,7 +40,7 @@ func TestDeeperAndInsulatedSave(t *testing.T) {
 
 // The floor at grade by hand: B = A/(P/2), d, eq. 4, the annual mean.
 func TestGroundAtGradeByHand(t *testing.T) {
-	r, err := one(demoChoice(), envelope.DefaultHouseConditions(), envelope.ClaySoil, 0, false)
+	r, err := one(demoChoice(), envelope.DefaultHouseConditions(), envelope.ClaySoil(), 0, false)
 	require.NoError(t, err)
 	// B = 94.72/21.2 = 4.46792, d = 0.1 + 1.5 (0.17 + 0.04) = 0.415,
 	// U = 3/(pi B + d) ln(pi B/d + 1) = 3/14.45138 ln(34.82263) = 0.736975,

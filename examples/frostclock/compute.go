@@ -63,9 +63,9 @@ func compute(c choice) ([]row, error) {
 		film := cover.film()
 		house, err := envelope.NewHouse(envelope.HousePlan{
 			Shape:          shape,
-			Covers:         shape.CoversByKind(map[envelope.FacetKind]envelope.Cover{envelope.Roof: film, envelope.SideWall: film, envelope.EndWall: film}),
+			Covers:         map[envelope.FacetKind]envelope.Cover{envelope.Roof: film, envelope.SideWall: film, envelope.EndWall: film},
 			FrameAllowance: frame,
-			Ground:         shape.Ground(envelope.DefaultGround()),
+			Ground:         envelope.DefaultGround(envelope.ClaySoil()),
 			Climate:        envelope.DefaultGroundClimate(),
 			Leakage:        envelope.DefaultLeakage(),
 		})
@@ -86,7 +86,7 @@ func compute(c choice) ([]row, error) {
 
 // one makes three nodes of the house at one outside temperature, with the
 // covers' loss at the start and at the frost, and lets the heat fail.
-func one(c choice, house envelope.House, outside float64) (row, error) {
+func one(c choice, house *envelope.House, outside float64) (row, error) {
 	r := row{outside: outside}
 	if err := (domain.Range{Min: -60, Max: 60, Unit: "°C", Source: "domain of the solver"}).Check("-outside", outside); err != nil {
 		return r, err

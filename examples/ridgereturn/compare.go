@@ -72,9 +72,9 @@ func split(c choice) (layers, error) {
 	film := envelope.DoubleInfraredFilm()
 	house, err := envelope.NewHouse(envelope.HousePlan{
 		Shape:          shape,
-		Covers:         shape.CoversByKind(map[envelope.FacetKind]envelope.Cover{envelope.Roof: film, envelope.SideWall: film, envelope.EndWall: film}),
+		Covers:         map[envelope.FacetKind]envelope.Cover{envelope.Roof: film, envelope.SideWall: film, envelope.EndWall: film},
 		FrameAllowance: 0.04,
-		Ground:         shape.Ground(envelope.DefaultGround()),
+		Ground:         envelope.DefaultGround(envelope.ClaySoil()),
 		Climate:        envelope.DefaultGroundClimate(),
 		Leakage:        envelope.DefaultLeakage(),
 	})

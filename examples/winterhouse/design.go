@@ -25,7 +25,7 @@ type design struct {
 	Crops   []cropLight   `json:"crops"`
 	Drying  dryingMorning `json:"winter_drying"`
 	Caution []string      `json:"cautions"`
-	house   envelope.House
+	house   *envelope.House
 	night   envelope.HouseConditions
 }
 
@@ -93,7 +93,7 @@ var covers = map[string]func() envelope.Cover{
 }
 
 var soils = map[string]envelope.Soil{
-	"clay or silt": envelope.ClaySoil, "sand or gravel": envelope.SandSoil, "rock": envelope.RockSoil,
+	"clay or silt": envelope.ClaySoil(), "sand or gravel": envelope.SandSoil(), "rock": envelope.RockSoil(),
 }
 
 // compute runs the whole design.

@@ -12,13 +12,12 @@ import (
 // coldNight solves every facet, the ground and the leakage on the design
 // night.
 func (d *design) coldNight(p plan, shape envelope.Shape) error {
-	plan := envelope.HousePlan{Shape: shape, FrameAllowance: frame, Ground: envelope.DefaultGround(), Climate: climate(p), Leakage: envelope.DefaultLeakage()}
-	plan.Covers = shape.CoversByKind(map[envelope.FacetKind]envelope.Cover{
+	plan := envelope.HousePlan{Shape: shape, FrameAllowance: frame, Ground: envelope.DefaultGround(envelope.ClaySoil()), Climate: climate(p), Leakage: envelope.DefaultLeakage()}
+	plan.Covers = map[envelope.FacetKind]envelope.Cover{
 		envelope.Roof:     covers[p.Cover.Roof](),
 		envelope.SideWall: covers[p.Cover.SideWalls](),
 		envelope.EndWall:  covers[p.Cover.EndWalls](),
-	})
-	plan.Ground = shape.Ground(plan.Ground)
+	}
 	plan.Ground.Soil = soils[p.Ground.Soil]
 	plan.Ground.WallThickness, plan.Ground.WallResistance = p.Ground.WallThickness, p.Ground.WallResistance
 	for i, f := range shape.Facets {
