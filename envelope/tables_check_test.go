@@ -35,7 +35,7 @@ func TestSoilsCellByCell(t *testing.T) {
 
 func TestGasesCellByCell(t *testing.T) {
 	var table []check.Line
-	for _, g := range []envelope.Gas{envelope.SealedAir, envelope.SealedArgon} {
+	for _, g := range []envelope.Gas{envelope.AirFilling(), envelope.ArgonFilling()} {
 		table = append(table, check.Line{Name: g.Name, Cells: []float64{g.Density, g.Viscosity, g.Conductivity, g.HeatCapacity}})
 	}
 	check.Table(t, "gases.csv", table)
