@@ -58,14 +58,8 @@ func (c Canopy) check(where string) error {
 
 // interception returns the share (fraction) of radiation from above that a
 // leaf area lai, m²/m², with the extinction coefficient extinction
-// (dimensionless) takes: 1 - exp(-k LAI) [MonsiSaeki53]. NaN outside
-// LeafAreaRange and ExtinctionRange.
-func interception(lai, extinction float64) float64 {
-	if !leafAreaRange.Contains(lai) || !extinctionRange.Contains(extinction) {
-		return math.NaN()
-	}
-	return -math.Expm1(-extinction * lai)
-}
+// (dimensionless) takes: 1 - exp(-k LAI) [MonsiSaeki53].
+func interception(lai, extinction float64) float64 { return -math.Expm1(-extinction * lai) }
 
 // CanopySun is what becomes of the sun that reaches a crop.
 type CanopySun struct {
@@ -75,22 +69,13 @@ type CanopySun struct {
 	Leaf      float64 // W/m² of leaf surface, both sides counted: Canopy/(2 LAI)
 }
 
-// sunAbove returns how the leaves share out the sun, W/m² of floor (0 to 1500),
-// that falls on them: they take interception of it and turn back Reflectance
-// of that. NaN where c.Check finds a fault.
-func (c Canopy) sunAbove(sun float64) CanopySun {
-	if c.check("") != nil || !sunRange.Contains(sun) {
-		n := math.NaN()
-		return CanopySun{n, n, n, n}
-	}
-	return c.sun(sun)
-}
-
+// sun returns how the leaves share out the sun, W/m² of floor, that falls on
+// them: they take interception of it and turn back Reflectance of that.
 func (c Canopy) sun(sun float64) CanopySun {
 	if c.LAI == 0 {
 		return CanopySun{Floor: sun}
 	}
-	taken := -math.Expm1(-c.Extinction*c.LAI) * sun
+	taken := interception(c.LAI, c.Extinction) * sun
 	s := CanopySun{Canopy: taken * (1 - c.Reflectance), Floor: sun - taken, Reflected: taken * c.Reflectance}
 	s.Leaf = s.Canopy / (2 * c.LAI)
 	return s
@@ -106,11 +91,7 @@ const (
 // of width size, m, to heat and vapour, at the difference of temperature of
 // leaf and air difference, K, in air of speed, m/s:
 // re = 1174 l^0.5/(l |T0 - Ta| + 207 u²)^0.25 [Stanghellini87] (from memory),
-// free and forced convection together. NaN outside LeafSizeRange and
-// AirSpeedRange and beyond 80 K.
+// free and forced convection together.
 func leafBoundary(size, difference, speed float64) float64 {
-	if !leafSizeRange.Contains(size) || !airSpeedRange.Contains(speed) || !(math.Abs(difference) <= 80) {
-		return math.NaN()
-	}
 	return boundaryFactor * math.Sqrt(size) / math.Sqrt(math.Sqrt(size*math.Abs(difference)+boundaryForced*speed*speed))
 }

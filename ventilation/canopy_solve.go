@@ -3,7 +3,6 @@ package ventilation
 import (
 	"errors"
 	"fmt"
-	"math"
 
 	"cloche.example/internal/constant"
 	"cloche.example/internal/solve"
@@ -68,7 +67,7 @@ func (c Canopy) canopyAt(s *CanopyState, still *Response, air psychro.State, rad
 	leaf := 2 * c.LAI
 	rhoCp := (p - e) / (gasConstantDryAir * tk) * (heatCapacityAir + vapourHeat*w)
 	s.Temperature = t
-	s.Boundary = boundaryFactor * math.Sqrt(c.LeafSize) / math.Sqrt(math.Sqrt(c.LeafSize*math.Abs(t-ta)+boundaryForced*c.AirSpeed*c.AirSpeed))
+	s.Boundary = leafBoundary(c.LeafSize, t-ta, c.AirSpeed)
 	s.Heat = leaf * rhoCp * (t - ta) / s.Boundary
 	es, _ := saturation(t)
 	s.Deficit = es - e

@@ -2,7 +2,6 @@ package ventilation
 
 import (
 	"fmt"
-	"math"
 )
 
 // Stomata names a published response of the stomata. Resistances stand for a
@@ -60,30 +59,14 @@ type Response struct {
 	Resistance float64 // s/m, the product, on a leaf area of 2 LAI
 }
 
-// response returns the stomatal resistance for the sun absorbed by leaf
-// surface, W/m² (both sides counted, 0 to 1500), leaf temperature leaf, °C
-// (TemperatureRange), vapour pressure deficit of leaf to air deficit, Pa (0 to
-// 60000), and co2, µmol/mol (CarbonRange); NaN outside. TomatoStomata:
+// still returns the response without the factors of leaf temperature and
+// deficit, for the sun absorbed by leaf surface, W/m², both sides counted, and
+// co2, µmol/mol. With them a tomato has
 //
 //	f(I) = (I + 4.30)/(I + 0.54)
 //	f(T) = 1 + 0.022593 (T - 24.512)²
 //	f(C) = 1 + 6.08e-7 (C - 200)², at most 1.49
 //	f(D) = 1 + 4.3 D² (D in kPa), at most 3.8
-func (s Stomata) response(sun, leaf, deficit, co2 float64) Response {
-	if s.check("") != nil || !sunRange.Contains(sun) || !temperatureRange.Contains(leaf) || !(deficit >= 0 && deficit <= 60000) || !carbonRange.Contains(co2) {
-		n := math.NaN()
-		return Response{n, n, n, n, n, n}
-	}
-	r := s.still(sun, co2)
-	if s == TomatoStomata {
-		r.Warmth, r.Deficit = s.factors(leaf, deficit)
-		r.Resistance *= r.Warmth * r.Deficit
-	}
-	return r
-}
-
-// still returns the response without the factors of leaf temperature and
-// deficit.
 func (s Stomata) still(sun, co2 float64) Response {
 	if s == GrassStomata {
 		r := 2 * grassLeaf / grassActive

@@ -162,7 +162,7 @@ func (d DoorCase) Loss() (DoorLoss, error) {
 	}
 	c := d.conditions()
 	r.Shut, r.In, r.Out = shut, door.In, door.Out
-	r.Gusts = c.OutsideDensity * WarrenParkins.Flow(OneFace{
+	r.Gusts = c.OutsideDensity * warrenParkins.Flow(OneFace{
 		Area: d.Door.Width * d.Door.Height, Height: d.Door.Height,
 		Inside: d.Outside.Temperature(), Outside: d.Outside.Temperature(), Wind: d.Wind,
 	})

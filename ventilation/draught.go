@@ -44,7 +44,7 @@ type ColdJet struct {
 
 // DefaultColdJet returns a level jet of the given shape with the decay factors
 // of plain openings; Size, Speed, Excess and House are still to be set.
-func DefaultColdJet(shape InletShape) ColdJet {
+func defaultColdJet(shape InletShape) ColdJet {
 	if shape > SlotInlet {
 		return ColdJet{Shape: shape}
 	}
@@ -53,7 +53,7 @@ func DefaultColdJet(shape InletShape) ColdJet {
 }
 
 // Check joins every fault of j, by field.
-func (j ColdJet) Check() error {
+func (j ColdJet) check() error {
 	var shape error
 	if j.Shape > SlotInlet {
 		shape = fmt.Errorf("Shape: %w: %d, allowed CompactInlet or SlotInlet", ErrRange, j.Shape)
@@ -130,7 +130,7 @@ type Fall struct {
 // where Check, drop or reach is at fault.
 func (j ColdJet) Fall(drop, reach float64) Fall {
 	nan := math.NaN()
-	if !(dropRange.Contains(drop) && reachRange.Contains(reach)) || j.Check() != nil {
+	if !(dropRange.Contains(drop) && reachRange.Contains(reach)) || j.check() != nil {
 		none := Landing{nan, nan, nan, nan, nan, false}
 		return Fall{none, none, nan}
 	}
@@ -144,7 +144,7 @@ func (j ColdJet) Fall(drop, reach float64) Fall {
 // distance, m, with the bend steep or else shallow, for a path to be drawn;
 // NaN outside and for a jet straight down.
 func (j ColdJet) Drop(distance float64, steep bool) float64 {
-	if !(distance >= 0) || j.Check() != nil || j.Angle == inletAngleRange.Min {
+	if !(distance >= 0) || j.check() != nil || j.Angle == inletAngleRange.Min {
 		return math.NaN()
 	}
 	law := jet.LawOf(jet.Shape(j.Shape))

@@ -22,7 +22,7 @@ type InletJet struct {
 // DefaultInletJet returns one vent of the given shape with the decay factors
 // of plain openings; Length, Angle and Reach are still to be set.
 func DefaultInletJet(shape InletShape) InletJet {
-	j := DefaultColdJet(shape)
+	j := defaultColdJet(shape)
 	return InletJet{Shape: shape, Count: 1, Velocity: j.Velocity, Thermal: j.Thermal}
 }
 
@@ -133,7 +133,7 @@ func (v ColdVents) at(fractions []float64) (ColdAir, error) {
 		o := v.Network.openings[i]
 		o.Area *= fractions[i]
 		n := v.inlet(i, o, in, c)
-		if err := n.Jet.Check(); err != nil {
+		if err := n.Jet.check(); err != nil {
 			return ColdAir{}, fmt.Errorf("the jet of %s: %w", place("openings", i, o.Name), err)
 		}
 		a.Inlets[i] = n

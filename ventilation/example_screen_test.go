@@ -3,6 +3,7 @@ package ventilation_test
 import (
 	"fmt"
 
+	"cloche.example/psychro"
 	"cloche.example/ventilation"
 )
 
@@ -14,7 +15,7 @@ func Example_insectScreen() {
 		fmt.Println(err)
 		return
 	}
-	mu, rho := ventilation.AirViscosity(25), ventilation.DryAirDensity(25, 101325)
+	mu, rho := psychro.Viscosity(25), ventilation.DryAirDensity(25, 101325)
 	vent := ventilation.Opening{Height: 2.8, Area: 1.5, Discharge: 0.6}
 	clean, err := screen.Over(vent, 1.5, mu)
 	if err != nil {

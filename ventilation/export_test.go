@@ -16,8 +16,7 @@ var (
 	Interception    = interception
 	LeafBoundary    = leafBoundary
 	NeutralLevel    = neutralLevel
-	OrificeFlow     = orificeFlow
-	WindAlone       = windAlone
+	Quadrature      = quadrature
 )
 
 // Checks.
@@ -39,11 +38,40 @@ func (x Screen) Check() error     { return x.check() }
 func (x Shade) Check() error      { return x.check() }
 
 // Methods.
-func (c Canopy) Sun(sun float64) CanopySun { return c.sunAbove(sun) }
+func (c Canopy) Sun(sun float64) CanopySun { return c.sun(sun) }
 
 func (s Stomata) Response(sun, leaf, deficit, co2 float64) Response {
-	return s.response(sun, leaf, deficit, co2)
+	r := s.still(sun, co2)
+	if s == TomatoStomata {
+		r.Warmth, r.Deficit = s.factors(leaf, deficit)
+		r.Resistance *= r.Warmth * r.Deficit
+	}
+	return r
 }
-func (o Optics) Absorptance() float64               { return o.absorptance() }
-func (f PathFlow) Net() float64                     { return f.net() }
-func (r OpeningRule) Demand(inside float64) float64 { return r.demand(inside) }
+
+func (o Optics) Absorptance() float64                { return o.absorptance() }
+func (f PathFlow) Net() float64                      { return f.net() }
+func (r OpeningRule) Demand(inside float64) float64  { return r.demand(inside) }
+func (s Shelter) Coefficients() coefficientTable     { return s.coefficients() }
+func (t RoughTerrain) Factor(height float64) float64 { return t.factor(height) }
+
+// The correlations of one opening.
+type SingleSided = singleSided
+
+const (
+	BrownSolvason    = brownSolvason
+	DeGidsPhaff      = deGidsPhaff
+	EN16798          = en16798
+	WarrenParkins    = warrenParkins
+	DIN4108          = din4108
+	LarsenHeiselberg = larsenHeiselberg
+)
+
+// OrificeFlow is the flow of a sharp opening.
+func OrificeFlow(cd, area, density, dp float64) float64 {
+	return Opening{Area: area, Discharge: cd}.MassFlow(dp, density)
+}
+
+func (j ColdJet) Check() error { return j.check() }
+
+var DefaultColdJet = defaultColdJet

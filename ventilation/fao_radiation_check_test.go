@@ -111,7 +111,7 @@ func TestFaoAgainstASecondTyping(t *testing.T) {
 		near(r[22], net/1e6)
 		p := psychro.FAO56Pressure(r[2])
 		near(r[24], p)
-		g := ventilation.Grass{Temperature: (r[7] + r[8]) / 2, Saturation: es, Vapour: ea, Wind: ventilation.WindAtTwoMetres(r[11], 10),
+		g := ventilation.Grass{Temperature: (r[7] + r[8]) / 2, Saturation: es, Vapour: ea, Wind: ventilation.FAO56WindAtTwoMetres(r[11], 10),
 			Net: ventilation.NetShortwave(rs) - net, Soil: r[12] * 1e6, Pressure: p}
 		d, err := g.Day()
 		require.NoError(t, err)

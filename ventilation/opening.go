@@ -63,18 +63,6 @@ func (l Louvre) FreeArea() float64 {
 	return float64(l.Slats) * l.Width * math.Max(gap, 0)
 }
 
-// OnArea returns the discharge coefficient (dimensionless) on the area to,
-// m², that passes as much as cd (dimensionless) on the area from, m². A
-// coefficient means nothing without its area: the same flap has 0.6 on its
-// free area and 0.2 on its frame. NaN unless both areas are positive; above 1
-// it says that the area to is too small to be the one meant.
-func OnArea(cd, from, to float64) float64 {
-	if !(from > 0 && to > 0) {
-		return math.NaN()
-	}
-	return cd * from / to
-}
-
 // Points returns o cut into count openings that are points, one above the
 // other, each with its share of the area at its middle: so that a tall opening
 // can have a screen (Screen.Over, with the same share of its face). The two-way

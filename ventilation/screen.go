@@ -4,7 +4,6 @@ import (
 	"errors"
 	"math"
 
-	"cloche.example/internal/constant"
 	"cloche.example/internal/domain"
 )
 
@@ -36,17 +35,6 @@ func (s Screen) check() error {
 		porosityRange.Check("Porosity", s.Porosity),
 		blockedRange.Check("Blocked", s.Blocked),
 	)
-}
-
-// AirViscosity returns the dynamic viscosity, kg/(m s), of air at t, °C, by
-// Sutherland's law mu = 1.458e-6 T^1.5/(T + 110.4) (U.S. Standard Atmosphere
-// 1976). NaN outside TemperatureRange.
-func AirViscosity(t float64) float64 {
-	if !temperatureRange.Contains(t) {
-		return math.NaN()
-	}
-	k := t + kelvin
-	return constant.SutherlandFactor * k * math.Sqrt(k) / (k + constant.SutherlandReference)
 }
 
 // PorosityModel names a published fit of permeability and inertial factor to
@@ -126,16 +114,23 @@ func (s Screen) Over(o Opening, faceArea, viscosity float64) (Opening, error) {
 	return o, nil
 }
 
-// EffectiveDischarge returns the discharge coefficient (dimensionless, on
-// o.Area) that o, screen and all, has at the pressure difference dp, Pa, with
-// air of density, kg/m³. NaN unless both are positive.
-func (o Opening) EffectiveDischarge(dp, density float64) float64 {
-	if !(dp > 0 && densityRange.Contains(density)) {
+// MassFlow returns the mass flow, kg/s, of air of one density, kg/m³, 0.5 to 2,
+// that the pressure difference dp, Pa, at least 0, drives through o from one
+// side to the other: Cd A sqrt(2 rho dp) [AshHoF17] ch. 16, in mass, less
+// what a screen holds back. NaN outside.
+func (o Opening) MassFlow(dp, density float64) float64 {
+	if !(dp >= 0 && densityRange.Contains(density)) {
 		return math.NaN()
 	}
-	p := o
-	p.Vertical = 0
-	e := p.path()
-	in, _, _ := e.flows(dp, dp, newAir(density), newAir(density))
-	return in / (o.Area * math.Sqrt(2*density*dp))
+	o.Vertical = 0
+	e, a := o.path(), newAir(density)
+	in, _, _ := e.flows(dp, dp, a, a)
+	return in
+}
+
+// EffectiveDischarge returns the discharge coefficient (dimensionless, on
+// o.Area) that o, screen and all, has at the pressure difference dp, Pa, more
+// than 0, with air of density, kg/m³, 0.5 to 2. NaN outside.
+func (o Opening) EffectiveDischarge(dp, density float64) float64 {
+	return o.MassFlow(dp, density) / (o.Area * math.Sqrt(2*density*dp))
 }

@@ -6,6 +6,7 @@ import (
 
 	"github.com/stretchr/testify/require"
 
+	"cloche.example/psychro"
 	"cloche.example/ventilation"
 )
 
@@ -68,8 +69,8 @@ func TestScreenFaultsComeTogether(t *testing.T) {
 
 // U.S. Standard Atmosphere 1976 gives 1.7894e-5 kg/(m s) at 15 °C.
 func TestViscosity(t *testing.T) {
-	require.InDelta(t, 1.7894e-5, ventilation.AirViscosity(15), 5e-10)
-	require.InDelta(t, 1.458e-6*math.Pow(353.15, 1.5)/463.55, ventilation.AirViscosity(80), 1e-14)
+	require.InDelta(t, 1.7894e-5, psychro.Viscosity(15), 5e-10)
+	require.InDelta(t, 1.458e-6*math.Pow(353.15, 1.5)/463.55, psychro.Viscosity(80), 1e-14)
 }
 
 // [SenScreen16] measured three screens at 0.25 m/s, discharge 0.207 (porosity

@@ -37,19 +37,18 @@ func SingleOpening(width, height, cd float64, c FlowConditions) (TwoWayFlow, err
 	}, nil
 }
 
-// SingleSided names a published correlation for ventilation through openings
+// singleSided names a published correlation for ventilation through openings
 // on one face alone.
-type SingleSided uint8
+type singleSided uint8
 
-// The correlations. Each was fitted to rooms, none to a protected-cropping
-// house; SingleSidedBand shows how far they lie apart.
+// The correlations, in the order of SingleSidedBand.
 const (
-	BrownSolvason    SingleSided = iota // buoyancy alone, Boussinesq [Brown62], Cd 0.61
-	DeGidsPhaff                         // [GidsPhaff82] 0.5 A sqrt(0.001 U² + 0.0035 H dT + 0.01)
-	EN16798                             // [EnVent17] 0.5 A sqrt(max(0.001 U², 0.0035 H dT))
-	WarrenParkins                       // [Warren84] larger of Cd A/3 sqrt(g H dT/T) and 0.025 A U
-	DIN4108                             // [Din22] root of the squares' sum with 0.05 A U
-	LarsenHeiselberg                    // [LarsenH08] with the incidence of the wind
+	brownSolvason    singleSided = iota // buoyancy alone, Boussinesq [Brown62], Cd 0.61
+	deGidsPhaff                         // [GidsPhaff82] 0.5 A sqrt(0.001 U² + 0.0035 H dT + 0.01)
+	en16798                             // [EnVent17] 0.5 A sqrt(max(0.001 U², 0.0035 H dT))
+	warrenParkins                       // [Warren84] larger of Cd A/3 sqrt(g H dT/T) and 0.025 A U
+	din4108                             // [Din22] root of the squares' sum with 0.05 A U
+	larsenHeiselberg                    // [LarsenH08] with the incidence of the wind
 	singleSidedCount
 )
 
@@ -102,7 +101,7 @@ var (
 
 // Flow returns the volume flow, m³/s, each way through f. It returns NaN
 // where f.Check finds a fault and for an unknown name.
-func (s SingleSided) Flow(f OneFace) float64 {
+func (s singleSided) Flow(f OneFace) float64 {
 	if f.check() != nil {
 		return math.NaN()
 	}
@@ -113,17 +112,17 @@ func (s SingleSided) Flow(f OneFace) float64 {
 	}
 	mean := 0.5 * (f.Inside + f.Outside)
 	switch s {
-	case BrownSolvason:
+	case brownSolvason:
 		return stack(mean)
-	case DeGidsPhaff:
+	case deGidsPhaff:
 		return gidsHalf * f.Area * math.Sqrt(gidsWind*u2+gidsStack*f.Height*dt+gidsTurbulence)
-	case EN16798:
+	case en16798:
 		return gidsHalf * f.Area * math.Sqrt(math.Max(gidsWind*u2, gidsStack*f.Height*dt))
-	case WarrenParkins:
+	case warrenParkins:
 		return math.Max(stack(mean), warrenWind*f.Area*f.Wind)
-	case DIN4108:
+	case din4108:
 		return math.Hypot(stack(f.Outside), dinWind*f.Area*f.Wind)
-	case LarsenHeiselberg:
+	case larsenHeiselberg:
 		return f.Area * math.Sqrt(math.Max(0, larsenSquare(f, dt, u2)))
 	}
 	return math.NaN()
@@ -147,11 +146,17 @@ func larsenSquare(f OneFace, dt, u2 float64) float64 {
 	return sum
 }
 
-// SingleSidedBand is the spread of the correlations for one opening.
+// SingleSidedBand is the spread of the correlations for one opening, m³/s each
+// way. Each was fitted to rooms, none to a protected-cropping house.
 type SingleSidedBand struct {
-	Low  float64                   // m³/s, least of the correlations
-	High float64                   // m³/s, greatest of the correlations
-	Each [singleSidedCount]float64 // m³/s, by SingleSided
+	Low              float64 // m³/s, least of the correlations
+	High             float64 // m³/s, greatest of the correlations
+	BrownSolvason    float64 // m³/s, buoyancy alone, Boussinesq [Brown62], Cd 0.61
+	DeGidsPhaff      float64 // m³/s, [GidsPhaff82] 0.5 A sqrt(0.001 U² + 0.0035 H dT + 0.01)
+	EN16798          float64 // m³/s, [EnVent17] 0.5 A sqrt(max(0.001 U², 0.0035 H dT))
+	WarrenParkins    float64 // m³/s, [Warren84] larger of Cd A/3 sqrt(g H dT/T) and 0.025 A U
+	DIN4108          float64 // m³/s, [Din22] root of the squares' sum with 0.05 A U
+	LarsenHeiselberg float64 // m³/s, [LarsenH08] with the incidence of the wind
 }
 
 // Band returns the flows, m³/s, that the correlations give for f and their
@@ -162,9 +167,9 @@ func (f OneFace) Band() (SingleSidedBand, error) {
 		return SingleSidedBand{}, err
 	}
 	b := SingleSidedBand{Low: math.Inf(1)}
-	for s := range singleSidedCount {
-		b.Each[s] = s.Flow(f)
-		b.Low, b.High = math.Min(b.Low, b.Each[s]), math.Max(b.High, b.Each[s])
+	for s, field := range [singleSidedCount]*float64{&b.BrownSolvason, &b.DeGidsPhaff, &b.EN16798, &b.WarrenParkins, &b.DIN4108, &b.LarsenHeiselberg} {
+		*field = singleSided(s).Flow(f)
+		b.Low, b.High = math.Min(b.Low, *field), math.Max(b.High, *field)
 	}
 	return b, nil
 }

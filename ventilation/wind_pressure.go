@@ -26,9 +26,9 @@ const (
 	shelterCount
 )
 
-// CoefficientTable holds surface-averaged wind pressure coefficients at 0, 45,
+// coefficientTable holds surface-averaged wind pressure coefficients at 0, 45,
 // 90, 135 and 180 degrees between wind and the face's normal.
-type CoefficientTable struct {
+type coefficientTable struct {
 	Source    string                // where the values come from
 	Reference string                // the height of the wind speed to which they refer
 	Values    [faceCount][5]float64 // dimensionless, by WindFace and angle
@@ -38,7 +38,7 @@ type CoefficientTable struct {
 // storeys with a length equal to the width. The semi-sheltered table was
 // read; the two others are from memory, their roofs up to 30 degrees confirmed
 // in the mean of both slopes by [PersilyIvy01].
-var coefficientTables = [shelterCount]CoefficientTable{
+var coefficientTables = [shelterCount]coefficientTable{
 	{"[Liddament96] table 2.1, exposed, length to width 1:1 (from memory)", atRoof, [faceCount][5]float64{
 		{0.7, 0.35, -0.5, -0.4, -0.2},
 		{-0.8, -0.7, -0.6, -0.5, -0.4},
@@ -61,19 +61,31 @@ var coefficientTables = [shelterCount]CoefficientTable{
 
 const atRoof = "wind speed at the height of the building, undisturbed"
 
-// Coefficients returns the table for s; an unknown exposure gives the zero
+// coefficients returns the table for s; an unknown exposure gives the zero
 // table with an empty Source.
-func (s Shelter) Coefficients() CoefficientTable {
+func (s Shelter) coefficients() coefficientTable {
 	if s >= shelterCount {
-		return CoefficientTable{}
+		return coefficientTable{}
 	}
 	return coefficientTables[s]
 }
 
-// At returns the pressure coefficient (dimensionless) of face at angle, degree
-// between the wind and the face's normal, 0 to 180, straight between the
-// table's angles. NaN outside.
-func (t CoefficientTable) At(face WindFace, angle float64) float64 {
+// Coefficient returns the pressure coefficient (dimensionless) of face at
+// angle, degree, 0 to 180, between the wind and the face's normal, straight
+// between the tables' values at 0, 45, 90, 135 and 180 degrees. It refers to
+// the undisturbed wind at the height of the building. The tables are those of
+// [Liddament96] for buildings up to three storeys as long as wide: the
+// semi-sheltered one was read, the others are from memory. NaN outside and for
+// an unknown face or exposure.
+func (s Shelter) Coefficient(face WindFace, angle float64) float64 {
+	if s >= shelterCount {
+		return math.NaN()
+	}
+	return coefficientTables[s].at(face, angle)
+}
+
+// at is Coefficient in one table.
+func (t *coefficientTable) at(face WindFace, angle float64) float64 {
 	if face >= faceCount || !incidenceRange.Contains(angle) {
 		return math.NaN()
 	}

@@ -15,34 +15,49 @@ func TestWindToTwoMetres(t *testing.T) {
 		{Where: "Fao98.ex14", In: []float64{3.2, 10}, Printed: "2.4"},
 		{Where: "Fao98.eq47/hand", In: []float64{1, 10}, Printed: "0.7480"},
 		{Where: "Fao98.eq47/hand low", In: []float64{1, 0.5}, Printed: "1.4541"},
-	}, func(in ...float64) float64 { return ventilation.WindAtTwoMetres(in[0], in[1]) })
-	require.InDelta(t, 1, ventilation.WindAtTwoMetres(1, 2), 0.002)
+	}, func(in ...float64) float64 { return ventilation.FAO56WindAtTwoMetres(in[0], in[1]) })
+	require.InDelta(t, 1, ventilation.FAO56WindAtTwoMetres(1, 2), 0.002)
+}
+
+// terrain and rough look up a terrain that there is.
+func terrain(name string) ventilation.Terrain {
+	t, ok := ventilation.FindTerrain(name)
+	if !ok {
+		panic(name)
+	}
+	return t
+}
+
+func rough(name string) ventilation.RoughTerrain {
+	t, ok := ventilation.FindRoughTerrain(name)
+	if !ok {
+		panic(name)
+	}
+	return t
 }
 
 func TestWindProfile(t *testing.T) {
 	// The station's own terrain and height give back what it measured.
-	for _, terrain := range []ventilation.Terrain{ventilation.CityTerrain, ventilation.SuburbTerrain, ventilation.OpenTerrain, ventilation.FlatTerrain} {
-		u, err := ventilation.WindAt(10, terrain, 4, 10, terrain)
+	for _, of := range []ventilation.Terrain{terrain("city"), terrain("suburb"), terrain("open"), terrain("flat")} {
+		u, err := ventilation.PowerWind{Height: 10, Terrain: of, Measured: 4, Station: 10, StationTerrain: of}.Speed()
 		require.NoError(t, err)
 		require.InEpsilon(t, 4, u, 1e-12)
 	}
 	// [AshHoF17] ch. 24 (from memory): 4 m/s at 10 m in open country, at 3 m
 	// among houses: 4 (270/10)^0.14 (3/370)^0.22.
 	want := map[ventilation.Terrain]float64{
-		ventilation.CityTerrain:   4 * math.Pow(27, 0.14) * math.Pow(3.0/460, 0.33),
-		ventilation.SuburbTerrain: 4 * math.Pow(27, 0.14) * math.Pow(3.0/370, 0.22),
-		ventilation.OpenTerrain:   4 * math.Pow(0.3, 0.14),
-		ventilation.FlatTerrain:   4 * math.Pow(27, 0.14) * math.Pow(3.0/210, 0.10),
+		terrain("city"):   4 * math.Pow(27, 0.14) * math.Pow(3.0/460, 0.33),
+		terrain("suburb"): 4 * math.Pow(27, 0.14) * math.Pow(3.0/370, 0.22),
+		terrain("open"):   4 * math.Pow(0.3, 0.14),
+		terrain("flat"):   4 * math.Pow(27, 0.14) * math.Pow(3.0/210, 0.10),
 	}
-	for terrain, w := range want {
-		u, err := ventilation.WindAt(3, terrain, 4, 10, ventilation.OpenTerrain)
+	for of, w := range want {
+		u, err := ventilation.PowerWind{Height: 3, Terrain: of, Measured: 4, Station: 10, StationTerrain: terrain("open")}.Speed()
 		require.NoError(t, err)
 		require.InEpsilon(t, w, u, 1e-12)
 	}
-	require.InEpsilon(t, 4*math.Log(3/0.03)/math.Log(10/0.03), ventilation.LogWind(3, 4, 10, 0.03, 0), 1e-12)
-	require.True(t, math.IsNaN(ventilation.LogWind(0.5, 4, 10, 0.03, 0.6)))
-	_, err := ventilation.WindAt(-1, ventilation.Terrain{}, -4, 1000, ventilation.OpenTerrain)
-	for _, field := range []string{"height", "measured", "station", "terrain.Exponent", "terrain.Layer"} {
+	_, err := ventilation.PowerWind{Height: -1, Measured: -4, Station: 1000, StationTerrain: terrain("open")}.Speed()
+	for _, field := range []string{"Height", "Measured", "Station", "Terrain.Exponent", "Terrain.Layer"} {
 		require.ErrorContains(t, err, field)
 	}
 }
@@ -62,15 +77,14 @@ func TestPressureTables(t *testing.T) {
 			sum := 0.0
 			for i, v := range table.Values[face] {
 				sum += v
-				require.Equal(t, v, table.At(ventilation.WindFace(face), 45*float64(i)))
+				require.Equal(t, v, s.Coefficient(ventilation.WindFace(face), 45*float64(i)))
 			}
 			require.InDelta(t, w, sum, 1e-9, "%v %v", s, face)
 		}
-		require.Greater(t, table.At(ventilation.WindFaceWall, 0), table.At(ventilation.WindFaceWall, 90))
+		require.Greater(t, s.Coefficient(ventilation.WindFaceWall, 0), s.Coefficient(ventilation.WindFaceWall, 90))
 	}
-	semi := ventilation.SemiSheltered.Coefficients()
-	require.InDelta(t, 0.25, semi.At(ventilation.WindFaceWall, 22.5), 1e-12)
-	require.True(t, math.IsNaN(semi.At(ventilation.WindFaceWall, 181)))
+	require.InDelta(t, 0.25, ventilation.SemiSheltered.Coefficient(ventilation.WindFaceWall, 22.5), 1e-12)
+	require.True(t, math.IsNaN(ventilation.SemiSheltered.Coefficient(ventilation.WindFaceWall, 181)))
 	require.Empty(t, ventilation.Shelter(9).Coefficients().Source)
 }
 
@@ -114,9 +128,8 @@ func TestRoofMeans(t *testing.T) {
 		{ventilation.SemiSheltered, ventilation.WindFaceLowRoof, 1e-12}, {ventilation.SemiSheltered, ventilation.WindFaceMidRoof, 0.05 + 1e-12},
 		{ventilation.Sheltered, ventilation.WindFaceLowRoof, 1e-12}, {ventilation.Sheltered, ventilation.WindFaceMidRoof, 1e-12},
 	} {
-		table := c.s.Coefficients()
 		for _, a := range []float64{0, 20, 45, 70, 90, 120, 180} {
-			want := 0.5 * (table.At(c.face, a) + table.At(c.face, 180-a))
+			want := 0.5 * (c.s.Coefficient(c.face, a) + c.s.Coefficient(c.face, 180-a))
 			require.InDelta(t, want, c.s.RoofMean(c.face, false, a), c.tol, "%v %v %v", c.s, c.face, a)
 		}
 	}
@@ -164,25 +177,23 @@ func TestLogWindAt(t *testing.T) {
 	}, func(in ...float64) float64 {
 		return ventilation.RoughTerrain{Roughness: in[0], Least: in[1]}.Factor(in[2])
 	})
-	require.True(t, math.IsNaN(ventilation.FieldTerrain.Factor(0)))
-	require.True(t, math.IsNaN(ventilation.RoughTerrain{}.Factor(10)))
 	for _, c := range []struct {
 		terrain   ventilation.RoughTerrain
 		z0, least float64
 	}{
-		{ventilation.SeaTerrain, 0.003, 1}, {ventilation.LakeTerrain, 0.01, 1}, {ventilation.FieldTerrain, 0.05, 2},
-		{ventilation.VillageLand, 0.3, 5}, {ventilation.TownTerrain, 1, 10},
+		{rough("sea"), 0.003, 1}, {rough("lake"), 0.01, 1}, {rough("field"), 0.05, 2},
+		{rough("village"), 0.3, 5}, {rough("town"), 1, 10},
 	} {
 		k := math.Pow(c.z0/0.05, 0.07)
-		u, err := ventilation.LogWindAt(20, c.terrain, 4, 10, ventilation.FieldTerrain)
+		u, err := ventilation.LogWind{Height: 20, Terrain: c.terrain, Measured: 4, Station: 10, StationTerrain: rough("field")}.Speed()
 		require.NoError(t, err)
 		require.InEpsilon(t, 4*k*math.Log(20/c.z0)/math.Log(10/0.05), u, 1e-12)
-		low, err := ventilation.LogWindAt(0.5, c.terrain, 4, 10, ventilation.FieldTerrain)
+		low, err := ventilation.LogWind{Height: 0.5, Terrain: c.terrain, Measured: 4, Station: 10, StationTerrain: rough("field")}.Speed()
 		require.NoError(t, err)
 		require.InEpsilon(t, 4*k*math.Log(c.least/c.z0)/math.Log(10/0.05), low, 1e-12)
 	}
-	_, err := ventilation.LogWindAt(-1, ventilation.RoughTerrain{}, -4, 1000, ventilation.RoughTerrain{Roughness: 1, Least: 60})
-	for _, field := range []string{"height", "measured", "station is", "terrain.Roughness", "stationTerrain.Least"} {
+	_, err := ventilation.LogWind{Height: -1, Measured: -4, Station: 1000, StationTerrain: ventilation.RoughTerrain{Roughness: 1, Least: 60}}.Speed()
+	for _, field := range []string{"Height", "Measured", "Station is", "Terrain.Roughness", "StationTerrain.Least"} {
 		require.ErrorContains(t, err, field)
 	}
 }
@@ -202,7 +213,7 @@ func TestTerrainEdges(t *testing.T) {
 		exponent, layer float64
 		ok              bool
 	}{{0.05, 100, true}, {0.5, 1000, true}, {0.0499, 300, false}, {0.501, 300, false}, {0.2, 99, false}, {0.2, 1001, false}} {
-		_, err := ventilation.WindAt(3, ventilation.Terrain{Exponent: c.exponent, Layer: c.layer}, 4, 10, ventilation.OpenTerrain)
+		_, err := ventilation.PowerWind{Height: 3, Terrain: ventilation.Terrain{Exponent: c.exponent, Layer: c.layer}, Measured: 4, Station: 10, StationTerrain: terrain("open")}.Speed()
 		require.Equal(t, c.ok, err == nil, c)
 	}
 }

@@ -25,7 +25,10 @@ func TestZeroValuesAreRefused(t *testing.T) {
 		"Climate.HeatFor":       func() error { _, err := c.HeatFor(w, ventilation.Setting{}, 20); return err },
 		"OpeningForTemperature": func() error { _, err := c.OpeningForTemperature(w, ventilation.Setting{}, 20); return err },
 		"OpeningForDeficit":     func() error { _, err := c.OpeningForDeficit(w, ventilation.Setting{}, 300, 900); return err },
-		"PathsTo":               func() error { _, err := c.PathsTo(nil, w, ventilation.Setting{}, ventilation.ClimateState{}); return err },
+		"PathsTo": func() error {
+			_, err := c.PathsTo(nil, w, ventilation.Setting{}, ventilation.ClimateState{})
+			return err
+		},
 		"YearTo": func() error {
 			_, err := c.YearTo(nil, ventilation.Hours{Pressure: 101325, Settings: make([]ventilation.Setting, 1)})
 			return err
@@ -38,7 +41,10 @@ func TestZeroValuesAreRefused(t *testing.T) {
 		"SteadyStates":  func() error { _, err := n.SteadyStates(load, out); return err },
 		"AreaForRise":   func() error { _, err := n.AreaForRise(load, out, 4); return err },
 		"Zones.Solve":   func() error { _, err := z.Solve(ventilation.ZoneConditions{OutsideDensity: 1.2}); return err },
-		"ColdVents":     func() error { _, err := ventilation.ColdVents{Network: &n, Inside: 15, Pressure: 101325}.At(nil); return err },
+		"ColdVents": func() error {
+			_, err := ventilation.ColdVents{Network: &n, Inside: 15, Pressure: 101325}.At(nil)
+			return err
+		},
 		"a house of it": func() error { _, err := ventilation.NewClimate(house); return err },
 	} {
 		require.NotPanics(t, func() {

@@ -34,16 +34,16 @@ func (c choice) climate() (*ventilation.Climate, error) {
 	if err != nil {
 		return nil, err
 	}
-	table := ventilation.SemiSheltered.Coefficients()
+	const shelter = ventilation.SemiSheltered
 	side := func(name string, angle float64) ventilation.Opening {
 		return ventilation.Opening{
 			Name: name, Height: rollMiddle, Vertical: rollHeight, Area: ventilation.RollUp(rollLength, 1, rollHeight),
-			Discharge: sharpEdge, PressureCoefficient: table.At(ventilation.WindFaceWall, angle),
+			Discharge: sharpEdge, PressureCoefficient: shelter.Coefficient(ventilation.WindFaceWall, angle),
 		}
 	}
 	pitch := math.Atan2(demo.RidgeHeight-demo.EaveHeight, demo.Span/2) * 180 / math.Pi
 	ridge, err := ventilation.RidgeVent{Length: flapLength, Depth: flapDepth, Pitch: pitch, Ridge: demo.RidgeHeight, Angle: flapAngle}.
-		Opening(ventilation.FlapGeometry, sharpEdge, table.At(ventilation.WindFaceMidRoof, 180-windAngle))
+		Opening(ventilation.FlapGeometry, sharpEdge, shelter.Coefficient(ventilation.WindFaceMidRoof, 180-windAngle))
 	if err != nil {
 		return nil, err
 	}

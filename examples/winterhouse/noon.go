@@ -43,8 +43,8 @@ func summerOf(p plan, d design) (summerNoon, error) {
 		return ventilation.Opening{Name: name, Height: z, Area: area, Discharge: s.Discharge, PressureCoefficient: cp}
 	}
 	// Wind across the house; the ridge vent opens to the lee.
-	table := shelters[s.Shelter].Coefficients()
-	windward, lee, ridge := table.At(ventilation.WindFaceWall, 0), table.At(ventilation.WindFaceWall, 180), table.At(roofFace(p.House), 180)
+	shelter := shelters[s.Shelter]
+	windward, lee, ridge := shelter.Coefficient(ventilation.WindFaceWall, 0), shelter.Coefficient(ventilation.WindFaceWall, 180), shelter.Coefficient(roofFace(p.House), 180)
 	side := s.SideLength * s.SideHeight / 2
 	var openings []ventilation.Opening
 	if side > 0 {
