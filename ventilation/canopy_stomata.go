@@ -14,7 +14,7 @@ const (
 	// [Stanghellini87] (from memory).
 	TomatoStomata Stomata = iota
 	// GrassStomata are constant: 100 s/m of a well-lit leaf, half of the leaves
-	// active [Fao98] ch. 2 eq. 5 and box 5; as 2 LAI, 400 s/m day and night.
+	// active [FAO56] ch. 2 eq. 5 and box 5; as 2 LAI, 400 s/m day and night.
 	GrassStomata
 )
 
@@ -36,7 +36,7 @@ const (
 	tomatoDeficitTop = 3.8    // dimensionless
 )
 
-// Grass [Fao98] ch. 2 eq. 5: rl = 100 s/m, LAI active = 0.5 LAI.
+// Grass [FAO56] ch. 2 eq. 5: rl = 100 s/m, LAI active = 0.5 LAI.
 const (
 	grassLeaf   = 100.0 // s/m
 	grassActive = 0.5   // fraction

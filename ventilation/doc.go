@@ -138,7 +138,7 @@
 //	OpeningRule.Position proportional, wind, rain       0 to 1                 exact                  worked by hand
 //	Climate.Day          steady steps under vents       a minute to a day      of Climate.Solve       laws
 //	WindAt               power law [AshHoF17] ch. 24    0.1 to 200 m           mean wind only         laws
-//	WindAtTwoMetres      [Fao98] eq. 47                 0.5 m up               grass                  FAO-56 example 14
+//	WindAtTwoMetres      [FAO56] eq. 47                 0.5 m up               grass                  FAO-56 example 14
 //	SteadyStates         S(1-f) = (m cp + L) dT         to 80 °C inside        1e-9 of the heat       laws
 //	Climate.Solve        the five balances above        -60 to 80 °C inside    1e-9 of each balance   second solution 1e-6 K; laws
 //	Climate.States       the same, over the flow        states 1 % apart       as Climate.Solve       SteadyStates for dry air
@@ -148,16 +148,16 @@
 //	OpeningForDeficit    root of the deficit            0 to 1                 32 steps               laws
 //	Climate.YearUnderTo  HeatFor and the vents by hour  one mass               of the steady hour     laws
 //	Canopy.Solve         2 LAI form [Stanghellini87]    LAI to 12              fitted to one crop     factors by hand
-//	PenmanMonteith       [Fao98] eq. 3                  linear saturation      4 % of Canopy.Solve    Canopy.Solve
+//	PenmanMonteith       [FAO56] eq. 3                  linear saturation      4 % of Canopy.Solve    Canopy.Solve
 //	LeafBoundary         [Stanghellini87]               0.01 to 10 m/s         fit                    worked by hand
-//	Grass.Day, Hour      [Fao98] eq. 6, 53              grass of 0.12 m        as printed             examples 17, 18, 19
-//	NetLongwaveDay, Hour [Fao98] eq. 39                 Rs/Rso 0.25 to 1       as printed             examples 11, 17, 18, 19
-//	FaoMeanSaturation    [Fao98] eq. 11 and 12          -40 to 80 °C           as printed             examples 17, 18
-//	FaoVapour            [Fao98] eq. 17                 -40 to 80 °C           as printed             example 18
-//	FaoVapourFromBulbs   [Fao98] eq. 15 and 16          aspirated              as printed             example 4
-//	NetShortwave         [Fao98] eq. 38                 a day or an hour       as printed             example 12
-//	SolarFromTemperature [Fao98] eq. 50                 a day                  an estimate            example 15
-//	SoilHeatMonth, MonthSoFar, Hour  [Fao98] eq. 43 to 46  grass               as printed             examples 13, 17, 19
+//	Grass.Day, Hour      [FAO56] eq. 6, 53              grass of 0.12 m        as printed             examples 17, 18, 19
+//	NetLongwaveDay, Hour [FAO56] eq. 39                 Rs/Rso 0.25 to 1       as printed             examples 11, 17, 18, 19
+//	FaoMeanSaturation    [FAO56] eq. 11 and 12          -40 to 80 °C           as printed             examples 17, 18
+//	FaoVapour            [FAO56] eq. 17                 -40 to 80 °C           as printed             example 18
+//	FaoVapourFromBulbs   [FAO56] eq. 15 and 16          aspirated              as printed             example 4
+//	NetShortwave         [FAO56] eq. 38                 a day or an hour       as printed             example 12
+//	SolarFromTemperature [FAO56] eq. 50                 a day                  an estimate            example 15
+//	SoilHeatMonth, MonthSoFar, Hour  [FAO56] eq. 43 to 46  grass               as printed             examples 13, 17, 19
 //	AreaForRise          the same, for the area         0.01 to 80 K           1e-9 of the heat       SteadyStates
 //	DryingCase.Flow      m = (E - C)/(W - Wo)           ranges by field        1e-12 of water, heat   laws; C: Lewis relation, 10 %
 //	DryingCase.Time      exponentials between sinks     well mixed             exact                  small steps; dilution law
@@ -230,7 +230,7 @@
 //	EnVent17    EN 16798-7:2017 and CEN/TR 16798-8 (formulas as in AixLib24)
 //	EnWind05    EN 1991-1-4:2005, Eurocode 1, wind actions, sec. 4.3
 //	            (read as quoted elsewhere)
-//	Fao98       R. G. Allen and others, Crop evapotranspiration, FAO Irrigation
+//	FAO56       R. G. Allen and others, Crop evapotranspiration, FAO Irrigation
 //	            and Drainage Paper 56, Rome 1998
 //	GidsPhaff82 W. de Gids, H. Phaff, "Ventilation rates and energy consumption due
 //	            to open windows", Air Infiltration Review 4 (1982) 4-5

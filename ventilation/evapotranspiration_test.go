@@ -20,36 +20,47 @@ func TestFaultsOfTheReferenceAreListedTogether(t *testing.T) {
 	require.ErrorContains(t, err, "Vapour is 3000")
 }
 
-func TestFaoFormulasAreNaNOutsideTheirRanges(t *testing.T) {
+func TestFAO56FormulasAreNaNOutsideTheirRanges(t *testing.T) {
 	for i, v := range []float64{
-		ventilation.SolarFromTemperature(20, 10, 30e6, false),
-		ventilation.NetShortwave(-1),
-		ventilation.NetLongwaveDay(20, 10, 1000, 0.8),
-		ventilation.NetLongwaveDay(10, 20, 1000, 1.2),
-		ventilation.NetLongwaveHour(300, 1000, 0.8),
-		ventilation.NetLongwaveHour(20, -1, 0.8),
-		ventilation.SoilHeatMonth(300, 10),
-		ventilation.SoilHeatMonthSoFar(10, 300),
-		ventilation.SoilHeatHour(50e6, true),
-		ventilation.FaoMeanSaturation(300, 10),
-		ventilation.FaoVapour(10, 20, 80, 40),
-		ventilation.FaoVapourFromBulbs(20, 25, 1e5),
+		ventilation.FAO56SolarFromTemperature(20, 10, 30e6, false),
+		ventilation.FAO56SoilHeatMonth(300, 10),
+		ventilation.FAO56SoilHeatMonthSoFar(10, 300),
+		ventilation.FAO56VapourFromBulbs(20, 25, 1e5),
 	} {
 		require.True(t, math.IsNaN(v), "case %d", i)
 	}
 }
 
-// Near a coast [Fao98] eq. 50 takes 0.19 for 0.16.
+// Near a coast [FAO56] eq. 50 takes 0.19 for 0.16.
 func TestSolarNearACoast(t *testing.T) {
-	require.InDelta(t, 0.19*3*30e6, ventilation.SolarFromTemperature(10, 19, 30e6, true), 1e-6)
-	require.InDelta(t, 0.16*3*30e6, ventilation.SolarFromTemperature(10, 19, 30e6, false), 1e-6)
+	require.InDelta(t, 0.19*3*30e6, ventilation.FAO56SolarFromTemperature(10, 19, 30e6, true), 1e-6)
+	require.InDelta(t, 0.16*3*30e6, ventilation.FAO56SolarFromTemperature(10, 19, 30e6, false), 1e-6)
 }
 
 // The small coefficients by hand, to all digits.
-func TestSmallFaoCoefficientsByHand(t *testing.T) {
-	require.InDelta(t, psychro.FAO56(19.5)-0.000662*87900*6.1, ventilation.FaoVapourFromBulbs(25.6, 19.5, 87900), 1e-9)
-	require.InDelta(t, 0.7e6, ventilation.SoilHeatMonth(5, 15), 1e-6)
-	require.InDelta(t, 1.4e6, ventilation.SoilHeatMonthSoFar(5, 15), 1e-6)
+func TestSmallFAO56CoefficientsByHand(t *testing.T) {
+	require.InDelta(t, psychro.FAO56(19.5)-0.000662*87900*6.1, ventilation.FAO56VapourFromBulbs(25.6, 19.5, 87900), 1e-9)
+	require.InDelta(t, 0.7e6, ventilation.FAO56SoilHeatMonth(5, 15), 1e-6)
+	require.InDelta(t, 1.4e6, ventilation.FAO56SoilHeatMonthSoFar(5, 15), 1e-6)
 	require.InDelta(t, 0.2e6, ventilation.SoilHeatHour(2e6, true), 1e-6)
 	require.InDelta(t, -0.5e6, ventilation.SoilHeatHour(-1e6, false), 1e-6)
+}
+
+func TestFaultsOfTheWeatherOfGrassComeTogether(t *testing.T) {
+	_, err := ventilation.GrassDay{Lowest: 20, Highest: 10, LeastHumidity: 0.8, MostHumidity: 0.4, Solar: -1, ClearSky: 99e6, Wind: 80, Soil: 99e6, Pressure: 101.3}.Grass()
+	requireFields(t, err, "Highest", "MostHumidity", "Solar", "ClearSky", "Wind", "Soil", "Pressure")
+	_, err = ventilation.GrassHour{Temperature: 300, Humidity: 80, Solar: -1, Clearness: 1.2, Wind: 80, Pressure: 101.3}.Grass()
+	requireFields(t, err, "Temperature", "Humidity", "Solar", "Clearness", "Wind", "Pressure")
+}
+
+// A day without sun counts as overcast; a clearer sky than clear as clear.
+func TestClearnessStaysWithinTheEquation(t *testing.T) {
+	d := ventilation.GrassDay{Lowest: -5, Highest: 2, LeastHumidity: 0.7, MostHumidity: 0.9, Wind: 2, Pressure: 101325}
+	dark, err := d.Grass()
+	require.NoError(t, err)
+	require.InEpsilon(t, -ventilation.NetLongwaveDay(-5, 2, dark.Vapour, 0.25), dark.Net, 1e-12)
+	d.Solar, d.ClearSky = 5e6, 4e6
+	bright, err := d.Grass()
+	require.NoError(t, err)
+	require.InEpsilon(t, 0.77*5e6-ventilation.NetLongwaveDay(-5, 2, bright.Vapour, 1), bright.Net, 1e-12)
 }

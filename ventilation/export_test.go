@@ -17,6 +17,13 @@ var (
 	LeafBoundary    = leafBoundary
 	NeutralLevel    = neutralLevel
 	Quadrature      = quadrature
+
+	NetShortwave        = netShortwave
+	NetLongwaveDay      = netLongwaveDay
+	NetLongwaveHour     = netLongwaveHour
+	SoilHeatHour        = soilHeatHour
+	FAO56MeanSaturation = faoMeanSaturation
+	FAO56Vapour         = faoVapour
 )
 
 // Checks.

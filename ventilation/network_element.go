@@ -11,22 +11,23 @@ import (
 
 // Ranges of the elements of a network.
 var (
-	heightRange       = domain.Range{Min: -10, Max: 50, Unit: "m", Source: "protected-cropping houses"}
-	areaRange         = domain.Range{Min: 0, Max: 1e5, Unit: "m²", Source: "protected-cropping houses"}
-	dischargeRange    = domain.Range{Min: 0, Max: 1, Unit: "dimensionless", Source: "a jet carries at most the area times the ideal speed"}
-	pressureCoefRange = domain.Range{Min: -3, Max: 2, Unit: "dimensionless", Source: "stagnation is 1, suction peaks reach about -3; above 1 where the reference wind is that of a lower level"}
-	verticalRange     = domain.Range{Min: 0, Max: 20, Unit: "m", Source: "protected-cropping houses"}
-	viscousRange      = domain.Range{Min: 0, Max: 1e6, Unit: "Pa s/m³", Source: "screens on vents of protected-cropping houses"}
-	exponentRange     = domain.Range{Min: 0.5, Max: 1, Unit: "dimensionless", Source: "turbulent to laminar flow"}
-	leakageRange      = domain.Range{Min: 0, Max: 100, Unit: "m³/(s Pa^n)", Source: "protected-cropping houses"}
-	fanFlowRange      = domain.Range{Min: -500, Max: 500, Unit: "m³/s", Source: "protected-cropping houses"}
-	fanSlopeRange     = domain.Range{Min: 0, Max: 10, Unit: "m³/(s Pa)", Source: "a rising curve would be unstable"}
+	heightRange        = domain.Range{Min: -10, Max: 50, Unit: "m", Source: "protected-cropping houses"}
+	areaRange          = domain.Range{Min: 0, Max: 1e5, Unit: "m²", Source: "protected-cropping houses"}
+	dischargeRange     = domain.Range{Min: 0, Max: 1, Unit: "dimensionless", Source: "a jet carries at most the area times the ideal speed"}
+	openDischargeRange = domain.Range{Min: domain.MoreThan(0), Max: 1, Source: "a jet carries at most the area times the ideal speed"}
+	pressureCoefRange  = domain.Range{Min: -3, Max: 2, Unit: "dimensionless", Source: "stagnation is 1, suction peaks reach about -3; above 1 where the reference wind is that of a lower level"}
+	verticalRange      = domain.Range{Min: 0, Max: 20, Unit: "m", Source: "protected-cropping houses"}
+	viscousRange       = domain.Range{Min: 0, Max: 1e6, Unit: "Pa s/m³", Source: "screens on vents of protected-cropping houses"}
+	exponentRange      = domain.Range{Min: 0.5, Max: 1, Unit: "dimensionless", Source: "turbulent to laminar flow"}
+	leakageRange       = domain.Range{Min: 0, Max: 100, Unit: "m³/(s Pa^n)", Source: "protected-cropping houses"}
+	fanFlowRange       = domain.Range{Min: -500, Max: 500, Unit: "m³/s", Source: "protected-cropping houses"}
+	fanSlopeRange      = domain.Range{Min: 0, Max: 10, Unit: "m³/(s Pa)", Source: "a rising curve would be unstable"}
 )
 
 // Opening is a vent, door or gap with flow as of an orifice. With Vertical
 // zero it is a point at Height; else it reaches from Height - Vertical/2 to
 // Height + Vertical/2 with uniform width, and air can pass both ways inside
-// it.
+// it: TallVent makes one of bottom, top and width.
 type Opening struct {
 	Name                string  // names the opening in errors and reports
 	Height              float64 // m above the datum (outside grade), of the middle; negative: fed by a well

@@ -29,7 +29,7 @@ var bigLeafRange = domain.Range{Min: 0, Max: 1e5, Unit: "s/m", Source: "free wat
 //
 //	lambda E = (s Rn + rho cp D/ra)/(s + gamma (1 + rs/ra))
 //
-// [Monteith65], [Fao98] eq. 3. It is the rival of Canopy.Solve, with the
+// [Monteith65], [FAO56] eq. 3. It is the rival of Canopy.Solve, with the
 // saturation line straight and the surface's own radiation taken as known: the
 // resistances of a crop are LeafBoundary/(2 LAI) and the stomatal one over
 // 2 LAI, or grass's 100 s/m over half the LAI. The error joins the inputs

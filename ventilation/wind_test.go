@@ -12,9 +12,9 @@ import (
 
 func TestWindToTwoMetres(t *testing.T) {
 	check.Run(t, []check.Row{
-		{Where: "Fao98.ex14", In: []float64{3.2, 10}, Printed: "2.4"},
-		{Where: "Fao98.eq47/hand", In: []float64{1, 10}, Printed: "0.7480"},
-		{Where: "Fao98.eq47/hand low", In: []float64{1, 0.5}, Printed: "1.4541"},
+		{Where: "FAO56.ex14", In: []float64{3.2, 10}, Printed: "2.4"},
+		{Where: "FAO56.eq47/hand", In: []float64{1, 10}, Printed: "0.7480"},
+		{Where: "FAO56.eq47/hand low", In: []float64{1, 0.5}, Printed: "1.4541"},
 	}, func(in ...float64) float64 { return ventilation.FAO56WindAtTwoMetres(in[0], in[1]) })
 	require.InDelta(t, 1, ventilation.FAO56WindAtTwoMetres(1, 2), 0.002)
 }
