@@ -10,9 +10,9 @@ import (
 
 // Air holds the properties of air that moving it and heating it depend on.
 type Air struct {
-	Density      float64 // kg/m³
-	Viscosity    float64 // Pa s, dynamic
-	HeatCapacity float64 // J/(kg K), at constant pressure
+	Density      float64 // kg/m³, 0.3 to 2
+	Viscosity    float64 // Pa s, 1e-5 to 3e-5, dynamic
+	HeatCapacity float64 // J/(kg K), 1000 to 1100, at constant pressure
 }
 
 // The constants of dry air: the gas constant [HoF17] ch. 1 eq. 1, the heat

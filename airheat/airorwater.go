@@ -9,9 +9,9 @@ import (
 
 // AirOrWater asks the same heat of air in ducts and of water in pipes.
 type AirOrWater struct {
-	Load    float64 // W, heat wanted in the house
-	House   float64 // °C
-	Outside float64 // °C, around the carriers when everything has stopped
+	Load    float64 // W, 1 to 1e8, heat wanted in the house
+	House   float64 // °C, -60 to 200
+	Outside float64 // °C, -60 to 200, around the carriers when everything has stopped
 	Air     Carrier // the ducts and the air in them
 	Water   Carrier // the pipes and the water in them
 }
@@ -19,15 +19,15 @@ type AirOrWater struct {
 // Carrier is one way to bring heat: a fluid, its circuit and what drives it.
 type Carrier struct {
 	Supply       float64 // °C, leaving the heater
-	Return       float64 // °C, coming back to it
-	HeatCapacity float64 // J/(kg K)
-	Density      float64 // kg/m³
-	Pressure     float64 // Pa, that the circuit takes at this load
-	Efficiency   float64 // fraction, from electricity to fluid power
-	WallLoss     float64 // W/K, of the circuit where its heat is lost to the outside
-	Volume       float64 // m³, of the fluid in circuit and heat exchangers
-	Metal        float64 // J/K, heat capacity of what holds the fluid
-	Frost        float64 // W/K, from the stopped circuit to the outside
+	Return       float64 // °C, -60 to 130, coming back to it
+	HeatCapacity float64 // J/(kg K), 900 to 4500
+	Density      float64 // kg/m³, 0.5 to 1200
+	Pressure     float64 // Pa, 0 to 1e6, that the circuit takes at this load
+	Efficiency   float64 // fraction, 0.01 to 1, from electricity to fluid power
+	WallLoss     float64 // W/K, 0 to 1e6, of the circuit where its heat is lost to the outside
+	Volume       float64 // m³, 0 to 1e5, of the fluid in circuit and heat exchangers
+	Metal        float64 // J/K, 0 to 1e10, heat capacity of what holds the fluid
+	Frost        float64 // W/K, 0 to 1e6, from the stopped circuit to the outside
 }
 
 // DefaultAirCarrier is air at 45 °C supply and 15 °C return against 300 Pa at

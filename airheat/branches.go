@@ -14,7 +14,7 @@ type Branch struct {
 	Name     string    // for messages
 	Parent   int       // index of the branch it starts from, below its own; -1 for the one at the fan
 	Segments []Segment // ducts in series; without a tee the losses at the branch's start stand in their Fittings
-	Static   float64   // Pa, pressure at the far end of a branch without children, above the house
+	Static   float64   // Pa, -1000 to 1000, pressure at the far end of a branch without children, above the house
 	Junction Junction  // how it leaves its parent: NoTee, StraightRun or SideBranch
 	Angle    float64   // degree between a SideBranch and its parent, 30 to 90; 0 for others
 }

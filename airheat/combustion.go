@@ -14,13 +14,13 @@ const CombustionCaution = "Burning fuel makes carbon monoxide, which kills witho
 
 // Composition is a fuel's make-up as fired, by mass. The shares sum to 1.
 type Composition struct {
-	Carbon   float64 // kg/kg
-	Hydrogen float64 // kg/kg, without that of the water
-	Oxygen   float64 // kg/kg, without that of the water
-	Nitrogen float64 // kg/kg
-	Sulphur  float64 // kg/kg
-	Water    float64 // kg/kg, moisture on the wet basis
-	Ash      float64 // kg/kg
+	Carbon   float64 // kg/kg, 0 to 1
+	Hydrogen float64 // kg/kg, 0 to 1, without that of the water
+	Oxygen   float64 // kg/kg, 0 to 1, without that of the water
+	Nitrogen float64 // kg/kg, 0 to 1
+	Sulphur  float64 // kg/kg, 0 to 1
+	Water    float64 // kg/kg, 0 to 1, moisture on the wet basis
+	Ash      float64 // kg/kg, 0 to 1
 }
 
 // sumSlack is how far the shares of a composition may miss 1, for those given
@@ -66,8 +66,8 @@ const molarVolume = 1000 * constant.MolarGas * constant.ZeroCelsius / constant.S
 
 // CombustionAir is the air a fire draws.
 type CombustionAir struct {
-	Oxygen        float64 // fraction of the dry air's volume
-	HumidityRatio float64 // kg/kg dry air
+	Oxygen        float64 // fraction, 0.15 to 1, of the dry air's volume
+	HumidityRatio float64 // kg/kg dry air, 0 to 0.1
 }
 
 // DefaultCombustionAir is dry air with 20.95 % of oxygen; the rest, argon

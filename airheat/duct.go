@@ -11,9 +11,9 @@ import (
 // Section is the open cross-section of a duct: round, by its Diameter, or
 // rectangular, by Width and Height. Make it with Round or Rectangular.
 type Section struct {
-	Diameter float64 // m, inside; 0 for a rectangular duct
-	Width    float64 // m, inside; 0 for a round duct
-	Height   float64 // m, inside; 0 for a round duct
+	Diameter float64 // m, 0.01 to 10, inside; 0 for a rectangular duct
+	Width    float64 // m, 0.01 to 10, inside; 0 for a round duct
+	Height   float64 // m, 0.01 to 10, inside; 0 for a round duct
 }
 
 // Round is a round section of the given inside diameter, m.
@@ -73,9 +73,9 @@ func (s Section) EquivalentDiameter() float64 {
 // velocity.
 type Segment struct {
 	Section   Section // open cross-section
-	Length    float64 // m
-	Roughness float64 // m, Colebrook's sand roughness of the wall
-	Fittings  float64 // sum of the loss factors K of fittings, dampers, inlet and outlet, on this segment's velocity pressure, dimensionless
+	Length    float64 // m, 0 to 10000
+	Roughness float64 // m, 0 to 0.02, Colebrook's sand roughness of the wall
+	Fittings  float64 // sum of the loss factors K of fittings, dampers, inlet and outlet, on this segment's velocity pressure, dimensionless, 0 to 1e6
 }
 
 // The ranges of a Segment's fields.

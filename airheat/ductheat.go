@@ -8,8 +8,8 @@ import (
 // Duct is a length of duct whose wall lets heat through.
 type Duct struct {
 	Section      Section // open cross-section
-	Length       float64 // m
-	HeatTransfer float64 // W/(m² K), from the air inside through the wall to the air around
+	Length       float64 // m, 0 to 10000
+	HeatTransfer float64 // W/(m² K), 0 to 50, from the air inside through the wall to the air around
 }
 
 // DuctHeat is the heat that a duct's wall takes.

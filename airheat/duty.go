@@ -40,7 +40,7 @@ func (b FlowBasis) String() string {
 
 // Flow is an air flow with the point it is stated at.
 type Flow struct {
-	Value float64   // m³/s, or kg/s on the basis MoistMass
+	Value float64   // m³/s, 1e-6 to 10000, or kg/s on the basis MoistMass
 	Basis FlowBasis // what Value is measured at
 }
 

@@ -90,9 +90,9 @@ var efficiencyRange = domain.Range{Min: 0.05, Max: 1.12, Unit: "fraction", Sourc
 // Burner is a fired heater as it uses fuel at part load: it cycles, and what
 // it loses while it stands ready falls on every hour.
 type Burner struct {
-	Rated      float64 // W, useful heat at full load
+	Rated      float64 // W, 1e-6 to 1e9, useful heat at full load
 	Efficiency float64 // fraction of the lower heating value at full load
-	Standby    float64 // fraction of the rated fuel power lost while ready and not firing
+	Standby    float64 // fraction, 0 to 0.2, of the rated fuel power lost while ready and not firing
 	Fuel       Fuel    // what it burns
 }
 

@@ -17,15 +17,15 @@ const FreezeCaution = "Before a house is opened to the frost, drain pipes, tanks
 
 // SoilColumn is the floor of a house as a column of wet soil.
 type SoilColumn struct {
-	Area         float64 // m² of floor
-	Depth        float64 // m, to where the temperature is Deep
+	Area         float64 // m², 0.1 to 1e6, of floor
+	Depth        float64 // m, 0.1 to 5, to where the temperature is Deep
 	Layers       int     // number of layers, 2 to 40, each a little thicker than the one above
-	Dry          float64 // J/(m³ K), heat capacity of the soil without its water
-	Water        float64 // kg/m³ of water that freezes
-	Thawed       float64 // W/(m K), conductivity without frost
-	Frozen       float64 // W/(m K), conductivity frozen through
-	Surface      float64 // W/(m² K), air to soil surface
-	FreezingSpan float64 // K below 0 °C over which the water freezes
+	Dry          float64 // J/(m³ K), 1e5 to 4e6, heat capacity of the soil without its water
+	Water        float64 // kg/m³, 0 to 900, of water that freezes
+	Thawed       float64 // W/(m K), 0.05 to 5, conductivity without frost
+	Frozen       float64 // W/(m K), 0.05 to 5, conductivity frozen through
+	Surface      float64 // W/(m² K), 0.1 to 50, air to soil surface
+	FreezingSpan float64 // K, 0.05 to 5, below 0 °C over which the water freezes
 }
 
 // DefaultSoilColumn is moist loam under a floor of the given area, m²: values
@@ -54,14 +54,14 @@ const (
 type FreezeOut struct {
 	Nodes    envelope.Nodes // air and structure; AirSoil, SoilCapacity and SoilDeep give way to Soil
 	Soil     SoilColumn     // the floor
-	WetAir   float64        // kg of dry air kept saturated while it changes temperature; 0 leaves condensation out
-	Deep     float64        // °C, below the column
-	Start    float64        // °C, air, structure and soil surface at the start; the soil runs straight to Deep
-	Outside  []float64      // °C, hourly means from the start on
-	SkyDrop  float64        // K, sky below outside air
-	Heat     float64        // W, heat given to the air
-	AirLimit float64        // °C, whose time below is counted for the air
-	SoilLim  float64        // °C, whose time below is counted for the soil surface
+	WetAir   float64        // kg, 0 to 1e6, of dry air kept saturated while it changes temperature; 0 leaves condensation out
+	Deep     float64        // °C, -60 to 50, below the column
+	Start    float64        // °C, -60 to 50, air, structure and soil surface at the start; the soil runs straight to Deep
+	Outside  []float64      // °C, -60 to 50, hourly means from the start on
+	SkyDrop  float64        // K, -10 to 100, sky below outside air
+	Heat     float64        // W, -1e9 to 1e9, heat given to the air
+	AirLimit float64        // °C, -90 to 120, whose time below is counted for the air
+	SoilLim  float64        // °C, -90 to 120, whose time below is counted for the soil surface
 }
 
 // FreezeCourse is the result of a FreezeOut.

@@ -22,13 +22,13 @@ const (
 // Jet is a free air jet, blown level or at an angle into a house at rest.
 type Jet struct {
 	Shape    JetShape // of the opening
-	Size     float64  // m: the square root of a compact opening's free area, or a slot's height
-	Speed    float64  // m/s, at the opening
-	Excess   float64  // K, supply above house temperature; negative for a cool jet
-	House    float64  // °C
+	Size     float64  // m, 0.001 to 3: the square root of a compact opening's free area, or a slot's height
+	Speed    float64  // m/s, 0.05 to 50, at the opening
+	Excess   float64  // K, -60 to 120, supply above house temperature; negative for a cool jet
+	House    float64  // °C, -60 to 200
 	Angle    float64  // degree above the horizontal, −60 to 60
-	Velocity float64  // K, the velocity decay factor, dimensionless
-	Thermal  float64  // KT, the temperature decay factor, dimensionless
+	Velocity float64  // K, 1 to 10, the velocity decay factor, dimensionless
+	Thermal  float64  // KT, the temperature decay factor, dimensionless, 1 to 10
 }
 
 // DefaultJet returns a level jet of the given shape with the decay factors of

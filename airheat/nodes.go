@@ -12,9 +12,9 @@ import (
 
 // Temperatures are those of the three nodes.
 type Temperatures struct {
-	Air       float64 // °C
-	Structure float64 // °C
-	Soil      float64 // °C
+	Air       float64 // °C, -90 to 120
+	Structure float64 // °C, -90 to 120
+	Soil      float64 // °C, -90 to 120
 }
 
 // Node names one of the three nodes.

@@ -10,9 +10,9 @@ import (
 
 // FanDrive is how a fan is driven and where its losses go.
 type FanDrive struct {
-	Speed           float64 // ratio to the speed at which the curve was tested
-	FanEfficiency   float64 // fraction: air power over shaft power
-	MotorEfficiency float64 // fraction: shaft power over electric power, with belt and control
+	Speed           float64 // ratio, 0.05 to 2, to the speed at which the curve was tested
+	FanEfficiency   float64 // fraction, 0.01 to 1: air power over shaft power
+	MotorEfficiency float64 // fraction, 0.01 to 1: shaft power over electric power, with belt and control
 	MotorInStream   bool    // the motor stands in the air it moves and heats it too
 }
 

@@ -20,14 +20,14 @@ import (
 // flow where its return is taken at the ridge, else 0: what the heater draws
 // from the upper layer, the lower one replaces.
 type TwoLayers struct {
-	LowerLoss    float64 // W/K, lower layer to outside; >= 0
-	UpperLoss    float64 // W/K, upper layer to outside; > 0
-	Lower        float64 // °C, set-point of the lower layer
-	Outside      float64 // °C
-	RisingShare  float64 // fraction of the heat that rises past the crop
-	Mixing       float64 // m³/s exchanged between the layers without fans
-	HeaterFlow   float64 // m³/s through the heater, at the lower layer's density
-	HeatCapacity float64 // J/(m³ K) of the air, AirHeatCapacity gives it
+	LowerLoss    float64 // W/K, 0 to 1e9, lower layer to outside
+	UpperLoss    float64 // W/K, 1e-6 to 1e9, upper layer to outside
+	Lower        float64 // °C, -90 to 120, set-point of the lower layer
+	Outside      float64 // °C, -90 to 120
+	RisingShare  float64 // fraction, 0 to 1, of the heat that rises past the crop
+	Mixing       float64 // m³/s, 0 to 10000, exchanged between the layers without fans
+	HeaterFlow   float64 // m³/s, 1e-6 to 10000, through the heater, at the lower layer's density
+	HeatCapacity float64 // J/(m³ K), 300 to 3000, of the air, AirHeatCapacity gives it
 }
 
 // AirHeatCapacity returns the heat capacity of moist air by volume at state s,
@@ -145,9 +145,9 @@ func CoilView(warmer, rise float64) float64 {
 
 // MixingFans are fans that stir the two layers.
 type MixingFans struct {
-	Flow       float64 // m³/s moved between the layers, beyond TwoLayers.Mixing
-	Power      float64 // W of electricity; all of it becomes heat in the house
-	FilmFactor float64 // ratio by which the moving air raises the upper layer's loss, 1 or more
+	Flow       float64 // m³/s, 0 to 10000, moved between the layers, beyond TwoLayers.Mixing
+	Power      float64 // W, 0 to 1e9, of electricity; all of it becomes heat in the house
+	FilmFactor float64 // ratio, 1 to 3, by which the moving air raises the upper layer's loss, 1 or more
 }
 
 // FansCompared is what mixing fans do beside a return at the crop's level.

@@ -10,8 +10,8 @@ import (
 
 // SetPoints are the air temperatures asked for over the day.
 type SetPoints struct {
-	Day       float64 // °C
-	Night     float64 // °C
+	Day       float64 // °C, -90 to 120
+	Night     float64 // °C, -90 to 120
 	DayStarts int     // number of the first hour of the day, 0 to 23
 	DayEnds   int     // number of the first hour of the night, after DayStarts, to 24
 }
@@ -34,14 +34,14 @@ func (s SetPoints) Mean() float64 {
 // methods: all of them see the same house, weather and burner. The columns
 // have 8,760 or 8,784 hourly means.
 type Season struct {
-	Outside   []float64 // °C
-	Sun       []float64 // W/m², global on the horizontal
+	Outside   []float64 // °C, -90 to 120
+	Sun       []float64 // W/m², 0 to 1500, global on the horizontal
 	SetPoints SetPoints // °C, asked for
-	Loss      float64   // W/K, house to outside, leakage and sky included
-	Aperture  float64   // m² of horizontal area whose sun becomes heat inside: floor × transmission × share that warms
-	Gain      float64   // W, constant heat from lamps, motors and people
+	Loss      float64   // W/K, 0.001 to 1e9, house to outside, leakage and sky included
+	Aperture  float64   // m², 0 to 1e6, of horizontal area whose sun becomes heat inside: floor × transmission × share that warms
+	Gain      float64   // W, 0 to 1e9, constant heat from lamps, motors and people
 	Burner    Burner    // heater and fuel; what exceeds its rated heat is unmet
-	Price     float64   // currency per kg of fuel
+	Price     float64   // currency per kg, 0 to 1e6, of fuel
 }
 
 // SeasonHeat is a season's result by one method.

@@ -9,9 +9,9 @@ import (
 
 // Months holds the twelve months of a place for the monthly method.
 type Months struct {
-	Outside [12]float64 // °C, mean of each month
-	Sun     [12]float64 // W/m², mean of each month over day and night
-	Hours   [12]float64 // h in each month
+	Outside [12]float64 // °C, -90 to 120, mean of each month
+	Sun     [12]float64 // W/m², 0 to 1500, mean of each month over day and night
+	Hours   [12]float64 // h, 1 to 745, in each month
 }
 
 // CalendarHours returns the hours of the months of a year of 365 days, h.
@@ -43,13 +43,13 @@ func (s *Season) MonthlyMeans() (Months, error) {
 
 // MonthlyHouse is a house for the monthly method.
 type MonthlyHouse struct {
-	SetPoint float64 // °C, mean over day and night
-	Loss     float64 // W/K, house to outside
-	Aperture float64 // m² of horizontal area whose sun becomes heat inside
-	Gain     float64 // W, constant gains
-	Storage  float64 // h, time constant: heat capacity of structure and soil that swings in a day over the loss
+	SetPoint float64 // °C, -90 to 120, mean over day and night
+	Loss     float64 // W/K, 0.001 to 1e9, house to outside
+	Aperture float64 // m², 0 to 1e6, of horizontal area whose sun becomes heat inside
+	Gain     float64 // W, 0 to 1e9, constant gains
+	Storage  float64 // h, 0 to 10000, time constant: heat capacity of structure and soil that swings in a day over the loss
 	Burner   Burner  // heater and fuel
-	Price    float64 // currency per kg of fuel
+	Price    float64 // currency per kg, 0 to 1e6, of fuel
 }
 
 // Utilisation returns the share of the gains that meets loss, a fraction, by

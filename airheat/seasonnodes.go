@@ -13,18 +13,18 @@ import (
 // SeasonNodes is a year of a three-node house with a thermostat.
 type SeasonNodes struct {
 	House     Transient // the three nodes
-	Outside   []float64 // °C, hourly
-	Sun       []float64 // W/m², hourly, global on the horizontal
-	SkyDrop   []float64 // K, hourly, sky below outside air; nil for a house without CoverSky
+	Outside   []float64 // °C, -90 to 120, hourly
+	Sun       []float64 // W/m², 0 to 1500, hourly, global on the horizontal
+	SkyDrop   []float64 // K, -10 to 100, hourly, sky below outside air; nil for a house without CoverSky
 	SetPoints SetPoints // °C, asked for at the end of each hour
 	VentAt    float64   // °C, the vents keep the air from rising above it
-	Deep      float64   // °C, ground below the soil layer
-	Gain      float64   // W, constant heat to the air
-	ToAir     float64   // m² of horizontal area whose sun goes to the air
-	ToPlants  float64   // m² whose sun goes to structure and plants
-	ToSoil    float64   // m² whose sun goes to the soil
+	Deep      float64   // °C, -90 to 120, ground below the soil layer
+	Gain      float64   // W, 0 to 1e9, constant heat to the air
+	ToAir     float64   // m², 0 to 1e6, of horizontal area whose sun goes to the air
+	ToPlants  float64   // m², 0 to 1e6, whose sun goes to structure and plants
+	ToSoil    float64   // m², 0 to 1e6, whose sun goes to the soil
 	Burner    Burner    // heater and fuel
-	Price     float64   // currency per kg of fuel
+	Price     float64   // currency per kg, 0 to 1e6, of fuel
 }
 
 // SeasonCourse is the result of SeasonNodes.Energy with its balance:

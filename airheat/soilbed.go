@@ -10,13 +10,13 @@ import (
 // RockBed is a bed of stones that the air passes between. Each stone is taken
 // as of one temperature.
 type RockBed struct {
-	Area          float64 // m², face that the air enters
-	Depth         float64 // m, along the air
-	Stone         float64 // m, diameter of the stones
-	Void          float64 // fraction of the bed that is air
-	StoneCapacity float64 // J/(m³ K), of solid stone
+	Area          float64 // m², 0.01 to 10000, face that the air enters
+	Depth         float64 // m, 0.05 to 100, along the air
+	Stone         float64 // m, 0.005 to 0.3, diameter of the stones
+	Void          float64 // fraction, 0.25 to 0.6, of the bed that is air
+	StoneCapacity float64 // J/(m³ K), 2e5 to 5e6, of solid stone
 	DesignFlow    float64 // m³/s, at which the heat transfer is reckoned
-	FanEfficiency float64 // fraction, from electricity to air power
+	FanEfficiency float64 // fraction, 0.01 to 1, from electricity to air power
 }
 
 // DefaultRockBed returns a bed of 40 mm stones of 2.1 MJ/(m³ K) with 42 % of

@@ -12,16 +12,16 @@ import (
 // by day and house air by night. Around each tube the soil is a thick pipe out
 // to half the spacing, where no heat passes, for the next tube does the same.
 type SoilStore struct {
-	Tubes            int     // number of tubes in parallel
-	Diameter         float64 // m, of a tube
+	Tubes            int     // number, 1 to 1000, of tubes in parallel
+	Diameter         float64 // m, 0.01 to 10, of a tube
 	Length           float64 // m, of a tube
 	Spacing          float64 // m, from axis to axis
-	Film             float64 // W/(m² K), from the air through the tube's wall to the soil; see DuctFilm
-	Roughness        float64 // m, of the tube's wall
-	Fittings         float64 // sum of loss factors of a tube with inlet and outlet, dimensionless
-	SoilConductivity float64 // W/(m K)
-	SoilCapacity     float64 // J/(m³ K), of the soil by volume
-	FanEfficiency    float64 // fraction, from electricity to air power
+	Film             float64 // W/(m² K), 0.1 to 1000, from the air through the tube's wall to the soil; see DuctFilm
+	Roughness        float64 // m, 0 to 0.02, of the tube's wall
+	Fittings         float64 // sum of loss factors of a tube with inlet and outlet, dimensionless, 0 to 1e6
+	SoilConductivity float64 // W/(m K), 0.1 to 5
+	SoilCapacity     float64 // J/(m³ K), 2e5 to 5e6, of the soil by volume
+	FanEfficiency    float64 // fraction, 0.01 to 1, from electricity to air power
 }
 
 // DefaultSoilStore returns a store with the soil of ISO 13370's middle class

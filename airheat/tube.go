@@ -13,17 +13,17 @@ import (
 // Positions rows at the pitch Pitch, the first right after the lead-in and the
 // last at the closed end.
 type PerforatedTube struct {
-	Diameter      float64 // m, inside
-	Roughness     float64 // m, Colebrook's sand roughness of the wall
-	LeadIn        float64 // m, from the fan to the first row
-	Pitch         float64 // m, from row to row
-	Positions     int     // number of rows
-	HolesPerRow   int     // number of holes in each row
-	HoleDiameter  float64 // m
-	Discharge     float64 // discharge coefficient of a hole, a factor
-	Regain        float64 // factor: 1 turns all the velocity pressure the tube loses at a row into static pressure, 0 none
-	HeatTransfer  float64 // W/(m² K), from the air inside through the wall to the house
-	LargestSpread float64 // ratio of smallest to largest hole flow below which Warnings speaks
+	Diameter      float64 // m, 0.02 to 3, inside
+	Roughness     float64 // m, 0 to 0.02, Colebrook's sand roughness of the wall
+	LeadIn        float64 // m, 0 to 200, from the fan to the first row
+	Pitch         float64 // m, 0 to 200, from row to row
+	Positions     int     // number, 1 to 1e5, of rows
+	HolesPerRow   int     // number, 1 to 1000, of holes in each row
+	HoleDiameter  float64 // m, 0.001 to 0.5
+	Discharge     float64 // discharge coefficient of a hole, a factor, 0.3 to 1
+	Regain        float64 // factor, 0 to 1: 1 turns all the velocity pressure the tube loses at a row into static pressure, 0 none
+	HeatTransfer  float64 // W/(m² K), 0 to 50, from the air inside through the wall to the house
+	LargestSpread float64 // ratio, 0 to 1, of smallest to largest hole flow below which Warnings speaks
 }
 
 // DefaultPerforatedTube returns a tube of plain film with everything but its
@@ -38,8 +38,8 @@ func DefaultPerforatedTube() PerforatedTube {
 // TubeSupply is the air that enters a PerforatedTube and the house around it.
 type TubeSupply struct {
 	Flow        float64 // m³/s, at the supply air's own density
-	Temperature float64 // °C, of the supply air
-	House       float64 // °C, of the air around the tube
+	Temperature float64 // °C, -60 to 200, of the supply air
+	House       float64 // °C, -60 to 200, of the air around the tube
 	Air         Air     // properties of the supply air, as DryAir gives them at Temperature
 }
 
