@@ -86,11 +86,11 @@ func (f FreezeOut) Run() (FreezeCourse, error) {
 	}
 	c := newColumn(&f)
 	dt := c.step()
-	per := int(math.Round(3600 / dt))
-	if per*len(f.Outside) > maxSteps {
-		return FreezeCourse{}, errTooManySteps(per * len(f.Outside))
+	per := math.Round(3600 / dt)
+	if steps := per * float64(len(f.Outside)); steps > maxSteps {
+		return FreezeCourse{}, errTooManySteps(steps) // counted as float64: an int of 32 bits would overflow
 	}
-	return c.march(per), nil
+	return c.march(int(per)), nil
 }
 
 func (c *column) march(per int) FreezeCourse {
@@ -178,6 +178,6 @@ func spell(below bool, dt, run float64, in, long *float64) float64 {
 	return run
 }
 
-func errTooManySteps(n int) error {
-	return fmt.Errorf("%w: the air changes so fast that %d steps would be needed, more than %d", ErrNotConverged, n, maxSteps)
+func errTooManySteps(n float64) error {
+	return fmt.Errorf("%w: the air changes so fast that %.0f steps would be needed, more than %d", ErrNotConverged, n, maxSteps)
 }
