@@ -14,7 +14,7 @@ import (
 // rh 1 gives the saturated air of that enthalpy. The error names each input
 // outside its range, or the enthalpies of such air from -100 to 200 °C.
 func (m Model) FromEnthalpyAndRelativeHumidity(h, rh, p float64) (State, error) {
-	if err := errors.Join(relativeHumiditiesRange.Check("relative humidity", rh), pressuresRange.Check("pressure", p)); err != nil {
+	if err := errors.Join(m.check(), relativeHumiditiesRange.Check("relative humidity", rh), pressuresRange.Check("pressure", p)); err != nil {
 		return State{}, finite(err, "enthalpy", h, "J/kg")
 	}
 	at := func(t float64) State { return m.moist(t, rh, p) }
@@ -41,7 +41,7 @@ const rangeOfTemperature = "the air would leave its range of temperature"
 // The error names each input outside its range, or the enthalpies of such air
 // up to 200 °C; for fog see Mix.
 func (m Model) FromEnthalpyAndHumidityRatio(h, w, p float64) (State, error) {
-	if err := errors.Join(humidityRatiosRange.Check("humidity ratio", w), pressuresRange.Check("pressure", p)); err != nil {
+	if err := errors.Join(m.check(), humidityRatiosRange.Check("humidity ratio", w), pressuresRange.Check("pressure", p)); err != nil {
 		return State{}, finite(err, "enthalpy", h, "J/kg")
 	}
 	if err := finite(nil, "enthalpy", h, "J/kg"); err != nil {
@@ -54,6 +54,10 @@ func (m Model) FromEnthalpyAndHumidityRatio(h, w, p float64) (State, error) {
 // dew point and still count as that of saturated air.
 const roundingOfTemperature = 1e-9
 
+// stepOfTemperature is more than the difference, K, of the dew points over ice
+// and liquid of one vapour pressure next to 0.01 °C, at the highest pressure.
+const stepOfTemperature = 0.01
+
 // heated makes the State of a temperature t found from another input, which
 // field, value, unit and property describe, and a humidity ratio w.
 func (m Model) heated(field string, value float64, unit string, t, w, p float64, property func(State) float64) (State, error) {
@@ -65,7 +69,10 @@ func (m Model) heated(field string, value float64, unit string, t, w, p float64,
 	if t < lo && t > lo-roundingOfTemperature {
 		t = lo
 	}
-	if !(t >= lo && t <= hi) {
+	// Just below 0.01 °C air holds a little more vapour than just above: there
+	// unsaturated air may lie below its dew point on the other side.
+	between := t < lo && t > TriplePoint-stepOfTemperature && x <= m.saturated(SurfaceAt(t), t, p)*(1+roundingSlack)
+	if !(t >= lo && t <= hi) && !between {
 		a := State{t: lo, p: p, x: x, w: w, xs: m.saturated(SurfaceAt(lo), lo, p), model: m}
 		b := State{t: hi, p: p, x: x, w: w, xs: m.saturated(SurfaceAt(hi), hi, p), model: m}
 		return State{}, &RangeError{Field: field, Value: value, Min: property(a), Max: property(b), Unit: unit,
@@ -111,7 +118,7 @@ func (m Model) dewPointOf(x, p float64) float64 {
 // at pressure p, Pa, 30e3 to 200e3. The error names each input outside its
 // range, or the volumes of such air up to 200 °C.
 func (m Model) FromSpecificVolumeAndHumidityRatio(v, w, p float64) (State, error) {
-	if err := errors.Join(humidityRatiosRange.Check("humidity ratio", w), pressuresRange.Check("pressure", p)); err != nil {
+	if err := errors.Join(m.check(), humidityRatiosRange.Check("humidity ratio", w), pressuresRange.Check("pressure", p)); err != nil {
 		return State{}, finite(err, "specific volume", v, "m³/kg")
 	}
 	if err := (domain.Range{Min: 0, Max: math.Inf(1), Unit: "m³/kg"}).Check("specific volume", v); err != nil {
@@ -184,7 +191,7 @@ func (m Model) FromWetBulbAndRelativeHumidity(tw, rh, p float64) (State, error) 
 // pressure p, Pa, 30e3 to 200e3. The error names each input outside its range;
 // relative humidity 0 has no solution.
 func (m Model) FromHumidityRatioAndRelativeHumidity(w, rh, p float64) (State, error) {
-	if err := errors.Join(humidityRatiosRange.Check("humidity ratio", w), relativeHumiditiesRange.Check("relative humidity", rh), pressuresRange.Check("pressure", p)); err != nil {
+	if err := errors.Join(m.check(), humidityRatiosRange.Check("humidity ratio", w), relativeHumiditiesRange.Check("relative humidity", rh), pressuresRange.Check("pressure", p)); err != nil {
 		return State{}, err
 	}
 	s, err := m.warmed(fractionOf(w), rh, p, "humidity ratio", w, "kg/kg", State.HumidityRatio)

@@ -6,8 +6,15 @@ import "math"
 // pressure and humidity ratio, becomes saturated: over ice below 0.01 °C (a
 // frost point), over liquid from there on. NaN for dry air.
 func (s State) DewPoint() float64 {
-	t := s.defaultDewPoint()
-	if t > s.t { // by rounding, or by the step at 0.01 °C
+	if s.t < TriplePoint { // no liquid branch
+		return s.lowered(s.dewPoint(Ice))
+	}
+	return s.lowered(s.defaultDewPoint())
+}
+
+// lowered is t, but no more than the dry bulb, which rounding can pass.
+func (s State) lowered(t float64) float64 {
+	if t > s.t {
 		return s.t
 	}
 	return t

@@ -133,3 +133,26 @@ func TestBareFunctionsReturnNaNOutside(t *testing.T) {
 		require.True(t, math.IsNaN(v), "number %d is %g", i, v)
 	}
 }
+
+// Numbers that are no Model and no Surface.
+func TestUnknownModelsAndSurfaces(t *testing.T) {
+	for _, c := range all {
+		_, err := c.of(psychro.Model(9), 10, 0.005, 101325)
+		require.ErrorContains(t, err, "Model is 9, allowed 0 to 1", c.name)
+	}
+	for _, f := range []func() (psychro.State, error){
+		func() (psychro.State, error) { return psychro.RealGas.FromRelativeHumidityOver(9, 10, 0.5, 101325) },
+		func() (psychro.State, error) { return psychro.RealGas.FromDewPointOver(9, 10, 5, 101325) },
+		func() (psychro.State, error) { return psychro.RealGas.FromWetBulbOver(9, 10, 5, 101325) },
+	} {
+		_, err := f()
+		require.ErrorContains(t, err, "Surface is 9, allowed 0 to 1")
+	}
+	s := must(t)(psychro.FromRelativeHumidity(10, 0.5, 101325))
+	for _, v := range []float64{psychro.Model(9).SaturationHumidityRatio(10, 101325), psychro.SaturationPressureOver(9, 10), psychro.SaturationTemperatureOver(9, 1000),
+		psychro.SaturationSlopeOver(9, 10), psychro.LatentHeatOver(9, 10), psychro.HylandWexler(9, 10), psychro.WMOMagnus(9, 10),
+		s.WetBulbOver(9), s.DewPointOver(9), s.RelativeHumidityOver(9)} {
+		require.True(t, math.IsNaN(v))
+	}
+	require.Equal(t, "Model(9), Surface(7)", psychro.Model(9).String()+", "+psychro.Surface(7).String())
+}

@@ -190,3 +190,61 @@ func TestTwoBulbsNearFreezing(t *testing.T) {
 	}
 	require.Greater(t, found, 100)
 }
+
+// Next to 0.01 °C saturated air steps from ice to liquid, by 6e-5 of its vapour:
+// no state may refuse what it says of itself. Pairs without the dry bulb may
+// find the other of two states, within 0.002 K.
+func TestPairsNextToTheTriplePoint(t *testing.T) {
+	for _, m := range []psychro.Model{psychro.RealGas, psychro.IdealGas} {
+		for at := 0.0085; at < 0.0125; at += 0.000037 {
+			for _, rh := range []float64{0.13, 0.55, 0.99998, 1} {
+				for _, p := range []float64{34e3, 88e3, 126e3, 199e3} {
+					s, err := m.FromRelativeHumidity(at, rh, p)
+					require.NoError(t, err)
+					require.LessOrEqual(t, s.DewPoint(), at)
+					require.LessOrEqual(t, s.WetBulb(), at)
+					for _, a := range pairs {
+						where := fmt.Sprintf("%v, %s: %.12g °C, %g, %g Pa", m, a.name, at, rh, p)
+						back, err := a.make(m, s)
+						require.NoError(t, err, where)
+						require.InDelta(t, at, back.Temperature(), 0.002, where)
+						require.InEpsilon(t, s.HumidityRatio(), back.HumidityRatio(), 2e-4, where)
+						if a.name[0] == 't' && a.name[1] == ' ' {
+							require.InEpsilon(t, s.HumidityRatio(), back.HumidityRatio(), 1e-9, where)
+						}
+					}
+				}
+			}
+		}
+	}
+}
+
+// Hot air, to twice the boiling point, goes through all pairs like any other;
+// a degree of saturation it has only below boiling.
+func TestPairsInHotAir(t *testing.T) {
+	for _, m := range []psychro.Model{psychro.RealGas, psychro.IdealGas} {
+		for at := 81.0; at < 200; at += 8.3 {
+			for _, w := range []float64{0.001, 0.01, 0.1, 0.4, 3} {
+				for _, p := range []float64{70e3, 101325, 180e3} {
+					s, err := m.FromHumidityRatio(at, w, p)
+					if at < 121 && err != nil {
+						continue // supersaturated
+					}
+					require.NoError(t, err)
+					require.Less(t, s.DewPoint(), s.WetBulb())
+					for _, a := range pairs {
+						where := fmt.Sprintf("%v, %s: %g °C, %g kg/kg, %g Pa", m, a.name, at, w, p)
+						back, err := a.make(m, s)
+						if a.name == "t mu" && math.IsNaN(s.DegreeOfSaturation()) {
+							require.Error(t, err, where)
+							continue
+						}
+						require.NoError(t, err, where)
+						require.InDelta(t, at, back.Temperature(), 2e-8, where)
+						require.InEpsilon(t, w, back.HumidityRatio(), 1e-8, where)
+					}
+				}
+			}
+		}
+	}
+}

@@ -19,6 +19,9 @@ const guessRoom, twoBulbs = 1.0, 1.0
 // wetBulbOf takes the state's enthalpy.
 func (s State) wetBulbOf(h float64) float64 {
 	t := s.guessBulb()
+	if s.t < TriplePoint { // no liquid branch
+		return s.wetBulb(Ice, t, h)
+	}
 	if t > guessRoom {
 		if tw := s.wetBulb(Liquid, t, h); tw >= TriplePoint {
 			return tw
