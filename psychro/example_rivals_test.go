@@ -17,6 +17,8 @@ func Example_rivals() {
 		fmt.Printf("%5.0f  %8.2f  %13.3f  %8.3f  %8.3f  %10.3f\n", t, ps, off(psychro.HylandWexler(psychro.Liquid, t)),
 			off(psychro.FAO56(t)), off(psychro.WMOMagnus(psychro.Liquid, t)), 100*(1/psychro.EnhancementFactor(t, 101325)-1))
 	}
+	fmt.Printf("enhancement factor at 101325 Pa: %.5f by [WMO08] at any temperature, %.5f at 20 °C\n",
+		psychro.WMOEnhancement(101325), psychro.EnhancementFactor(20, 101325))
 	// Output:
 	// °C        Pa  Hyland-Wexler    FAO-56       WMO   no factor
 	//     1    657.09         -0.002    -0.058    -0.022      -0.408
@@ -25,4 +27,5 @@ func Example_rivals() {
 	//    30   4246.69         -0.015    -0.085    -0.305      -0.438
 	//    40   7384.43         -0.013    -0.119    -0.230      -0.477
 	//    50  12351.27         -0.011    -0.117    -0.049      -0.525
+	// enhancement factor at 101325 Pa: 1.00472 by [WMO08] at any temperature, 1.00415 at 20 °C
 }

@@ -48,22 +48,21 @@ func Mix(streams ...Stream) (Mixture, error) {
 	var flow, water, heat float64
 	for i, s := range streams {
 		if err := s.check(); err != nil {
-			errs = append(errs, fmt.Errorf("stream %d: %w", i+1, err))
+			errs = append(errs, domain.Within(nameOf(i), err))
 			continue
 		}
 		if s.State.p != first.p {
-			errs = append(errs, fmt.Errorf("stream %d: %w", i+1, &RangeError{Field: "pressure", Value: s.State.p,
-				Min: first.p, Max: first.p, Unit: "Pa", Source: "the pressure of stream 1"}))
+			errs = append(errs, &RangeError{Field: nameOf(i) + ".State.Pressure", Value: s.State.p, Min: first.p, Max: first.p, Unit: "Pa", Source: "the pressure of streams[0]"})
 		}
 		if s.State.model != first.model {
-			errs = append(errs, fmt.Errorf("stream %d: its model is %v, that of stream 1 %v: %w", i+1, s.State.model, first.model, ErrRange))
+			errs = append(errs, fmt.Errorf("%s: its model is %v, that of streams[0] %v: %w", nameOf(i), s.State.model, first.model, ErrRange))
 		}
 		flow += s.DryAir
 		water += s.vapourFlow()
 		heat += s.enthalpyFlow()
 	}
 	if len(errs) == 0 && !(flow > 0) {
-		errs = append(errs, &RangeError{Field: "dry air of all streams", Value: flow, Min: domain.MoreThan(0), Max: dryAirsRange.Max, Unit: "kg/s"})
+		errs = append(errs, &RangeError{Field: "DryAir of all streams", Value: flow, Min: domain.MoreThan(0), Max: dryAirsRange.Max, Unit: "kg/s"})
 	}
 	if len(errs) > 0 {
 		return Mixture{}, errors.Join(errs...)
@@ -71,11 +70,13 @@ func Mix(streams ...Stream) (Mixture, error) {
 	return first.model.settle(flow, heat/flow, water/flow, first.p)
 }
 
+func nameOf(stream int) string { return fmt.Sprintf("streams[%d]", stream) }
+
 func (s Stream) check() error {
 	if !(s.State.p > 0) {
-		return &RangeError{Field: "pressure", Value: s.State.p, Min: pressuresRange.Min, Max: pressuresRange.Max, Unit: "Pa", Source: "the zero State is invalid"}
+		return &RangeError{Field: "State.Pressure", Value: s.State.p, Min: pressuresRange.Min, Max: pressuresRange.Max, Unit: "Pa", Source: "the zero State is invalid"}
 	}
-	return dryAirsRange.Check("dry air", s.DryAir)
+	return dryAirsRange.Check("DryAir", s.DryAir)
 }
 
 // settle finds the air, and the fog in it, of enthalpy h, J/kg dry air, and

@@ -7,14 +7,17 @@ import (
 )
 
 // Heated returns the stream after sensible heat, W, is added to it; negative
-// takes heat out. Taking it below the dew point is refused: see Coil and
-// Changed.
+// takes heat out. The error names the most and the least heat that leave the air
+// below 200 °C and above its dew point; past that see Coil and Changed.
 func (s Stream) Heated(heat float64) (Stream, error) {
 	if err := s.flowing(finite(nil, "heat", heat, "W")); err != nil {
 		return Stream{}, err
 	}
-	h := s.State.Enthalpy() + heat/s.DryAir
-	next, err := s.State.model.FromEnthalpyAndHumidityRatio(h, s.State.w, s.State.p)
+	before := s.State.Enthalpy()
+	next, err := s.State.model.FromEnthalpyAndHumidityRatio(before+heat/s.DryAir, s.State.w, s.State.p)
+	if r, ok := err.(*RangeError); ok && r.Field == "enthalpy" { // which the caller did not give
+		err = &RangeError{Field: "heat", Value: heat, Min: s.DryAir * (r.Min - before), Max: s.DryAir * (r.Max - before), Unit: "W", Source: r.Source}
+	}
 	return Stream{State: next, DryAir: s.DryAir}, err
 }
 
@@ -22,7 +25,7 @@ func (s Stream) Heated(heat float64) (Stream, error) {
 func (s Stream) flowing(err error) error {
 	bad := s.check()
 	if bad == nil && s.DryAir == 0 {
-		bad = &RangeError{Field: "dry air", Value: 0, Min: domain.MoreThan(0), Max: dryAirsRange.Max, Unit: "kg/s"}
+		bad = &RangeError{Field: "DryAir", Value: 0, Min: domain.MoreThan(0), Max: dryAirsRange.Max, Unit: "kg/s"}
 	}
 	return errors.Join(bad, err)
 }

@@ -59,13 +59,13 @@ func TestMixRefuses(t *testing.T) {
 	d := psychro.Stream{State: must(t)(psychro.IdealGas.FromRelativeHumidity(20, 0.5, 101325)), DryAir: 1}
 	_, err := psychro.Mix(a, b, c, d, psychro.Stream{DryAir: 1})
 	require.ErrorIs(t, err, psychro.ErrRange)
-	for _, want := range []string{"stream 2: pressure is 95000", "stream 3: dry air is -1", "stream 4: its model is ideal gas", "stream 5: pressure is 0"} {
+	for _, want := range []string{"streams[1].State.Pressure is 95000", "streams[2].DryAir is -1", "streams[3]: its model is ideal gas", "streams[4].State.Pressure is 0"} {
 		require.ErrorContains(t, err, want)
 	}
 	_, err = psychro.Mix()
 	require.ErrorIs(t, err, psychro.ErrRange)
 	_, err = psychro.Mix(psychro.Stream{State: a.State})
-	require.ErrorContains(t, err, "dry air of all streams is 0")
+	require.ErrorContains(t, err, "DryAir of all streams is 0")
 }
 
 func TestHeatedAndCooled(t *testing.T) {
@@ -79,6 +79,9 @@ func TestHeatedAndCooled(t *testing.T) {
 	require.InDelta(t, 28, back.State.Temperature(), 1e-9)
 	_, err = in.Heated(-60e3)
 	require.ErrorIs(t, err, psychro.ErrRange)
+	require.ErrorContains(t, err, "heat is -60000, allowed -7")
+	_, err = in.Heated(300e3)
+	require.ErrorContains(t, err, "heat is 300000, allowed -7")
 
 	for _, at := range []float64{27, 20, 5, -8} {
 		c, err := in.Coil(at)
@@ -96,7 +99,7 @@ func TestHeatedAndCooled(t *testing.T) {
 	_, err = psychro.Stream{}.Coil(3)
 	require.ErrorIs(t, err, psychro.ErrRange)
 	_, err = psychro.Stream{State: in.State}.Heated(3)
-	require.ErrorContains(t, err, "dry air is 0")
+	require.ErrorContains(t, err, "DryAir is 0")
 }
 
 func TestHumidifying(t *testing.T) {
