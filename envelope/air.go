@@ -5,8 +5,8 @@ import (
 	"cloche.example/internal/domain"
 )
 
-// Air is dry air as a gas in gaps and along surfaces.
-type Air struct {
+// airProperties are those of dry air as a gas in gaps and along surfaces.
+type airProperties struct {
 	Conductivity float64 // W/(m K)
 	Viscosity    float64 // Pa s, dynamic
 	HeatCapacity float64 // J/(kg K)
@@ -32,12 +32,12 @@ const (
 	airMolarMass     = 28.97     // kg/kmol
 )
 
-// GapAir returns the properties of air at t in °C and p in Pa by the linear
+// gapAirAt returns the properties of air at t in °C and p in Pa by the linear
 // fits of [IsoWin03] Annex B and the ideal-gas law; fields are NaN outside
 // AirTemperature and Pressure.
-func GapAir(t, p float64) Air {
+func gapAirAt(t, p float64) airProperties {
 	if !airTemperatureRange.Contains(t) || !pressureRange.Contains(p) {
-		return Air{nan, nan, nan, nan}
+		return airProperties{nan, nan, nan, nan}
 	}
 	k := t + constant.ZeroCelsius
 	return standard.air(k, p)
@@ -58,8 +58,8 @@ var standard = constants{
 }
 
 // air returns the properties at the temperature k in kelvin and p in Pa.
-func (c *constants) air(k, p float64) Air {
-	return Air{
+func (c *constants) air(k, p float64) airProperties {
+	return airProperties{
 		Conductivity: airConductivity0 + airConductivity1*k, // [IsoWin03] Annex B
 		Viscosity:    airViscosity0 + airViscosity1*k,       // [IsoWin03] Annex B
 		HeatCapacity: airHeat0 + airHeat1*k,                 // [IsoWin03] Annex B
@@ -69,7 +69,7 @@ func (c *constants) air(k, p float64) Air {
 
 // buoyancy returns b with Ra = b |dT| L³ for air at the temperature k in
 // kelvin, and the logarithmic slope of b over temperature in 1/K.
-func (c *constants) buoyancy(k float64, a Air) (b, slope float64) {
+func (c *constants) buoyancy(k float64, a airProperties) (b, slope float64) {
 	b = c.gravity * a.Density * a.Density * a.HeatCapacity / (k * a.Viscosity * a.Conductivity)
 	slope = -3/k + airHeat1/a.HeatCapacity - airViscosity1/a.Viscosity - airConductivity1/a.Conductivity
 	return b, slope
@@ -79,7 +79,7 @@ func (c *constants) buoyancy(k float64, a Air) (b, slope float64) {
 // in m (of a surface: its height) with faces a and b in °C at p in Pa, air at
 // the mean of the two: g L³ |dT| cp rho²/(Tm mu k), [IsoWin03] eq. 40; NaN
 // where the mean leaves AirTemperature or p leaves Pressure.
-func Rayleigh(a, b, width, p float64) float64 {
+func rayleigh(a, b, width, p float64) float64 {
 	mean := (a + b) / 2
 	if !airTemperatureRange.Contains(mean) || !pressureRange.Contains(p) || !(width > 0) {
 		return nan

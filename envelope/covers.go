@@ -13,20 +13,19 @@ var (
 	clearScreen       = Layer{Name: "clear screen", EmittanceOut: 0.55, EmittanceIn: 0.55, Transmittance: 0.35, Thickness: 0.2e-3, Conductivity: 0.2, Leakage: 0.001}
 )
 
-// Layers returns the ready-made layers as a fresh slice: clear film of 0.15
-// mm, infrared film of 0.18 mm, ETFE film of 0.1 mm, EVA film of 0.18 mm, glass
-// of 4 mm, polycarbonate wall of a hollow sheet of 0.5 mm, and the screens:
-// aluminised screen, closed, open aluminised screen with open strips, both with
-// their bright face outward, and clear screen, closed. All values are typical
-// ones of Materials.
-func Layers() []Layer {
+// readyLayers returns the ready-made layers.
+func readyLayers() []Layer {
 	return []Layer{clearFilm, infraredFilm, fluoropolymerFilm, evaFilm, glass4, polycarbonateSkin, aluminisedScreen, openScreen, clearScreen}
 }
 
-// FindLayer returns the ready-made layer of the name, as Layers has it, and
-// whether there is one.
+// FindLayer returns the ready-made layer of the name, and whether there is one:
+// clear film (0.15 mm), infrared film (0.18 mm), ETFE film (0.1 mm), EVA film
+// (0.18 mm), glass (4 mm), polycarbonate wall (0.5 mm, of a hollow sheet),
+// aluminised screen (closed), open aluminised screen (open strips), clear
+// screen (closed). Screens have their bright face outward. All values are
+// typical ones of Materials.
 func FindLayer(name string) (Layer, bool) {
-	for _, l := range Layers() {
+	for _, l := range readyLayers() {
 		if l.Name == name {
 			return l, true
 		}

@@ -1,7 +1,6 @@
 package envelope
 
 import (
-	"fmt"
 	"math"
 
 	"cloche.example/internal/domain"
@@ -24,15 +23,7 @@ const (
 	facetKinds
 )
 
-var facetNames = [facetKinds]string{"roof", "side wall", "end wall", "back wall", "dwarf wall", "gutter", "buried wall", "floor"}
-
-// String names the kind.
-func (k FacetKind) String() string {
-	if k >= facetKinds {
-		return fmt.Sprintf("facet kind %d", uint8(k))
-	}
-	return facetNames[k]
-}
+var facetNames = []string{"roof", "side wall", "end wall", "back wall", "dwarf wall", "gutter", "buried wall", "floor"}
 
 // InGround reports whether a facet of this kind lies against the ground.
 func (k FacetKind) InGround() bool { return k == BuriedWall || k == Floor }
@@ -55,10 +46,10 @@ func (f *Facet) normal() (e, n, u float64) {
 	return s * math.Sin(f.Azimuth*degree), s * math.Cos(f.Azimuth*degree), f.Area * math.Cos(f.Tilt*degree)
 }
 
-// SkyView returns the fraction of the half-space before the facet that is
+// skyView returns the fraction of the half-space before the facet that is
 // sky, (1 + cos tilt)/2, over a level horizon: hills, trees and neighbouring
 // bays take from it.
-func (f Facet) SkyView() float64 { return (1 + math.Cos(f.Tilt*degree)) / 2 }
+func (f Facet) skyView() float64 { return (1 + math.Cos(f.Tilt*degree)) / 2 }
 
 // Incidence returns the angle in degree between the sun's rays and the
 // facet's normal, for the sun's elevation above the horizon and its azimuth

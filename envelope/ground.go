@@ -91,11 +91,11 @@ const (
 	groundPeriodic = 0.37   // eq. H.3
 )
 
-// EquivalentThickness returns the thickness in m of soil of the conductivity
+// equivalentThickness returns the thickness in m of soil of the conductivity
 // in W/(m K) that resists as a wall thickness in m and the resistances in
 // m² K/W inside, of the construction and outside do: w + lambda (Rsi + R +
 // Rse), [IsoGround17] eq. 3. NaN for a negative or infinite argument.
-func EquivalentThickness(wall, conductivity, inside, construction, outside float64) float64 {
+func equivalentThickness(wall, conductivity, inside, construction, outside float64) float64 {
 	if !(wall >= 0) || !(conductivity >= 0) || !(inside >= 0) || !(construction >= 0) || !(outside >= 0) {
 		return nan
 	}
@@ -105,7 +105,7 @@ func EquivalentThickness(wall, conductivity, inside, construction, outside float
 // PenetrationDepth returns the depth in m at which the yearly wave has sunk to
 // 1/e, for the conductivity in W/(m K) and the heat capacity in J/(m³ K):
 // [IsoGround17] eq. H.1. NaN outside SoilConductivity and SoilHeatCapacity.
-func PenetrationDepth(conductivity, capacity float64) float64 {
+func penetrationDepth(conductivity, capacity float64) float64 {
 	if !soilConductivityRange.Contains(conductivity) || !soilHeatCapacityRange.Contains(capacity) {
 		return nan
 	}
@@ -132,9 +132,9 @@ func (g Ground) Solve() (GroundCoefficients, error) {
 	lambda := g.Soil.Conductivity
 	r := GroundCoefficients{
 		CharacteristicWidth: g.Area / (g.Perimeter / 2), // eq. 2
-		FloorThickness:      EquivalentThickness(g.WallThickness, lambda, g.FloorSurface, g.FloorResistance, g.OutsideSurface),
-		WallThickness:       EquivalentThickness(0, lambda, g.WallSurface, g.WallResistance, g.OutsideSurface), // eq. 15
-		PenetrationDepth:    PenetrationDepth(lambda, g.Soil.HeatCapacity),
+		FloorThickness:      equivalentThickness(g.WallThickness, lambda, g.FloorSurface, g.FloorResistance, g.OutsideSurface),
+		WallThickness:       equivalentThickness(0, lambda, g.WallSurface, g.WallResistance, g.OutsideSurface), // eq. 15
+		PenetrationDepth:    penetrationDepth(lambda, g.Soil.HeatCapacity),
 	}
 	b, d, dw, delta, z := r.CharacteristicWidth, r.FloorThickness, r.WallThickness, r.PenetrationDepth, g.Depth
 	r.UFloor = slabU(lambda, b, d+z/2) // eq. 4, 5; basement with eq. 12: eq. 13, 14

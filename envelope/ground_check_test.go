@@ -33,7 +33,9 @@ func TestMaceyFloor(t *testing.T) {
 		{Where: "Ihve77.A3/15x7.5", In: []float64{7.5, 15}, Printed: "0.62", Tol: 0.0248, Why: why},
 		{Where: "Ihve77.A3/7.5x7.5", In: []float64{7.5, 7.5}, Printed: "0.76", Tol: 0.0304, Why: why},
 		{Where: "Ihve77.A3/3x3", In: []float64{3, 3}, Printed: "1.47", Tol: 0.0588, Why: why},
-	}, func(in ...float64) float64 { return MaceyFloor(in[0], in[1], 0.3, 1.4) })
+	}, func(in ...float64) float64 {
+		return MaceyFloor(BareFloor{Width: in[0], Length: in[1], Wall: 0.3, Conductivity: 1.4})
+	})
 }
 
 func TestAndersonFloor(t *testing.T) {

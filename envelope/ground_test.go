@@ -19,14 +19,14 @@ func TestExactFlows(t *testing.T) {
 		s := w * u * u * u
 		return 3 * u * u * math.Log((c+s)/s)
 	}, 0, 1, 200, nil, 0)
-	require.InEpsilon(t, 2*k/math.Pi*sum*11, StripFlow(c, w, k, 11), 1e-9)
-	long := BoxFlow(2000, c, w, k, 11) - BoxFlow(1000, c, w, k, 11)
-	require.InEpsilon(t, StripFlow(c, w, k, 11), long/1000, 1e-4)
-	require.InEpsilon(t, BoxFlow(4, 7, w, k, 5), BoxFlow(7, 4, w, k, 5), 1e-12)
+	require.InEpsilon(t, 2*k/math.Pi*sum*11, StripFlow(BareFloor{Width: c, Wall: w, Conductivity: k}, 11), 1e-9)
+	long := BoxFlow(BareFloor{Length: 2000, Width: c, Wall: w, Conductivity: k}, 11) - BoxFlow(BareFloor{Length: 1000, Width: c, Wall: w, Conductivity: k}, 11)
+	require.InEpsilon(t, StripFlow(BareFloor{Width: c, Wall: w, Conductivity: k}, 11), long/1000, 1e-4)
+	require.InEpsilon(t, BoxFlow(BareFloor{Length: 4, Width: 7, Wall: w, Conductivity: k}, 5), BoxFlow(BareFloor{Length: 7, Width: 4, Wall: w, Conductivity: k}, 5), 1e-12)
 	for _, bad := range []float64{0, -1, math.NaN(), math.Inf(1)} {
-		require.True(t, math.IsNaN(StripFlow(bad, 1, 1, 1)) && math.IsNaN(StripFlow(1, bad, 1, 1)) && math.IsNaN(StripFlow(1, 1, bad, 1)))
-		require.True(t, math.IsNaN(BoxFlow(bad, 1, 1, 1, 1)) && math.IsNaN(BoxFlow(1, bad, 1, 1, 1)) && math.IsNaN(BoxFlow(1, 1, bad, 1, 1)))
-		require.True(t, math.IsNaN(MaceyFloor(bad, 1, 1, 1)) && math.IsNaN(MaceyFloor(1, 1, bad, 1)))
+		require.True(t, math.IsNaN(StripFlow(BareFloor{Width: bad, Wall: 1, Conductivity: 1}, 1)) && math.IsNaN(StripFlow(BareFloor{Width: 1, Wall: bad, Conductivity: 1}, 1)) && math.IsNaN(StripFlow(BareFloor{Width: 1, Wall: 1, Conductivity: bad}, 1)))
+		require.True(t, math.IsNaN(BoxFlow(BareFloor{Length: bad, Width: 1, Wall: 1, Conductivity: 1}, 1)) && math.IsNaN(BoxFlow(BareFloor{Length: 1, Width: bad, Wall: 1, Conductivity: 1}, 1)) && math.IsNaN(BoxFlow(BareFloor{Length: 1, Width: 1, Wall: bad, Conductivity: 1}, 1)))
+		require.True(t, math.IsNaN(MaceyFloor(BareFloor{Width: bad, Length: 1, Wall: 1, Conductivity: 1})) && math.IsNaN(MaceyFloor(BareFloor{Width: 1, Length: 1, Wall: bad, Conductivity: 1})))
 		require.True(t, math.IsNaN(AndersonFloor(bad)))
 		require.True(t, math.IsNaN(PenetrationDepth(bad, 2e6)) && math.IsNaN(PenetrationDepth(1, bad)))
 	}
@@ -41,7 +41,7 @@ func TestSlabAgainstExactStrip(t *testing.T) {
 		g.WallThickness, g.FloorSurface, g.OutsideSurface = 0.3, 0.001, 0.001
 		g.Area, g.Perimeter = c*1e4, 2e4
 		r := solved(t, g)
-		exact := StripFlow(c, 0.3, 1.5, 1)
+		exact := StripFlow(BareFloor{Width: c, Wall: 0.3, Conductivity: 1.5}, 1)
 		require.InEpsilon(t, exact, r.UFloor*c, 0.1, "width %g m", c)
 	}
 }
@@ -136,7 +136,7 @@ func TestGroundYear(t *testing.T) {
 	for i := range in {
 		in[i], out[i] = 16, 9-10*math.Cos(math.Pi/6*float64(i))
 	}
-	flow, err := r.MonthlyFlow(in, out)
+	flow, err := r.MonthlyFlow(GroundMonths{Inside: in, Outside: out})
 	require.NoError(t, err)
 	c = DefaultGroundClimate()
 	c.OutsideLag = 0
@@ -144,8 +144,8 @@ func TestGroundYear(t *testing.T) {
 		require.InDelta(t, r.Flow(c, float64(i+1)).Total, flow[i], 15, "eq. C.3 without lags; months differ in length")
 	}
 	in[3], out[5] = 99, math.NaN()
-	_, err = r.MonthlyFlow(in, out)
-	requireFields(t, err, "inside[3]", "outside[5]")
+	_, err = r.MonthlyFlow(GroundMonths{Inside: in, Outside: out})
+	requireFields(t, err, "Inside[3]", "Outside[5]")
 }
 
 func TestAllFaultsOfGround(t *testing.T) {

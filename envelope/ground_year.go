@@ -100,31 +100,33 @@ var monthDays = [12]float64{31, 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31}
 
 const yearDays = 365
 
+// GroundMonths are monthly mean temperatures, January first.
+type GroundMonths struct {
+	Inside  [12]float64 // °C, -60 to 60, of the inside air
+	Outside [12]float64 // °C, -60 to 60, of the outside air
+}
+
 // MonthlyFlow returns the flow in W from the house into the ground for each
-// month from the twelve monthly mean temperatures in °C of the inside and the
-// outside air: [IsoGround17] eq. C.4, which leaves out the lags; annual
-// means are weighted by the days of the months. The error
-// joins a *RangeError for each temperature out of range.
-func (r GroundCoefficients) MonthlyFlow(inside, outside [12]float64) ([12]float64, error) {
+// month: [IsoGround17] eq. C.4, which leaves out the lags; annual means are
+// weighted by the days of the months. The error joins a *RangeError for each
+// temperature out of range.
+func (r GroundCoefficients) MonthlyFlow(m GroundMonths) ([12]float64, error) {
 	var flow [12]float64
 	var faults []error
 	var in, out float64
 	for i := range 12 {
-		if err := coverTemperatureRange.Check(fmt.Sprintf("inside[%d]", i), inside[i]); err != nil {
-			faults = append(faults, err)
-		}
-		if err := coverTemperatureRange.Check(fmt.Sprintf("outside[%d]", i), outside[i]); err != nil {
-			faults = append(faults, err)
-		}
-		in += inside[i] * monthDays[i] / yearDays
-		out += outside[i] * monthDays[i] / yearDays
+		faults = append(faults,
+			coverTemperatureRange.Check(fmt.Sprintf("Inside[%d]", i), m.Inside[i]),
+			coverTemperatureRange.Check(fmt.Sprintf("Outside[%d]", i), m.Outside[i]))
+		in += m.Inside[i] * monthDays[i] / yearDays
+		out += m.Outside[i] * monthDays[i] / yearDays
 	}
-	if len(faults) > 0 {
-		return flow, errors.Join(faults...)
+	if err := errors.Join(faults...); err != nil {
+		return flow, err
 	}
 	for i := range 12 {
-		flow[i] = (r.Total-r.JunctionPart)*(in-out) + r.JunctionPart*(inside[i]-outside[i]) -
-			r.Inside*(in-inside[i]) + r.Outside*(out-outside[i]) // eq. C.4
+		flow[i] = (r.Total-r.JunctionPart)*(in-out) + r.JunctionPart*(m.Inside[i]-m.Outside[i]) -
+			r.Inside*(in-m.Inside[i]) + r.Outside*(out-m.Outside[i]) // eq. C.4
 	}
 	return flow, nil
 }

@@ -45,7 +45,7 @@ func TestVirtualGroundTemperature(t *testing.T) {
 			Inside:  area * lambda / d * math.Sqrt(2/(x*x+1)),
 			Outside: 0.37 * perimeter * lambda * math.Log(delta/d+1),
 		}
-		flow, err := r.MonthlyFlow(inside, outside)
+		flow, err := r.MonthlyFlow(GroundMonths{Inside: inside, Outside: outside})
 		require.NoError(t, err)
 		in, out := mean(inside), mean(outside)
 		return inside[month] - (flow[month]-perimeter*psi*(in-out))/(area*u) // eq. F.2
@@ -77,7 +77,7 @@ func TestPeriodicCoefficientsAgainstTheModel(t *testing.T) {
 	r := solved(t, g)
 	r.Total = 22.5*1.4 + 19*0.6 // the model's own U-value
 	for month, want := range []float64{7.428039862980361, 8.234778286483786} {
-		flow, err := r.MonthlyFlow(inside, outside)
+		flow, err := r.MonthlyFlow(GroundMonths{Inside: inside, Outside: outside})
 		require.NoError(t, err)
 		got := inside[month] - (flow[month]-19*0.6*(mean(inside)-mean(outside)))/(22.5*1.4)
 		require.InDelta(t, want, got, 1e-9)
@@ -98,7 +98,7 @@ func TestEdgeInsulatedSlabAgainstTheModel(t *testing.T) {
 	r := solved(t, g)
 	r.Total = 25*1.33 + 20*0.7 // the model's own U-value
 	for month, want := range []float64{7.732888552541917, 8.448604706949336} {
-		flow, err := r.MonthlyFlow(inside, outside)
+		flow, err := r.MonthlyFlow(GroundMonths{Inside: inside, Outside: outside})
 		require.NoError(t, err)
 		got := inside[month] - (flow[month]-20*0.7*(mean(inside)-mean(outside)))/(25*1.33)
 		require.InDelta(t, want, got, 1e-9)
@@ -111,5 +111,7 @@ func TestEdgeInsulatedSlabAgainstTheModel(t *testing.T) {
 func TestBoxFlow(t *testing.T) {
 	check.Run(t, []check.Row{
 		{Where: "IeaBestest08.GC10a", In: []float64{12, 12, 0.24, 1.9, 20}, Printed: "2432.597"},
-	}, func(in ...float64) float64 { return BoxFlow(in[0], in[1], in[2], in[3], in[4]) })
+	}, func(in ...float64) float64 {
+		return BoxFlow(BareFloor{Length: in[0], Width: in[1], Wall: in[2], Conductivity: in[3]}, in[4])
+	})
 }

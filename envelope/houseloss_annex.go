@@ -131,7 +131,7 @@ func (h *House) annexAt(i int, k *HouseConditions, t float64) (AnnexLoss, error)
 		c.InsideMean = 0
 	}
 	r.Ground = h.annex[i].Flow(c, k.Month).Total
-	air := GapAir(k.Outside, k.Pressure)
+	air := gapAirAt(k.Outside, k.Pressure)
 	volume := a.AirChanges * s.Volume / secondsPerHour * (k.Outside + constant.ZeroCelsius) / (t + constant.ZeroCelsius)
 	r.Leakage = volume * air.Density * air.HeatCapacity * (t - k.Outside)
 	return r, nil

@@ -94,7 +94,7 @@ func (o *Solution) finish(c *layerSet, k *CoverConditions) {
 	if o.Patch.Share > 0 {
 		o.InnerTemperature = math.Min(o.InnerTemperature, o.Patch.InnerTemperature)
 	}
-	o.DewPoint = CoverDewPoint(k.Inside, k.InsideHumidity)
+	o.DewPoint = coverDewPoint(k.Inside, k.InsideHumidity)
 	o.Condenses = o.InnerTemperature < o.DewPoint
 	for i := c.n - 2; i >= 0 && c.layers[i+1].Leakage > 0; i-- {
 		if min(o.Inner[i].Temperature, o.Outer[i+1].Temperature) < o.DewPoint {
@@ -155,8 +155,8 @@ func (s *solver) report(o *Solution) {
 	o.OutsideCoefficient, o.InsideCoefficient = s.hOut, s.hIn
 	o.SkyView = (1 + cosDegree(s.k.Tilt)) / 2
 	o.IrradianceOut, o.IrradianceIn = s.eOut, s.eIn
-	o.OutsideInRange = s.k.OutsideConvection.Published().Contains(s.k.Wind)
-	o.InsideInRange = s.k.InsideConvection.Published().Contains(s.k.Tilt)
+	o.OutsideInRange = s.k.OutsideConvection.published().Contains(s.k.Wind)
+	o.InsideInRange = s.k.InsideConvection.published().Contains(s.k.Tilt)
 	o.Residual = s.biggest
 	o.AmbientOut = s.ambient(0, s.hOut, s.out, s.eOut)
 	o.AmbientIn = s.ambient(last, s.hIn, s.in, s.eIn)

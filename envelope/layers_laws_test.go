@@ -57,7 +57,7 @@ func TestWindAndLayers(t *testing.T) {
 			k.SkyDrop, k.Wind, k.OutsideConvection = 0, v, m
 			s := solved(t, SingleFilm(), k)
 			require.Greater(t, s.FluxIn, before)
-			require.Equal(t, m.Published().Contains(v), s.OutsideInRange)
+			require.Equal(t, m.published().Contains(v), s.OutsideInRange)
 			before = s.FluxIn
 		}
 	}
@@ -106,7 +106,7 @@ func TestWetFace(t *testing.T) {
 	dry := solved(t, SingleFilm(), k)
 	require.True(t, dry.Condenses)
 	require.False(t, dry.Wet)
-	require.InDelta(t, dry.InnerTemperature, CoverDewPoint(k.Inside, dry.DripHumidity), 1e-9)
+	require.InDelta(t, dry.InnerTemperature, coverDewPoint(k.Inside, dry.DripHumidity), 1e-9)
 	k.InnerFace = InnerAuto
 	wet := solved(t, SingleFilm(), k)
 	require.True(t, wet.Wet)
@@ -114,8 +114,8 @@ func TestWetFace(t *testing.T) {
 	l, _ := latentHeat(wet.InnerTemperature, false)
 	require.InDelta(t, l*wet.Condensate, wet.InLatent, 1e-9)
 	// Lewis relation by hand, constants written out.
-	a := GapAir(k.Inside, k.Pressure)
-	rho := func(t, rh float64) float64 { return rh * CoverSaturation(t) / (461.5 * (t + 273.15)) }
+	a := gapAirAt(k.Inside, k.Pressure)
+	rho := func(t, rh float64) float64 { return rh * coverSaturation(t) / (461.5 * (t + 273.15)) }
 	g := wet.InsideCoefficient / (a.Density * a.HeatCapacity * math.Pow(0.87, 2.0/3)) * (rho(k.Inside, 0.9) - rho(wet.InnerTemperature, 1))
 	require.InEpsilon(t, g, wet.Condensate, 1e-9)
 	k.InsideHumidity = 0.2
@@ -138,8 +138,8 @@ func TestVapourInStillAir(t *testing.T) {
 	k := night()
 	k.InnerFace, k.InsideConvection, k.InsideHumidity, k.InsideCoefficient = InnerWet, InsideGiven, 0.6, 0
 	s := solved(t, SingleGlass(), k)
-	a := GapAir(k.Inside, k.Pressure)
-	rho := func(t, rh float64) float64 { return rh * CoverSaturation(t) / (461.5 * (t + 273.15)) }
+	a := gapAirAt(k.Inside, k.Pressure)
+	rho := func(t, rh float64) float64 { return rh * coverSaturation(t) / (461.5 * (t + 273.15)) }
 	g := 0.5 / (a.Density * a.HeatCapacity * math.Pow(0.87, 2.0/3)) * (rho(k.Inside, 0.6) - rho(s.InnerTemperature, 1))
 	require.InEpsilon(t, g, s.Condensate, 1e-9)
 	require.Zero(t, s.InConvective)
@@ -159,15 +159,15 @@ func TestLatentHeatSteps(t *testing.T) {
 // ISO 13788 and DIN 4108-3 dew points, from memory, to 0.1 K.
 func TestDewPoints(t *testing.T) {
 	for _, r := range [][3]float64{{20, 0.5, 9.3}, {20, 0.6, 12.0}, {20, 0.7, 14.4}, {20, 0.8, 16.4}, {18, 0.8, 14.5}, {15, 0.9, 13.4}} {
-		require.InDelta(t, r[2], CoverDewPoint(r[0], r[1]), 0.0501)
+		require.InDelta(t, r[2], coverDewPoint(r[0], r[1]), 0.0501)
 	}
 	for x := -40.0; x < 50; x++ {
-		require.InDelta(t, x, CoverDewPoint(x, 1), 1e-9)
+		require.InDelta(t, x, coverDewPoint(x, 1), 1e-9)
 	}
-	require.InDelta(t, 610.5*math.Exp(17.269*20/257.3), CoverSaturation(20), 1e-9)
-	require.InDelta(t, 610.5*math.Exp(-21.875*20/245.5), CoverSaturation(-20), 1e-9)
-	require.True(t, math.IsNaN(CoverDewPoint(20, 60)))
-	require.True(t, math.IsNaN(CoverSaturation(298.15)))
+	require.InDelta(t, 610.5*math.Exp(17.269*20/257.3), coverSaturation(20), 1e-9)
+	require.InDelta(t, 610.5*math.Exp(-21.875*20/245.5), coverSaturation(-20), 1e-9)
+	require.True(t, math.IsNaN(coverDewPoint(20, 60)))
+	require.True(t, math.IsNaN(coverSaturation(298.15)))
 }
 
 // A double film that has collapsed in part lies between the two extremes,

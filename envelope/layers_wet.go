@@ -15,14 +15,14 @@ const (
 	moistIceA, moistIceB     = 21.875, 265.5 // °C, below 0 °C, eq. E.8
 )
 
-// MoistTemperature is the range in °C of DewPoint and CoverSaturation.
+// MoistTemperature is the range in °C of DewPoint and coverSaturation.
 var moistTemperatureRange = domain.Range{Min: -100, Max: 150, Unit: "°C", Source: "chosen; the fit was made for building climates"}
 
-// CoverSaturation returns the saturation vapour pressure in Pa over water at
+// coverSaturation returns the saturation vapour pressure in Pa over water at
 // and above 0 °C and over ice below, at t in °C, by [IsoMoist12] eq. E.7 and
 // E.8; NaN outside MoistTemperature. Package psychro has the better equations;
 // this one is what the condensation standard prescribes.
-func CoverSaturation(t float64) float64 {
+func coverSaturation(t float64) float64 {
 	if !moistTemperatureRange.Contains(t) {
 		return nan
 	}
@@ -40,11 +40,11 @@ func moistSaturation(t float64) (p, slope float64) {
 	return p, p * a * b / ((b + t) * (b + t))
 }
 
-// CoverDewPoint returns the dew point, below 0 °C the frost point, in °C of
+// coverDewPoint returns the dew point, below 0 °C the frost point, in °C of
 // air at t in °C with the relative humidity rh as a fraction, by [IsoMoist12]
 // eq. E.9 and E.10. Dry air has none: -Inf. NaN outside MoistTemperature or
 // for rh outside 0 to 1.
-func CoverDewPoint(t, rh float64) float64 {
+func coverDewPoint(t, rh float64) float64 {
 	if !moistTemperatureRange.Contains(t) || !fractionRange.Contains(rh) {
 		return nan
 	}
@@ -102,7 +102,7 @@ type wetFace struct {
 	perH   float64 // m³ K/J, 1/(rho cp Le^(2/3)) of the inside air
 }
 
-func newWetFace(k *CoverConditions, air Air) wetFace {
+func newWetFace(k *CoverConditions, air airProperties) wetFace {
 	p, _ := moistSaturation(k.Inside)
 	return wetFace{
 		vapour: k.InsideHumidity * p / (vapourGas * (k.Inside + constant.ZeroCelsius)),

@@ -97,10 +97,10 @@ func (w *longwave) irradiance(i, faces int, black *[maxFaces]float64, out, in fl
 	return g
 }
 
-// SkyView returns the fraction of the half-space before a facet that is sky,
+// skyView returns the fraction of the half-space before a facet that is sky,
 // for its tilt in degree: (1 + cos tilt)/2, the remainder being ground; NaN
 // outside GapTilt.
-func SkyView(tilt float64) float64 {
+func skyView(tilt float64) float64 {
 	if !gapTiltRange.Contains(tilt) {
 		return nan
 	}

@@ -72,11 +72,11 @@ func TestWetLayerIsOpaque(t *testing.T) {
 }
 
 func TestSkyView(t *testing.T) {
-	require.InDelta(t, 1, SkyView(0), 1e-15)
-	require.InDelta(t, 0.75, SkyView(60), 1e-12)
-	require.InDelta(t, 0.5, SkyView(90), 1e-12)
-	require.InDelta(t, 0, SkyView(180), 1e-12)
-	require.True(t, math.IsNaN(SkyView(-1)))
+	require.InDelta(t, 1, skyView(0), 1e-15)
+	require.InDelta(t, 0.75, skyView(60), 1e-12)
+	require.InDelta(t, 0.5, skyView(90), 1e-12)
+	require.InDelta(t, 0, skyView(180), 1e-12)
+	require.True(t, math.IsNaN(skyView(-1)))
 }
 
 // Water on a screen leaves its openings open.

@@ -1,74 +1,42 @@
 package envelope
 
-// Property names what a table value measures.
-type Property uint8
-
-// Properties of the material table.
-const (
-	PropThickness     Property = iota // m
-	PropConductivity                  // W/(m K)
-	PropEmittance                     // fraction, long-wave
-	PropTransmittance                 // fraction, long-wave
-	PropLight                         // fraction, light (PAR) at normal incidence, whole product
-	PropIndex                         // ratio, refractive index
-	PropResistance                    // m² K/W
-	PropU                             // W/(m² K), as declared
-	PropOpenness                      // fraction of the area that is open
-	PropLeakage                       // m³/(s m²), air exchanged through it where it is drawn
-	PropSaving                        // fraction of the loss that it saves when drawn below a single cover, as measured
-	PropRetained                      // fraction of the house's long-wave held back at night, an index measured on films
-)
-
-// Unit returns the unit of the property, as Value's fields have it.
-func (p Property) Unit() string {
-	if int(p) >= len(propertyUnits) {
-		return ""
-	}
-	return propertyUnits[p]
-}
-
-var propertyUnits = [...]string{
-	PropThickness: "m", PropConductivity: "W/(m K)", PropEmittance: "fraction", PropTransmittance: "fraction",
-	PropLight: "fraction", PropIndex: "ratio", PropResistance: "m² K/W", PropU: "W/(m² K)",
-	PropOpenness: "fraction", PropLeakage: "m³/(s m²)", PropSaving: "fraction", PropRetained: "fraction",
-}
-
-// Kind sorts the materials.
-type Kind uint8
-
-// Kinds of material.
-const (
-	KindFilm Kind = iota
-	KindGlass
-	KindHollow
-	KindScreen
-	KindWall
-	KindInsulation
-)
-
-// Value is a typical value with its range in the unit of its Property. Low
-// and High equal Typical where no range is known.
+// Value is a typical value with its range. Low and High equal Typical where no
+// range is known; without a Source nothing is known.
 type Value struct {
-	Of      Property // what is measured
-	Low     float64  // unit of Of
-	Typical float64  // unit of Of
-	High    float64  // unit of Of
-	Source  string   // source, or "from memory"
+	Low     float64 // unit of the property
+	Typical float64 // unit of the property
+	High    float64 // unit of the property
+	Source  string  // source, or "from memory"
 }
+
+// Known reports whether the table has the value.
+func (v Value) Known() bool { return v.Source != "" }
 
 // Material is a row of the table.
 type Material struct {
-	Name   string  // what it is, no brand
-	Kind   Kind    // sort
-	Values []Value // known properties
+	Name          string // what it is, no brand
+	Kind          string // film, glass, hollow sheet, screen, wall or insulation
+	Thickness     Value  // m
+	Conductivity  Value  // W/(m K)
+	Emittance     Value  // fraction, long-wave
+	Transmittance Value  // fraction, long-wave
+	Light         Value  // fraction, light (PAR) at normal incidence, whole product
+	Index         Value  // ratio, refractive index
+	Resistance    Value  // m² K/W
+	U             Value  // W/(m² K), as declared
+	Openness      Value  // fraction of the area that is open
+	Leakage       Value  // m³/(s m²), air exchanged through it where it is drawn
+	Saving        Value  // fraction of the loss that it saves when drawn below a single cover, as measured
+	Retained      Value  // fraction of the house's long-wave held back at night, an index measured on films
 }
 
-// Get returns the value of a property.
-func (m Material) Get(p Property) (Value, bool) {
-	for _, v := range m.Values {
-		if v.Of == p {
-			return v, true
+// FindMaterial returns the row of the name, as Materials has it, and whether
+// there is one.
+func FindMaterial(name string) (Material, bool) {
+	for _, m := range Materials() {
+		if m.Name == name {
+			return m, true
 		}
 	}
-	return Value{}, false
+	return Material{}, false
 }

@@ -1,6 +1,7 @@
 package envelope
 
 import (
+	"reflect"
 	"strings"
 	"testing"
 
@@ -11,35 +12,35 @@ import (
 // Every value has a source, a unit and a range that holds its typical value
 // and makes sense; fractions of one material leave room for each other.
 func TestMaterials(t *testing.T) {
-	limits := map[Property]domain.Range{
-		PropThickness: thicknessRange, PropConductivity: conductivityRange, PropEmittance: fractionRange, PropTransmittance: fractionRange,
-		PropLight: fractionRange, PropIndex: indexRange, PropResistance: resistanceLimits, PropU: uRange,
-		PropOpenness: fractionRange, PropLeakage: layerLeakageRange, PropSaving: fractionRange, PropRetained: fractionRange,
-	}
 	names := map[string]bool{}
 	for _, m := range Materials() {
-		require.NotEmpty(t, m.Values, m.Name)
+		require.NotEmpty(t, m.Kind, m.Name)
 		require.False(t, names[m.Name], m.Name)
 		names[m.Name] = true
-		seen := map[Property]bool{}
-		for _, v := range m.Values {
-			require.False(t, seen[v.Of], m.Name)
-			seen[v.Of] = true
-			require.LessOrEqual(t, v.Low, v.Typical, m.Name)
-			require.LessOrEqual(t, v.Typical, v.High, m.Name)
-			require.NotEmpty(t, strings.TrimSpace(v.Source), m.Name)
-			r, known := limits[v.Of]
-			require.True(t, known, m.Name)
-			require.True(t, r.Contains(v.Low) && r.Contains(v.High), "%s: %+v", m.Name, v)
-			require.Equal(t, r.Unit, v.Of.Unit(), m.Name)
+		known := 0
+		for _, c := range []struct {
+			v Value
+			r domain.Range
+		}{
+			{m.Thickness, thicknessRange}, {m.Conductivity, conductivityRange}, {m.Emittance, fractionRange}, {m.Transmittance, fractionRange},
+			{m.Light, fractionRange}, {m.Index, indexRange}, {m.Resistance, resistanceLimits}, {m.U, uRange},
+			{m.Openness, fractionRange}, {m.Leakage, layerLeakageRange}, {m.Saving, fractionRange}, {m.Retained, fractionRange},
+		} {
+			if !c.v.Known() {
+				require.Zero(t, c.v, m.Name)
+				continue
+			}
+			known++
+			require.LessOrEqual(t, c.v.Low, c.v.Typical, m.Name)
+			require.LessOrEqual(t, c.v.Typical, c.v.High, m.Name)
+			require.NotEmpty(t, strings.TrimSpace(c.v.Source), m.Name)
+			require.True(t, c.r.Contains(c.v.Low) && c.r.Contains(c.v.High), "%s: %+v", m.Name, c.v)
 		}
-		e, hasE := m.Get(PropEmittance)
-		tau, hasT := m.Get(PropTransmittance)
-		if hasE && hasT {
-			require.LessOrEqual(t, e.Typical+tau.Typical, 1.0, m.Name)
+		require.Positive(t, known, m.Name)
+		if m.Emittance.Known() && m.Transmittance.Known() {
+			require.LessOrEqual(t, m.Emittance.Typical+m.Transmittance.Typical, 1.0, m.Name)
 		}
 	}
-	require.Empty(t, Property(99).Unit())
 }
 
 // The ready-made layers are the typical values of the table.
@@ -51,27 +52,19 @@ func TestLayersAreOfTheTable(t *testing.T) {
 	for name, l := range map[string]Layer{"clear polyethylene film": clearFilm, "infrared-absorbing polyethylene film": infraredFilm,
 		"ETFE film": fluoropolymerFilm, "EVA film": evaFilm, "soda-lime glass": glass4,
 		"aluminised screen, closed strips": aluminisedScreen, "aluminised screen, open strips": openScreen, "clear woven screen": clearScreen} {
-		for p, v := range map[Property]float64{PropThickness: l.Thickness, PropConductivity: l.Conductivity, PropEmittance: l.EmittanceOut,
-			PropTransmittance: l.Transmittance, PropOpenness: l.Openness, PropLeakage: l.Leakage} {
-			got, ok := table[name].Get(p)
-			if !ok && (p == PropOpenness || p == PropLeakage) {
-				require.Zero(t, v, name)
-				continue
-			}
-			require.True(t, ok, name)
-			require.Equal(t, v, got.Typical, name)
-		}
+		m := table[name]
+		require.Equal(t, []float64{l.Thickness, l.Conductivity, l.EmittanceOut, l.Transmittance, l.Openness, l.Leakage},
+			[]float64{m.Thickness.Typical, m.Conductivity.Typical, m.Emittance.Typical, m.Transmittance.Typical, m.Openness.Typical, m.Leakage.Typical}, name)
+		require.True(t, m.Thickness.Known() && m.Conductivity.Known() && m.Emittance.Known() && m.Transmittance.Known(), name)
 	}
 	sheet := table["twin-wall polycarbonate, 6 mm"]
-	for p, v := range map[Property]float64{PropConductivity: polycarbonateSkin.Conductivity, PropEmittance: polycarbonateSkin.EmittanceIn, PropTransmittance: polycarbonateSkin.Transmittance} {
-		got, ok := sheet.Get(p)
-		require.True(t, ok)
-		require.Equal(t, v, got.Typical)
-	}
-	water, ok := table["water on the inner face"].Get(PropEmittance)
+	require.Equal(t, []float64{polycarbonateSkin.Conductivity, polycarbonateSkin.EmittanceIn, polycarbonateSkin.Transmittance},
+		[]float64{sheet.Conductivity.Typical, sheet.Emittance.Typical, sheet.Transmittance.Typical})
+	water, ok := FindMaterial("water on the inner face")
 	require.True(t, ok)
-	require.Equal(t, wetEmittance, water.Typical)
-	_, ok = table["steel"].Get(PropLight)
+	require.Equal(t, wetEmittance, water.Emittance.Typical)
+	require.False(t, table["steel"].Light.Known())
+	_, ok = FindMaterial("moonstone")
 	require.False(t, ok)
 	for _, c := range Covers() {
 		require.Positive(t, c.Cover.count(), c.Name)
@@ -105,77 +98,70 @@ func TestPublishedMaterials(t *testing.T) {
 	}
 	for _, r := range []struct {
 		name               string
-		of                 Property
+		of                 string
 		low, typical, high float64
 	}{
 		// EN ISO 10077-2:2003 and EN ISO 10456:2007, lists of conductivities; CIBSE Guide A for the other end.
-		{"clear polyethylene film", PropConductivity, 0.33, 0.33, 0.40},
-		{"infrared-absorbing polyethylene film", PropConductivity, 0.33, 0.33, 0.40},
-		{"soda-lime glass", PropConductivity, 1.0, 1.0, 1.05},
-		{"twin-wall polycarbonate, 6 mm", PropConductivity, 0.20, 0.20, 0.21},
-		{"acrylic sheet", PropConductivity, 0.18, 0.18, 0.20},
-		{"glass-reinforced polyester", PropConductivity, 0.40, 0.40, 0.40},
-		{"concrete, 1800 kg/m³", PropConductivity, 1.15, 1.15, 1.15},
-		{"concrete, 2000 kg/m³", PropConductivity, 1.35, 1.35, 1.35},
-		{"concrete, 2200 kg/m³", PropConductivity, 1.65, 1.65, 1.65},
-		{"concrete, 2400 kg/m³", PropConductivity, 2.00, 2.00, 2.00},
-		{"reinforced concrete, 1 % steel", PropConductivity, 2.3, 2.3, 2.3},
-		{"reinforced concrete, 2 % steel", PropConductivity, 2.5, 2.5, 2.5},
-		{"softwood, 500 kg/m³", PropConductivity, 0.12, 0.13, 0.13},
-		{"hardwood, 700 kg/m³", PropConductivity, 0.18, 0.18, 0.18},
-		{"steel", PropConductivity, 45, 50, 50},
-		{"aluminium", PropConductivity, 160, 160, 230},
-		{"expanded polystyrene", PropConductivity, 0.031, 0.037, 0.040},
-		{"soda-lime glass", PropEmittance, 0.837, 0.84, 0.90}, // EN 673; an open engine 0.84
-		{"soda-lime glass", PropIndex, 1.526, 1.526, 1.526},
-		{"soda-lime glass", PropLight, 0.88, 0.90, 0.94},
-		{"ETFE film", PropLight, 0.93, 0.94, 0.95},
-		{"ETFE film", PropIndex, 1.40, 1.40, 1.40},
+		{"clear polyethylene film", "Conductivity", 0.33, 0.33, 0.40},
+		{"infrared-absorbing polyethylene film", "Conductivity", 0.33, 0.33, 0.40},
+		{"soda-lime glass", "Conductivity", 1.0, 1.0, 1.05},
+		{"twin-wall polycarbonate, 6 mm", "Conductivity", 0.20, 0.20, 0.21},
+		{"acrylic sheet", "Conductivity", 0.18, 0.18, 0.20},
+		{"glass-reinforced polyester", "Conductivity", 0.40, 0.40, 0.40},
+		{"concrete, 1800 kg/m³", "Conductivity", 1.15, 1.15, 1.15},
+		{"concrete, 2000 kg/m³", "Conductivity", 1.35, 1.35, 1.35},
+		{"concrete, 2200 kg/m³", "Conductivity", 1.65, 1.65, 1.65},
+		{"concrete, 2400 kg/m³", "Conductivity", 2.00, 2.00, 2.00},
+		{"reinforced concrete, 1 % steel", "Conductivity", 2.3, 2.3, 2.3},
+		{"reinforced concrete, 2 % steel", "Conductivity", 2.5, 2.5, 2.5},
+		{"softwood, 500 kg/m³", "Conductivity", 0.12, 0.13, 0.13},
+		{"hardwood, 700 kg/m³", "Conductivity", 0.18, 0.18, 0.18},
+		{"steel", "Conductivity", 45, 50, 50},
+		{"aluminium", "Conductivity", 160, 160, 230},
+		{"expanded polystyrene", "Conductivity", 0.031, 0.037, 0.040},
+		{"soda-lime glass", "Emittance", 0.837, 0.84, 0.90}, // EN 673; an open engine 0.84
+		{"soda-lime glass", "Index", 1.526, 1.526, 1.526},
+		{"soda-lime glass", "Light", 0.88, 0.90, 0.94},
+		{"ETFE film", "Light", 0.93, 0.94, 0.95},
+		{"ETFE film", "Index", 1.40, 1.40, 1.40},
 		// Hanson 1963, index of the long-wave held back at night.
-		{"clear polyethylene film", PropRetained, 0.26, 0.26, 0.26},
-		{"PVF film", PropRetained, 0.90, 0.90, 0.90},
-		{"polyester film", PropRetained, 0.87, 0.87, 0.87},
-		{"polystyrene film", PropRetained, 0.63, 0.63, 0.63},
-		{"soda-lime glass", PropRetained, 0.93, 0.93, 0.93},
+		{"clear polyethylene film", "Retained", 0.26, 0.26, 0.26},
+		{"PVF film", "Retained", 0.90, 0.90, 0.90},
+		{"polyester film", "Retained", 0.87, 0.87, 0.87},
+		{"polystyrene film", "Retained", 0.63, 0.63, 0.63},
+		{"soda-lime glass", "Retained", 0.93, 0.93, 0.93},
 		// Trade data sheet of hollow sheets.
-		{"twin-wall polycarbonate, 4 mm", PropU, 0.72 * btu, 0.72 * btu, 0.72 * btu},
-		{"twin-wall polycarbonate, 6 mm", PropU, 0.62 * btu, 0.62 * btu, 0.62 * btu},
-		{"twin-wall polycarbonate, 8 mm", PropU, 0.60 * btu, 0.60 * btu, 0.60 * btu},
-		{"twin-wall polycarbonate, 10 mm", PropU, 0.56 * btu, 0.56 * btu, 0.56 * btu},
-		{"triple-wall polycarbonate, 16 mm", PropU, 0.42 * btu, 0.42 * btu, 0.42 * btu},
-		{"twin-wall polycarbonate, 4 mm", PropLight, 0.82, 0.82, 0.82},
-		{"twin-wall polycarbonate, 6 mm", PropLight, 0.78, 0.80, 0.82},
-		{"twin-wall polycarbonate, 8 mm", PropLight, 0.80, 0.80, 0.80},
-		{"twin-wall polycarbonate, 10 mm", PropLight, 0.80, 0.80, 0.80},
-		{"triple-wall polycarbonate, 16 mm", PropLight, 0.59, 0.72, 0.74},
+		{"twin-wall polycarbonate, 4 mm", "U", 0.72 * btu, 0.72 * btu, 0.72 * btu},
+		{"twin-wall polycarbonate, 6 mm", "U", 0.62 * btu, 0.62 * btu, 0.62 * btu},
+		{"twin-wall polycarbonate, 8 mm", "U", 0.60 * btu, 0.60 * btu, 0.60 * btu},
+		{"twin-wall polycarbonate, 10 mm", "U", 0.56 * btu, 0.56 * btu, 0.56 * btu},
+		{"triple-wall polycarbonate, 16 mm", "U", 0.42 * btu, 0.42 * btu, 0.42 * btu},
+		{"twin-wall polycarbonate, 4 mm", "Light", 0.82, 0.82, 0.82},
+		{"twin-wall polycarbonate, 6 mm", "Light", 0.78, 0.80, 0.82},
+		{"twin-wall polycarbonate, 8 mm", "Light", 0.80, 0.80, 0.80},
+		{"twin-wall polycarbonate, 10 mm", "Light", 0.80, 0.80, 0.80},
+		{"triple-wall polycarbonate, 16 mm", "Light", 0.59, 0.72, 0.74},
 		// Measured savings of screens.
-		{"aluminised screen, closed strips", PropSaving, 0.50, 0.55, 0.60},
-		{"thermal screen, untight", PropSaving, 0.30, 0.30, 0.30},
-		{"polyethylene curtain", PropSaving, 0.33, 0.33, 0.33},
-		{"PVC curtain", PropSaving, 0.37, 0.37, 0.37},
+		{"aluminised screen, closed strips", "Saving", 0.50, 0.55, 0.60},
+		{"thermal screen, untight", "Saving", 0.30, 0.30, 0.30},
+		{"polyethylene curtain", "Saving", 0.33, 0.33, 0.33},
+		{"PVC curtain", "Saving", 0.37, 0.37, 0.37},
 	} {
-		v, ok := table[r.name].Get(r.of)
-		require.True(t, ok, r.name)
+		v := reflect.ValueOf(table[r.name]).FieldByName(r.of).Interface().(Value)
+		require.True(t, v.Known(), r.name)
 		require.InEpsilon(t, r.low, v.Low, 2.2e-3, r.name)
 		require.InEpsilon(t, r.typical, v.Typical, 2.2e-3, r.name)
 		require.InEpsilon(t, r.high, v.High, 2.2e-3, r.name)
 	}
-	infrared, _ := table["infrared-absorbing polyethylene film"].Get(PropTransmittance)
-	require.Equal(t, 0.08, infrared.Low)
+	require.Equal(t, 0.08, table["infrared-absorbing polyethylene film"].Transmittance.Low)
 }
 
 // The ready-made covers have the spaces, ribs and light that they state.
 func TestCoversAreAsStated(t *testing.T) {
 	light := func(name string) float64 {
-		for _, m := range Materials() {
-			if m.Name == name {
-				v, ok := m.Get(PropLight)
-				require.True(t, ok, name)
-				return v.Typical
-			}
-		}
-		t.Fatal(name)
-		return 0
+		m, _ := FindMaterial(name)
+		require.True(t, m.Light.Known(), name)
+		return m.Light.Typical
 	}
 	film, infrared, glass := light("clear polyethylene film"), light("infrared-absorbing polyethylene film"), light("soda-lime glass")
 	rib := func(width float64) float64 { return 0.02 * 0.20 / width }

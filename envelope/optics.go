@@ -225,21 +225,12 @@ func (f LightFactors) Total() float64 {
 	return f.Dirt * f.Condensation * f.Frame
 }
 
-// DiffuseSkyAngle returns the angle of incidence in degree at which beam light
-// passes as diffuse light from the sky does, for the tilt in degree from 0 to
-// 90: [DufBec13] eq. 5.4.2 (from memory); NaN outside.
-func DiffuseSkyAngle(tilt float64) float64 {
+// DiffuseAngles returns the angles of incidence in degree at which beam light
+// passes as diffuse light does from the sky and from the ground, for the tilt,
+// degree, 0 to 90: [DufBec13] eq. 5.4.2 and 5.4.1 (from memory); NaN outside.
+func DiffuseAngles(tilt float64) (sky, ground float64) {
 	if !incidenceAngleRange.Contains(tilt) {
-		return nan
+		return nan, nan
 	}
-	return 59.7 - 0.1388*tilt + 0.001497*tilt*tilt
-}
-
-// DiffuseGroundAngle is DiffuseSkyAngle for light in degree from the ground,
-// tilt in degree from 0 to 90: [DufBec13] eq. 5.4.1 (from memory).
-func DiffuseGroundAngle(tilt float64) float64 {
-	if !incidenceAngleRange.Contains(tilt) {
-		return nan
-	}
-	return 90 - 0.5788*tilt + 0.002693*tilt*tilt
+	return 59.7 - 0.1388*tilt + 0.001497*tilt*tilt, 90 - 0.5788*tilt + 0.002693*tilt*tilt
 }

@@ -21,15 +21,7 @@ const (
 	sections
 )
 
-var sectionNames = [sections]string{"gable", "uneven gable", "round arch", "pointed arch", "lean-to"}
-
-// String names the section.
-func (s Section) String() string {
-	if s >= sections {
-		return fmt.Sprintf("section %d", uint8(s))
-	}
-	return sectionNames[s]
-}
+var sectionNames = []string{"gable", "uneven gable", "round arch", "pointed arch", "lean-to"}
 
 // Form is what a house's shape is made from. DefaultForm gives a complete one
 // to change. The ridge runs in the direction Azimuth; its right side faces

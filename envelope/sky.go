@@ -131,10 +131,10 @@ func Swinbank(t float64) float64 {
 // W/(m² K⁶), converted from 5.31e-14 mW/(cm² K⁶).
 const swinbankFlux = 5.31e-13
 
-// SwinbankIrradiance returns the long-wave irradiance in W/m² of a clear sky
+// swinbankIrradiance returns the long-wave irradiance in W/m² of a clear sky
 // on level ground for air at t in °C, 5.31e-13 T⁶ in kelvin [Swinbank63]; it
 // lies 0.9 % above the temperature form. NaN outside SwinbankAir.
-func SwinbankIrradiance(t float64) float64 {
+func swinbankIrradiance(t float64) float64 {
 	if !swinbankAirRange.Contains(t) {
 		return nan
 	}

@@ -61,7 +61,7 @@ func (f Facet) Sun(s Sunlight) PlaneSun {
 		return PlaneSun{nan, nan, nan, nan}
 	}
 	p := PlaneSun{Incidence: f.Incidence(s.Elevation, s.Azimuth)}
-	view := f.SkyView()
+	view := f.skyView()
 	level := s.DiffuseHorizontal
 	if s.Elevation > 0 {
 		level += s.BeamNormal * math.Sin(s.Elevation*degree)

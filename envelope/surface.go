@@ -32,10 +32,10 @@ var outsideRange = [...]domain.Range{
 	OutsideGiven:     {Min: 0, Max: 40, Unit: "m/s", Source: "the caller"},
 }
 
-// Published returns the wind in m/s for which the correlation was published.
+// published returns the wind in m/s for which the correlation was published.
 // Coefficient goes on to the end of LocalWind; a cover's Solution says when it
 // did.
-func (m OutsideConvection) Published() domain.Range {
+func (m OutsideConvection) published() domain.Range {
 	if int(m) >= len(outsideRange) {
 		return domain.Range{Min: 1, Max: 0, Unit: "m/s", Source: "no such correlation"}
 	}
@@ -96,10 +96,10 @@ var insideRange = [...]domain.Range{
 	InsideGiven:     {Min: 0, Max: 180, Unit: "degree", Source: "the caller"},
 }
 
-// Published returns the tilt in degree for which the correlation was
+// published returns the tilt in degree for which the correlation was
 // published. Coefficient goes on to the ends of GapTilt; a cover's Solution
 // says when it did.
-func (m InsideConvection) Published() domain.Range {
+func (m InsideConvection) published() domain.Range {
 	if int(m) >= len(insideRange) {
 		return domain.Range{Min: 1, Max: 0, Unit: "degree", Source: "no such correlation"}
 	}
@@ -120,18 +120,24 @@ const (
 	bailleInside, bailleN   = 2.2, 0.33
 )
 
-// Coefficient returns the convection coefficient in W/(m² K) between air at
-// the temperature inside and a cover face at surface, both in °C, for the
-// facet's tilt in degree, its height in m along the slope and the pressure p
-// in Pa. NaN outside AirTemperature, GapTilt and Pressure, for a height of
-// zero or less, and for InsideGiven.
-func (m InsideConvection) Coefficient(inside, surface, tilt, height, p float64) float64 {
-	if !airTemperatureRange.Contains(inside) || !airTemperatureRange.Contains(surface) ||
-		!gapTiltRange.Contains(tilt) || !pressureRange.Contains(p) || !(height > 0) || m >= InsideGiven {
+// RoomFace is the inner face of a cover in the air of a room.
+type RoomFace struct {
+	Air      float64 // °C, -100 to 120, of the room
+	Surface  float64 // °C, -100 to 120, of the face
+	Tilt     float64 // degree, 0 to 180: 0 a flat roof, 90 a wall
+	Height   float64 // m, 0.01 to 100, along the slope
+	Pressure float64 // Pa, 50000 to 110000
+}
+
+// Coefficient returns the convection coefficient in W/(m² K) between the air
+// of the room and the face. NaN for a field out of range and for InsideGiven.
+func (m InsideConvection) Coefficient(f RoomFace) float64 {
+	if !airTemperatureRange.Contains(f.Air) || !airTemperatureRange.Contains(f.Surface) ||
+		!gapTiltRange.Contains(f.Tilt) || !pressureRange.Contains(f.Pressure) || !facetHeightRange.Contains(f.Height) || m >= InsideGiven {
 		return nan
 	}
-	s := newInnerFace(m, tilt, height, p, &standard, nan)
-	h, _ := s.coefficient(inside, surface)
+	s := newInnerFace(m, f.Tilt, f.Height, f.Pressure, &standard, nan)
+	h, _ := s.coefficient(f.Air, f.Surface)
 	return h
 }
 

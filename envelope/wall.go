@@ -32,13 +32,16 @@ const (
 	spaceBranch                          = 5.0              // K
 )
 
-// AirSpaceWidth is the accepted width in m of an unventilated air layer.
-var airSpaceWidthRange = domain.Range{Min: 1e-3, Max: 0.3, Unit: "m", Source: "ISO 6946: below 0.3 m"}
+// Ranges of an unventilated air layer.
+var (
+	airSpaceWidthRange = domain.Range{Min: 1e-3, Max: 0.3, Unit: "m", Source: "ISO 6946: below 0.3 m"}
+	differenceRange    = domain.Range{Min: 0, Max: math.MaxFloat64, Unit: "K", Source: "by its amount"}
+)
 
-// RadiativeCoefficient returns eps 4 sigma T³ in W/(m² K) for a surface of
-// the emittance as a fraction at the mean temperature t in °C, [IsoWall17]
-// eq. C.3; NaN outside 0 to 1 or AirTemperature.
-func RadiativeCoefficient(emittance, t float64) float64 {
+// radiativeCoefficient returns eps 4 sigma T³ in W/(m² K) for a surface of the
+// emittance, a fraction, at the mean temperature t in °C, [IsoWall17] eq. C.3;
+// NaN out of range.
+func radiativeCoefficient(emittance, t float64) float64 {
 	if !fractionRange.Contains(emittance) || !airTemperatureRange.Contains(t) {
 		return nan
 	}
@@ -47,35 +50,46 @@ func RadiativeCoefficient(emittance, t float64) float64 {
 }
 
 // InsideResistance returns the surface resistance inside in m² K/W for the
-// direction of heat flow, the emittance as a fraction and the surface
-// temperature t in °C, [IsoWall17] eq. C.1; NaN as RadiativeCoefficient.
+// direction of heat flow, the emittance, fraction, 0 to 1, and the surface
+// temperature t, °C, -100 to 120: [IsoWall17] eq. C.1; NaN outside these.
 func InsideResistance(flow HeatFlow, emittance, t float64) float64 {
-	h := surfaceLevel
+	h := nan
 	switch flow {
+	case FlowHorizontal:
+		h = surfaceLevel
 	case FlowUp:
 		h = surfaceUp
 	case FlowDown:
 		h = surfaceDown
 	}
-	return 1 / (h + RadiativeCoefficient(emittance, t))
+	return 1 / (h + radiativeCoefficient(emittance, t))
 }
 
 // OutsideResistance returns the surface resistance outside in m² K/W for the
-// wind in m/s, the emittance as a fraction and the surface temperature t in
-// °C, [IsoWall17] eq. C.5; NaN outside LocalWind or as RadiativeCoefficient.
+// wind, m/s, 0 to 40, the emittance, fraction, 0 to 1, and the surface
+// temperature t, °C, -100 to 120: [IsoWall17] eq. C.5; NaN outside these.
 func OutsideResistance(wind, emittance, t float64) float64 {
-	return 1 / (OutsideISO6946.Coefficient(wind) + RadiativeCoefficient(emittance, t))
+	return 1 / (OutsideISO6946.Coefficient(wind) + radiativeCoefficient(emittance, t))
 }
 
-// AirSpaceResistance returns the resistance in m² K/W of a closed air layer
-// of width in m, with faces of emittance e1 and e2 as fractions, at the mean
-// temperature t in °C and the temperature difference dt in K, [IsoWall17]
-// Annex D. NaN outside AirSpaceWidth, AirTemperature, for a negative dt or for
-// an emittance outside 0 to 1.
-func AirSpaceResistance(flow HeatFlow, width, e1, e2, t, dt float64) float64 {
-	if !airSpaceWidthRange.Contains(width) || !fractionRange.Contains(e1) || !fractionRange.Contains(e2) || !(dt >= 0) {
+// AirSpace is a closed, unventilated air layer.
+type AirSpace struct {
+	Flow       HeatFlow   // direction of the heat
+	Width      float64    // m, 0.001 to 0.3
+	Emittance  [2]float64 // fraction, 0 to 1, of its two faces
+	Mean       float64    // °C, -100 to 120, mean temperature
+	Difference float64    // K, at least 0, between its faces
+}
+
+// AirSpaceResistance returns the resistance in m² K/W of the air layer s,
+// [IsoWall17] Annex D. NaN for a field out of range.
+func AirSpaceResistance(s AirSpace) float64 {
+	width, dt := s.Width, s.Difference
+	e1, e2 := s.Emittance[0], s.Emittance[1]
+	if !airSpaceWidthRange.Contains(width) || !fractionRange.Contains(e1) || !fractionRange.Contains(e2) || !differenceRange.Contains(dt) || s.Flow > FlowDown {
 		return nan
 	}
+	flow := s.Flow
 	large := dt > spaceBranch
 	var h float64
 	switch {
@@ -97,7 +111,7 @@ func AirSpaceResistance(flow HeatFlow, width, e1, e2, t, dt float64) float64 {
 	if e1 > 0 && e2 > 0 {
 		exchange = 1 / (1/e1 + 1/e2 - 1)
 	}
-	return 1 / (h + RadiativeCoefficient(exchange, t))
+	return 1 / (h + radiativeCoefficient(exchange, s.Mean))
 }
 
 // WallPart is one strip of an inhomogeneous layer.
@@ -130,14 +144,14 @@ type WallResult struct {
 	Error float64 // fraction, the largest relative error, (Upper - Lower)/(2 R)
 }
 
-// CombinedMethodRatio is the largest ratio Upper/Lower for which the combined
+// combinedMethodRatio is the largest ratio Upper/Lower for which the combined
 // method may be used; it also must not be used where metal bridges insulation.
-const CombinedMethodRatio = 1.5
+const combinedMethodRatio = 1.5
 
 // Solve returns the U-value by [IsoWall17] 6.7. Parts of different layers are
 // taken to cross at random, so that each combination of parts is a path with
 // the product of their shares. The error joins a *RangeError for each fault,
-// ErrNoSolution when the limits lie further apart than CombinedMethodRatio;
+// ErrNoSolution when the upper limit is more than 1.5 times the lower one;
 // the result is given then, too.
 func (w Wall) Solve() (WallResult, error) {
 	if err := w.check(); err != nil {
@@ -170,8 +184,8 @@ func (w Wall) Solve() (WallResult, error) {
 	r.R = (r.Upper + r.Lower) / 2 // eq. 5
 	r.U = 1 / r.R
 	r.Error = (r.Upper - r.Lower) / (2 * r.R) // eq. 10
-	if r.Upper > CombinedMethodRatio*r.Lower {
-		return r, fmt.Errorf("%w: upper limit %.3g over lower limit %.3g m² K/W is more than %.2g, the combined method does not hold", ErrNoSolution, r.Upper, r.Lower, CombinedMethodRatio)
+	if r.Upper > combinedMethodRatio*r.Lower {
+		return r, fmt.Errorf("%w: upper limit %.3g over lower limit %.3g m² K/W is more than %.2g, the combined method does not hold", ErrNoSolution, r.Upper, r.Lower, combinedMethodRatio)
 	}
 	return r, nil
 }

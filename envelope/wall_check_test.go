@@ -19,7 +19,7 @@ func TestSurfaceResistances(t *testing.T) {
 		{Where: "HomeEnergyModel/down", In: []float64{float64(FlowDown)}, Printed: "0.17"},
 	}, func(in ...float64) float64 { return InsideResistance(HeatFlow(in[0]), 0.9, 20) })
 	check.Run(t, []check.Row{{Where: "HomeEnergyModel/h_ri", Printed: "5.13", Tol: 0.02, Why: "the table rounds 4 sigma T³ to 5.7"}},
-		func(...float64) float64 { return RadiativeCoefficient(0.9, 20) })
+		func(...float64) float64 { return radiativeCoefficient(0.9, 20) })
 	// ISO 6946 Annex C over the wind, from memory.
 	check.Run(t, []check.Row{
 		{Where: "ISO6946 from memory/1", In: []float64{1}, Printed: "0.08"}, {Where: "ISO6946 from memory/2", In: []float64{2}, Printed: "0.06"},
@@ -27,9 +27,9 @@ func TestSurfaceResistances(t *testing.T) {
 		{Where: "ISO6946 from memory/5", In: []float64{5}, Printed: "0.04"}, {Where: "ISO6946 from memory/7", In: []float64{7}, Printed: "0.03"},
 		{Where: "ISO6946 from memory/10", In: []float64{10}, Printed: "0.02"},
 	}, func(in ...float64) float64 { return OutsideResistance(in[0], 0.9, 0) })
-	require.InEpsilon(t, 1/(5+RadiativeCoefficient(0.9, 20)), InsideResistance(FlowUp, 0.9, 20), 1e-12)
-	require.InEpsilon(t, 1/(0.7+RadiativeCoefficient(0.9, 20)), InsideResistance(FlowDown, 0.9, 20), 1e-12)
-	require.InEpsilon(t, 1/(2.5+RadiativeCoefficient(0.9, 20)), InsideResistance(FlowHorizontal, 0.9, 20), 1e-12)
+	require.InEpsilon(t, 1/(5+radiativeCoefficient(0.9, 20)), InsideResistance(FlowUp, 0.9, 20), 1e-12)
+	require.InEpsilon(t, 1/(0.7+radiativeCoefficient(0.9, 20)), InsideResistance(FlowDown, 0.9, 20), 1e-12)
+	require.InEpsilon(t, 1/(2.5+radiativeCoefficient(0.9, 20)), InsideResistance(FlowHorizontal, 0.9, 20), 1e-12)
 }
 
 // ISO 6946 table of unventilated air layers, from memory: emittances 0.9 and
@@ -43,18 +43,20 @@ func TestAirLayers(t *testing.T) {
 	} {
 		for i, p := range printed {
 			check.Run(t, []check.Row{{Where: "ISO6946 from memory/air layer", In: []float64{widths[i] / 1000}, Printed: p}},
-				func(in ...float64) float64 { return AirSpaceResistance(flow, in[0], 0.9, 0.9, 10, 5) })
+				func(in ...float64) float64 {
+					return AirSpaceResistance(AirSpace{flow, in[0], [2]float64{0.9, 0.9}, 10, 5})
+				})
 		}
 	}
 	// Above 5 K, the arithmetic written out; emittance 0 leaves convection.
-	require.InEpsilon(t, 1/(0.73*math.Cbrt(12)), AirSpaceResistance(FlowHorizontal, 0.1, 0, 0.9, 10, 12), 1e-12)
-	require.InEpsilon(t, 1/(1.14*math.Cbrt(12)), AirSpaceResistance(FlowUp, 0.1, 0, 0.9, 10, 12), 1e-12)
-	require.InEpsilon(t, 1/(0.09*math.Pow(12, 0.187)*math.Pow(0.1, -0.44)), AirSpaceResistance(FlowDown, 0.1, 0, 0.9, 10, 12), 1e-12)
-	require.InEpsilon(t, 1/(0.12*math.Pow(0.1, -0.44)), AirSpaceResistance(FlowDown, 0.1, 0, 0.9, 10, 3), 1e-12)
-	require.InEpsilon(t, 1/1.25, AirSpaceResistance(FlowHorizontal, 0.1, 0, 0.9, 10, 3), 1e-12)
-	require.InEpsilon(t, 1/1.95, AirSpaceResistance(FlowUp, 0.1, 0, 0.9, 10, 3), 1e-12)
-	require.InEpsilon(t, 0.004/0.025, AirSpaceResistance(FlowUp, 0.004, 0, 0.9, 10, 3), 1e-12)
-	require.True(t, math.IsNaN(AirSpaceResistance(FlowUp, 0.4, 0.9, 0.9, 10, 3)))
+	require.InEpsilon(t, 1/(0.73*math.Cbrt(12)), AirSpaceResistance(AirSpace{FlowHorizontal, 0.1, [2]float64{0, 0.9}, 10, 12}), 1e-12)
+	require.InEpsilon(t, 1/(1.14*math.Cbrt(12)), AirSpaceResistance(AirSpace{FlowUp, 0.1, [2]float64{0, 0.9}, 10, 12}), 1e-12)
+	require.InEpsilon(t, 1/(0.09*math.Pow(12, 0.187)*math.Pow(0.1, -0.44)), AirSpaceResistance(AirSpace{FlowDown, 0.1, [2]float64{0, 0.9}, 10, 12}), 1e-12)
+	require.InEpsilon(t, 1/(0.12*math.Pow(0.1, -0.44)), AirSpaceResistance(AirSpace{FlowDown, 0.1, [2]float64{0, 0.9}, 10, 3}), 1e-12)
+	require.InEpsilon(t, 1/1.25, AirSpaceResistance(AirSpace{FlowHorizontal, 0.1, [2]float64{0, 0.9}, 10, 3}), 1e-12)
+	require.InEpsilon(t, 1/1.95, AirSpaceResistance(AirSpace{FlowUp, 0.1, [2]float64{0, 0.9}, 10, 3}), 1e-12)
+	require.InEpsilon(t, 0.004/0.025, AirSpaceResistance(AirSpace{FlowUp, 0.004, [2]float64{0, 0.9}, 10, 3}), 1e-12)
+	require.True(t, math.IsNaN(AirSpaceResistance(AirSpace{FlowUp, 0.4, [2]float64{0.9, 0.9}, 10, 3})))
 }
 
 // Timber wall with 200 mm of mineral wool, lambdacalculator.eu worked example:
@@ -122,15 +124,15 @@ func TestCurtainSaving(t *testing.T) {
 
 // The branch of Annex D lies at 5 K.
 func TestAirLayerBranch(t *testing.T) {
-	require.InEpsilon(t, 1/1.25, AirSpaceResistance(FlowHorizontal, 0.1, 0, 0.9, 10, 5), 1e-12)
-	require.InEpsilon(t, 1/(0.73*math.Cbrt(5.01)), AirSpaceResistance(FlowHorizontal, 0.1, 0, 0.9, 10, 5.01), 1e-12)
-	require.InEpsilon(t, 1/1.25, AirSpaceResistance(FlowHorizontal, 0.1, 0, 0.9, 10, 4.96), 1e-12)
+	require.InEpsilon(t, 1/1.25, AirSpaceResistance(AirSpace{FlowHorizontal, 0.1, [2]float64{0, 0.9}, 10, 5}), 1e-12)
+	require.InEpsilon(t, 1/(0.73*math.Cbrt(5.01)), AirSpaceResistance(AirSpace{FlowHorizontal, 0.1, [2]float64{0, 0.9}, 10, 5.01}), 1e-12)
+	require.InEpsilon(t, 1/1.25, AirSpaceResistance(AirSpace{FlowHorizontal, 0.1, [2]float64{0, 0.9}, 10, 4.96}), 1e-12)
 }
 
 // The combined method may be used up to a ratio of 1.5 of its limits
 // [IsoWall17] 6.7.2: just below and just above it.
 func TestCombinedMethodRatio(t *testing.T) {
-	require.Equal(t, 1.5, CombinedMethodRatio)
+	require.Equal(t, 1.5, combinedMethodRatio)
 	at := func(stud float64) (WallResult, error) {
 		return Wall{ROut: 0.04, RIn: 0.13, Layers: []WallLayer{
 			{Resistance: 0.5}, {Parts: []WallPart{{Share: 0.1, Resistance: stud}, {Share: 0.9, Resistance: 4}}},

@@ -17,15 +17,15 @@ type candidate struct {
 	name        string
 	roof, walls envelope.NamedCover // walls are side and end walls
 	screened    bool                // aluminised screen drawn below roof and walls
-	leaks       envelope.Construction
+	leaks       string
 }
 
 // candidates are the ready-made covers, then combinations.
 func candidates() []candidate {
-	leaks := map[string]envelope.Construction{
-		"single film": envelope.SingleLayer, "single infrared film": envelope.SingleLayer,
-		"double film": envelope.DoubleLayer, "double film, infrared inside": envelope.DoubleLayer,
-		"single glass": envelope.LappedGlass, "double glass": envelope.LappedGlass,
+	leaks := map[string]string{
+		"single film": "film, new", "single infrared film": "film, new",
+		"double film": "double film, new", "double film, infrared inside": "double film, new",
+		"single glass": "glass, new, laps sealed", "double glass": "glass, new, laps sealed",
 	}
 	var list []candidate
 	by := map[string]envelope.NamedCover{}
@@ -33,18 +33,18 @@ func candidates() []candidate {
 		by[c.Name] = c
 		construction, known := leaks[c.Name]
 		if !known {
-			construction = envelope.HollowSheet
+			construction = "structured sheets, new"
 		}
 		list = append(list, candidate{name: c.Name, roof: c, walls: c, leaks: construction})
 	}
-	add := func(name, roof, walls string, screened bool, leaks envelope.Construction) {
+	add := func(name, roof, walls string, screened bool, leaks string) {
 		list = append(list, candidate{name, by[roof], by[walls], screened, leaks})
 	}
-	add("double film, twin-wall 10 mm walls", "double film, infrared inside", "twin-wall sheet 10 mm", false, envelope.DoubleLayer)
-	add("single glass, twin-wall 10 mm walls", "single glass", "twin-wall sheet 10 mm", false, envelope.LappedGlass)
-	add("single film, screen drawn", "single film", "single film", true, envelope.SingleLayer)
-	add("double film, screen drawn", "double film, infrared inside", "double film, infrared inside", true, envelope.DoubleLayer)
-	add("single glass, screen drawn", "single glass", "single glass", true, envelope.LappedGlass)
+	add("double film, twin-wall 10 mm walls", "double film, infrared inside", "twin-wall sheet 10 mm", false, "double film, new")
+	add("single glass, twin-wall 10 mm walls", "single glass", "twin-wall sheet 10 mm", false, "glass, new, laps sealed")
+	add("single film, screen drawn", "single film", "single film", true, "film, new")
+	add("double film, screen drawn", "double film, infrared inside", "double film, infrared inside", true, "double film, new")
+	add("single glass, screen drawn", "single glass", "single glass", true, "glass, new, laps sealed")
 	return list
 }
 
@@ -86,7 +86,7 @@ func build(shape envelope.Shape, c candidate) (house *envelope.House, airChanges
 		}
 		p.Screened = on(roof, walls)
 	}
-	class, _ := envelope.FindLeakageClass(c.leaks, envelope.NewTight)
+	class, _ := envelope.FindLeakageClass(c.leaks)
 	p.Leakage.AirChanges = class.Typical
 	house, err = envelope.NewHouse(p)
 	return house, class.Typical, err

@@ -13,3 +13,12 @@ func Closure(s Shape) float64 { return s.closure() }
 // CheckClimate and CheckLeakage lend the checks of what NewHouse is made from.
 func CheckClimate(c GroundClimate) error { return c.check() }
 func CheckLeakage(l Leakage) error       { return l.check() }
+
+// Formulas that other results carry, for their published values.
+var (
+	EquivalentThickness = equivalentThickness
+	PenetrationDepth    = penetrationDepth
+)
+
+// LeakageClasses lends the table of air changes.
+func LeakageClasses() []LeakageClass { return leakageClasses() }
