@@ -42,8 +42,8 @@ func StripFlow(f BareFloor, difference float64) float64 {
 }
 
 // BoxFlow returns the heat flow in W from the floor f as StripFlow does, in
-// three dimensions: the surface temperature falls evenly across the walls
-// around it. It is a single integral of the solution for a rectangle,
+// three dimensions: the surface temperature, warmer by difference, K, on the
+// floor, falls evenly across the walls around it. It is a single integral of the solution for a rectangle,
 // [IeaBestest08] case GC10a to 1e-6. NaN for a floor out of range.
 func BoxFlow(f BareFloor, difference float64) float64 {
 	if !f.valid() || !exactLengths.Contains(f.Length) {

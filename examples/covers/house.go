@@ -1,6 +1,8 @@
 package main
 
 import (
+	"fmt"
+
 	"cloche.example/envelope"
 	"cloche.example/internal/demo"
 )
@@ -86,7 +88,10 @@ func build(shape envelope.Shape, c candidate) (house *envelope.House, airChanges
 		}
 		p.Screened = on(roof, walls)
 	}
-	class, _ := envelope.FindLeakageClass(c.leaks)
+	class, ok := envelope.FindLeakageClass(c.leaks)
+	if !ok {
+		return house, 0, fmt.Errorf("%s: no air changes known for %q", c.name, c.leaks)
+	}
 	p.Leakage.AirChanges = class.Typical
 	house, err = envelope.NewHouse(p)
 	return house, class.Typical, err
