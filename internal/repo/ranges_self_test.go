@@ -25,6 +25,7 @@ func TestUnstatedFindsEachDrift(t *testing.T) {
 		"ranges.Box.Silent: m², 0.1 to 1e6",
 		"ranges.Box.NoUnit: m², 0.1 to 1e6",
 		"ranges.Box.Shut: m³/s, more than 0, at most 5",
+		"ranges.Box.Least: fraction, more than 0, at most 1",
 		"ranges.Part.Share: fraction, 0 to 1",
 		"ranges.Speed(area): m², 0.1 to 1e6",
 	}, got)

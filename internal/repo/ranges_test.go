@@ -196,8 +196,24 @@ func (t *tracer) trace(at ast.Node, r, value ast.Expr, b bound, depth int) {
 		return
 	}
 	if s, ok := t.span(r, b); ok {
+		if t.through(b) && s.low.value == 0 {
+			s.low.open = true
+		}
 		t.found = append(t.found, input{name, s, t.at(at.Pos())})
 	}
+}
+
+// positive is the name of the helpers that leave the zero out of a range.
+const positive = "positive"
+
+// through reports whether a parameter of positive is bound.
+func (t *tracer) through(b bound) bool {
+	for obj := range b {
+		if t.params[obj].callable.Name() == positive {
+			return true
+		}
+	}
+	return false
 }
 
 func (t *tracer) bind(owner types.Object, call *ast.CallExpr, b bound) bound {
@@ -307,6 +323,14 @@ func (t *tracer) span(e ast.Expr, b bound) (span, bool) {
 		}
 		if v, ok := t.values[obj]; ok {
 			return t.span(v, b)
+		}
+	case *ast.CallExpr:
+		if f, ok := e.Fun.(*ast.Ident); ok && f.Name == positive && len(e.Args) == 1 {
+			s, ok := t.span(e.Args[0], b)
+			if s.low.value == 0 {
+				s.low.open = true
+			}
+			return s, ok
 		}
 	case *ast.CompositeLit:
 		if !t.isRange(e) {

@@ -35,6 +35,8 @@ type Box struct {
 	Step    time.Duration // 1 to 24 h
 	Depends float64       // m, at least Stated
 	Kind    Kind          // of box
+	More    float64       // fraction, more than 0, at most 1
+	Least   float64       // fraction, 0 to 1
 }
 
 // Part is a part of a box.
@@ -68,7 +70,15 @@ func (b Box) check() error {
 		lengthRange.Check("Silent", b.Silent), lengthRange.Check("NoUnit", b.NoUnit), both(flowRange, "Shut", b.Shut),
 		heatRange.Check("Heat", b.Heat), sameRange.Check("Minus", b.Minus), stepRange.Check("Step", b.Step.Hours()),
 		moved.Check("Depends", b.Depends), local.Check("Depends", b.Depends), shareRange.Check("Kind", float64(b.Kind)),
+		positive(shareRange, "More", b.More), positive(shareRange, "Least", b.Least),
 		shareRange.Check("sum", b.Stated+b.Open))...)
+}
+
+func positive(r domain.Range, field string, v float64) error {
+	if v == 0 {
+		return &domain.RangeError{Field: field}
+	}
+	return r.Check(field, v)
 }
 
 func both(r domain.Range, field string, v float64) error { return r.Check(field, v) }
