@@ -32,9 +32,10 @@ func (m Model) FromRelativeHumidity(t, rh, p float64) (State, error) {
 }
 
 // FromRelativeHumidityOver is FromRelativeHumidity with rh, fraction, 0 to 1,
-// stated over the given surface: weather services state it over liquid water
-// below freezing too. Air saturated over liquid water at temperature t, °C,
-// -40 to 200 (ice -100 to 0.01), below 0.01 is supersaturated over ice and
+// stated over the given surface at temperature t, °C, -100 to 200: weather
+// services state it over liquid water below freezing too. Over liquid t is -40
+// to 200, over ice t is -223.15 to 0.01, the closer limit of the two. Air
+// saturated over liquid water below 0.01 °C is supersaturated over ice and
 // refused; the error names the largest rh that is not. Pressure p, Pa, 30e3 to
 // 200e3.
 func (m Model) FromRelativeHumidityOver(surface Surface, t, rh, p float64) (State, error) {
@@ -80,10 +81,11 @@ func (m Model) FromDewPoint(t, td, p float64) (State, error) {
 	return m.FromDewPointOver(SurfaceAt(td), t, td, p)
 }
 
-// FromDewPointOver is FromDewPoint with the dew point td, °C, stated over the
-// given surface: instruments and weather services may state it over liquid
-// water below freezing too. Over ice td is -100 to 0.01, over liquid -40 to t;
-// temperature t, °C, -100 to 200, pressure p, Pa, 30e3 to 200e3.
+// FromDewPointOver is FromDewPoint with the dew point td, °C, -100 to 200 and
+// at most t, stated over the given surface: instruments and weather services
+// may state it over liquid water below freezing too. Over liquid td is -40 to
+// 200, over ice td is -223.15 to 0.01, the closer limit of the two. Temperature
+// t, °C, -100 to 200, pressure p, Pa, 30e3 to 200e3.
 func (m Model) FromDewPointOver(surface Surface, t, td, p float64) (State, error) {
 	xs, err := m.air(t, p)
 	if bad := m.belowDryBulb("dew point", td, t, p, surface); err != nil || bad != nil {
@@ -125,8 +127,9 @@ func (m Model) FromWetBulb(t, tw, p float64) (State, error) {
 	return m.FromWetBulbOver(SurfaceAt(tw), t, tw, p)
 }
 
-// FromWetBulbOver is FromWetBulb with the wet bulb tw, °C, of a bulb covered
-// with water of the given surface: ice -100 to 0.01, liquid -40 to t.
+// FromWetBulbOver is FromWetBulb with the wet bulb tw, °C, -100 to 200 and at
+// most t, of a bulb covered with water of the given surface. Over liquid tw is
+// -40 to 200, over ice tw is -223.15 to 0.01, the closer limit of the two.
 // Temperature t, °C, -100 to 200, pressure p, Pa, 30e3 to 200e3.
 func (m Model) FromWetBulbOver(surface Surface, t, tw, p float64) (State, error) {
 	xs, err := m.air(t, p)

@@ -121,7 +121,7 @@ func (m Model) FromSpecificVolumeAndHumidityRatio(v, w, p float64) (State, error
 	if err := errors.Join(m.check(), humidityRatiosRange.Check("humidity ratio", w), pressuresRange.Check("pressure", p)); err != nil {
 		return State{}, finite(err, "specific volume", v, "m³/kg")
 	}
-	if err := (domain.Range{Min: 0, Max: math.Inf(1), Unit: "m³/kg"}).Check("specific volume", v); err != nil {
+	if err := (domain.Range{Min: domain.MoreThan(0), Max: math.Inf(1), Unit: "m³/kg"}).Check("specific volume", v); err != nil {
 		return State{}, err
 	}
 	x := fractionOf(w)
@@ -140,9 +140,9 @@ func (m Model) FromSpecificVolumeAndHumidityRatio(v, w, p float64) (State, error
 }
 
 // FromWetBulbAndHumidityRatio returns the air of thermodynamic wet bulb tw, °C,
-// -100 to the boiling point, and humidity ratio w, kg/kg dry air, 0 to
-// saturation at the wet bulb, at pressure p, Pa, 30e3 to 200e3; the bulb is
-// iced below 0.01 °C. The error names each input outside its range.
+// -100 to 200 and below boiling, and humidity ratio w, kg/kg dry air, 0 to 1000
+// and at most saturation at the wet bulb, at pressure p, Pa, 30e3 to 200e3; the
+// bulb is iced below 0.01 °C. The error names each input outside its range.
 func (m Model) FromWetBulbAndHumidityRatio(tw, w, p float64) (State, error) {
 	surface := SurfaceAt(tw)
 	xs, err := m.wetted("wet bulb", tw, p)
@@ -162,9 +162,9 @@ func (m Model) FromWetBulbAndHumidityRatio(tw, w, p float64) (State, error) {
 }
 
 // FromWetBulbAndRelativeHumidity returns the air of thermodynamic wet bulb tw,
-// °C, -100 to the boiling point, and relative humidity rh, fraction, 0 to 1, at
-// pressure p, Pa, 30e3 to 200e3; the bulb is iced below 0.01 °C. The error
-// names each input outside its range.
+// °C, -100 to 200 and below boiling, and relative humidity rh, fraction, 0 to
+// 1, at pressure p, Pa, 30e3 to 200e3; the bulb is iced below 0.01 °C. The
+// error names each input outside its range.
 func (m Model) FromWetBulbAndRelativeHumidity(tw, rh, p float64) (State, error) {
 	surface := SurfaceAt(tw)
 	xs, err := m.wetted("wet bulb", tw, p)
@@ -217,9 +217,9 @@ func (m Model) warmed(x, rh, p float64, field string, value float64, unit string
 }
 
 // FromDewPointAndRelativeHumidity returns the air of dew point td, °C, -100 to
-// the boiling point, and relative humidity rh, fraction, 0 to 1, at pressure p,
-// Pa, 30e3 to 200e3; td is a frost point below 0.01 °C. The error names each
-// input outside its range; relative humidity 0 has no solution.
+// 200 and below boiling, and relative humidity rh, fraction, 0 to 1, at
+// pressure p, Pa, 30e3 to 200e3; td is a frost point below 0.01 °C. The error
+// names each input outside its range; relative humidity 0 has no solution.
 func (m Model) FromDewPointAndRelativeHumidity(td, rh, p float64) (State, error) {
 	x, err := m.wetted("dew point", td, p)
 	if err = errors.Join(err, relativeHumiditiesRange.Check("relative humidity", rh)); err != nil {

@@ -123,8 +123,8 @@ func (m Model) condensedSlope(s Surface, t float64) (h, c float64) {
 func LatentHeat(t float64) float64 { return LatentHeatOver(SurfaceAt(t), t) }
 
 // LatentHeatOver returns the heat, J/kg, that takes water from surface s into
-// saturated vapour at temperature t, °C, -100 to 110: of liquid from -40, of ice
-// to 0.01. NaN outside.
+// saturated vapour at temperature t, °C, -100 to 110. Over liquid t is -40 to
+// 200, over ice t is -223.15 to 0.01, the closer limit of the two. NaN outside.
 func LatentHeatOver(s Surface, t float64) float64 {
 	if !s.contains(t) {
 		return nan

@@ -40,9 +40,9 @@ type Cooling struct {
 	Drain      float64 // W, enthalpy that the condensate carries, against liquid water at 0 °C
 }
 
-// Coil returns the stream cooled to temperature t, °C, with the condensate
-// taken off at t. A stream whose dew point lies below t keeps its vapour. An
-// error if t is above the stream's temperature.
+// Coil returns the stream cooled to temperature t, °C, -100 to 200, with the
+// condensate taken off at t. A stream whose dew point lies below t keeps its
+// vapour. An error if t is above the stream's temperature.
 func (s Stream) Coil(t float64) (Cooling, error) {
 	if err := s.flowing(leavingTemperature(t, s.State.t)); err != nil {
 		return Cooling{}, err
@@ -93,9 +93,9 @@ func SteamEnthalpy(t float64) float64 {
 // Changed returns the stream after heat, W, and water, kg/s, of the given
 // enthalpy, J/kg, are added to it; fog, if any, is part of the result. It is
 // the one balance behind humidifying and the gains of a room: give
-// LiquidEnthalpy for sprayed water, SteamEnthalpy for steam, negative water
-// for a dryer. The error names each input that is no number, a water that
-// would take more vapour than there is, and a result outside Temperatures.
+// LiquidEnthalpy for sprayed water, SteamEnthalpy for steam, negative water for
+// a dryer. The error names each input that is not finite, water that would take
+// more vapour than there is, and a result outside -100 to 200 °C.
 func (s Stream) Changed(heat, water, enthalpy float64) (Mixture, error) {
 	err := errors.Join(finite(nil, "heat", heat, "W"), finite(nil, "enthalpy", enthalpy, "J/kg"))
 	if err := s.flowing(finite(err, "water", water, "kg/s")); err != nil {
@@ -120,9 +120,9 @@ type Pad struct {
 }
 
 // Pad returns the stream after an evaporative pad of the given efficiency,
-// fraction: the fall of the dry bulb over the wet bulb depression. The water
-// is at the wet bulb and over liquid: the pad does not freeze; where the wet
-// bulb lies below 0.01 °C the error says so.
+// fraction, 0 to 1: the fall of the dry bulb over the wet bulb depression. The
+// water is at the wet bulb and over liquid: the pad does not freeze; where the
+// wet bulb lies below 0.01 °C the error says so.
 func (s Stream) Pad(efficiency float64) (Pad, error) {
 	if err := s.flowing(fractionsRange.Check("efficiency", efficiency)); err != nil {
 		return Pad{}, err

@@ -50,8 +50,8 @@ const (
 func SaturationPressure(t float64) float64 { return SaturationPressureOver(SurfaceAt(t), t) }
 
 // SaturationPressureOver returns the pressure, Pa, of pure water vapour in
-// equilibrium with surface s at temperature t, °C, liquid -40 to 200, ice -223.15
-// to 0.01; NaN outside.
+// equilibrium with surface s at temperature t, °C: over liquid t is -40 to 200,
+// over ice t is -223.15 to 0.01. NaN outside.
 //
 // Liquid: [IapwsIF07] eq. 30, within 0.007 % of IAPWS-95 from 0 to 60 °C;
 // extrapolated for supercooled water, within 0.004 % at -20, 0.06 % at -30 and
@@ -95,8 +95,8 @@ func SaturationTemperatureOver(s Surface, e float64) float64 {
 func SaturationSlope(t float64) float64 { return SaturationSlopeOver(SurfaceAt(t), t) }
 
 // SaturationSlopeOver returns the derivative of SaturationPressureOver, Pa/K,
-// over surface s at temperature t, °C, differentiated exactly: liquid -40 to 200,
-// ice -223.15 to 0.01; NaN outside.
+// over surface s at temperature t, °C, differentiated exactly: over liquid t is
+// -40 to 200, over ice t is -223.15 to 0.01. NaN outside.
 func SaturationSlopeOver(s Surface, t float64) float64 {
 	if !s.contains(t) {
 		return math.NaN()

@@ -120,10 +120,10 @@ func enhancementOfVapour(s Surface, perT, p, r, xa, slope float64) (logF, logSlo
 }
 
 // EnhancementFactor returns the ratio of the vapour pressure of air saturated
-// over ice or liquid at temperature t, °C, and pressure p, Pa, to that of pure
-// water; dimensionless, 1.001 to 1.012. Within 0.007 % of [HerRP09] below
-// 60 °C and 0.015 % below 80 °C, at 70 to 105 kPa. NaN outside -100 to 200 °C
-// and 30e3 to 200e3 Pa, and where water boils.
+// over ice or liquid at temperature t, °C, -100 to 200, and pressure p, Pa,
+// 30e3 to 200e3, to that of pure water; dimensionless, 1 to 1.025. Within 0.007
+// % of [HerRP09] below 60 °C and 0.015 % below 80 °C, at 70 to 105 kPa. NaN
+// outside and where water boils.
 func EnhancementFactor(t, p float64) float64 {
 	if !temperaturesRange.Contains(t) || !pressuresRange.Contains(p) {
 		return nan
