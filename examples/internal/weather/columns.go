@@ -32,7 +32,7 @@ var ranges = [columns]domain.Range{
 	temperature: {Min: -90, Max: 60, Unit: "°C", Source: "extremes on Earth -89 and 57 °C"},
 	dewPoint:    {Min: -100, Max: 40, Unit: "°C"},
 	humidity:    {Min: domain.MoreThan(0), Max: 1, Unit: "fraction"},
-	pressure:    {Min: 40e3, Max: 110e3, Unit: "Pa"},
+	pressure:    {Min: 30e3, Max: 110e3, Unit: "Pa"},
 	wind:        {Min: 0, Max: 75, Unit: "m/s"},
 	global:      {Min: 0, Max: 1500, Unit: "W/m²"},
 	direct:      {Min: 0, Max: 1420, Unit: "W/m²", Source: "1,412 W/m² outside the atmosphere"},

@@ -14,10 +14,11 @@ import (
 // Bounds of a file.
 const (
 	longestLine = 16 << 10 // bytes
-	mostBytes   = 64 << 20 // after decompression
+	mostBytes   = 16 << 20 // after decompression
 	mostHours   = 8784
 	mostHeader  = 200 // lines before the first hour
 	mostEmpty   = 200 // empty lines
+	mostLines   = 10_000
 )
 
 // Options are what a file may leave open.
@@ -108,6 +109,9 @@ func parse(r io.Reader, f *faults) (*table, error) {
 	for line, err := range input.Lines(r, longestLine) {
 		if err != nil {
 			return nil, err
+		}
+		if line.Number > mostLines {
+			return nil, fmt.Errorf("the file has more than %d lines", mostLines)
 		}
 		blank := len(bytes.TrimSpace(line.Text)) == 0
 		if blank {
