@@ -7,16 +7,17 @@ import (
 	"cloche.example/internal/domain"
 )
 
-// Split returns the fixture as n points (count, 1 to 100,000) at the middles of n equal
-// segments, each with an nth of the flux and power and the shape of the whole.
+// Split returns the fixture as n points (count, 1 to 100,000) at the middles of
+// n equal segments, each with an nth of the flux and power and the shape of the
+// whole.
 func (f Fixture) Split(n int) ([]Fixture, error) {
 	if n < 1 || n > 100000 {
-		return nil, &RangeError{Field: "segments", Value: float64(n), Min: 1, Max: 100000, Unit: "(count)"}
+		return nil, &RangeError{Field: "n", Value: float64(n), Min: 1, Max: 100000, Unit: "count"}
 	}
-	if err := f.check("fixture"); err != nil {
+	if err := f.check(); err != nil {
 		return nil, err
 	}
-	u := f.Aim.Along()
+	u := f.Aim.along()
 	part := f
 	part.Light = f.Light.scaled(1 / float64(n))
 	part.Power = f.Power / float64(n)
@@ -27,40 +28,6 @@ func (f Fixture) Split(n int) ([]Fixture, error) {
 		out[i] = part
 	}
 	return out, nil
-}
-
-// segmentError and segmentOffset are of the rule that a bar in segments of
-// length s at the clearance h errs by at most (0.1 (m+3) s/h)², measured over
-// points along and beside level bars.
-const (
-	segmentError  = 0.1
-	segmentOffset = 3.0
-)
-
-// SegmentError returns the greatest relative error (fraction) to expect when a
-// level bar with the cosine exponent m (0 to 20,000) is split into segments of
-// the length segment, m, at clearance, m, above the points. NaN when one is
-// negative or clearance is zero.
-func SegmentError(m, segment, clearance float64) float64 {
-	if !(segment >= 0) || !(clearance > 0) || !exponentRange.Contains(m) {
-		return math.NaN()
-	}
-	e := segmentError * (m + segmentOffset) * segment / clearance
-	return e * e
-}
-
-// Segments returns the count of segments that keeps the error of a bar of the
-// given length, m, at clearance, m, with the cosine exponent m (0 to 20,000)
-// below tol (fraction, above 0): for 1 % a segment is at most clearance/(m+3).
-// The rule of five times the largest dimension is not enough for narrow beams.
-// The error matches ErrRange.
-func Segments(m, length, clearance, tol float64) (int, error) {
-	longest := math.Sqrt(tol) * clearance / (segmentError * (m + segmentOffset))
-	n := math.Ceil(length / longest * (1 - 1e-12))
-	if !(m >= 0) || !(clearance > 0) || !(length >= 0) || !(tol > 0) || !(n < 1e6) {
-		return 0, fmt.Errorf("exponent %g, length %g m, clearance %g m, tolerance %g give no usable count of segments: %w", m, length, clearance, tol, ErrRange)
-	}
-	return max(1, int(n)), nil
 }
 
 // barSource is a bar with a cosine-power light, ready for points.
@@ -156,11 +123,11 @@ var (
 )
 
 // SplitWithin splits a bar with any light, halving its segments until the
-// greatest change of the PPFD at the points, as a fraction of the greatest PPFD, is at most tol
-// (fraction, 1e-9 to 0.1): the way for bars with a table, whose error has no
-// rule. ErrNotConverged tells that 65,536 segments were not enough.
+// greatest change of the PPFD at the points, as a fraction of the greatest
+// PPFD, is at most tol, the fraction 1e-9 to 0.1: the way for bars with a
+// table. Bars with a cosine-power light need no splitting. ErrNotConverged tells that 65,536 segments were not enough.
 func (f Fixture) SplitWithin(p *Points, tol float64) (Layout, error) {
-	if err := (domain.Range{Min: 1e-9, Max: 0.1, Unit: "fraction"}).Check("tolerance", tol); err != nil {
+	if err := (domain.Range{Min: 1e-9, Max: 0.1, Unit: "fraction"}).Check("tol", tol); err != nil {
 		return nil, err
 	}
 	const most = 65536

@@ -9,7 +9,7 @@ import (
 
 // lm63Large is a file of 73 planes of 181 angles, about 100 kB.
 func lm63Large(b *testing.B) []byte {
-	w := Web{Coordinates: TypeC}
+	w := CandelaWeb{Coordinates: TypeC}
 	for v := range 181 {
 		w.Vertical = append(w.Vertical, float64(v))
 	}
@@ -19,7 +19,7 @@ func lm63Large(b *testing.B) []byte {
 		for v := range row {
 			row[v] = float64((v*7919+h%72*104729)%1000000) / 100
 		}
-		w.Intensity = append(w.Intensity, row)
+		w.Candela = append(w.Candela, row)
 	}
 	var out bytes.Buffer
 	f := LM63{Edition: LM63of2002, Lamps: 1, LumensPerLamp: -1, Field12: 1, InputPower: 100, Web: w}
@@ -54,7 +54,7 @@ func BenchmarkSeason(b *testing.B) {
 	s := flatSeason(200, 8760)
 	b.ReportAllocs()
 	for b.Loop() {
-		r, err := s.Run()
+		r, err := s.Solve()
 		if err != nil {
 			b.Fatal(err)
 		}

@@ -53,7 +53,7 @@ func BenchmarkMapDown(b *testing.B) {
 func BenchmarkMapAimed(b *testing.B) {
 	m := [4]float64{0.646, 1.7, 4.8188, 12.3}
 	benchmarkMap(b, 40, func(i int, r *rand.Rand) Fixture {
-		return Fixture{Light: cosine(b, 100, m[i%4]), Aim: Aim(360*r.Float64(), 60*r.Float64(), 0)}
+		return Fixture{Light: cosine(b, 100, m[i%4]), Aim: Aim(AimAngles{360 * r.Float64(), 60 * r.Float64(), 0})}
 	})
 }
 
@@ -84,13 +84,15 @@ func BenchmarkMapTableRound(b *testing.B) {
 
 func benchmarkTables(b *testing.B, tables ...*Table) {
 	benchmarkMap(b, 40, func(i int, r *rand.Rand) Fixture {
-		return Fixture{Light: tables[i%len(tables)], Aim: Aim(360*r.Float64(), 20*r.Float64(), 360*r.Float64())}
+		return Fixture{Light: tables[i%len(tables)], Aim: Aim(AimAngles{360 * r.Float64(), 20 * r.Float64(), 360 * r.Float64()})}
 	})
 }
 
 // 500 fixtures on 20,000 points, all cores; ns/pair is wall time.
 func BenchmarkMapParallel(b *testing.B) {
-	l, _ := scene(b, 500, func(int, *rand.Rand) Fixture { return Fixture{Light: cosine(b, 100, 2.2), Aim: Aim(20, 30, 0)} })
+	l, _ := scene(b, 500, func(int, *rand.Rand) Fixture {
+		return Fixture{Light: cosine(b, 100, 2.2), Aim: Aim(AimAngles{20, 30, 0})}
+	})
 	p, err := Bed{Length: 12, Width: 4}.Grid(200, 100)
 	require.NoError(b, err)
 	dst := make([]float64, p.Len())
@@ -99,7 +101,7 @@ func BenchmarkMapParallel(b *testing.B) {
 		f    func() error
 	}{
 		{"one", func() error { _, err := l.MapTo(dst, p); return err }},
-		{"all", func() error { _, err := l.MapParallel(context.Background(), dst, p, nil); return err }},
+		{"all", func() error { _, err := l.MapParallelTo(context.Background(), dst, p, nil); return err }},
 	} {
 		b.Run(run.name, func(b *testing.B) {
 			b.ReportAllocs()

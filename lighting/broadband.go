@@ -28,9 +28,3 @@ func BroadbandFactors() []Broadband { return append([]Broadband(nil), broadband.
 
 // PPFD returns the PPFD in µmol/(m² s) at the illuminance lux, lx.
 func (b Broadband) PPFD(lux float64) float64 { return lux / b.LuxPerPPFD }
-
-// Lux returns the illuminance in lx at the PPFD ppfd, µmol/(m² s).
-func (b Broadband) Lux(ppfd float64) float64 { return ppfd * b.LuxPerPPFD }
-
-// PPFDOfPAR returns the PPFD in µmol/(m² s) of par, W/m² from 400 to 700 nm.
-func (b Broadband) PPFDOfPAR(par float64) float64 { return par * b.PhotonsPerJoule }

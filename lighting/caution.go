@@ -5,16 +5,18 @@ import (
 	"math"
 )
 
-// StandingCautions go with every lighting plan: none of its figures is a
+// StandingCautions returns the cautions that go with every lighting plan: none of its figures is a
 // safety assessment. [UlHort19] asks for a photobiological assessment of one
 // luminaire; a site with many needs its own. [IecEyes06] sorts lamps into
 // risk groups by distance.
-var StandingCautions = []string{
-	"This is not a safety assessment: local codes and licensed practice decide.",
-	"Eyes: do not look into lit fixtures; judge the risk group at the nearest working distance, for all fixtures together, and keep risk group 3 away from people.",
-	"Wet room: use fixtures, drivers and connectors rated for water and wash-down, on circuits with residual-current protection; isolate before cleaning.",
-	"Heat: keep the maker's clearance between fixtures and film, plants and timber, and let drivers breathe.",
-	"Weight: hang fixtures from members that may carry them besides crop, wind and snow.",
+func StandingCautions() []string {
+	return []string{
+		"This is not a safety assessment: local codes and licensed practice decide.",
+		"Eyes: do not look into lit fixtures; judge the risk group at the nearest working distance, for all fixtures together, and keep risk group 3 away from people.",
+		"Wet room: use fixtures, drivers and connectors rated for water and wash-down, on circuits with residual-current protection; isolate before cleaning.",
+		"Heat: keep the maker's clearance between fixtures and film, plants and timber, and let drivers breathe.",
+		"Weight: hang fixtures from members that may carry them besides crop, wind and snow.",
+	}
 }
 
 // Common practice, no source: closer than near a fixture is no point to the map,
@@ -25,7 +27,7 @@ const (
 )
 
 // Cautions returns the standing cautions and what is unusual in the layout
-// over the bed: a beam angle outside RangeUsualBeam, as when a half angle was
+// over the bed: a beam angle outside 80 to 160 degree, as when a half angle was
 // taken for the full one, fixtures close to the plane or below it, and light
 // strong enough to harm leaves right under a fixture.
 func Cautions(layout Layout, bed Bed) []string {
@@ -47,7 +49,7 @@ func Cautions(layout Layout, bed Bed) []string {
 		case clearance < near:
 			close++
 		}
-		if ok && f.Length == 0 && clearance > 0 && SpotPPFD(d.Axial(), d.m, clearance, 0) > strongSpot {
+		if ok && f.Length == 0 && clearance > 0 && d.SpotPPFD(clearance, 0) > strongSpot {
 			strong++
 		}
 	}
@@ -63,5 +65,5 @@ func Cautions(layout Layout, bed Bed) []string {
 	if strong > 0 {
 		out = append(out, fmt.Sprintf("%d fixtures give more than %g µmol/(m² s) right below: leaves may bleach or scorch.", strong, strongSpot))
 	}
-	return append(out, StandingCautions...)
+	return append(out, StandingCautions()...)
 }

@@ -1,6 +1,7 @@
 package lighting
 
 import (
+	"fmt"
 	"math"
 	"slices"
 	"strings"
@@ -18,9 +19,18 @@ const (
 	LightClass // a class of daily light, no crop
 )
 
-// Crop is the daily light that a source asks for a crop. A bound that the
+// String returns the kind in words.
+func (k CropKind) String() string {
+	names := [...]string{"leaf crop", "fruit crop", "root crop", "ornamental", "class of light"}
+	if int(k) >= len(names) {
+		return fmt.Sprintf("CropKind(%d)", uint8(k))
+	}
+	return names[k]
+}
+
+// CropLight is the daily light that a source asks for a crop. A bound that the
 // source does not give is NaN.
-type Crop struct {
+type CropLight struct {
 	Name   string   // plain English
 	Kind   CropKind // what is sold
 	Min    float64  // mol/(m² d), below it growth or quality falls off
@@ -44,13 +54,16 @@ const (
 
 // String returns the words printed beside a figure.
 func (r Reading) String() string {
-	return [...]string{"second-hand", "read in the source", "weak source"}[min(r, WeakSource)]
+	if r > WeakSource {
+		return fmt.Sprintf("Reading(%d)", uint8(r))
+	}
+	return [...]string{"second-hand", "read in the source", "weak source"}[r]
 }
 
 var none = math.NaN()
 
 // crops holds the ranges. Figures are of the daily light on the plants.
-var crops = []Crop{
+var crops = []CropLight{
 	{"lettuce", LeafCrop, 12, 17, 17, "least 12 to 14; upper is a limit of tipburn, with air moved down on the plants (12 to 13 in still air)", "E. Runkle, Greenhouse Product News, December 2011 (the least, read); Both et al. and Cornell CEA lettuce handbook 2013 (17, quoted)", SecondHand},
 	{"spinach, young", LeafCrop, 14, 17, 20, "range 14 to 20", "Virginia Cooperative Extension SPES-720; Cornell CEA spinach handbook 2013", SecondHand},
 	{"basil", LeafCrop, 12.9, 20, 25, "range 15 to 25; 12.9 is the least-cost level indoors", "Dou et al. 2018, HortScience 53:496 (12.9 is the third of five levels tried, read; that it costs least, quoted); Virginia Cooperative Extension SPES-720 (range, quoted)", SecondHand},
@@ -74,26 +87,26 @@ var crops = []Crop{
 	{"class very high", LightClass, 18, none, none, "class of the trade in flowers", "Purdue Extension HO-238-W", SecondHand},
 }
 
-// Crops returns the table of crops, each with its source and how far that was
+// CropLights returns the table of crops, each with its source and how far that was
 // seen. Ranges for a crop differ between authors by several mol/(m² d): plan
 // with your own trial's figures where you have them.
-func Crops() []Crop { return slices.Clone(crops) }
+func CropLights() []CropLight { return slices.Clone(crops) }
 
-// FindCrop returns the crop of that name, whatever its case, and whether there
+// FindCropLight returns the crop of that name, whatever its case, and whether there
 // is one.
-func FindCrop(name string) (Crop, bool) {
+func FindCropLight(name string) (CropLight, bool) {
 	for _, c := range crops {
 		if strings.EqualFold(c.Name, strings.TrimSpace(name)) {
 			return c, true
 		}
 	}
-	return Crop{}, false
+	return CropLight{}, false
 }
 
 // Service says how a day's light stands to a crop's range.
 type Service uint8
 
-// The answers of Crop.Serves.
+// The answers of CropLight.Serves.
 const (
 	TooDark Service = iota
 	Enough          // from the least to below the target
@@ -109,7 +122,7 @@ func (s Service) String() string {
 // Serves says how dli, mol/(m² d), stands to the crop's range. A bound that the
 // source does not give is not asked for: without a target the least counts as
 // the target, without a least the target does.
-func (c Crop) Serves(dli float64) Service {
+func (c CropLight) Serves(dli float64) Service {
 	least, target := c.Min, c.Target
 	if math.IsNaN(least) {
 		least = target

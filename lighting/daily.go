@@ -13,7 +13,7 @@ import (
 var (
 	ppfdRange        = domain.Range{Min: 0, Max: 5000, Unit: "µmol/(m² s)", Source: "full sun is about 2000"}
 	dliRange         = domain.Range{Min: 0, Max: 80, Unit: "mol/(m² d)", Source: "the clearest days outside reach about 65"}
-	rangePhotoperiod = domain.Range{Min: 0, Max: 24, Unit: "h"}
+	photoperiodRange = domain.Range{Min: 0, Max: 24, Unit: "h"}
 )
 
 // micromole is a µmol in mol.
@@ -23,7 +23,7 @@ const micromole = 1e-6
 // to 5000, that burns for the photoperiod, 0 to 24 h: 0.0036 PPFD h. NaN
 // outside.
 func DLI(ppfd float64, photoperiod time.Duration) float64 {
-	if !ppfdRange.Contains(ppfd) || !rangePhotoperiod.Contains(photoperiod.Hours()) {
+	if !ppfdRange.Contains(ppfd) || !photoperiodRange.Contains(photoperiod.Hours()) {
 		return math.NaN()
 	}
 	return ppfd * photoperiod.Seconds() * micromole
@@ -33,7 +33,7 @@ func DLI(ppfd float64, photoperiod time.Duration) float64 {
 // in the photoperiod, above 0 to 24 h. NaN outside.
 func PPFDFor(dli float64, photoperiod time.Duration) float64 {
 	h := photoperiod.Hours()
-	if !dliRange.Contains(dli) || !rangePhotoperiod.Contains(h) || h == 0 {
+	if !dliRange.Contains(dli) || !photoperiodRange.Contains(h) || h == 0 {
 		return math.NaN()
 	}
 	return dli / (photoperiod.Seconds() * micromole)
@@ -43,7 +43,7 @@ func PPFDFor(dli float64, photoperiod time.Duration) float64 {
 // dli, mol/(m² d), 0 to 80. The error is ErrNoSolution when that is longer
 // than a day.
 func LightingTime(dli, ppfd float64) (time.Duration, error) {
-	if err := errors.Join(dliRange.Check("DLI", dli), ppfdRange.Check("PPFD", ppfd)); err != nil {
+	if err := errors.Join(dliRange.Check("dli", dli), ppfdRange.Check("ppfd", ppfd)); err != nil {
 		return 0, err
 	}
 	if dli == 0 {
@@ -51,7 +51,7 @@ func LightingTime(dli, ppfd float64) (time.Duration, error) {
 	}
 	s := dli / (ppfd * micromole)
 	if s > 86400*(1+1e-12) {
-		return 0, fmt.Errorf("%w: %g mol/(m² d) from %g µmol/(m² s) takes %.1f h, longer than a day", ErrNoSolution, dli, ppfd, s/3600)
+		return 0, fmt.Errorf("%w: %g mol/(m² d) from %.4g µmol/(m² s) takes %.1f h, longer than a day", ErrNoSolution, dli, ppfd, s/3600)
 	}
 	return time.Duration(math.Round(s * float64(time.Second))), nil
 }

@@ -59,8 +59,8 @@ func TestDailyLightRanges(t *testing.T) {
 	require.NoError(t, err)
 	require.Zero(t, none)
 	_, err = LightingTime(-1, math.NaN())
-	require.ErrorContains(t, err, "DLI is -1")
-	require.ErrorContains(t, err, "PPFD is NaN")
+	require.ErrorContains(t, err, "dli is -1")
+	require.ErrorContains(t, err, "ppfd is NaN")
 }
 
 // [Faust18] prints 0.007265 mol/Wh for 0.45 of the energy at 4.48 µmol/J.
@@ -90,14 +90,14 @@ func TestCropTable(t *testing.T) {
 	// E. Runkle 2011; C. Gómez; Ohio and Michigan State University; Dou et al. 2018.
 	least := map[string]float64{"lettuce": 12, "tomato": 15, "cucumber": 15, "fruiting vegetables": 20, "strawberry": 10, "young plants": 10, "basil": 12.9}
 	for name, want := range least {
-		c, ok := FindCrop(" " + name)
+		c, ok := FindCropLight(" " + name)
 		require.True(t, ok)
 		require.Equal(t, want, c.Min)
 	}
-	berry, _ := FindCrop("strawberry") // 20 to 25 best, stress above 30
+	berry, _ := FindCropLight("strawberry") // 20 to 25 best, stress above 30
 	require.Equal(t, []float64{22.5, 30}, []float64{berry.Target, berry.Upper})
 	sum, n, read := 0.0, 0, 0
-	for i, c := range Crops() {
+	for i, c := range CropLights() {
 		if c.Read == InSource {
 			read++
 		}
@@ -115,7 +115,7 @@ func TestCropTable(t *testing.T) {
 	require.Equal(t, 50, n)
 	require.Equal(t, 4, read, "rows whose every figure was read in the source; the others say so")
 	require.InDelta(t, 21485.8, sum, 1e-6, "the transcribed table")
-	_, ok := FindCrop("mandrake")
+	_, ok := FindCropLight("mandrake")
 	require.False(t, ok)
 }
 
@@ -124,7 +124,7 @@ func TestCropTable(t *testing.T) {
 func TestFruitAgainstLeafCrops(t *testing.T) {
 	mean := func(kind CropKind) float64 {
 		sum, n := 0.0, 0.0
-		for _, c := range Crops() {
+		for _, c := range CropLights() {
 			if c.Kind == kind && !math.IsNaN(c.Target) {
 				sum, n = sum+c.Target, n+1
 			}
@@ -134,8 +134,8 @@ func TestFruitAgainstLeafCrops(t *testing.T) {
 	r := check.Row{Where: "common practice, no source/fruit to leaf", Printed: "3", Suspect: "no source gives such a ratio for the crops of the table", Right: "1.3"}
 	require.NoError(t, r.Verify(mean(FruitCrop)/mean(LeafCrop)))
 	most := 0.0
-	for _, f := range Crops() {
-		for _, l := range Crops() {
+	for _, f := range CropLights() {
+		for _, l := range CropLights() {
 			if f.Kind == FruitCrop && l.Kind == LeafCrop && f.Target/l.Target > most {
 				most = f.Target / l.Target
 			}
@@ -145,14 +145,14 @@ func TestFruitAgainstLeafCrops(t *testing.T) {
 }
 
 func TestCropServes(t *testing.T) {
-	c, _ := FindCrop("Tomato")
+	c, _ := FindCropLight("Tomato")
 	for dli, want := range map[float64]Service{10: TooDark, 15: Enough, 25: Good, 30: Good, 31: TooBright, math.NaN(): TooDark} {
 		require.Equal(t, want, c.Serves(dli))
 	}
-	only, _ := FindCrop("ornamentals")
+	only, _ := FindCropLight("ornamentals")
 	require.Equal(t, Good, only.Serves(12))
 	require.Equal(t, TooDark, only.Serves(11))
-	plugs, _ := FindCrop("young plants")
+	plugs, _ := FindCropLight("young plants")
 	require.Equal(t, Good, plugs.Serves(10))
 	require.Equal(t, []string{"too dark", "enough", "good", "more than it uses"}, []string{TooDark.String(), Enough.String(), Good.String(), TooBright.String()})
 	require.Equal(t, "second-hand", c.Read.String())

@@ -6,25 +6,25 @@ import (
 	"cloche.example/internal/domain"
 )
 
-// DaylightPARShare is the fraction of the energy of global radiation from 400 to
+// daylightPARShare is the fraction of the energy of global radiation from 400 to
 // 700 nm: 0.45 by [Faust18]; the clear sky of [AstmSun03] has 0.430.
-const DaylightPARShare = 0.45
+const daylightPARShare = 0.45
 
 // Photons of PAR in a joule of global radiation, µmol/J. Authors differ by
 // 4 %; a site's own sensors beat all three.
 const (
-	// DaylightFaust is DaylightPARShare of the energy in PAR at 4.48 µmol/J
+	// DaylightFaust is daylightPARShare of the energy in PAR at 4.48 µmol/J
 	// [Faust18].
-	DaylightFaust = DaylightPARShare * 4.48
-	// DaylightThimijan is DaylightPARShare of the energy in PAR at the 4.57
+	DaylightFaust = daylightPARShare * 4.48
+	// DaylightThimijan is daylightPARShare of the energy in PAR at the 4.57
 	// µmol/J of sun and sky of [Thimijan83].
-	DaylightThimijan = DaylightPARShare * 4.57
+	DaylightThimijan = daylightPARShare * 4.57
 	// DaylightClear is the ratio in the spectrum AM1.5 global under a clear sky
 	// [AstmSun03], µmol/J.
 	DaylightClear = 1.977
 )
 
-// RangeDaylightRatio is where the photons of PAR in a joule of daylight lie.
+// daylightRatioRange is where the photons of PAR in a joule of daylight lie.
 var daylightRatioRange = domain.Range{Min: 1.7, Max: 2.5, Unit: "µmol/J", Source: "clear and dry to overcast and moist"}
 
 // OutdoorDLI returns the daily light outside in mol/(m² d) of the global
@@ -41,7 +41,7 @@ func OutdoorDLI(global, perJoule float64) float64 {
 // outdoor, mol/(m² d), 0 to 80, of which the fraction transmittance, 0 to 1,
 // reaches the bed: cover, frame, dirt and shade together. NaN outside.
 func InsideDLI(outdoor, transmittance float64) float64 {
-	if !dliRange.Contains(outdoor) || !rangeShare.Contains(transmittance) {
+	if !dliRange.Contains(outdoor) || !shareRange.Contains(transmittance) {
 		return math.NaN()
 	}
 	return outdoor * transmittance

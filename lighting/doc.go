@@ -25,11 +25,15 @@
 //
 // # How a map is made
 //
-// A Distribution (CosinePower or Table) makes a Fixture; fixtures make a
-// Layout (Rows, Staggered, Spaced, Perimeter); NewLights makes them ready;
-// Lights.Map gives the PPFD at Points (Bed.Grid, NewPoints); Evenness gives
-// the statistics. Room.Reflect, or Room.ReflectWithin, adds reflected light.
-// Need.Find plans.
+// A Distribution (CosinePower or Table) makes a Fixture; fixtures make a Layout
+// (Rows, Staggered, Spaced, Perimeter). Bed.Map gives its direct light on a bed
+// with the evenness, Room.Map the reflected light as well. Need.Solve finds a
+// layout. For other points (NewPoints, Bed.Grid), many maps of one layout or
+// progress, NewLights makes the fixtures ready for Lights.MapTo.
+//
+// Photometric files hold candela, which say nothing of photons: ReadLM63 gives
+// a CandelaTable, and PhotonTable (a spectrum), ChannelTables (one for each
+// colour) or WithPhotonsPerLumen (a factor) make the Table that a Fixture takes.
 //
 // # What is computed, and how well
 //
@@ -39,10 +43,9 @@
 //	Lights.Map, points   Σ I cos φ/r²                     any aim             1e-9 (1e-11 seen)  inverse square, disc
 //	Lights.Map, tables   the same, bilinear in angle      type A, B, C        1e-9 (1e-10 seen)  definition term by term
 //	Lights.Map, bars     integral along the bar           cosine power        1e-8 (1e-13 seen)  line source, 8000 points
-//	Segments             (0.1 (m+3) s/h)²                 level bars          bound              own computation
 //	Evenness             U0, Ud, CV, Christiansen         -                   1e-15              Hart's relation
-//	SpotAngle            acos f^(1/(m+3))                 above a level plane 1e-15              identities
-//	FlatPair, FlatSquare 2h/√(m+4), 2h/√(m+3)             above a level plane 1e-15              curvature
+//	CosinePower.SpotAngle acos f^(1/(m+3))                above a level plane 1e-15              identities
+//	CosinePower.FlatPair 2h/√(m+4)                        above a level plane 1e-15              curvature
 //	CosineFlux           ∮ G dφ along the edges           plane polygon       1e-9 of the flux   closed box
 //	PolygonFactor        Lambert's formula                convex, 12 corners  1e-14              CornerFactor
 //	OpposedPlatesFactor  1/2π ∮∮ ln r dr1·dr2             -                   1e-12              Howell10
@@ -52,21 +55,21 @@
 //	EnclosureMean        PPF/(A (1-ρ))                    reflectance to 0.98 exact              sphere, box
 //	Room.Share           exact flux on bed and plane      -                   1e-9               closed box
 //	Dim                  bounded least squares            levels 0..1         1e-9               made-up levels
-//	EnergyInput.Use      all power ends as heat           -                   exact              arithmetic
+//	EnergyInput.Solve    all power ends as heat           -                   exact              arithmetic
 //	Spectrum.PPF         ∫ E λ/(N_A h c) dλ               100..5000 nm        exact for a table  AstmSun03, D65, A
 //	Spectrum.Luminous    683.002 ∫ V E dλ                 360..830 nm         2e-5 on daylight   AstmSun03, CieCol18
 //	LuminousEfficiency   cubics through four              360..830 nm         2.2e-4             CieVis23, 471 points
 //	ReadLM63             I x multiplier x ballast         1986..2019, A, B, C flux to 1e-14      six files, eight refused
 //	Site.Sun             NREL SPA                         1950..2100          0.0003 degree      Reda04, ERFA, Meeus98
 //	Site.SunDay          elevation = -0.8333              1950..2100          0.2 s              ephem, NREL (1.2 s)
-//	IneichenPerez        eqs. 6, 8                        1..10, to 4000 m    1e-9 of formula    pvlib's tests
-//	ExtraterrestrialDay  FAO56   eq. 21                   day 1..366          printed digits     examples; table 2.6 to 0.12 MJ
-//	SunPeriod            FAO56 eqs. 28 to 33          day 1..366         printed digits     example 19
-//	DayLength            FAO56   eq. 34                   day 1..366          printed digits     example 9; table 2.7 to 0.08 h
-//	GlobalFromSunshine   FAO56 eq. 35                 0..1               printed digits     example 10
+//	Site.ClearSky        Ineichen02 eqs. 6, 8             1..10, to 4000 m      1e-9 of formula    pvlib's tests
+//	ExtraterrestrialDay  FAO56 eq. 21                     day 1..366          printed digits     examples; table 2.6 to 0.12 MJ
+//	SunPeriod            FAO56 eqs. 28 to 33              day 1..366          printed digits     example 19
+//	DayLength            FAO56 eq. 34                     day 1..366          printed digits     example 9; table 2.7 to 0.08 h
+//	GlobalFromSunshine   FAO56 eq. 35                     0..1                printed digits     example 10
 //	DLI                  0.0036 PPFD h                    0..5000, 0..24 h    exact              six printed sums
-//	Season.Run           deficit/PPFD                     8760, 8784 h        exact              by hand
-//	Crops                -                                0..80 mol/(m² d)    as quoted          sources in each row
+//	LightingSeason.Solve deficit/PPFD                     8760, 8784 h        exact              by hand
+//	CropLights           -                                0..80 mol/(m² d)    as quoted          sources in each row
 //
 // # Departures
 //
@@ -78,7 +81,7 @@
 // Moreno06 leaves the sensor's cosine out of the spot's fall; here it is
 // counted, so that the exponent m+2 there is m+3 here. The rule that a source
 // may be taken as a point from five times its size [IesDef20] holds for even
-// radiance only; narrow beams need Segments.
+// radiance only; narrow beams need the bar itself, or SplitWithin.
 //
 // Flat patches, 16 along a side, do not keep the reflected light at every point
 // within 0.3 %, however well their equations are solved: Room.Reflect says how
@@ -132,7 +135,7 @@
 //	            for the Linke turbidity coefficient", Solar Energy 73 (2002)
 //	            151-157
 //	Icao93      ICAO Doc 7488, Manual of the standard atmosphere (1993)
-//	FAO56       R. G. Allen, L. S. Pereira, D. Raes, M. Smith, Crop
+//	FAO56       R. G. Allen, L. S. Pereira, D. Raes, M. Smith, CropLight
 //	            evapotranspiration, FAO irrigation and drainage paper 56 (1998)
 //	Faust18     J. E. Faust, J. Logan, "Daily light integral: a research review
 //	            and high-resolution maps of the United States", HortScience 53

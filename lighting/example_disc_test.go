@@ -34,7 +34,7 @@ func Example_discByPointsAndByFactor() {
 		fmt.Println(err)
 		return
 	}
-	below, _ := lighting.NewPoints(lighting.Receiver{Normal: lighting.Up})
+	below, _ := lighting.NewPoints(lighting.Receiver{Normal: lighting.Up()})
 	ppfd, err := lights.Map(below)
 	if err != nil {
 		fmt.Println(err)

@@ -25,7 +25,7 @@ func Example_luxToPhotons() {
 		{"daylight, CIE D65", lighting.IlluminantD65()},
 		{"tungsten, CIE A", lighting.IlluminantA()},
 		{"LED 660 nm", red},
-		{"LED 9 parts 660, 1 part 450", lighting.Mix(red.Scaled(9), blue)},
+		{"LED 9 parts 660, 1 part 450", lighting.MixSpectra(red.Scaled(9), blue)},
 	}
 	for _, l := range lights {
 		fmt.Printf("%-28s %6.2f lx per µmol/(m² s)  %6.1f µmol/(m² s)  %.2f µmol/J\n",

@@ -84,15 +84,22 @@ func DiscFactor(radius, distance float64) float64 {
 	return radius * radius / (radius*radius + distance*distance)
 }
 
+// Plates are a rectangle and what faces it in parallel: a point straight in
+// front of a corner, or an equal rectangle straight opposite.
+type Plates struct {
+	A        float64 // m, at least 0; one side
+	B        float64 // m, at least 0; the other side
+	Distance float64 // m, more than 0
+}
+
 // CornerFactor returns the fraction of the hemisphere of a point that a
-// parallel rectangle with sides a and b, m, at least 0, fills when one of its
-// corners lies at the distance, m, above 0, straight in front of the point
-// [Howell10]. NaN outside.
-func CornerFactor(a, b, distance float64) float64 {
-	if !(a >= 0) || !(b >= 0) || !(distance > 0) {
+// parallel rectangle fills when one of its corners lies straight in front of
+// the point [Howell10]. NaN outside.
+func CornerFactor(p Plates) float64 {
+	if !(p.A >= 0) || !(p.B >= 0) || !(p.Distance > 0) {
 		return math.NaN()
 	}
-	x, y := a/distance, b/distance
+	x, y := p.A/p.Distance, p.B/p.Distance
 	rx, ry := math.Sqrt(1+x*x), math.Sqrt(1+y*y)
 	return (x/rx*math.Atan(y/rx) + y/ry*math.Atan(x/ry)) / (2 * math.Pi)
 }
@@ -108,36 +115,48 @@ func StripFactor(halfWidth, distance float64) float64 {
 	return halfWidth / math.Hypot(halfWidth, distance)
 }
 
-// CoaxialDiscsFactor returns the fraction of the light leaving disc 1, radius
-// r1, m, above 0, that reaches disc 2, radius r2, m, at least 0, facing it at
-// the distance, m, above 0, on one axis [Howell10]. NaN outside.
-func CoaxialDiscsFactor(r1, r2, distance float64) float64 {
-	if !(r1 > 0) || !(r2 >= 0) || !(distance > 0) {
+// CoaxialDiscs are two parallel discs that face each other on one axis.
+type CoaxialDiscs struct {
+	From     float64 // m, more than 0; radius of the disc that gives the light
+	To       float64 // m, at least 0; radius of the disc that receives it
+	Distance float64 // m, more than 0
+}
+
+// CoaxialDiscsFactor returns the fraction of the light leaving one disc that
+// reaches the other [Howell10]. NaN outside.
+func CoaxialDiscsFactor(d CoaxialDiscs) float64 {
+	if !(d.From > 0) || !(d.To >= 0) || !(d.Distance > 0) {
 		return math.NaN()
 	}
-	a, b := r1/distance, r2/distance
+	a, b := d.From/d.Distance, d.To/d.Distance
 	x := 1 + (1+b*b)/(a*a)
 	return 2 * (b / a) * (b / a) / (x + math.Sqrt(x*x-4*(b/a)*(b/a)))
 }
 
-// OpposedPlatesFactor returns the fraction of the light leaving a rectangle
-// with sides a and b, m, above 0, that reaches an equal one straight opposite
-// at the distance, m, above 0. NaN outside.
-func OpposedPlatesFactor(a, b, distance float64) float64 {
-	if !(a > 0) || !(b > 0) || !(distance > 0) {
+// OpposedPlatesFactor returns the fraction of the light leaving a rectangle,
+// both sides more than 0, that reaches an equal one straight opposite. NaN
+// outside.
+func OpposedPlatesFactor(p Plates) float64 {
+	if !(p.A > 0) || !(p.B > 0) || !(p.Distance > 0) {
 		return math.NaN()
 	}
-	return parallelExchange(span{0, a}, span{0, a}, span{0, b}, span{0, b}, distance) / (a * b)
+	return parallelExchange(span{0, p.A}, span{0, p.A}, span{0, p.B}, span{0, p.B}, p.Distance) / (p.A * p.B)
 }
 
-// AdjacentPlatesFactor returns the fraction of the light leaving a rectangle
-// with sides common and a that reaches one with sides common and b at a right
-// angle along the common edge; all in m, above 0. NaN outside.
-func AdjacentPlatesFactor(common, a, b float64) float64 {
-	if !(common > 0) || !(a > 0) || !(b > 0) {
+// AdjacentPlates are two rectangles at a right angle along a common edge.
+type AdjacentPlates struct {
+	Common float64 // m, more than 0; the edge
+	From   float64 // m, more than 0; other side of the rectangle that gives the light
+	To     float64 // m, more than 0; other side of the one that receives it
+}
+
+// AdjacentPlatesFactor returns the fraction of the light leaving one rectangle
+// that reaches the other. NaN outside.
+func AdjacentPlatesFactor(p AdjacentPlates) float64 {
+	if !(p.Common > 0) || !(p.From > 0) || !(p.To > 0) {
 		return math.NaN()
 	}
-	return squareExchange(span{0, common}, span{0, common}, span{0, a}, span{0, b}) / (common * a)
+	return squareExchange(span{0, p.Common}, span{0, p.Common}, span{0, p.From}, span{0, p.To}) / (p.Common * p.From)
 }
 
 // span is an interval of a coordinate, m.

@@ -10,9 +10,9 @@ import (
 
 // Point is a place in the right-handed frame of the package.
 type Point struct {
-	X float64 // m, along the floor
-	Y float64 // m, along the floor
-	Z float64 // m, upwards
+	X float64 // m, -10000 to 10000; along the floor
+	Y float64 // m, -10000 to 10000; along the floor
+	Z float64 // m, -10000 to 10000; above the floor
 }
 
 // Vector is a direction; its length does not matter.
@@ -22,29 +22,44 @@ type Vector struct {
 	Z float64 // any unit
 }
 
-// Up is the direction that a level sensor faces.
-var Up = Vector{0, 0, 1}
+// Up returns the direction that a level sensor faces.
+func Up() Vector { return up }
+
+var up = Vector{0, 0, 1}
 
 // Orientation is how a fixture hangs. The zero value points straight down with
 // the fixture's x axis along +x.
 type Orientation struct{ turn [3][3]float64 } // rotation matrix less the identity
 
-// Aim returns the orientation after three rotations of a fixture that pointed
-// straight down: first by spin about its own axis, then by tilt, which lifts
-// the axis from straight down towards +x, then by yaw about the vertical; all
-// in degree, any finite value, yaw and spin counter-clockwise seen from above.
-// In matrices R = Rz(yaw) Ry(-tilt) Rz(spin), and the axis comes to lie along
-// (sin tilt cos yaw, sin tilt sin yaw, -cos tilt).
-func Aim(yaw, tilt, spin float64) Orientation {
-	return fromMatrix(multiply(rotZ(yaw), multiply(rotY(-tilt), rotZ(spin))))
+// AimAngles turn a fixture that points straight down, all any finite value.
+type AimAngles struct {
+	Yaw  float64 // degree, about the vertical, counter-clockwise from +x seen from above
+	Tilt float64 // degree, from straight down towards the yaw
+	Spin float64 // degree, about the fixture's own axis, counter-clockwise seen from above
 }
 
-// AimBar returns the orientation of a bar, whose x axis runs along it: azimuth
-// in degree counter-clockwise from +x seen from above, slope in degree upwards
-// along it, and roll in degree, right-handed about the bar. Without roll the
-// axis of emission is the direction across the bar nearest to straight down.
-func AimBar(azimuth, slope, roll float64) Orientation {
-	return fromMatrix(multiply(rotZ(azimuth), multiply(rotY(-slope), rotX(roll))))
+// Aim returns the orientation after three rotations of a fixture that pointed
+// straight down: first by Spin about its own axis, then by Tilt, which lifts
+// the axis from straight down towards +x, then by Yaw about the vertical. In
+// matrices R = Rz(yaw) Ry(-tilt) Rz(spin), and the axis comes to lie along
+// (sin tilt cos yaw, sin tilt sin yaw, -cos tilt).
+func Aim(a AimAngles) Orientation {
+	return fromMatrix(multiply(rotZ(a.Yaw), multiply(rotY(-a.Tilt), rotZ(a.Spin))))
+}
+
+// BarAngles turn a bar that lies along +x and points straight down, all any
+// finite value.
+type BarAngles struct {
+	Yaw   float64 // degree, counter-clockwise from +x seen from above
+	Slope float64 // degree, upwards along the bar
+	Roll  float64 // degree, right-handed about the bar
+}
+
+// AimBar returns the orientation of a bar, whose x axis runs along it. Without
+// roll the axis of emission is the direction across the bar nearest to straight
+// down.
+func AimBar(a BarAngles) Orientation {
+	return fromMatrix(multiply(rotZ(a.Yaw), multiply(rotY(-a.Slope), rotX(a.Roll))))
 }
 
 func fromMatrix(r [3][3]float64) Orientation {
@@ -69,8 +84,8 @@ func (o Orientation) Axis() Vector {
 	return Vector{-r[0][2], -r[1][2], -r[2][2]}
 }
 
-// Along returns the direction of the fixture's x axis, along which a bar lies.
-func (o Orientation) Along() Vector {
+// along returns the direction of the fixture's x axis, along which a bar lies.
+func (o Orientation) along() Vector {
 	r := o.matrix()
 	return Vector{r[0][0], r[1][0], r[2][0]}
 }
@@ -121,8 +136,8 @@ type Fixture struct {
 	Light  Distribution // what it emits
 	At     Point        // its middle
 	Aim    Orientation  // how it hangs
-	Length float64      // m, along its x axis; 0 for a point
-	Power  float64      // W of electricity at full output, driver included
+	Length float64      // m, 0 to 100; along its x axis, 0 for a point
+	Power  float64      // W, 0 to 20000; of electricity at full output, driver included
 	Group  string       // the group it is switched and dimmed with
 }
 
@@ -133,31 +148,30 @@ var (
 	powerRange      = domain.Range{Min: 0, Max: 20000, Unit: "W"}
 )
 
-// check reports every fault of the fixture; name stands before each field.
-func (f Fixture) check(name string) error {
+// check reports every fault of the fixture.
+func (f Fixture) check() error {
 	var errs []error
 	if f.dark() {
-		errs = append(errs, fmt.Errorf("%s has no light: %w", name, ErrRange))
+		errs = append(errs, fmt.Errorf("Light is missing, or a Table that NewTable did not make: %w", ErrRange))
 	}
-	errs = append(errs, f.At.check(name+" place"),
-		barLengthRange.Check(name+" length", f.Length), powerRange.Check(name+" power", f.Power))
+	errs = append(errs, domain.Within("At", f.At.check()), barLengthRange.Check("Length", f.Length), powerRange.Check("Power", f.Power))
 	for _, row := range f.Aim.turn {
 		for _, v := range row {
 			if math.IsNaN(v) {
-				return errors.Join(append(errs, fmt.Errorf("%s aim has an angle that is not finite: %w", name, ErrRange))...)
+				return errors.Join(append(errs, fmt.Errorf("Aim has an angle that is not finite: %w", ErrRange))...)
 			}
 		}
 	}
 	return errors.Join(errs...)
 }
 
-func (p Point) check(name string) error {
-	return errors.Join(coordinateRange.Check(name+" x", p.X), coordinateRange.Check(name+" y", p.Y), coordinateRange.Check(name+" z", p.Z))
+func (p Point) check() error {
+	return errors.Join(coordinateRange.Check("X", p.X), coordinateRange.Check("Y", p.Y), coordinateRange.Check("Z", p.Z))
 }
 
 // ends returns the two ends of a bar, twice the place of a point.
 func (f Fixture) ends() (a, b Point) {
-	u := f.Aim.Along()
+	u := f.Aim.along()
 	return f.At.plus(u, -f.Length/2), f.At.plus(u, f.Length/2)
 }
 

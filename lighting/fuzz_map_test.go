@@ -18,12 +18,12 @@ func FuzzMap(f *testing.F) {
 		if err != nil {
 			return
 		}
-		fixture := Fixture{Light: light, At: Point{x, y, z}, Aim: Aim(yaw, tilt, spin), Length: length}
+		fixture := Fixture{Light: light, At: Point{x, y, z}, Aim: Aim(AimAngles{yaw, tilt, spin}), Length: length}
 		l, err := NewLights(fixture)
 		if err != nil {
 			return
 		}
-		p, err := NewPoints(Receiver{Point{px, py, pz}, Up})
+		p, err := NewPoints(Receiver{Point{px, py, pz}, up})
 		if err != nil {
 			return
 		}
@@ -38,7 +38,7 @@ func FuzzMap(f *testing.F) {
 			return
 		}
 		// The rounding of the cosine near the edge of the beam is no fault.
-		want := direct(fixture, Point{px, py, pz}, Up)
+		want := direct(fixture, Point{px, py, pz}, up)
 		tol := 1e-9 * (1 + light.m)
 		if d := math.Abs(v[0] - want); d > tol*want+1e-9*light.Axial()/((z-pz)*(z-pz)) {
 			t.Fatalf("PPFD %g, by definition %g", v[0], want)
@@ -70,12 +70,12 @@ func FuzzWeb(f *testing.F) {
 			if v := d.Intensity(v0, v1); math.IsNaN(v) || v < 0 {
 				t.Fatalf("intensity %g of %v", v, w)
 			}
-			fixture := Fixture{Light: d, At: Point{0, 0, 1}, Aim: Aim(yaw, tilt, 0)}
+			fixture := Fixture{Light: d, At: Point{0, 0, 1}, Aim: Aim(AimAngles{yaw, tilt, 0})}
 			l, err := NewLights(fixture)
 			if err != nil {
 				continue
 			}
-			p, err := NewPoints(Receiver{Point{x, 0.2, 0}, Up})
+			p, err := NewPoints(Receiver{Point{x, 0.2, 0}, up})
 			if err != nil {
 				continue
 			}
@@ -84,7 +84,7 @@ func FuzzWeb(f *testing.F) {
 				t.Fatal(err)
 			}
 			// On the edge of the table one may see light and the other none.
-			want := direct(fixture, p.At(0), Up)
+			want := direct(fixture, p.At(0), up)
 			if most := math.Max(a, math.Max(b, c)); math.Abs(got[0]-want) > 1e-9*most && !onEdge(d, fixture, p.At(0)) {
 				t.Fatalf("PPFD %g, by definition %g, of %v", got[0], want, w)
 			}

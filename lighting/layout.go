@@ -30,8 +30,8 @@ func (l Layout) Power() float64 {
 	return sum
 }
 
-// Groups returns the names of the groups in the order of their first fixture.
-func (l Layout) Groups() []string {
+// groups returns the names of the groups in the order of their first fixture.
+func (l Layout) groups() []string {
 	var names []string
 	for _, f := range l {
 		if !slices.Contains(names, f.Group) {
@@ -41,8 +41,8 @@ func (l Layout) Groups() []string {
 	return names
 }
 
-// Group returns the fixtures of one group.
-func (l Layout) Group(name string) Layout {
+// group returns the fixtures of one group.
+func (l Layout) group(name string) Layout {
 	var out Layout
 	for _, f := range l {
 		if f.Group == name {
@@ -52,29 +52,9 @@ func (l Layout) Group(name string) Layout {
 	return out
 }
 
-// InGroup returns the fixtures with their group set to name.
-func (l Layout) InGroup(name string) Layout {
-	out := slices.Clone(l)
-	for i := range out {
-		out[i].Group = name
-	}
-	return out
-}
-
-// Moved returns the fixtures shifted by dx, dy and dz, m.
-func (l Layout) Moved(dx, dy, dz float64) Layout {
-	out := slices.Clone(l)
-	for i := range out {
-		out[i].At.X += dx
-		out[i].At.Y += dy
-		out[i].At.Z += dz
-	}
-	return out
-}
-
 // checkPlan reports the faults that all regular layouts share.
 func checkPlan(f Fixture, area Bed, height float64, counts ...int) error {
-	errs := []error{f.check("fixture"), area.Check(), heightRange.Check("height", height)}
+	errs := []error{domain.Within("fixture", f.check()), domain.Within("area", area.check()), heightRange.Check("height", height)}
 	total := 1
 	for _, n := range counts {
 		if n < 1 || n > maxFixtures/total {
@@ -86,7 +66,7 @@ func checkPlan(f Fixture, area Bed, height float64, counts ...int) error {
 	return errors.Join(errs...)
 }
 
-// RangeHeight is the accepted height of fixtures above the plane they light.
+// heightRange is that of fixtures above the plane they light.
 var heightRange = domain.Range{Min: 0.01, Max: 100, Unit: "m"}
 
 const maxFixtures = 1_000_000
@@ -132,20 +112,28 @@ func Staggered(f Fixture, area Bed, height float64, nx, ny int) (Layout, error) 
 	return out, nil
 }
 
-// Spaced returns nx by ny fixtures dx and dy, m, above 0, apart, centred over
-// the area at height, m, 0.01 to 100, above its plane; they may reach beyond
-// it.
-func Spaced(f Fixture, area Bed, height, dx, dy float64, nx, ny int) (Layout, error) {
-	err := errors.Join(checkPlan(f, area, height, nx, ny), sideRange.Check("spacing along x", dx), sideRange.Check("spacing along y", dy))
+// Spacing is a grid of fixtures of given distances.
+type Spacing struct {
+	Height  float64 // m, 0.01 to 100; above the plane of the area
+	X       float64 // m, 0.001 to 2000; between fixtures along x
+	Y       float64 // m, 0.001 to 2000; between fixtures along y
+	Columns int     // count along x
+	Rows    int     // count along y
+}
+
+// Spaced returns fixtures in the columns and rows of the grid, centred over the
+// area; they may reach beyond it.
+func Spaced(f Fixture, area Bed, grid Spacing) (Layout, error) {
+	err := errors.Join(checkPlan(f, area, grid.Height, grid.Columns, grid.Rows), sideRange.Check("X", grid.X), sideRange.Check("Y", grid.Y))
 	if err != nil {
 		return nil, err
 	}
-	out := make(Layout, 0, nx*ny)
-	for j := range ny {
-		for i := range nx {
-			g := at(f, area, height, 0.5, 0.5)
-			g.At.X += dx * (float64(i) - float64(nx-1)/2)
-			g.At.Y += dy * (float64(j) - float64(ny-1)/2)
+	out := make(Layout, 0, grid.Columns*grid.Rows)
+	for j := range grid.Rows {
+		for i := range grid.Columns {
+			g := at(f, area, grid.Height, 0.5, 0.5)
+			g.At.X += grid.X * (float64(i) - float64(grid.Columns-1)/2)
+			g.At.Y += grid.Y * (float64(j) - float64(grid.Rows-1)/2)
 			out = append(out, g)
 		}
 	}
@@ -185,19 +173,22 @@ func Perimeter(f Fixture, area Bed, height, inset float64, n int) (Layout, error
 
 // Tiers returns the layout once for each of n shelves, rise, m, 0.1 to 10,
 // apart, the first as it is. Shelves shade one another: map each tier alone,
-// on its own bed (Bed.At), and add up power with Layout.Power.
+// on its own bed, and add up power with Layout.Power.
 func Tiers(layout Layout, n int, rise float64) ([]Layout, error) {
 	var errs []error
 	if n < 1 || n > 100 {
-		errs = append(errs, &RangeError{Field: "tiers", Value: float64(n), Min: 1, Max: 100, Unit: "(count)"})
+		errs = append(errs, &RangeError{Field: "n", Value: float64(n), Min: 1, Max: 100, Unit: "(count)"})
 	}
-	errs = append(errs, domain.Range{Min: 0.1, Max: 10, Unit: "m"}.Check("rise of a tier", rise))
+	errs = append(errs, domain.Range{Min: 0.1, Max: 10, Unit: "m"}.Check("rise", rise))
 	if err := errors.Join(errs...); err != nil {
 		return nil, err
 	}
 	out := make([]Layout, n)
 	for i := range out {
-		out[i] = layout.Moved(0, 0, float64(i)*rise)
+		out[i] = slices.Clone(layout)
+		for k := range out[i] {
+			out[i][k].At.Z += float64(i) * rise
+		}
 	}
 	return out, nil
 }

@@ -12,20 +12,20 @@ import (
 // multiplier, the ballast factor and, in the editions 1986 and 1991, the
 // ballast-lamp photometric factor. Lamp count and lumens never scale them.
 type LM63 struct {
-	Edition       Edition   // the edition that the first line names
-	Labels        []Label   // in the file's order, [MORE] lines joined
-	Lamps         int       // count of lamps
-	LumensPerLamp float64   // lm; negative for absolute photometry
-	Multiplier    float64   // factor on the candela, already applied
-	BallastFactor float64   // factor on the candela, already applied
-	Field12       float64   // the twelfth number as it stands: a factor, applied, in 1986 and 1991, a label without effect later (dimensionless)
-	InputPower    float64   // W
-	Width         float64   // m, across the 0-180 plane; negative by the code for round openings
-	Length        float64   // m, along the 0-180 plane; negative by the code for round openings
-	Height        float64   // m; negative by the code for round openings
-	Tilt          *LampTilt // nil when the file has none
-	Web           Web       // cd, as goniometer angles
-	Warnings      []string  // what was accepted although it departs from the standard
+	Edition       Edition    // the edition that the first line names
+	Labels        []Label    // in the file's order, [MORE] lines joined
+	Lamps         int        // count of lamps
+	LumensPerLamp float64    // lm; negative for absolute photometry
+	Multiplier    float64    // factor on the candela, already applied
+	BallastFactor float64    // factor on the candela, already applied
+	Field12       float64    // the twelfth number as it stands: a factor, applied, in 1986 and 1991, a label without effect later (dimensionless)
+	InputPower    float64    // W
+	Width         float64    // m, across the 0-180 plane; negative by the code for round openings
+	Length        float64    // m, along the 0-180 plane; negative by the code for round openings
+	Height        float64    // m; negative by the code for round openings
+	Tilt          *LampTilt  // nil when the file has none
+	Web           CandelaWeb // as goniometer angles
+	Warnings      []string   // what was accepted although it departs from the standard
 }
 
 // Label is one keyword line of a file. Keyword is empty for a line of free
@@ -130,8 +130,10 @@ func limited(r io.Reader) ([]byte, error) {
 	return data, nil
 }
 
-// Table returns the intensities as a distribution, in cd.
-func (f *LM63) Table() (*Table, error) { return NewTable(f.Web) }
+// Table returns the luminous intensities. Type A measures from the horizontal,
+// type B from straight down, each about its own axis: a fixture that was
+// measured lying on its back as type A shines sideways here until it is aimed.
+func (f *LM63) Table() (*CandelaTable, error) { return NewCandelaTable(f.Web) }
 
 // LampLumens returns the lumens of all lamps, lm, to which the file is
 // normalised; NaN for absolute photometry.

@@ -95,7 +95,7 @@ func TestReadLM63Samples(t *testing.T) {
 				require.Empty(t, cmp.Diff(want.Horizontal, f.Web.Horizontal))
 			}
 			top := 0.0
-			for _, row := range f.Web.Intensity {
+			for _, row := range f.Web.Candela {
 				for _, v := range row {
 					top = max(top, v)
 				}
@@ -104,12 +104,12 @@ func TestReadLM63Samples(t *testing.T) {
 
 			table, err := f.Table()
 			require.NoError(t, err)
-			require.InEpsilon(t, want.Flux, table.Flux(), 1e-14)
+			require.InEpsilon(t, want.Flux, table.Lumens(), 1e-14)
 			for _, s := range want.Samples {
 				require.InDelta(t, s.Candela, table.Intensity(s.Gamma, s.C), 1e-11*top, "%v", s)
 			}
 			if want.Ratio > 0 {
-				require.InEpsilon(t, want.Ratio, table.Flux()/f.LampLumens(), 1e-14)
+				require.InEpsilon(t, want.Ratio, table.Lumens()/f.LampLumens(), 1e-14)
 			}
 			if want.TiltData != nil {
 				require.Equal(t, want.TiltData.Geometry, f.Tilt.Geometry)

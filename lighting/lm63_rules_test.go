@@ -27,7 +27,7 @@ func TestReadLM63TypeA(t *testing.T) {
 	require.Equal(t, 1.1, f.Field12)
 	table, err := f.Table()
 	require.NoError(t, err)
-	require.InEpsilon(t, 2500, table.Flux(), 1e-14)
+	require.InEpsilon(t, 2500, table.Lumens(), 1e-14)
 	for _, c := range []struct{ gamma, c, want float64 }{
 		{90, 0, 1000},  // V = 0, H = 0
 		{90, -90, 500}, // H = 90, clockwise
@@ -88,14 +88,14 @@ func TestLM63Symmetries(t *testing.T) {
 		require.NoError(t, err, c.horizontal)
 		table, err := f.Table()
 		require.NoError(t, err)
-		require.InEpsilon(t, 2*math.Pi*c.mean, table.Flux(), 1e-14, c.horizontal)
+		require.InEpsilon(t, 2*math.Pi*c.mean, table.Lumens(), 1e-14, c.horizontal)
 		require.InEpsilon(t, c.cd, table.Intensity(60, c.at), 1e-12, "%v", c)
 	}
 	up, err := readLM63(planes("90 180", "0", 1))
 	require.NoError(t, err)
 	table, err := up.Table()
 	require.NoError(t, err)
-	require.InEpsilon(t, 2*math.Pi, table.Flux(), 1e-14)
+	require.InEpsilon(t, 2*math.Pi, table.Lumens(), 1e-14)
 	require.Zero(t, table.Intensity(89, 0), "zero outside the tabulated angles")
 }
 
@@ -147,7 +147,7 @@ func TestLM63DressMakesNoDifference(t *testing.T) {
 		if e <= LM63of1991 {
 			want = 150
 		}
-		require.InEpsilon(t, want, f.Web.Intensity[0][0], 1e-15, line)
+		require.InEpsilon(t, want, f.Web.Candela[0][0], 1e-15, line)
 	}
 }
 
@@ -286,7 +286,7 @@ func TestLM63WriteBounds(t *testing.T) {
 		"Length":        func(f *LM63, k float64) { f.Length = 1e9 * k },
 		"Height":        func(f *LM63, k float64) { f.Height = -1e9 * k },
 		"tilt factor 1": func(f *LM63, k float64) { f.Tilt.Factors[0] = 1e9 * k },
-		"intensity 1":   func(f *LM63, k float64) { f.Web.Intensity[0][0] = 1e12 * k },
+		"intensity 1":   func(f *LM63, k float64) { f.Web.Candela[0][0] = 1e12 * k },
 	} {
 		f := base()
 		set(f, 1)

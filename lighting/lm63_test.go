@@ -32,7 +32,7 @@ func TestLM63Scaling(t *testing.T) {
 		f, err := readLM63(lm63Text(name, lm63Plain))
 		require.NoError(t, err, name)
 		require.Equal(t, e, f.Edition)
-		require.InEpsilon(t, want, f.Web.Intensity[0][0], 1e-15, "100 x 2 x 0.5, and x 7 up to 1991")
+		require.InEpsilon(t, want, f.Web.Candela[0][0], 1e-15, "100 x 2 x 0.5, and x 7 up to 1991")
 		require.Equal(t, 7.0, f.Field12)
 	}
 	f, err := readLM63(lm63Text("IESNA91", strings.Replace(lm63Plain, "1 1 2 0.1", "1 1 1 0.1", 1)))
@@ -78,7 +78,7 @@ func TestLM63AcceptsWithWarnings(t *testing.T) {
 	f, err := readLM63(lm63Text("IESNA91", full("0 90 180 270")))
 	require.NoError(t, err)
 	require.Equal(t, []float64{0, 90, 180, 270, 360}, f.Web.Horizontal)
-	require.Equal(t, f.Web.Intensity[0], f.Web.Intensity[4])
+	require.Equal(t, f.Web.Candela[0], f.Web.Candela[4])
 	f, err = readLM63(lm63Text("IESNA:LM-63-1995", full("90 180 270")))
 	require.NoError(t, err)
 	require.Empty(t, f.Warnings)
@@ -193,7 +193,7 @@ func TestLM63WriteRefuses(t *testing.T) {
 	var b bytes.Buffer
 	f := LM63{Edition: 9, Labels: []Label{{"MORE", "x"}, {"", "TILT=NONE"}, {"A", "a\rb"}}, InputPower: math.NaN(),
 		Tilt: &LampTilt{Angles: []float64{1, 0}, Factors: []float64{-1}},
-		Web:  Web{TypeC, []float64{5, 80}, []float64{0}, [][]float64{{1, 1}}}}
+		Web:  CandelaWeb{TypeC, []float64{5, 80}, []float64{0}, [][]float64{{1, 1}}}}
 	err := f.Write(&b)
 	for _, want := range []string{"begin at 0 or 90", "edition 9", "Lamps is 0", "InputPower", "label 1", "label 2", "label 3", "tilt geometry 0", "tilt angle 2", "tilt factor 1"} {
 		require.ErrorContains(t, err, want)
@@ -201,7 +201,7 @@ func TestLM63WriteRefuses(t *testing.T) {
 	require.Zero(t, b.Len())
 	f.Web.Horizontal = nil
 	require.ErrorIs(t, f.Write(&b), ErrRange)
-	f = LM63{Edition: LM63of1986, Lamps: 1, Field12: 3, Labels: []Label{{"", "a free line"}}, Web: Web{TypeC, []float64{0, 90}, []float64{0}, [][]float64{{1, 1}}}}
+	f = LM63{Edition: LM63of1986, Lamps: 1, Field12: 3, Labels: []Label{{"", "a free line"}}, Web: CandelaWeb{TypeC, []float64{0, 90}, []float64{0}, [][]float64{{1, 1}}}}
 	require.NoError(t, f.Write(&b))
 	require.Equal(t, "a free line\r\nTILT=NONE\r\n1 0 1 2 1 1 2 0 0 0\r\n1 1 0\r\n0 90\r\n0\r\n1 1\r\n", b.String())
 }

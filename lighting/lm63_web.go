@@ -33,7 +33,7 @@ func (p *parser) angles(nV, nH int) error {
 
 // starting is increasing with the first angle where the standard lets it stand,
 // so that a shifted stream is found at the number that is out of place.
-func (w *Web) starting(low, high float64) func(v, last float64, first bool) string {
+func (w *CandelaWeb) starting(low, high float64) func(v, last float64, first bool) string {
 	also, types := -90.0, "types A and B"
 	if w.Coordinates == TypeC {
 		also, types = 90, "type C"
@@ -49,7 +49,7 @@ func (w *Web) starting(low, high float64) func(v, last float64, first bool) stri
 
 // verticalFault tells which end, 0 or 1, of the vertical angles stands where
 // the standard does not allow it [IesLM02].
-func (w *Web) verticalFault() (end int, why string) {
+func (w *CandelaWeb) verticalFault() (end int, why string) {
 	first, last := w.Vertical[0], w.Vertical[len(w.Vertical)-1]
 	if w.Coordinates == TypeC {
 		switch {
@@ -70,13 +70,13 @@ func (w *Web) verticalFault() (end int, why string) {
 }
 
 // open reports whether the circle of type C is not closed by a plane at 360.
-func (w *Web) open() bool {
+func (w *CandelaWeb) open() bool {
 	last := w.Horizontal[len(w.Horizontal)-1]
 	return w.Coordinates == TypeC && w.Horizontal[0] == 0 && last > 180 && last < 360
 }
 
 // horizontalFault is verticalFault for the horizontal angles.
-func (w *Web) horizontalFault() (end int, why string) {
+func (w *CandelaWeb) horizontalFault() (end int, why string) {
 	first, last := w.Horizontal[0], w.Horizontal[len(w.Horizontal)-1]
 	if w.Coordinates == TypeC {
 		switch {
@@ -108,7 +108,7 @@ func (p *parser) candela(nV, nH int) error {
 		scale *= f.Field12
 	}
 	all := make([]float64, nV*nH)
-	f.Web.Intensity = make([][]float64, nH)
+	f.Web.Candela = make([][]float64, nH)
 	for i := range all {
 		n, err := p.number("candela")
 		if err != nil {
@@ -120,16 +120,16 @@ func (p *parser) candela(nV, nH int) error {
 		}
 		all[i] = v
 	}
-	for j := range f.Web.Intensity {
-		f.Web.Intensity[j] = all[j*nV : (j+1)*nV : (j+1)*nV]
+	for j := range f.Web.Candela {
+		f.Web.Candela[j] = all[j*nV : (j+1)*nV : (j+1)*nV]
 	}
 	h := f.Web.Horizontal
 	switch {
 	case f.Web.open():
 		p.warn(p.line, "the planes end at %g degree: closed with plane 0 at 360", h[nH-1])
 		f.Web.Horizontal = append(h, 360)
-		f.Web.Intensity = append(f.Web.Intensity, slices.Clone(f.Web.Intensity[0]))
-	case nH > 1 && h[nH-1] == 360 && !slices.Equal(f.Web.Intensity[0], f.Web.Intensity[nH-1]):
+		f.Web.Candela = append(f.Web.Candela, slices.Clone(f.Web.Candela[0]))
+	case nH > 1 && h[nH-1] == 360 && !slices.Equal(f.Web.Candela[0], f.Web.Candela[nH-1]):
 		p.warn(p.line, "the planes 0 and 360 differ")
 	}
 	return nil

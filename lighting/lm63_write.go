@@ -54,7 +54,7 @@ func (f *LM63) Write(w io.Writer) error {
 	writeNumbers(b, []float64{1, twelfth, f.InputPower})
 	writeNumbers(b, f.Web.Vertical)
 	writeNumbers(b, f.Web.Horizontal)
-	for _, row := range f.Web.Intensity {
+	for _, row := range f.Web.Candela {
 		writeNumbers(b, row)
 	}
 	return b.Flush()
@@ -80,7 +80,7 @@ func writeNumbers(b *bufio.Writer, v []float64) {
 }
 
 func (f *LM63) check() error {
-	errs := []error{f.Web.check()}
+	errs := []error{f.Web.web().check()}
 	if errs[0] == nil {
 		if _, why := f.Web.verticalFault(); why != "" {
 			errs = append(errs, fmt.Errorf("%s: %w", why, ErrRange))

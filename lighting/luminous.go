@@ -6,7 +6,7 @@ import (
 	"cloche.example/internal/domain"
 )
 
-// RangeLuminous is where the table of V(λ) stands.
+// luminousRange is where the table of V(λ) stands.
 var luminousRange = domain.Range{Min: 360, Max: 830, Unit: "nm", Source: "[CieVis23]"}
 
 // luminousEfficacy is K_m, lm/W: 683 lm/W at 540 THz over V there [CieVis23].
@@ -81,10 +81,6 @@ func (s Spectrum) LuxPerPPFD() float64 { return ratio(s.Luminous(), s.PPF()) }
 // PhotonsPerLumen returns the photons in the band for each lumen, µmol/s per
 // lm: the factor from candela to µmol/(s sr). NaN for an invisible spectrum.
 func (s Spectrum) PhotonsPerLumen(b Band) float64 { return ratio(s.Photons(b), s.Luminous()) }
-
-// LuxFromPPFD returns the illuminance in lx of ppfd, µmol/(m² s), of this
-// spectrum.
-func (s Spectrum) LuxFromPPFD(ppfd float64) float64 { return ppfd * s.LuxPerPPFD() }
 
 // PPFDFromLux returns the PPFD in µmol/(m² s) of the illuminance lux, lx, of
 // this spectrum.

@@ -5,6 +5,8 @@ import (
 	"fmt"
 	"math"
 	"sort"
+
+	"cloche.example/internal/domain"
 )
 
 // Lights are fixtures made ready for maps. They never change and may be used
@@ -17,6 +19,7 @@ type Lights struct {
 	lowest float64 // m, of the lowest fixture
 	low    int     // its index
 	ppf    float64 // µmol/s
+	made   bool    // by newLights
 }
 
 // downSource gives c/(d² + h²)² with c = I0 h².
@@ -34,7 +37,7 @@ type powerSource struct {
 // NewLights checks the fixtures and makes them ready. Bars with a cosine-power
 // light are integrated along their length for each point; a bar with a table
 // must be split first (Fixture.Split). Every fault of every fixture is
-// reported, numbered from 1.
+// reported, with its index.
 func NewLights(fixtures ...Fixture) (*Lights, error) { return newLights(fixtures, &tables{}) }
 
 // tables are what lights of one kind share.
@@ -48,19 +51,19 @@ func newLights(fixtures []Fixture, shared *tables) (*Lights, error) {
 	if len(fixtures) == 0 {
 		errs = append(errs, fmt.Errorf("no fixtures: %w", ErrRange))
 	}
-	l := &Lights{lowest: math.Inf(1)}
+	l := &Lights{lowest: math.Inf(1), made: true}
 	if shared.powers == nil {
 		shared.powers, shared.fast = map[float64]*powerTable{}, map[*Table]*fastTable{}
 	}
 	for i, f := range fixtures {
-		name := fmt.Sprintf("fixture %d", i+1)
-		if err := f.check(name); err != nil {
-			errs = append(errs, err)
+		name := fmt.Sprintf("fixtures[%d]", i)
+		if err := f.check(); err != nil {
+			errs = append(errs, domain.Within(name, err))
 			continue
 		}
 		a, b := f.ends()
 		if z := math.Min(a.Z, b.Z); z < l.lowest {
-			l.lowest, l.low = z, i+1
+			l.lowest, l.low = z, i
 		}
 		l.ppf += f.PPF()
 		switch d := f.Light.(type) {
@@ -89,7 +92,7 @@ func (l *Lights) addCosine(f Fixture, d CosinePower, powers map[float64]*powerTa
 	}
 	axis := f.Aim.Axis()
 	if f.Length > 0 {
-		l.bars = append(l.bars, barSource{at: f.At, along: f.Aim.Along(), axis: axis, half: f.Length / 2, m: d.m, scale: d.Axial() / f.Length})
+		l.bars = append(l.bars, barSource{at: f.At, along: f.Aim.along(), axis: axis, half: f.Length / 2, m: d.m, scale: d.Axial() / f.Length})
 		return
 	}
 	if d.m == 1 && axis == (Vector{0, 0, -1}) {
@@ -105,17 +108,11 @@ func (l *Lights) addCosine(f Fixture, d CosinePower, powers map[float64]*powerTa
 	l.power = append(l.power, powerSource{f.At.X, f.At.Y, f.At.Z, axis.X, axis.Y, axis.Z, d.Axial(), t, p})
 }
 
-// PPF returns the photon flux of all fixtures in µmol/s.
-func (l *Lights) PPF() float64 { return l.ppf }
-
-// Lowest returns the height in m of the lowest fixture, the lower end of a bar.
-func (l *Lights) Lowest() float64 { return l.lowest }
-
 // block is how many points are mapped at a time: they stay in the nearest
 // cache while all fixtures pass over them, and cores share out blocks.
 const block = 512
 
-// Map returns the PPFD in µmol/(m² s) at each point; see MapTo.
+// Map returns the PPFD in µmol/(m² s) at each point, in new memory; see MapTo.
 func (l *Lights) Map(p *Points) ([]float64, error) { return l.MapTo(nil, p) }
 
 // MapTo writes the PPFD in µmol/(m² s) at each point to dst and returns it: the
@@ -123,15 +120,10 @@ func (l *Lights) Map(p *Points) ([]float64, error) { return l.MapTo(nil, p) }
 // allocated; otherwise its length must be that of the points, or MapTo panics,
 // and nothing is allocated. Level points must lie below every fixture; a
 // fixture at or below them, or a point of any tilt on a fixture, is refused
-// with an error that matches ErrRange, and dst is then of no use.
+// with an error that matches ErrRange, and dst then holds no map.
 func (l *Lights) MapTo(dst []float64, p *Points) ([]float64, error) {
-	if dst == nil {
-		dst = make([]float64, p.Len())
-	}
-	if len(dst) != p.Len() {
-		panic("lighting: dst and points differ in length")
-	}
-	if err := l.checkClearance(p); err != nil {
+	dst, err := l.ready(dst, p)
+	if err != nil {
 		return dst, err
 	}
 	for lo := 0; lo < len(dst); lo += block {
@@ -140,12 +132,25 @@ func (l *Lights) MapTo(dst []float64, p *Points) ([]float64, error) {
 	return dst, checkFinite(dst, p)
 }
 
-func (l *Lights) checkClearance(p *Points) error {
-	if p.level && !(l.lowest > p.top) {
-		return &RangeError{Field: fmt.Sprintf("height of fixture %d above the plane", l.low), Value: l.lowest - p.top,
-			Min: 0, Max: math.Inf(1), Unit: "m", Source: "must be more than 0"}
+// ready returns room for the map; it refuses what no constructor made, and
+// lights that do not hang above level points.
+func (l *Lights) ready(dst []float64, p *Points) ([]float64, error) {
+	switch {
+	case l == nil || !l.made:
+		return dst, fmt.Errorf("lights that NewLights did not make: %w", ErrRange)
+	case p.Len() == 0:
+		return dst, fmt.Errorf("no points: make them with Bed.Grid, Bed.GridFor or NewPoints: %w", ErrRange)
 	}
-	return nil
+	if dst == nil {
+		dst = make([]float64, p.Len())
+	}
+	if len(dst) != p.Len() {
+		panic("lighting: dst and points differ in length")
+	}
+	if p.level && !(l.lowest > p.top) {
+		return dst, clearanceRange.Check(fmt.Sprintf("height of fixtures[%d] above the plane", l.low), l.lowest-p.top)
+	}
+	return dst, nil
 }
 
 func checkFinite(dst []float64, p *Points) error {
@@ -165,8 +170,8 @@ func (l *Lights) mapBlock(dst []float64, p *Points, lo, hi int) {
 	k := sort.SearchInts(p.ends, lo+1)
 	for lo < hi {
 		end := min(hi, p.ends[k])
-		r := run{out: dst[lo:end], x: p.x[lo:end], y: p.y[lo], z: p.z[lo], n: p.Normal(lo)}
-		if r.n == Up {
+		r := run{out: dst[lo:end], x: p.x[lo:end], y: p.y[lo], z: p.z[lo], n: p.normal(lo)}
+		if r.n == up {
 			r.addDown(l.down)
 		} else {
 			for i := range l.down {

@@ -26,7 +26,7 @@ func TestInverseSquare(t *testing.T) {
 		{Where: "IesDef20.inverse square law/1000 at 2 m", In: []float64{2, 0}, Printed: "250.0000000"},
 		{Where: "CIE 17-25-104 photometric distance law/1000 at 2.5 m, cosine 0.8", In: []float64{2, 1.5}, Printed: "128.0000000"},
 	}, func(in ...float64) float64 {
-		return one(t, Fixture{Light: cosine(t, 2*math.Pi*1000, 0), At: Point{0, 0, in[0]}}, Point{in[1], 0, 0}, Up)
+		return one(t, Fixture{Light: cosine(t, 2*math.Pi*1000, 0), At: Point{0, 0, in[0]}}, Point{in[1], 0, 0}, up)
 	})
 }
 
@@ -49,7 +49,7 @@ func disc(t testing.TB, radius, h float64, rings int) Layout {
 func TestADiscOfPointsMeetsItsFactor(t *testing.T) {
 	l, err := NewLights(disc(t, 1, 1, 60)...)
 	require.NoError(t, err)
-	p, err := NewPoints(Receiver{Point{}, Up})
+	p, err := NewPoints(Receiver{Point{}, up})
 	require.NoError(t, err)
 	v, err := l.Map(p)
 	require.NoError(t, err)
@@ -60,7 +60,7 @@ func TestFiveTimesRule(t *testing.T) {
 	check.Run(t, []check.Row{
 		{Where: "IesDef20.inverse square law/a disc as one point at 5 diameters, per cent", In: []float64{0.5, 5}, Printed: "1.0"},
 	}, func(in ...float64) float64 {
-		point := one(t, Fixture{Light: cosine(t, math.Pi*in[0]*in[0], 1), At: Point{0, 0, in[1]}}, Point{}, Up)
+		point := one(t, Fixture{Light: cosine(t, math.Pi*in[0]*in[0], 1), At: Point{0, 0, in[1]}}, Point{}, up)
 		return 100 * (point/DiscFactor(in[0], in[1]) - 1)
 	})
 	check.Run(t, []check.Row{
@@ -69,7 +69,7 @@ func TestFiveTimesRule(t *testing.T) {
 		f := Fixture{Light: cosine(t, 1, 1), At: Point{0, 0, in[1]}, Length: in[0]}
 		g := f
 		g.Length = 0
-		return 100 * (one(t, g, Point{}, Up)/one(t, f, Point{}, Up) - 1)
+		return 100 * (one(t, g, Point{}, up)/one(t, f, Point{}, up) - 1)
 	})
 }
 
@@ -79,14 +79,14 @@ func TestLevelLambertianBar(t *testing.T) {
 		{Where: "Howell10.line source, aspect factor/under one end", In: []float64{1, 1}, Printed: "0.642699"},
 	}, func(in ...float64) float64 {
 		f := Fixture{Light: cosine(t, math.Pi*in[0], 1), At: Point{in[0] / 2, 0, in[1]}, Length: in[0]}
-		return one(t, f, Point{}, Up)
+		return one(t, f, Point{}, up)
 	})
 }
 
 func TestCountAndPower(t *testing.T) {
 	check.Run(t, []check.Row{
 		{Where: "lumen method/N = E A (PPF UF MF)^-1", In: []float64{200, 100, 1700, 0.8, 0.9}, Printed: "16.34"},
-	}, func(in ...float64) float64 { return FixturesNeeded(in[0], in[1], in[2], in[3], in[4]) })
+	}, func(in ...float64) float64 { return UtilisationMethod{in[0], in[1], in[2], in[3], in[4]}.Fixtures() })
 	check.Run(t, []check.Row{
 		{Where: "reciprocity/share of a Lambertian point on a square of twice its height", In: nil, Printed: "0.5541"},
 	}, func(...float64) float64 {
@@ -112,16 +112,16 @@ func TestCountAndPower(t *testing.T) {
 func TestSpots(t *testing.T) {
 	check.Run(t, []check.Row{
 		{Where: "identity/angle of half the PPFD, Lambertian", In: []float64{1, 0.5}, Printed: "32.765"},
-	}, func(in ...float64) float64 { return SpotAngle(in[0], in[1]) })
+	}, func(in ...float64) float64 { return cosine(t, 1, in[0]).SpotAngle(in[1]) })
 	check.Run(t, []check.Row{
 		{Where: "identity/diameter over height, Lambertian", In: []float64{1, 1, 0.5}, Printed: "1.2872"},
-	}, func(in ...float64) float64 { return SpotDiameter(in[0], in[1], in[2]) })
+	}, func(in ...float64) float64 { return cosine(t, 1, in[0]).SpotDiameter(in[1], in[2]) })
 	check.Run(t, []check.Row{{Where: "identity/flat pair", In: []float64{1, 1}, Printed: "0.8944271910"}},
-		func(in ...float64) float64 { return FlatPair(in[0], in[1]) })
+		func(in ...float64) float64 { return cosine(t, 1, in[0]).FlatPair(in[1]) })
 	check.Run(t, []check.Row{{Where: "identity/flat square", In: []float64{1, 1}, Printed: "1.000000"}},
-		func(in ...float64) float64 { return FlatSquare(in[0], in[1]) })
+		func(in ...float64) float64 { return cosine(t, 1, in[0]).FlatSquare(in[1]) })
 	check.Run(t, []check.Row{
 		// Two sources without the sensor's cosine, √(4/(m'+3)): our m is m'-1 there.
 		{Where: "Moreno06.two sources (from memory)/m' = 1", In: []float64{0, 1}, Printed: "1.000000"},
-	}, func(in ...float64) float64 { return FlatPair(in[0], in[1]) })
+	}, func(in ...float64) float64 { return cosine(t, 1, in[0]).FlatPair(in[1]) })
 }

@@ -22,7 +22,7 @@ func TestAParallelMapIsTheSame(t *testing.T) {
 	want, err := l.Map(p)
 	require.NoError(t, err)
 	last, calls := 0, 0
-	got, err := l.MapParallel(context.Background(), nil, p, func(done, total int) {
+	got, err := l.MapParallelTo(context.Background(), nil, p, func(done, total int) {
 		require.Equal(t, p.Len(), total)
 		require.Greater(t, done, last)
 		last, calls = done, calls+1
@@ -33,10 +33,10 @@ func TestAParallelMapIsTheSame(t *testing.T) {
 	require.Greater(t, calls, 10)
 	ctx, cancel := context.WithCancel(context.Background())
 	var n atomic.Int64
-	_, err = l.MapParallel(ctx, nil, p, func(int, int) { n.Add(1); cancel() })
+	_, err = l.MapParallelTo(ctx, nil, p, func(int, int) { n.Add(1); cancel() })
 	require.ErrorIs(t, err, context.Canceled)
 	require.Less(t, n.Load(), int64(10))
-	_, err = l.MapParallel(context.Background(), nil, mustGrid(t, Bed{Z: 3, Length: 1, Width: 1}), nil)
+	_, err = l.MapParallelTo(context.Background(), nil, mustGrid(t, Bed{Z: 3, Length: 1, Width: 1}), nil)
 	require.ErrorIs(t, err, ErrRange)
 }
 
@@ -53,7 +53,7 @@ func TestALargeMapShowsProgressAndCanBeCancelled(t *testing.T) {
 	require.NoError(t, err)
 	dst := make([]float64, p.Len())
 	var steps []int
-	_, err = l.MapParallel(context.Background(), dst, p, func(done, total int) {
+	_, err = l.MapParallelTo(context.Background(), dst, p, func(done, total int) {
 		require.Equal(t, 200_000, total)
 		steps = append(steps, done)
 	})
@@ -67,7 +67,7 @@ func TestALargeMapShowsProgressAndCanBeCancelled(t *testing.T) {
 	}
 	ctx, cancel := context.WithCancel(context.Background())
 	last := 0
-	_, err = l.MapParallel(ctx, dst, p, func(done, _ int) {
+	_, err = l.MapParallelTo(ctx, dst, p, func(done, _ int) {
 		last = done
 		if done > 20_000 {
 			cancel()
@@ -77,6 +77,6 @@ func TestALargeMapShowsProgressAndCanBeCancelled(t *testing.T) {
 	require.Less(t, last, 20_000+2000+block*runtime.GOMAXPROCS(0)*2, "no further than the blocks under way")
 	ctx, cancel = context.WithDeadline(context.Background(), time.Now().Add(-time.Second))
 	defer cancel()
-	_, err = l.MapParallel(ctx, dst, p, nil)
+	_, err = l.MapParallelTo(ctx, dst, p, nil)
 	require.ErrorIs(t, err, context.DeadlineExceeded)
 }

@@ -10,26 +10,22 @@ import (
 
 // Bed is a level rectangle that light is mapped on, its sides along x and y.
 type Bed struct {
-	X      float64 // m, of the corner with the smallest x
-	Y      float64 // m, of the corner with the smallest y
-	Z      float64 // m, height of the plane
-	Length float64 // m, along x
-	Width  float64 // m, along y
+	X      float64 // m, -10000 to 10000; of the corner with the smallest x
+	Y      float64 // m, -10000 to 10000; of the corner with the smallest y
+	Z      float64 // m, -10000 to 10000; height of the plane above the floor
+	Length float64 // m, 0.001 to 2000; along x
+	Width  float64 // m, 0.001 to 2000; along y
 }
 
-// RangeSide is the accepted length of a bed's or room's side.
+// sideRange is the accepted length of a bed's or room's side.
 var sideRange = domain.Range{Min: 1e-3, Max: 2000, Unit: "m"}
 
 // Area returns the bed's area in m².
 func (b Bed) Area() float64 { return b.Length * b.Width }
 
-// At returns the bed at the height z, m: the crop as it grows.
-func (b Bed) At(z float64) Bed { b.Z = z; return b }
-
-// Check reports every fault of the bed: a side of no length, a coordinate out
-// of range.
-func (b Bed) Check() error {
-	return errors.Join(Point{b.X, b.Y, b.Z}.check("bed"), sideRange.Check("bed length", b.Length), sideRange.Check("bed width", b.Width))
+// check reports every fault of the bed.
+func (b Bed) check() error {
+	return errors.Join(Point{b.X, b.Y, b.Z}.check(), sideRange.Check("Length", b.Length), sideRange.Check("Width", b.Width))
 }
 
 // Points are places with the direction that a sensor there faces, in the order
@@ -46,11 +42,11 @@ type Points struct {
 // Receiver is one point to map and the direction that its sensor faces.
 type Receiver struct {
 	At     Point  // where
-	Normal Vector // what it faces; Up for a level sensor
+	Normal Vector // what it faces; Up() for a level sensor
 }
 
 // NewPoints returns the receivers as points. Every fault is reported with the
-// receiver's number.
+// receiver's index.
 func NewPoints(receivers ...Receiver) (*Points, error) {
 	var errs []error
 	if len(receivers) == 0 {
@@ -60,10 +56,10 @@ func NewPoints(receivers ...Receiver) (*Points, error) {
 	for i, r := range receivers {
 		n := math.Sqrt(r.Normal.X*r.Normal.X + r.Normal.Y*r.Normal.Y + r.Normal.Z*r.Normal.Z)
 		if !(n > 0) || math.IsInf(n, 0) {
-			errs = append(errs, fmt.Errorf("receiver %d faces no direction: %w", i+1, ErrRange))
+			errs = append(errs, fmt.Errorf("receivers[%d].Normal faces no direction: %w", i, ErrRange))
 		}
-		if err := r.At.check(fmt.Sprintf("receiver %d", i+1)); err != nil {
-			errs = append(errs, err)
+		if err := r.At.check(); err != nil {
+			errs = append(errs, domain.Within(fmt.Sprintf("receivers[%d].At", i), err))
 		}
 		p.set(i, r.At, Vector{r.Normal.X / n, r.Normal.Y / n, r.Normal.Z / n})
 	}
@@ -84,7 +80,7 @@ func (p *Points) set(i int, at Point, n Vector) {
 	p.x[i], p.y[i], p.z[i] = at.X, at.Y, at.Z
 	p.nx[i], p.ny[i], p.nz[i] = n.X, n.Y, n.Z
 	p.top = math.Max(p.top, at.Z)
-	p.level = p.level && n == Up
+	p.level = p.level && n == up
 	if j := i - 1; j >= 0 && p.y[j] == at.Y && p.z[j] == at.Z && p.nx[j] == n.X && p.ny[j] == n.Y && p.nz[j] == n.Z {
 		p.ends[len(p.ends)-1] = i + 1
 	} else {
@@ -98,7 +94,7 @@ const maxPoints = 50_000_000
 // Grid returns the centres of nx by ny equal cells of the bed, facing up, in
 // rows along x: point j*nx + i is cell i along x, j along y.
 func (b Bed) Grid(nx, ny int) (*Points, error) {
-	err := b.Check()
+	err := domain.Within("Bed", b.check())
 	if nx < 1 || ny < 1 || nx > maxPoints/max(ny, 1) {
 		err = errors.Join(err, fmt.Errorf("a grid of %d by %d cells, want 1 to %d in all: %w", nx, ny, maxPoints, ErrRange))
 	}
@@ -108,7 +104,7 @@ func (b Bed) Grid(nx, ny int) (*Points, error) {
 	p := newPoints(nx * ny)
 	for j := range ny {
 		for i := range nx {
-			p.set(j*nx+i, Point{b.X + b.Length*(float64(i)+0.5)/float64(nx), b.Y + b.Width*(float64(j)+0.5)/float64(ny), b.Z}, Up)
+			p.set(j*nx+i, Point{b.X + b.Length*(float64(i)+0.5)/float64(nx), b.Y + b.Width*(float64(j)+0.5)/float64(ny), b.Z}, up)
 		}
 	}
 	p.columns = nx
@@ -119,28 +115,14 @@ func (b Bed) Grid(nx, ny int) (*Points, error) {
 // that the extremes between fixtures are caught.
 const spacingShare = 0.2
 
-// CheckSpacing returns an error that matches ErrRange when the spacing of a
-// grid, m, is zero or more than a fifth of the clearance, m, between the
-// lowest fixture and the plane: a coarser grid may miss minima and maxima.
-func CheckSpacing(spacing, clearance float64) error {
-	if !(clearance > 0) {
-		return &RangeError{Field: "clearance", Value: clearance, Min: 0, Max: math.Inf(1), Unit: "m", Source: "must be more than 0"}
-	}
-	r := domain.Range{Min: 0, Max: spacingShare * clearance, Unit: "m", Source: "a fifth of the clearance"}
-	if spacing == 0 {
-		return &RangeError{Field: "grid spacing", Value: spacing, Min: r.Min, Max: r.Max, Unit: r.Unit, Source: r.Source}
-	}
-	return r.Check("grid spacing", spacing)
-}
+// clearanceRange is that of the lowest fixture above the plane.
+var clearanceRange = domain.Range{Min: domain.MoreThan(0), Max: math.Inf(1), Unit: "m"}
 
 // GridFor returns the coarsest grid of cell centres, at least 5 by 5, whose
-// spacing is at most a fifth of the clearance, m, above 0, between the lowest
-// fixture and the bed.
+// spacing is at most a fifth of the clearance, m, more than 0, between the
+// lowest fixture and the bed: a coarser one may miss minima and maxima.
 func (b Bed) GridFor(clearance float64) (*Points, error) {
-	if !(clearance > 0) || math.IsInf(clearance, 0) {
-		return nil, errors.Join(b.Check(), &RangeError{Field: "clearance", Value: clearance, Min: 0, Max: math.Inf(1), Unit: "m", Source: "must be more than 0"})
-	}
-	if err := b.Check(); err != nil {
+	if err := errors.Join(domain.Within("Bed", b.check()), clearanceRange.Check("clearance", clearance)); err != nil {
 		return nil, err
 	}
 	n := func(side float64) int {
@@ -150,13 +132,24 @@ func (b Bed) GridFor(clearance float64) (*Points, error) {
 }
 
 // Len returns the count of points.
-func (p *Points) Len() int { return len(p.x) }
+func (p *Points) Len() int {
+	if p == nil {
+		return 0
+	}
+	return len(p.x)
+}
 
 // Columns returns the points in a row of a grid, 0 when the points are none.
 func (p *Points) Columns() int { return p.columns }
 
-// At returns the place of point i.
-func (p *Points) At(i int) Point { return Point{p.x[i], p.y[i], p.z[i]} }
+// At returns the place of point i, from 0 on; NaN coordinates for a point that
+// is not there.
+func (p *Points) At(i int) Point {
+	if p == nil || i < 0 || i >= len(p.x) {
+		return Point{none, none, none}
+	}
+	return Point{p.x[i], p.y[i], p.z[i]}
+}
 
-// Normal returns the unit vector that the sensor at point i faces.
-func (p *Points) Normal(i int) Vector { return Vector{p.nx[i], p.ny[i], p.nz[i]} }
+// normal returns the unit vector that the sensor at point i faces.
+func (p *Points) normal(i int) Vector { return Vector{p.nx[i], p.ny[i], p.nz[i]} }

@@ -20,7 +20,7 @@ type Shares struct {
 // plan and below every fixture, and the fixtures within the room; all faults
 // are reported together. The room's reflectances do not matter.
 func (r Room) Share(layout Layout, bed Bed) (Shares, error) {
-	err := errors.Join(r.Check(), bed.Check())
+	err := errors.Join(domain.Within("Room", r.Check()), domain.Within("bed", bed.check()))
 	if err == nil {
 		err = errors.Join(r.inside(layout), r.holds(layout, bed))
 	}
@@ -54,14 +54,14 @@ func (r Room) holds(layout Layout, bed Bed) error {
 		return domain.Range{Min: 0, Max: side - length, Unit: "m", Source: within}.Check(start, at)
 	}
 	errs := []error{
-		along("bed length", "bed x", bed.Length, bed.X, r.Length),
-		along("bed width", "bed y", bed.Width, bed.Y, r.Width),
-		domain.Range{Min: 0, Max: r.Height, Unit: "m", Source: within}.Check("bed z", bed.Z),
+		along("bed.Length", "bed.X", bed.Length, bed.X, r.Length),
+		along("bed.Width", "bed.Y", bed.Width, bed.Y, r.Width),
+		domain.Range{Min: 0, Max: r.Height, Unit: "m", Source: within}.Check("bed.Z", bed.Z),
 	}
 	for i, f := range layout {
 		a, b := f.ends()
 		if low := min(a.Z, b.Z); !(low > bed.Z) {
-			errs = append(errs, &RangeError{Field: fmt.Sprintf("fixture %d z", i+1), Value: low, Min: bed.Z, Max: r.Height, Unit: "m", Source: "above the bed"})
+			errs = append(errs, &RangeError{Field: fmt.Sprintf("layout[%d].At.Z", i), Value: low, Min: bed.Z, Max: r.Height, Unit: "m", Source: "above the bed"})
 		}
 	}
 	return errors.Join(errs...)

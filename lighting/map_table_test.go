@@ -115,7 +115,7 @@ func anyWeb(t *testing.T, r *rand.Rand, kind Coordinates) *Table {
 func TestTablesOfAnyAnglesFollowTheDefinition(t *testing.T) {
 	r := rand.New(rand.NewPCG(31, 32))
 	for i := range 60 {
-		f := Fixture{Light: anyWeb(t, r, Coordinates(i%3)), At: Point{5, 3, 2.5}, Aim: Aim(360*r.Float64(), 180*r.Float64()*r.Float64(), 360*r.Float64())}
+		f := Fixture{Light: anyWeb(t, r, Coordinates(i%3)), At: Point{5, 3, 2.5}, Aim: Aim(AimAngles{360 * r.Float64(), 180 * r.Float64() * r.Float64(), 360 * r.Float64()})}
 		l, err := NewLights(f)
 		require.NoError(t, err)
 		p, err := Bed{Length: 10, Width: 6}.Grid(140, 9)
@@ -123,7 +123,7 @@ func TestTablesOfAnyAnglesFollowTheDefinition(t *testing.T) {
 		got, err := l.Map(p)
 		require.NoError(t, err)
 		for k, v := range got {
-			want := direct(f, p.At(k), Up)
+			want := direct(f, p.At(k), up)
 			require.InDelta(t, want, v, 1e-10*want, "web %d at %v", i, p.At(k))
 		}
 	}
@@ -134,7 +134,7 @@ func TestTablesNextToTheirAxis(t *testing.T) {
 	for _, kind := range []Coordinates{TypeC, TypeB, TypeA} {
 		light := anyWeb(t, r, kind)
 		for range 400 {
-			f := Fixture{Light: light, At: Point{0, 0, 2}, Aim: Aim(360*r.Float64(), 40*r.Float64(), 360*r.Float64())}
+			f := Fixture{Light: light, At: Point{0, 0, 2}, Aim: Aim(AimAngles{360 * r.Float64(), 40 * r.Float64(), 360 * r.Float64()})}
 			axis := f.Aim.Axis()
 			if kind == TypeB {
 				m := f.Aim.matrix()
@@ -160,7 +160,7 @@ func TestPowersByTable(t *testing.T) {
 	for _, m := range []float64{0, 0.37, 1, 2.2, 4.8188, 12.3, 60, 140} {
 		power := newPowerTable((m + 3) / 2)
 		require.NotNil(t, power)
-		r := run{out: make([]float64, len(xs)), x: xs, n: Up}
+		r := run{out: make([]float64, len(xs)), x: xs, n: up}
 		r.addPower(&powerSource{z: 1, az: -1, intensity: 1, power: power})
 		worst := 0.0
 		for i, c := range cosines {

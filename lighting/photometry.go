@@ -12,7 +12,7 @@ var (
 	ppfRange       = domain.Range{Min: 0, Max: 1e5, Unit: "µmol/s"}
 	exponentRange  = domain.Range{Min: 0, Max: 20000, Unit: "(exponent)", Source: "0 is even over the hemisphere"}
 	beamAngleRange = domain.Range{Min: 2, Max: 178, Unit: "degree", Source: "full angle at half intensity, below the 180 of a hemisphere"}
-	// RangeUsualBeam is where the full beam angles of crop fixtures lie. A
+	// usualBeamRange is where the full beam angles of crop fixtures lie. A
 	// half angle taken for a full one mostly falls below it: Cautions warns.
 	usualBeamRange = domain.Range{Min: 80, Max: 160, Unit: "degree", Source: "common practice, no source"}
 )
@@ -39,7 +39,7 @@ type CosinePower struct{ ppf, m float64 }
 // 100,000, with the exponent m, 0 to 20,000 (1 is Lambertian). All faults are
 // reported together.
 func NewCosinePower(ppf, m float64) (CosinePower, error) {
-	err := errors.Join(ppfRange.Check("PPF", ppf), exponentRange.Check("cosine exponent", m))
+	err := errors.Join(ppfRange.Check("ppf", ppf), exponentRange.Check("m", m))
 	if err != nil {
 		return CosinePower{}, err
 	}
@@ -54,7 +54,7 @@ func Lambertian(ppf float64) (CosinePower, error) { return NewCosinePower(ppf, 1
 // 0 to 100,000, with the beam angle beam, degree, 2 to 178: the FULL angle
 // between the directions of half the axial intensity.
 func FromBeamAngle(ppf, beam float64) (CosinePower, error) {
-	err := errors.Join(ppfRange.Check("PPF", ppf), beamAngleRange.Check("beam angle", beam))
+	err := errors.Join(ppfRange.Check("ppf", ppf), beamAngleRange.Check("beam", beam))
 	if err != nil {
 		return CosinePower{}, err
 	}
@@ -65,21 +65,17 @@ func FromBeamAngle(ppf, beam float64) (CosinePower, error) {
 // 0 to 100,000, with the field angle field, degree, 2 to 178: the FULL angle
 // between the directions of a tenth of the axial intensity.
 func FromFieldAngle(ppf, field float64) (CosinePower, error) {
-	err := errors.Join(ppfRange.Check("PPF", ppf), beamAngleRange.Check("field angle", field))
+	err := errors.Join(ppfRange.Check("ppf", ppf), beamAngleRange.Check("field", field))
 	if err != nil {
 		return CosinePower{}, err
 	}
-	return NewCosinePower(ppf, FieldExponent(field))
+	return NewCosinePower(ppf, exponentAt(field, tenthIntensity))
 }
 
 // BeamExponent returns the exponent m (dimensionless) of the cosine-power
 // distribution whose full angle at half intensity is beam, degree, 2 to 178:
 // m = ln 0.5/ln cos(beam/2) [Moreno06]. NaN outside.
 func BeamExponent(beam float64) float64 { return exponentAt(beam, halfIntensity) }
-
-// FieldExponent is BeamExponent for the full angle field, degree, 2 to 178, at
-// a tenth of the axial intensity; the exponent is dimensionless.
-func FieldExponent(field float64) float64 { return exponentAt(field, tenthIntensity) }
 
 // The two conventions for the angle of a beam.
 const (
@@ -94,9 +90,6 @@ func exponentAt(angle, share float64) float64 {
 	return math.Log(share) / math.Log(math.Cos(angle/2*radian))
 }
 
-// PPF returns the photon flux in µmol/s.
-func (d CosinePower) PPF() float64 { return d.ppf }
-
 // Flux returns the photon flux in µmol/s.
 func (d CosinePower) Flux() float64 { return d.ppf }
 
@@ -110,10 +103,6 @@ func (d CosinePower) Axial() float64 { return d.ppf * (d.m + 1) / (2 * math.Pi) 
 // BeamAngle returns the full angle in degree at half the axial intensity, NaN
 // for an exponent of 0.
 func (d CosinePower) BeamAngle() float64 { return d.angleAt(halfIntensity) }
-
-// FieldAngle returns the full angle in degree at a tenth of the axial
-// intensity, NaN for an exponent of 0.
-func (d CosinePower) FieldAngle() float64 { return d.angleAt(tenthIntensity) }
 
 func (d CosinePower) angleAt(share float64) float64 {
 	if d.m == 0 {

@@ -57,17 +57,17 @@ func TestAnglesOfABeam(t *testing.T) {
 		require.InEpsilon(t, d.Axial()/2, d.Intensity(angle/2, 77), 1e-9)
 		f, err := FromFieldAngle(10, angle)
 		require.NoError(t, err)
-		require.InDelta(t, angle, f.FieldAngle(), 1e-9)
+		require.InDelta(t, angle, f.angleAt(tenthIntensity), 1e-9)
 		require.InEpsilon(t, f.Axial()/10, f.Intensity(angle/2, 0), 1e-9)
 		require.Greater(t, f.Exponent(), d.Exponent())
 	}
 	for _, bad := range []float64{0, -3, 1.9, 180, 360, math.NaN()} {
 		require.True(t, math.IsNaN(BeamExponent(bad)))
 		_, err := FromBeamAngle(-1, bad)
-		require.ErrorContains(t, err, "PPF")
-		require.ErrorContains(t, err, "beam angle")
+		require.ErrorContains(t, err, "ppf is -1")
+		require.ErrorContains(t, err, "beam is")
 		_, err = FromFieldAngle(1, bad)
-		require.ErrorContains(t, err, "field angle")
+		require.ErrorContains(t, err, "field is")
 	}
 	require.True(t, math.IsNaN(cosine(t, 1, 0).BeamAngle()))
 	require.True(t, math.IsNaN(cosine(t, 1, 1).ConeShare(91)))
@@ -78,14 +78,16 @@ func TestConfigurationFactors(t *testing.T) {
 	check.Run(t, []check.Row{
 		{Where: "Howell10.opposed rectangles/1 by 1.5 at 0.5", In: []float64{1, 1.5, 0.5}, Printed: "0.4756"},
 		{Where: "from memory, unit cube, opposed faces", In: []float64{1, 1, 1}, Printed: "0.1998"},
-	}, func(in ...float64) float64 { return OpposedPlatesFactor(in[0], in[1], in[2]) })
+	}, func(in ...float64) float64 { return OpposedPlatesFactor(Plates{in[0], in[1], in[2]}) })
 	check.Run(t, []check.Row{
 		{Where: "Howell10.adjacent faces of a cube, the rest of one", In: nil, Printed: "1.000000000000"},
-	}, func(...float64) float64 { return OpposedPlatesFactor(2, 2, 2) + 4*AdjacentPlatesFactor(2, 2, 2) })
+	}, func(...float64) float64 {
+		return OpposedPlatesFactor(Plates{2, 2, 2}) + 4*AdjacentPlatesFactor(AdjacentPlates{2, 2, 2})
+	})
 	check.Run(t, []check.Row{
 		{Where: "Howell10.element to parallel rectangle/corner, a=b=c", In: []float64{1, 1, 1}, Printed: "0.1385"},
 		{Where: "identity/the same to nine digits", In: []float64{1, 1, 1}, Printed: "0.138531606"},
-	}, func(in ...float64) float64 { return CornerFactor(in[0], in[1], in[2]) })
+	}, func(in ...float64) float64 { return CornerFactor(Plates{in[0], in[1], in[2]}) })
 	check.Run(t, []check.Row{
 		{Where: "definition/quadrature of cos cos (π r²)^-1, corner, a=b=c", In: []float64{1, 1, 1}, Printed: "0.138531606"},
 	}, func(in ...float64) float64 {
@@ -118,28 +120,28 @@ func TestConfigurationFactors(t *testing.T) {
 		const n = 20000
 		for i := range n {
 			x := in[0] * (float64(i) + 0.5) / n
-			sum += CornerFactor(x, in[1], in[2]) + CornerFactor(in[0]-x, in[1], in[2])
+			sum += CornerFactor(Plates{x, in[1], in[2]}) + CornerFactor(Plates{in[0] - x, in[1], in[2]})
 		}
 		return sum / n
 	})
 	check.Run(t, []check.Row{
 		{Where: "Howell10.coaxial discs/0.1, 0.2 at 0.5", In: []float64{0.1, 0.2, 0.5}, Printed: "0.1339"},
 		{Where: "Howell10.off-axis element to disc, mean over the other disc/0.5, 1 at 2", In: []float64{0.5, 1, 2}, Printed: "0.1922"},
-	}, func(in ...float64) float64 { return CoaxialDiscsFactor(in[0], in[1], in[2]) })
+	}, func(in ...float64) float64 { return CoaxialDiscsFactor(CoaxialDiscs{in[0], in[1], in[2]}) })
 	check.Run(t, []check.Row{
 		{Where: "Howell10.disc on axis/1 at 1", In: []float64{1, 1}, Printed: "0.500000000"},
 	}, func(in ...float64) float64 { return DiscFactor(in[0], in[1]) })
 	check.Run(t, []check.Row{
 		{Where: "Howell10.endless strip/half width 1 at 1", In: []float64{1, 1}, Printed: "0.7071067812"},
 	}, func(in ...float64) float64 { return StripFactor(in[0], in[1]) })
-	require.InDelta(t, StripFactor(1, 1), 4*CornerFactor(1e6, 1, 1), 1e-9)
+	require.InDelta(t, StripFactor(1, 1), 4*CornerFactor(Plates{1e6, 1, 1}), 1e-9)
 }
 
 func TestFactorsRefuseWhatHasNoMeaning(t *testing.T) {
 	for _, v := range []float64{
-		DiscFactor(-1, 1), DiscFactor(1, 0), CornerFactor(-1, 1, 1), CornerFactor(1, 1, 0), CornerFactor(1, math.NaN(), 1), StripFactor(-1, 1), StripFactor(1, 0),
-		EnclosureMean(-1, 1, 0.5), EnclosureMean(1, 0, 0.5), EnclosureMean(1, 1, 80), CoaxialDiscsFactor(0, 1, 1), CoaxialDiscsFactor(1, -1, 1), CoaxialDiscsFactor(1, 1, 0), OpposedPlatesFactor(0, 1, 1), OpposedPlatesFactor(1, 0, 1),
-		OpposedPlatesFactor(1, 1, 0), AdjacentPlatesFactor(0, 1, 1), AdjacentPlatesFactor(1, 0, 1), AdjacentPlatesFactor(1, 1, 0),
+		DiscFactor(-1, 1), DiscFactor(1, 0), CornerFactor(Plates{-1, 1, 1}), CornerFactor(Plates{1, 1, 0}), CornerFactor(Plates{1, math.NaN(), 1}), StripFactor(-1, 1), StripFactor(1, 0),
+		EnclosureMean(-1, 1, 0.5), EnclosureMean(1, 0, 0.5), EnclosureMean(1, 1, 80), CoaxialDiscsFactor(CoaxialDiscs{0, 1, 1}), CoaxialDiscsFactor(CoaxialDiscs{1, -1, 1}), CoaxialDiscsFactor(CoaxialDiscs{1, 1, 0}), OpposedPlatesFactor(Plates{0, 1, 1}), OpposedPlatesFactor(Plates{1, 0, 1}),
+		OpposedPlatesFactor(Plates{1, 1, 0}), AdjacentPlatesFactor(AdjacentPlates{0, 1, 1}), AdjacentPlatesFactor(AdjacentPlates{1, 0, 1}), AdjacentPlatesFactor(AdjacentPlates{1, 1, 0}),
 	} {
 		require.True(t, math.IsNaN(v))
 	}

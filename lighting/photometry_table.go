@@ -36,7 +36,21 @@ const (
 	TypeA
 )
 
-// Web is a photometric web in the order in which LM-63 files hold it.
+// String returns the letter of the type.
+func (c Coordinates) String() string {
+	switch c {
+	case TypeC:
+		return "C"
+	case TypeB:
+		return "B"
+	case TypeA:
+		return "A"
+	}
+	return fmt.Sprintf("Coordinates(%d)", uint8(c))
+}
+
+// Web is a web of photon intensities in the order in which LM-63 files hold
+// candela (CandelaWeb).
 // Horizontal angles of type C: 0 alone (the same all round), 0 to 90 (both
 // mirror planes), 0 to 180 (mirrored in the plane 0-180), 90 to 270 (mirrored
 // in the plane 90-270) or 0 to 360. Of types A and B: from 0 on (mirrored) or
@@ -45,7 +59,7 @@ type Web struct {
 	Coordinates Coordinates // how the angles lie
 	Vertical    []float64   // degree, strictly increasing; C within 0 to 180, A and B within -90 to 90
 	Horizontal  []float64   // degree, strictly increasing
-	Intensity   [][]float64 // µmol/(s sr), or cd, at least 0: one row for each horizontal angle, one value for each vertical angle
+	Intensity   [][]float64 // µmol/(s sr), at least 0: one row for each horizontal angle, one value for each vertical angle
 }
 
 // NewTable checks the web, expands its symmetry and returns the distribution.
@@ -91,24 +105,18 @@ func planeIntegral(theta, value []float64) float64 {
 }
 
 // Flux returns the exact integral of the interpolated intensity over all
-// directions: µmol/s, or lm when the web is in cd.
+// directions, µmol/s; 0 for the zero Table.
 func (t *Table) Flux() float64 { return t.flux }
 
 // empty reports whether NewTable did not make the table.
 func (t *Table) empty() bool { return t == nil || len(t.value) == 0 }
 
-// Web returns a copy of the web that the table was made of.
-func (t *Table) Web() Web { return t.web.clone() }
-
-// Scaled returns the table with every intensity multiplied by k, at least 0.
-// To turn cd into µmol/(s sr), k is the PPF in µmol/s of a lumen of the
-// fixture's spectrum, µmol/(s lm).
-func (t *Table) Scaled(k float64) (*Table, error) {
+// times returns the table with every intensity multiplied by k, at least 0.
+func (t *Table) times(k float64) (*Table, error) {
 	if t.empty() {
 		return nil, fmt.Errorf("a table without values: %w", ErrRange)
 	}
-	r := domain.Range{Min: 0, Max: math.MaxFloat64, Unit: "(factor)"}
-	if err := r.Check("scale", k); err != nil {
+	if err := (domain.Range{Min: 0, Max: math.MaxFloat64, Unit: "factor"}).Check("scale", k); err != nil {
 		return nil, err
 	}
 	return NewTable(t.web.times(k))
@@ -124,9 +132,9 @@ func (t *Table) scaled(k float64) Distribution {
 	return s
 }
 
-// At returns the intensity, in the unit of the web, at the web's own vertical
-// and horizontal angles, degree; zero outside the tabulated angles.
-func (t *Table) At(vertical, horizontal float64) float64 {
+// at returns the intensity at the web's own vertical and
+// horizontal angles, degree; zero outside the tabulated angles.
+func (t *Table) at(vertical, horizontal float64) float64 {
 	switch t.web.Coordinates {
 	case TypeB:
 		return t.lookup((90+horizontal)*radian, vertical*radian)
@@ -136,10 +144,13 @@ func (t *Table) At(vertical, horizontal float64) float64 {
 	return t.lookup(vertical*radian, math.Remainder(horizontal, 360)*radian)
 }
 
-// Intensity returns the intensity, in the unit of the web, at gamma, degree, 0
-// to 180 from straight down in the fixture's frame, and c, degree
+// Intensity returns the photon intensity, µmol/(s sr), at gamma, degree, 0 to
+// 180 from straight down in the fixture's frame, and c, degree
 // counter-clockwise from the fixture's x axis seen from above.
 func (t *Table) Intensity(gamma, c float64) float64 {
+	if t.empty() {
+		return 0
+	}
 	if t.web.Coordinates != TypeB {
 		return t.lookup(gamma*radian, math.Remainder(c, 360)*radian)
 	}

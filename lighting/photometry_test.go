@@ -96,7 +96,7 @@ func TestDirectionsOfTheThreeTypes(t *testing.T) {
 	w := web(steps(-90, 90, 36), steps(-90, 90, 36), peak(30, 0))
 	w.Coordinates = TypeB
 	require.InDelta(t, 1, table(t, w).Intensity(30, 0), 1e-9)
-	require.InDelta(t, 1, table(t, w).At(30, 0), 1e-9)
+	require.InDelta(t, 1, table(t, w).at(30, 0), 1e-9)
 	w = web(steps(-90, 90, 36), steps(-90, 90, 36), peak(0, 40))
 	w.Coordinates = TypeB
 	require.InDelta(t, 1, table(t, w).Intensity(40, 270), 1e-9)
@@ -104,22 +104,22 @@ func TestDirectionsOfTheThreeTypes(t *testing.T) {
 	w = web(steps(-90, 90, 36), steps(-90, 90, 36), peak(-50, 35))
 	w.Coordinates = TypeA
 	require.InDelta(t, 1, table(t, w).Intensity(40, -35), 1e-9)
-	require.InDelta(t, 1, table(t, w).At(-50, 35), 1e-9)
+	require.InDelta(t, 1, table(t, w).at(-50, 35), 1e-9)
 	require.Zero(t, table(t, w).Intensity(40, 120), "behind")
 }
 
 func TestScaledTables(t *testing.T) {
 	d := lopsided(t, TypeC, 9, 9)
-	s, err := d.Scaled(0.0145)
+	s, err := d.times(0.0145)
 	require.NoError(t, err)
 	require.InEpsilon(t, 0.0145*d.Flux(), s.Flux(), 1e-13)
 	require.InEpsilon(t, 0.0145*d.Intensity(33, 200), s.Intensity(33, 200), 1e-13)
 	require.InEpsilon(t, 0.5*d.Flux(), d.scaled(0.5).Flux(), 1e-13)
-	_, err = d.Scaled(math.NaN())
+	_, err = d.times(math.NaN())
 	require.ErrorIs(t, err, ErrRange)
-	w := d.Web()
+	w := d.web.clone()
 	w.Intensity[0][0] = -1
-	require.NotEqual(t, -1.0, d.Web().Intensity[0][0], "a copy")
+	require.NotEqual(t, -1.0, d.web.clone().Intensity[0][0], "a copy")
 	_, err = NewTable(w)
 	require.ErrorContains(t, err, "intensity 1 of row 1 is -1")
 }
@@ -139,7 +139,7 @@ func TestBadWebs(t *testing.T) {
 		"first horizontal angle is 10": func(w *Web) {
 			w.Coordinates, w.Horizontal = TypeB, []float64{10, 20, 30}
 		},
-		"coordinates 7": func(w *Web) { w.Coordinates = 7 },
+		"Coordinates is 7": func(w *Web) { w.Coordinates = 7 },
 	} {
 		w := good()
 		spoil(&w)

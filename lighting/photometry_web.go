@@ -21,7 +21,7 @@ func (w Web) check() error {
 	}
 	var errs []error
 	if w.Coordinates > TypeA {
-		errs = append(errs, fmt.Errorf("coordinates %d: %w", w.Coordinates, ErrRange))
+		errs = append(errs, &RangeError{Field: "Coordinates", Value: float64(w.Coordinates), Min: 0, Max: float64(TypeA), Source: "TypeC, TypeB and TypeA"})
 	}
 	errs = append(errs, angles("vertical angle", w.Vertical, low, high, 2)...)
 	if w.Coordinates == TypeC {

@@ -13,31 +13,32 @@ import (
 // Maintenance is what is left of the first day's light, as in the maintenance
 // factor of interior lighting [CieMaint05].
 type Maintenance struct {
-	Flux      float64 // fraction of the flux left in each fixture
-	Survival  float64 // fraction of the fixtures still lit
-	Luminaire float64 // fraction that dirt on the fixtures lets through
-	Surfaces  float64 // fraction left by dirt on the room's surfaces
+	Flux      float64 // fraction, 0.1 to 1; of the flux left in each fixture
+	Survival  float64 // fraction, 0.1 to 1; of the fixtures still lit
+	Luminaire float64 // fraction, 0.1 to 1; that dirt on the fixtures lets through
+	Surfaces  float64 // fraction, 0.1 to 1; left by dirt on the room's surfaces
 }
 
 // Factor returns the product of the four, fraction.
 func (m Maintenance) Factor() float64 { return m.Flux * m.Survival * m.Luminaire * m.Surfaces }
 
-// Check reports every factor outside 0.1 to 1.
-func (m Maintenance) Check() error {
-	r := domain.Range{Min: 0.1, Max: 1, Unit: "fraction"}
-	return errors.Join(r.Check("flux maintenance", m.Flux), r.Check("survival", m.Survival), r.Check("luminaire maintenance", m.Luminaire), r.Check("surface maintenance", m.Surfaces))
+var maintenanceRange = domain.Range{Min: 0.1, Max: 1, Unit: "fraction"}
+
+func (m Maintenance) check() error {
+	return errors.Join(maintenanceRange.Check("Flux", m.Flux), maintenanceRange.Check("Survival", m.Survival),
+		maintenanceRange.Check("Luminaire", m.Luminaire), maintenanceRange.Check("Surfaces", m.Surfaces))
 }
 
 // Need says what a plan shall reach.
 type Need struct {
-	PPFD        float64     // µmol/(m² s), mean at harvest, after maintenance
-	U0          float64     // minimum/mean to reach, fraction
+	PPFD        float64     // µmol/(m² s), 1 to 3000; mean at harvest, after maintenance
+	U0          float64     // fraction, 0 to 0.99; minimum/mean to reach
 	Maintenance Maintenance // from the first day to harvest
 	Fixture     Fixture     // the fixture to repeat: light, aim, length and power
 	Bed         Bed         // the plane of the crop
-	MinHeight   float64     // m, least height above the bed
-	MaxHeight   float64     // m, greatest height above the bed
-	MaxCount    int         // most fixtures
+	MinHeight   float64     // m, 0.01 to 100; least height above the bed
+	MaxHeight   float64     // m, 0.01 to 100; greatest height above the bed
+	MaxCount    int         // most fixtures, 1 to 10,000
 	Room        *Room       // the room whose reflected light counts; nil for direct light alone
 }
 
@@ -57,42 +58,53 @@ type Plan struct {
 	PowerDensity float64    // W/m² of bed
 }
 
-// FixturesNeeded returns the count of fixtures, not rounded, for the mean ppfd,
-// µmol/(m² s), at least 0, over area, m², above 0, from fixtures of ppf each,
-// µmol/s, above 0, of whose photons the fraction utilisation, above 0 to 1,
-// reaches the bed, with the maintenance factor maintenance, above 0 to 1:
-// N = E A/(PPF UF MF). NaN outside.
-func FixturesNeeded(ppfd, area, ppf, utilisation, maintenance float64) float64 {
-	if !(ppfd >= 0) || !(area > 0) || !(ppf > 0) || !(utilisation > 0 && utilisation <= 1) || !(maintenance > 0 && maintenance <= 1) {
+// UtilisationMethod counts the fixtures of an interior by the share of their
+// light that reaches the bed.
+type UtilisationMethod struct {
+	PPFD        float64 // µmol/(m² s), at least 0; mean wanted
+	Area        float64 // m², more than 0; of the bed
+	PPF         float64 // µmol/s, more than 0; of one fixture
+	Utilisation float64 // fraction, more than 0, at most 1; of the photons that reach the bed
+	Maintenance float64 // fraction, more than 0, at most 1; of the first day's light that is left
+}
+
+// Fixtures returns the count of fixtures, not rounded: N = E A/(PPF UF MF). NaN
+// outside the ranges.
+func (u UtilisationMethod) Fixtures() float64 {
+	if !(u.PPFD >= 0) || !(u.Area > 0) || !(u.PPF > 0) || !(u.Utilisation > 0 && u.Utilisation <= 1) || !(u.Maintenance > 0 && u.Maintenance <= 1) {
 		return math.NaN()
 	}
-	return ppfd * area / (ppf * utilisation * maintenance)
+	return u.PPFD * u.Area / (u.PPF * u.Utilisation * u.Maintenance)
 }
+
+var (
+	needPPFDRange = domain.Range{Min: 1, Max: 3000, Unit: "µmol/(m² s)"}
+	needU0Range   = domain.Range{Min: 0, Max: 0.99, Unit: "fraction"}
+)
 
 func (n Need) check() error {
 	errs := []error{
-		domain.Range{Min: 1, Max: 3000, Unit: "µmol/(m² s)"}.Check("PPFD", n.PPFD),
-		domain.Range{Min: 0, Max: 0.99, Unit: "fraction"}.Check("U0", n.U0),
-		n.Maintenance.Check(), n.Fixture.check("fixture"), n.Bed.Check(),
-		heightRange.Check("least height", n.MinHeight), heightRange.Check("greatest height", n.MaxHeight),
+		needPPFDRange.Check("PPFD", n.PPFD), needU0Range.Check("U0", n.U0),
+		domain.Within("Maintenance", n.Maintenance.check()), domain.Within("Fixture", n.Fixture.check()), domain.Within("Bed", n.Bed.check()),
+		heightRange.Check("MinHeight", n.MinHeight), heightRange.Check("MaxHeight", n.MaxHeight),
 	}
 	if n.MinHeight > n.MaxHeight {
-		errs = append(errs, &RangeError{Field: "least height", Value: n.MinHeight, Min: heightRange.Min, Max: n.MaxHeight, Unit: "m"})
+		errs = append(errs, &RangeError{Field: "MinHeight", Value: n.MinHeight, Min: heightRange.Min, Max: n.MaxHeight, Unit: "m", Source: "MaxHeight"})
 	}
 	if n.MaxCount < 1 || n.MaxCount > 10000 {
-		errs = append(errs, &RangeError{Field: "most fixtures", Value: float64(n.MaxCount), Min: 1, Max: 10000, Unit: "(count)"})
+		errs = append(errs, &RangeError{Field: "MaxCount", Value: float64(n.MaxCount), Min: 1, Max: 10000, Unit: "count"})
 	}
 	if n.Room != nil {
-		errs = append(errs, n.Room.Check(), n.Room.holds(nil, n.Bed),
-			domain.Range{Min: heightRange.Min, Max: n.Room.Height - n.Bed.Z, Unit: "m", Source: "within the room"}.Check("greatest height", n.MaxHeight))
+		errs = append(errs, domain.Within("Room", n.Room.Check()), n.Room.holds(nil, n.Bed),
+			domain.Range{Min: heightRange.Min, Max: n.Room.Height - n.Bed.Z, Unit: "m", Source: "within the room"}.Check("MaxHeight", n.MaxHeight))
 	}
 	if n.Fixture.PPF() == 0 {
-		errs = append(errs, &RangeError{Field: "fixture PPF", Value: 0, Min: ppfRange.Min, Max: ppfRange.Max, Unit: "µmol/s", Source: "more than 0"})
+		errs = append(errs, &RangeError{Field: "Fixture.PPF", Value: 0, Min: domain.MoreThan(0), Max: ppfRange.Max, Unit: "µmol/s"})
 	}
 	return errors.Join(errs...)
 }
 
-// Find returns the plan with the fewest fixtures whose mean and evenness after
+// Solve returns the plan with the fewest fixtures whose mean and evenness after
 // maintenance reach the need: for each count, from what the photons demand
 // upwards, and each way to set it in rows, height and spacings are chosen by a
 // simplex search for the highest evenness at the wanted mean.
@@ -103,7 +115,7 @@ func (n Need) check() error {
 //
 // ErrNoSolution tells that no plan of up to MaxCount fixtures does, and how
 // near the best came.
-func (n Need) Find() (Plan, error) {
+func (n Need) Solve() (Plan, error) {
 	if err := n.check(); err != nil {
 		return Plan{}, err
 	}
@@ -137,11 +149,11 @@ const (
 // less when both are reached.
 func (n Need) lack(mean, u0 float64) float64 { return math.Max((n.PPFD-mean)/n.PPFD, n.U0-u0) }
 
-// find is Find by direct light, for the mean ppfd.
+// find is Solve by direct light, for the mean ppfd.
 func (n Need) find(ppfd float64) (Plan, error) {
 	n.PPFD = ppfd
-	factor, shared := n.Maintenance.Factor(), &tables{}
-	least := int(math.Ceil(FixturesNeeded(n.PPFD, n.Bed.Area(), n.Fixture.PPF(), 1, factor) * (1 - 1e-9)))
+	shared := &tables{}
+	least := int(math.Ceil(UtilisationMethod{n.PPFD, n.Bed.Area(), n.Fixture.PPF(), 1, n.Maintenance.Factor()}.Fixtures() * (1 - 1e-9)))
 	var best Plan
 	miss := math.Inf(1)
 	for count := max(least, 1); count <= n.MaxCount; count++ {

@@ -50,9 +50,16 @@ func Dim(maps []GroupMap, target, lowest, highest []float64) (Dimming, error) {
 			if gram[i*n+i] == 0 {
 				continue // a dark group stays at its lowest level
 			}
-			slope := right[i] - floats.Dot(gram[i*n:(i+1)*n], d.Levels)
+			slope, terms := right[i], right[i]
+			for j, level := range d.Levels {
+				slope -= gram[i*n+j] * level
+				terms += gram[i*n+j] * level
+			}
 			v := math.Min(math.Max(d.Levels[i]+slope/gram[i*n+i], lowest[i]), highest[i])
-			moved = math.Max(moved, math.Abs(v-d.Levels[i]))
+			// What is left of the terms by rounding is no move.
+			if step := math.Abs(v - d.Levels[i]); step > dimRounding*terms/gram[i*n+i] {
+				moved = math.Max(moved, step)
+			}
 			d.Levels[i] = v
 		}
 		if moved < 1e-13 {
@@ -60,7 +67,7 @@ func Dim(maps []GroupMap, target, lowest, highest []float64) (Dimming, error) {
 		}
 	}
 	var err error
-	if d.PPFD, err = Dimmed(nil, maps, d.Levels); err != nil {
+	if d.PPFD, err = DimmedTo(nil, maps, d.Levels); err != nil {
 		return Dimming{}, err
 	}
 	d.Residual = floats.Distance(d.PPFD, target, 2) / math.Sqrt(float64(len(target)))
@@ -70,8 +77,13 @@ func Dim(maps []GroupMap, target, lowest, highest []float64) (Dimming, error) {
 	return d, nil
 }
 
-// rangeMapped is the PPFD of a map and of its target.
-var rangeMapped = domain.Range{Min: 0, Max: 1e5, Unit: "µmol/(m² s)"}
+// dimRounding is what rounding may leave of the sum of a group's terms.
+const dimRounding = 4e-16
+
+// mappedRange is the PPFD of a map and of its target.
+var mappedRange = domain.Range{Min: 0, Max: 1e5, Unit: "µmol/(m² s)"}
+
+func outside(v float64) bool { return !mappedRange.Contains(v) }
 
 func checkDim(maps []GroupMap, target, lowest, highest []float64) error {
 	if len(maps) == 0 || len(lowest) != len(maps) || len(highest) != len(maps) {
@@ -79,19 +91,19 @@ func checkDim(maps []GroupMap, target, lowest, highest []float64) error {
 	}
 	var errs []error
 	for i, m := range maps {
+		name := fmt.Sprintf("maps[%d]", i)
 		if len(m.PPFD) != len(target) {
-			errs = append(errs, fmt.Errorf("map of group %q has %d points, the target %d: %w", m.Group, len(m.PPFD), len(target), ErrRange))
+			errs = append(errs, fmt.Errorf("%s.PPFD has %d points, the target %d: %w", name, len(m.PPFD), len(target), ErrRange))
 		}
-		if k := slices.IndexFunc(m.PPFD, func(v float64) bool { return !rangeMapped.Contains(v) }); k >= 0 {
-			errs = append(errs, rangeMapped.Check(fmt.Sprintf("map of group %q at point %d", m.Group, k), m.PPFD[k]))
+		if k := slices.IndexFunc(m.PPFD, outside); k >= 0 {
+			errs = append(errs, mappedRange.Check(fmt.Sprintf("%s.PPFD[%d]", name, k), m.PPFD[k]))
 		}
-		errs = append(errs, levelRange.Check(fmt.Sprintf("lowest level of group %q", m.Group), lowest[i]))
-		errs = append(errs, domain.Range{Min: lowest[i], Max: 1, Unit: "fraction"}.Check(fmt.Sprintf("highest level of group %q", m.Group), highest[i]))
+		errs = append(errs, domain.Within(name, wattsRange.Check("Power", m.Power)))
+		errs = append(errs, levelRange.Check(fmt.Sprintf("lowest[%d]", i), lowest[i]))
+		errs = append(errs, domain.Range{Min: lowest[i], Max: 1, Unit: "fraction"}.Check(fmt.Sprintf("highest[%d]", i), highest[i]))
 	}
-	for i, v := range target {
-		if !rangeMapped.Contains(v) {
-			errs = append(errs, rangeMapped.Check(fmt.Sprintf("target of point %d", i), v))
-		}
+	if k := slices.IndexFunc(target, outside); k >= 0 {
+		errs = append(errs, mappedRange.Check(fmt.Sprintf("target[%d]", k), target[k]))
 	}
 	if len(target) == 0 {
 		errs = append(errs, fmt.Errorf("a target without points: %w", ErrRange))

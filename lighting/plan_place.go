@@ -15,7 +15,7 @@ func (n Need) place(columns, rows int, x []float64) (Plan, error) {
 	p.SpacingX = within(x[1], 0.5, 1.5) * n.Bed.Length / float64(columns)
 	p.SpacingY = within(x[2], 0.5, 1.5) * n.Bed.Width / float64(rows)
 	var err error
-	if p.Layout, err = Spaced(n.Fixture, n.Bed, p.Height, p.SpacingX, p.SpacingY, columns, rows); err != nil {
+	if p.Layout, err = Spaced(n.Fixture, n.Bed, Spacing{Height: p.Height, X: p.SpacingX, Y: p.SpacingY, Columns: columns, Rows: rows}); err != nil {
 		return p, err
 	}
 	if n.Room != nil {
@@ -30,7 +30,7 @@ func (n Need) light(p *Plan, shared *tables) (*Lights, *Points, []float64, error
 	if err != nil {
 		return nil, nil, nil, err
 	}
-	points, err := n.Bed.GridFor(lights.Lowest() - n.Bed.Z)
+	points, err := n.Bed.GridFor(lights.lowest - n.Bed.Z)
 	if err != nil {
 		return nil, nil, nil, err
 	}
@@ -66,7 +66,7 @@ func (n Need) judge(p *Plan, shared *tables, reflections bool) error {
 		ppfd[i] *= factor
 	}
 	p.Harvest, err = Evenness(ppfd)
-	p.Utilisation = direct / float64(len(ppfd)) * n.Bed.Area() / lights.PPF()
+	p.Utilisation = direct / float64(len(ppfd)) * n.Bed.Area() / lights.ppf
 	p.Power = p.Layout.Power()
 	p.PowerDensity = p.Power / n.Bed.Area()
 	return err

@@ -14,7 +14,7 @@ func need(t testing.TB) Need {
 
 func TestAPlanReachesItsNeed(t *testing.T) {
 	n := need(t)
-	p, err := n.Find()
+	p, err := n.Solve()
 	require.NoError(t, err)
 	require.GreaterOrEqual(t, p.Harvest.Mean, n.PPFD)
 	require.GreaterOrEqual(t, p.Harvest.U0, n.U0)
@@ -30,7 +30,7 @@ func TestAPlanReachesItsNeed(t *testing.T) {
 	}
 	require.InEpsilon(t, flux/p.Layout.PPF(), p.Utilisation, 0.01)
 	// No fewer fixtures could: the photons that fall beside the bed count.
-	least := FixturesNeeded(n.PPFD, n.Bed.Area(), 90, 1, 0.9*0.95)
+	least := UtilisationMethod{n.PPFD, n.Bed.Area(), 90, 1, 0.9 * 0.95}.Fixtures()
 	require.GreaterOrEqual(t, float64(len(p.Layout)), least)
 }
 
@@ -38,11 +38,11 @@ func TestAPlanCountsReflectedLight(t *testing.T) {
 	n := need(t)
 	n.Bed.X, n.Bed.Y = 0.2, 0.3
 	n.PPFD = 70
-	alone, err := n.Find()
+	alone, err := n.Solve()
 	require.NoError(t, err)
 	require.Zero(t, alone.Reflected)
 	n.Room = &Room{6.4, 2.2, 3.2, 0.3, 0.7, 0.7, 0.7, 0.7, 0.7}
-	p, err := n.Find()
+	p, err := n.Solve()
 	require.NoError(t, err)
 	require.Less(t, len(p.Layout), len(alone.Layout), "the walls save fixtures")
 	require.GreaterOrEqual(t, p.Harvest.Mean, n.PPFD)
@@ -65,15 +65,15 @@ func TestAPlanCountsReflectedLight(t *testing.T) {
 	require.NoError(t, err)
 	require.InEpsilon(t, (d.Mean+r.Mean)*0.9*0.95, p.Harvest.Mean, 1e-12)
 	require.InEpsilon(t, r.Mean/(d.Mean+r.Mean), p.Reflected, 1e-12)
-	require.InEpsilon(t, d.Mean*n.Bed.Area()/l.PPF(), p.Utilisation, 1e-12)
+	require.InEpsilon(t, d.Mean*n.Bed.Area()/l.ppf, p.Utilisation, 1e-12)
 	// Black surfaces change nothing.
 	n.PPFD, n.U0, n.Room = 10, 0.3, &Room{Length: 6.4, Width: 2.2, Height: 3.2}
-	p, err = n.Find()
+	p, err = n.Solve()
 	require.NoError(t, err)
 	require.Zero(t, p.Reflected)
 	n.Room = &Room{Length: 5, Width: 2, Height: 2}
-	_, err = n.Find()
-	for _, want := range []string{"bed length", "greatest height"} {
+	_, err = n.Solve()
+	for _, want := range []string{"bed.Length", "MaxHeight"} {
 		require.ErrorContains(t, err, want)
 	}
 }
@@ -81,17 +81,24 @@ func TestAPlanCountsReflectedLight(t *testing.T) {
 func TestAPlanThatCannotBe(t *testing.T) {
 	n := need(t)
 	n.MaxCount = 3
-	_, err := n.Find()
+	_, err := n.Solve()
 	require.ErrorIs(t, err, ErrNoSolution)
 	n = need(t)
 	n.U0, n.MaxCount = 0.99, 16
-	_, err = n.Find()
+	_, err = n.Solve()
 	require.ErrorIs(t, err, ErrNoSolution)
 	n = Need{PPFD: -1, U0: 2, MinHeight: 3, MaxHeight: 1}
-	_, err = n.Find()
-	for _, want := range []string{"PPFD", "U0", "flux maintenance", "fixture has no light", "bed length", "least height", "most fixtures", "fixture PPF"} {
+	_, err = n.Solve()
+	for _, want := range []string{"PPFD", "U0", "Maintenance.Flux", "Fixture: Light is missing", "Bed.Length", "MinHeight", "MaxCount", "Fixture.PPF"} {
 		require.ErrorContains(t, err, want)
 	}
+}
+
+func inGroup(l Layout, name string) Layout {
+	for i := range l {
+		l[i].Group = name
+	}
+	return l
 }
 
 func TestDimmingFindsTheLevelsItWasMadeOf(t *testing.T) {
@@ -103,11 +110,11 @@ func TestDimmingFindsTheLevelsItWasMadeOf(t *testing.T) {
 	require.NoError(t, err)
 	p, err := bed.Grid(20, 8)
 	require.NoError(t, err)
-	layout := append(middle.InGroup("middle"), edge.InGroup("edge")...)
+	layout := append(inGroup(middle, "middle"), inGroup(edge, "edge")...)
 	maps, err := GroupMaps(layout, p)
 	require.NoError(t, err)
-	require.Equal(t, []string{"middle", "edge"}, layout.Groups())
-	want, err := Dimmed(nil, maps, []float64{0.35, 0.8})
+	require.Equal(t, []string{"middle", "edge"}, layout.groups())
+	want, err := DimmedTo(nil, maps, []float64{0.35, 0.8})
 	require.NoError(t, err)
 	d, err := Dim(maps, want, []float64{0, 0}, []float64{1, 1})
 	require.NoError(t, err)
@@ -135,25 +142,25 @@ func TestDimmingFindsTheLevelsItWasMadeOf(t *testing.T) {
 		}
 	}
 	_, err = Dim(maps, want, []float64{0.6, -1}, []float64{0.5, 2})
-	require.ErrorContains(t, err, "highest level of group \"middle\"")
-	require.ErrorContains(t, err, "lowest level of group \"edge\"")
+	require.ErrorContains(t, err, "highest[0] is 0.5, allowed 0.6 to 1")
+	require.ErrorContains(t, err, "lowest[1] is -1")
 	_, err = Dim(maps, want[:3], []float64{0, 0}, []float64{1, 1})
 	require.ErrorIs(t, err, ErrRange)
 	_, err = Dim(maps, want, nil, nil)
 	require.ErrorIs(t, err, ErrRange)
 	want[3] = math.NaN()
 	_, err = Dim(maps, want, []float64{0, 0}, []float64{1, 1})
-	require.ErrorContains(t, err, "target of point 3")
-	_, err = Dimmed(nil, maps, []float64{60, 1})
+	require.ErrorContains(t, err, "target[3] is NaN")
+	_, err = DimmedTo(nil, maps, []float64{60, 1})
 	require.ErrorIs(t, err, ErrRange)
-	_, err = Dimmed(nil, maps, []float64{1})
+	_, err = DimmedTo(nil, maps, []float64{1})
 	require.ErrorIs(t, err, ErrRange)
 	_, err = GroupMaps(nil, p)
 	require.ErrorIs(t, err, ErrRange)
 }
 
 func TestNumbersOfFixturesOutsideTheirRange(t *testing.T) {
-	for _, v := range []float64{FixturesNeeded(-1, 1, 1, 1, 1), FixturesNeeded(1, 0, 1, 1, 1), FixturesNeeded(1, 1, 0, 1, 1), FixturesNeeded(1, 1, 1, 80, 1), FixturesNeeded(1, 1, 1, 1, 90),
+	for _, v := range []float64{UtilisationMethod{-1, 1, 1, 1, 1}.Fixtures(), UtilisationMethod{1, 0, 1, 1, 1}.Fixtures(), UtilisationMethod{1, 1, 0, 1, 1}.Fixtures(), UtilisationMethod{1, 1, 1, 80, 1}.Fixtures(), UtilisationMethod{1, 1, 1, 1, 90}.Fixtures(),
 		PowerDensity(-1, 1, 1), PowerDensity(1, 0, 1), PowerDensity(1, 1, 2), LightShare(-1, 5), LightShare(1, 54)} {
 		require.True(t, math.IsNaN(v))
 	}

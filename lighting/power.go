@@ -20,40 +20,40 @@ type Energy struct {
 
 // EnergyInput says how lights run.
 type EnergyInput struct {
-	Power    float64       // W at full output, driver included
-	PPF      float64       // µmol/s at full output
-	PerJoule float64       // µmol/J of the fixture's spectrum: photons in a joule of light
-	Level    float64       // fraction of full output
-	Idle     float64       // W that a driver draws at any level above 0
-	Leaves   float64       // fraction of the photons that leave through the cover
-	Run      time.Duration // running time
-	Price    float64       // currency per kWh
+	Power    float64       // W, 0 to 1e9; at full output, driver included
+	PPF      float64       // µmol/s, 0 to 1e9; at full output, no more light than power
+	PerJoule float64       // µmol/J, 3 to 7; of the fixture's spectrum: photons in a joule of light
+	Level    float64       // fraction, 0 to 1; of full output
+	Idle     float64       // W, 0 to 1e9; that a driver draws at any level above 0, no more than Power
+	Leaves   float64       // fraction, 0 to 1; of the photons that leave through the cover
+	Run      time.Duration // running time, 0 to 10,000 h
+	Price    float64       // currency per kWh, 0 to 1000
 }
 
 // Ranges of the energy figures.
 var (
 	perJouleRange = domain.Range{Min: 3, Max: 7, Unit: "µmol/J", Source: "Planck: 3.34 at 400 nm to 5.85 at 700 nm"}
 	priceRange    = domain.Range{Min: 0, Max: 1000, Unit: "currency per kWh"}
-	rangeShare    = domain.Range{Min: 0, Max: 1, Unit: "fraction"}
-	rangeFlux     = domain.Range{Min: 0, Max: 1e9, Unit: "µmol/s"}
-	rangeWatts    = domain.Range{Min: 0, Max: 1e9, Unit: "W"}
-	rangeRun      = domain.Range{Min: 0, Max: 10000, Unit: "h"}
+	shareRange    = domain.Range{Min: 0, Max: 1, Unit: "fraction"}
+	fluxRange     = domain.Range{Min: 0, Max: 1e9, Unit: "µmol/s"}
+	wattsRange    = domain.Range{Min: 0, Max: 1e9, Unit: "W"}
+	runRange      = domain.Range{Min: 0, Max: 10000, Unit: "h"}
 )
 
 // joulesPerKWh is exact.
 const joulesPerKWh = 3.6e6
 
-// Use returns what the lights draw and give. All power ends as heat inside
+// Solve returns what the lights draw and give. All power ends as heat inside
 // except the photons that leave through the cover; heat carried off by
 // ventilation is not counted here. Fixtures that give out more light than they
 // draw are refused. All faults are reported together.
-func (in EnergyInput) Use() (Energy, error) {
-	err := errors.Join(rangeWatts.Check("power", in.Power), rangeFlux.Check("PPF", in.PPF), perJouleRange.Check("photons per joule", in.PerJoule),
-		levelRange.Check("level", in.Level), rangeWatts.Check("idle power", in.Idle), rangeShare.Check("share that leaves", in.Leaves),
-		rangeRun.Check("running time", in.Run.Hours()), priceRange.Check("price", in.Price))
+func (in EnergyInput) Solve() (Energy, error) {
+	err := errors.Join(wattsRange.Check("Power", in.Power), fluxRange.Check("PPF", in.PPF), perJouleRange.Check("PerJoule", in.PerJoule),
+		levelRange.Check("Level", in.Level), wattsRange.Check("Idle", in.Idle), shareRange.Check("Leaves", in.Leaves),
+		runRange.Check("Run", in.Run.Hours()), priceRange.Check("Price", in.Price))
 	if err == nil {
 		most := domain.Range{Min: 0, Max: in.Power * in.PerJoule, Unit: "µmol/s", Source: "no more light than power"}
-		err = errors.Join(most.Check("PPF", in.PPF), domain.Range{Min: 0, Max: in.Power, Unit: "W", Source: "no more than the power"}.Check("idle power", in.Idle))
+		err = errors.Join(most.Check("PPF", in.PPF), domain.Range{Min: 0, Max: in.Power, Unit: "W", Source: "no more than the power"}.Check("Idle", in.Idle))
 	}
 	if err != nil {
 		return Energy{}, err

@@ -6,36 +6,57 @@ import (
 	"math"
 
 	"cloche.example/internal/domain"
+	"gonum.org/v1/gonum/floats"
 )
 
 // Room is an empty box from the origin to (Length, Width, Height), its six
 // faces diffuse. Fixtures, plants and beds are transparent to its light.
 type Room struct {
-	Length  float64 // m, along x
-	Width   float64 // m, along y
-	Height  float64 // m
-	Floor   float64 // reflectance, fraction
-	Ceiling float64 // reflectance, fraction
-	WallX0  float64 // reflectance of the wall at x = 0, fraction
-	WallX1  float64 // reflectance of the wall at x = Length, fraction
-	WallY0  float64 // reflectance of the wall at y = 0, fraction
-	WallY1  float64 // reflectance of the wall at y = Width, fraction
+	Length  float64 // m, 0.001 to 2000; along x
+	Width   float64 // m, 0.001 to 2000; along y
+	Height  float64 // m, 0.001 to 2000
+	Floor   float64 // fraction, 0 to 0.98; reflectance
+	Ceiling float64 // fraction, 0 to 0.98; reflectance
+	WallX0  float64 // fraction, 0 to 0.98; reflectance of the wall at x = 0
+	WallX1  float64 // fraction, 0 to 0.98; reflectance of the wall at x = Length
+	WallY0  float64 // fraction, 0 to 0.98; reflectance of the wall at y = 0
+	WallY1  float64 // fraction, 0 to 0.98; reflectance of the wall at y = Width
 }
 
-// RangeReflectance is the accepted reflectance of a face.
+// reflectanceRange is that of a face.
 var reflectanceRange = domain.Range{Min: 0, Max: 0.98, Unit: "fraction"}
 
-// RangePatches is the accepted count of patches along each side of a face; 1
-// is the six-face model.
-var patchesRange = domain.Range{Min: 1, Max: 48, Unit: "(count)"}
+// patchesRange is the count of patches along each side of a face; 1 is the
+// six-face model.
+var patchesRange = domain.Range{Min: 1, Max: 48, Unit: "count"}
 
 // Check reports every fault of the room.
 func (r Room) Check() error {
-	errs := []error{sideRange.Check("room length", r.Length), sideRange.Check("room width", r.Width), sideRange.Check("room height", r.Height)}
-	for i, name := range [6]string{"wall x0", "wall x1", "wall y0", "wall y1", "floor", "ceiling"} {
-		errs = append(errs, reflectanceRange.Check("reflectance of "+name, r.reflectance()[i]))
+	return errors.Join(sideRange.Check("Length", r.Length), sideRange.Check("Width", r.Width), sideRange.Check("Height", r.Height),
+		reflectanceRange.Check("Floor", r.Floor), reflectanceRange.Check("Ceiling", r.Ceiling),
+		reflectanceRange.Check("WallX0", r.WallX0), reflectanceRange.Check("WallX1", r.WallX1),
+		reflectanceRange.Check("WallY0", r.WallY0), reflectanceRange.Check("WallY1", r.WallY1))
+}
+
+// RoomFace is one of the six faces of a Room.
+type RoomFace uint8
+
+// The faces, in the order of the patches of Reflections.
+const (
+	FaceX0      RoomFace = iota // the wall at x = 0
+	FaceX1                      // the wall at x = Length
+	FaceY0                      // the wall at y = 0
+	FaceY1                      // the wall at y = Width
+	FaceFloor                   // z = 0
+	FaceCeiling                 // z = Height
+)
+
+// String returns the face in words.
+func (f RoomFace) String() string {
+	if f >= faces {
+		return fmt.Sprintf("RoomFace(%d)", uint8(f))
 	}
-	return errors.Join(errs...)
+	return [faces]string{"wall at x = 0", "wall at x = Length", "wall at y = 0", "wall at y = Width", "floor", "ceiling"}[f]
 }
 
 // The six faces in order: normal along x, y, z, each at 0 and at the far side.
@@ -76,16 +97,16 @@ func (r Room) faceArea(face int) float64 {
 func (r Room) inside(layout Layout) error {
 	var errs []error
 	for i, f := range layout {
-		name := fmt.Sprintf("fixture %d", i+1)
-		if err := f.check(name); err != nil {
-			errs = append(errs, err)
+		name := fmt.Sprintf("layout[%d]", i)
+		if err := f.check(); err != nil {
+			errs = append(errs, domain.Within(name, err))
 			continue
 		}
 		a, b := f.ends()
 		for _, p := range [2]Point{a, b} {
 			for k, v := range [3]float64{p.X, p.Y, p.Z} {
 				if side := r.sides()[k]; !(v > 0 && v < side) {
-					errs = append(errs, &RangeError{Field: name + " " + string("xyz"[k]), Value: v, Min: 0, Max: side, Unit: "m", Source: "inside the room"})
+					errs = append(errs, &RangeError{Field: name + ".At." + string("XYZ"[k]), Value: v, Min: 0, Max: side, Unit: "m", Source: "inside the room"})
 				}
 			}
 			if f.Length == 0 {
@@ -99,7 +120,16 @@ func (r Room) inside(layout Layout) error {
 	return errors.Join(errs...)
 }
 
-// Reflections is the light of a room's faces, solved by radiosity.
+// Reflections is the light of a room's faces, solved by radiosity. Make it with
+// Room.Reflect; it may be shared between goroutines as long as nobody writes to
+// its fields.
+//
+// Direct and Total hold a value for each patch: the faces one after the other
+// in the order of RoomFace, each cut into Patches by Patches equal rectangles.
+// Patch (i, j) of a face is the value (face Patches + j) Patches + i, where i
+// counts along y on the walls at x = 0 and x = Length and along x on all others,
+// and j along z on the walls and along y on floor and ceiling, both from 0 on
+// from the side with the smallest coordinate.
 type Reflections struct {
 	Room       Room      // the room solved
 	Patches    int       // count along each side of a face
@@ -124,7 +154,7 @@ type Reflections struct {
 // light of the plane at most 0.5 %. ReflectWithin goes on to a tolerance. 1 is
 // the six-face model, which can be off by a third.
 func (r Room) Reflect(layout Layout, n int) (*Reflections, error) {
-	err := errors.Join(r.Check(), patchesRange.Check("patches", float64(n)))
+	err := errors.Join(domain.Within("Room", r.Check()), patchesRange.Check("n", float64(n)))
 	if err == nil {
 		err = r.inside(layout)
 	}
@@ -148,18 +178,30 @@ func (r Room) Reflect(layout Layout, n int) (*Reflections, error) {
 	return s, s.solve()
 }
 
-// FaceMean returns the mean PPFD on a face in µmol/(m² s): faces 0 to 5 are
-// the walls at x = 0, x = Length, y = 0, y = Width, the floor and the ceiling.
-func (s *Reflections) FaceMean(face int) float64 {
-	if face < 0 || face >= faces {
+// FaceMean returns the mean PPFD on a face in µmol/(m² s), its first light
+// included; NaN for a face that is not there.
+func (s *Reflections) FaceMean(face RoomFace) float64 {
+	if !s.whole() || face >= faces {
 		return math.NaN()
 	}
 	n := s.Patches * s.Patches
-	sum := 0.0
-	for _, v := range s.Total[face*n : (face+1)*n] {
-		sum += v
+	return floats.Sum(s.Total[int(face)*n:(int(face)+1)*n]) / float64(n)
+}
+
+// Absorbed returns the photons that a face keeps, µmol/s: its area times its
+// mean PPFD times what it does not reflect. The six faces together keep all that
+// the fixtures give. NaN for a face that is not there.
+func (s *Reflections) Absorbed(face RoomFace) float64 {
+	if face >= faces {
+		return math.NaN()
 	}
-	return sum / float64(n)
+	return s.FaceMean(face) * s.Room.faceArea(int(face)) * (1 - s.Room.reflectance()[face])
+}
+
+// whole reports whether Room.Reflect made the reflections.
+func (s *Reflections) whole() bool {
+	n := faces * s.Patches * s.Patches
+	return n > 0 && len(s.Total) == n && len(s.Direct) == n
 }
 
 // Map returns the reflected PPFD in µmol/(m² s) at each point, to be added to
@@ -172,13 +214,16 @@ func (s *Reflections) Map(p *Points) ([]float64, error) { return s.gather(p, s.T
 func (s *Reflections) MapOneBounce(p *Points) ([]float64, error) { return s.gather(p, s.Direct) }
 
 func (s *Reflections) gather(p *Points, light []float64) ([]float64, error) {
+	if !s.whole() || p.Len() == 0 {
+		return nil, fmt.Errorf("reflections that Room.Reflect did not make, or no points: %w", ErrRange)
+	}
 	var errs []error
 	d := s.Room.sides()
 	for i := range p.Len() {
 		a := p.At(i)
 		for k, v := range [3]float64{a.X, a.Y, a.Z} {
 			if !(v >= 0 && v <= d[k]) {
-				errs = append(errs, &RangeError{Field: fmt.Sprintf("point %d %c", i, "xyz"[k]), Value: v, Min: 0, Max: d[k], Unit: "m", Source: "inside the room"})
+				errs = append(errs, &RangeError{Field: fmt.Sprintf("point %d, %c", i, "xyz"[k]), Value: v, Min: 0, Max: d[k], Unit: "m", Source: "inside the room"})
 			}
 		}
 	}
@@ -206,7 +251,7 @@ func (s *Reflections) gather(p *Points, light []float64) ([]float64, error) {
 
 func rectangleFactor(p *Points, k int, corners *[4]Point) float64 {
 	var poly polygon
-	n := p.Normal(k)
+	n := p.normal(k)
 	above := 0
 	for _, c := range corners {
 		v := Vector{c.X - p.x[k], c.Y - p.y[k], c.Z - p.z[k]}

@@ -29,7 +29,7 @@ func barFlux(f Fixture, corners [4]Point) float64 {
 	c := corners[0]
 	near := math.Min(math.Abs(dot(n, Vector{a.X - c.X, a.Y - c.Y, a.Z - c.Z})), math.Abs(dot(n, Vector{b.X - c.X, b.Y - c.Y, b.Z - c.Z})))
 	panels := math.Min(math.Ceil(f.Length/near), 64)
-	u := f.Aim.Along()
+	u := f.Aim.along()
 	point := f
 	point.Length = 0
 	half := f.Length / panels / 2

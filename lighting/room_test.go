@@ -16,15 +16,15 @@ func box() Room {
 }
 
 func everyLight(t *testing.T) map[string]Fixture {
-	bar := Fixture{Light: cosine(t, 80, 2.3), At: Point{1.7, 0.9, 1.8}, Length: 1.1, Aim: AimBar(25, 10, 35)}
+	bar := Fixture{Light: cosine(t, 80, 2.3), At: Point{1.7, 0.9, 1.8}, Length: 1.1, Aim: AimBar(BarAngles{25, 10, 35})}
 	return map[string]Fixture{
 		"Lambertian down":   {Light: cosine(t, 100, 1), At: Point{1, 0.7, 2}},
-		"Lambertian tilted": {Light: cosine(t, 100, 1), At: Point{1, 0.7, 2}, Aim: Aim(33, 71, 0)},
-		"even":              {Light: cosine(t, 100, 0), At: Point{1, 0.7, 2}, Aim: Aim(33, 40, 0)},
-		"wide":              {Light: cosine(t, 100, 0.37), At: Point{3, 0.7, 1.2}, Aim: Aim(200, 95, 0)},
-		"beam":              {Light: cosine(t, 100, 4.8188), At: Point{1, 0.7, 2}, Aim: Aim(10, 30, 0)},
-		"upwards":           {Light: cosine(t, 100, 2), At: Point{1, 0.7, 2}, Aim: Aim(0, 180, 0)},
-		"narrow":            {Light: cosine(t, 100, 300), At: Point{1, 0.7, 2}, Aim: Aim(310, 60, 0)},
+		"Lambertian tilted": {Light: cosine(t, 100, 1), At: Point{1, 0.7, 2}, Aim: Aim(AimAngles{33, 71, 0})},
+		"even":              {Light: cosine(t, 100, 0), At: Point{1, 0.7, 2}, Aim: Aim(AimAngles{33, 40, 0})},
+		"wide":              {Light: cosine(t, 100, 0.37), At: Point{3, 0.7, 1.2}, Aim: Aim(AimAngles{200, 95, 0})},
+		"beam":              {Light: cosine(t, 100, 4.8188), At: Point{1, 0.7, 2}, Aim: Aim(AimAngles{10, 30, 0})},
+		"upwards":           {Light: cosine(t, 100, 2), At: Point{1, 0.7, 2}, Aim: Aim(AimAngles{0, 180, 0})},
+		"narrow":            {Light: cosine(t, 100, 300), At: Point{1, 0.7, 2}, Aim: Aim(AimAngles{310, 60, 0})},
 		"bar":               bar,
 	}
 }
@@ -46,7 +46,7 @@ func TestPhotonsOnAClosedBoxEqualPhotonsEmitted(t *testing.T) {
 			}
 		})
 	}
-	f := Fixture{Light: lopsided(t, TypeC, 19, 13), At: Point{1.3, 0.9, 1.7}, Aim: Aim(20, 40, 60)}
+	f := Fixture{Light: lopsided(t, TypeC, 19, 13), At: Point{1.3, 0.9, 1.7}, Aim: Aim(AimAngles{20, 40, 60})}
 	sum := 0.0
 	for face := range faces {
 		sum += rectangleFlux(f, r.patch(face, 1, 0, 0))
@@ -159,13 +159,13 @@ func chance(r Room, f Fixture, photons int, rnd *rand.Rand) (first, total [faces
 
 func TestRadiosityAgreesWithPhotonsShotAtRandom(t *testing.T) {
 	r := box()
-	f := Fixture{Light: cosine(t, 100, 2.4), At: Point{1.2, 0.8, 1.9}, Aim: Aim(20, 35, 0)}
+	f := Fixture{Light: cosine(t, 100, 2.4), At: Point{1.2, 0.8, 1.9}, Aim: Aim(AimAngles{20, 35, 0})}
 	const photons = 1_000_000
 	_, total := chance(r, f, photons, rand.New(rand.NewPCG(5, 6)))
 	s, err := r.Reflect(Layout{f}, 12)
 	require.NoError(t, err)
 	for face := range faces {
-		require.InEpsilon(t, total[face], s.FaceMean(face), 0.006, "face %d", face)
+		require.InEpsilon(t, total[face], s.FaceMean(RoomFace(face)), 0.006, "face %d", face)
 	}
 }
 
@@ -182,7 +182,7 @@ func TestEnergyBalanceOfAnEvenEnclosure(t *testing.T) {
 		require.NoError(t, err)
 		sum := 0.0
 		for face := range faces {
-			sum += s.FaceMean(face) * r.faceArea(face)
+			sum += s.FaceMean(RoomFace(face)) * r.faceArea(face)
 		}
 		return sum / area
 	}
@@ -222,12 +222,12 @@ func TestAMapOnAFaceMeetsItsPatches(t *testing.T) {
 func TestBadRooms(t *testing.T) {
 	r := Room{Length: 0, Width: 2, Height: 2, Floor: 60, Ceiling: math.NaN()}
 	_, err := r.Reflect(Layout{{Light: cosine(t, 1, 1), At: Point{1, 1, 1}}}, 0)
-	for _, want := range []string{"room length", "floor", "ceiling", "patches"} {
+	for _, want := range []string{"Room.Length", "Room.Floor", "Room.Ceiling", "n is 0"} {
 		require.ErrorContains(t, err, want)
 	}
 	_, err = box().Reflect(Layout{{Light: cosine(t, 1, 1), At: Point{1, 1, 3}}, {Light: cosine(t, 1, 1), At: Point{0.2, 1, 1}, Length: 1}}, 4)
-	require.ErrorContains(t, err, "fixture 1 z")
-	require.ErrorContains(t, err, "fixture 2 x")
+	require.ErrorContains(t, err, "layout[0].At.Z")
+	require.ErrorContains(t, err, "layout[1].At.X")
 	_, err = box().Reflect(nil, 4)
 	require.ErrorIs(t, err, ErrRange)
 }

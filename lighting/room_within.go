@@ -26,7 +26,7 @@ var meshes = [...]int{6, 12, 24, 36, 48}
 // were not enough, as for a point on a wall beside a fixture. All other faults
 // are those of Reflect and Map.
 func (r Room) ReflectWithin(layout Layout, p *Points, tol float64) (ReflectedMap, error) {
-	if err := (domain.Range{Min: 1e-5, Max: 0.1, Unit: "fraction"}).Check("tolerance", tol); err != nil {
+	if err := (domain.Range{Min: 1e-5, Max: 0.1, Unit: "fraction"}).Check("tol", tol); err != nil {
 		return ReflectedMap{}, err
 	}
 	var coarse, best []float64

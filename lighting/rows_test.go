@@ -34,3 +34,13 @@ func readTable(t testing.TB, name string) [][]float64 {
 	}
 	return rows
 }
+
+// band returns the band of that name.
+func band(name string) Band {
+	for _, b := range Bands() {
+		if b.Name == name {
+			return b
+		}
+	}
+	return Band{}
+}

@@ -11,25 +11,26 @@ import (
 	"gonum.org/v1/gonum/stat"
 )
 
-// Season asks how long lamps must burn over a year of hours. Every day is
-// planned with its own daylight known: the lamps give what is missing to the
+// LightingSeason asks how long lamps must burn over a whole year of hours; for
+// part of a year leave the other hours dark and read the Days wanted. Every day
+// is planned with its own daylight known: the lamps give what is missing to the
 // target, in the hours allowed, from the first on, and only in hours whose
 // daylight inside stays at or below OffAbove. Light is counted by the calendar
 // day: hours across midnight are those before Until and those after From of the
 // same day.
-type Season struct {
-	Global        []float64     // W/m² outside on level ground, means of the hours of a year: 8,760 or 8,784
-	PerJoule      float64       // µmol of PAR per J of Global, 1.7 to 2.5
-	Transmittance float64       // fraction of the light outside that reaches the bed
-	Target        float64       // mol/(m² d) wanted on the bed
-	PPFD          float64       // µmol/(m² s) of the lamps on the bed
-	From          time.Duration // time of day from which lamps may burn: the photoperiod begins
-	Until         time.Duration // time of day until which they may: it ends, at most 24 h; before From it lies across midnight
-	OffAbove      float64       // µmol/(m² s) of daylight inside above which they are off; 5000 is never
+type LightingSeason struct {
+	Global        []float64     // W/m², 0 to 1500; outside on level ground, means of the hours of a year: 8,760 or 8,784
+	PerJoule      float64       // µmol/J, 1.7 to 2.5; photons of PAR in a joule of Global
+	Transmittance float64       // fraction, 0 to 1; of the light outside that reaches the bed
+	Target        float64       // mol/(m² d), 0 to 80; wanted on the bed
+	PPFD          float64       // µmol/(m² s), 0 to 5000; of the lamps on the bed
+	From          time.Duration // time of day, 0 to 24 h, from which lamps may burn: the photoperiod begins
+	Until         time.Duration // time of day, 0 to 24 h, until which they may: it ends; before From it lies across midnight
+	OffAbove      float64       // µmol/(m² s), 0 to 5000; of daylight inside above which they are off, 5000 is never
 }
 
-// SeasonDay is one day's light, mol/(m² d) on the bed but for Outdoor.
-type SeasonDay struct {
+// LightingDay is one day's light, mol/(m² d) on the bed but for Outdoor.
+type LightingDay struct {
 	Outdoor   float64       // mol/(m² d) outside
 	Daylight  float64       // mol/(m² d)
 	Deficit   float64       // mol/(m² d) missing to the target without lamps
@@ -38,9 +39,9 @@ type SeasonDay struct {
 	Burn      time.Duration // running time of the lamps
 }
 
-// SeasonResult is a year of days.
-type SeasonResult struct {
-	Days      []SeasonDay   // in the year's order
+// LightingYear is a year of days.
+type LightingYear struct {
+	Days      []LightingDay // in the year's order
 	Burn      time.Duration // running time of the lamps in the year
 	Lamps     float64       // mol/m² from the lamps in the year
 	Daylight  float64       // mol/m² of daylight on the bed in the year
@@ -48,23 +49,23 @@ type SeasonResult struct {
 	ShortDays int           // days that miss the target in spite of the lamps
 }
 
-// rangeHourly is the global irradiance of an hour.
-var rangeHourly = domain.Range{Min: 0, Max: 1500, Unit: "W/m²"}
+// hourlyRange is the global irradiance of an hour.
+var hourlyRange = domain.Range{Min: 0, Max: 1500, Unit: "W/m²"}
 
-// Run works through the year. All faults are reported together; of faulty
+// Solve works through the year. All faults are reported together; of faulty
 // hours the first is named.
-func (s Season) Run() (SeasonResult, error) {
+func (s LightingSeason) Solve() (LightingYear, error) {
 	if err := s.check(); err != nil {
-		return SeasonResult{}, err
+		return LightingYear{}, err
 	}
-	var out SeasonResult
+	var out LightingYear
 	for d := range len(s.Global) / 24 {
 		out.add(s.day(s.Global[24*d : 24*d+24]))
 	}
 	return out, nil
 }
 
-func (r *SeasonResult) add(d SeasonDay) {
+func (r *LightingYear) add(d LightingDay) {
 	r.Days = append(r.Days, d)
 	r.Burn += d.Burn
 	r.Lamps += d.Lamps
@@ -77,29 +78,31 @@ func (r *SeasonResult) add(d SeasonDay) {
 	}
 }
 
-func (s Season) check() error {
-	day := domain.Range{Min: 0, Max: 24, Unit: "h"}
+func (s LightingSeason) check() error {
 	errs := []error{
-		daylightRatioRange.Check("photons per joule", s.PerJoule), rangeShare.Check("transmittance", s.Transmittance),
-		dliRange.Check("target", s.Target), ppfdRange.Check("PPFD of the lamps", s.PPFD), ppfdRange.Check("switch-off level", s.OffAbove),
-		day.Check("start of the lamps", s.From.Hours()), day.Check("end of the lamps", s.Until.Hours()),
+		daylightRatioRange.Check("PerJoule", s.PerJoule), shareRange.Check("Transmittance", s.Transmittance),
+		dliRange.Check("Target", s.Target), ppfdRange.Check("PPFD", s.PPFD), ppfdRange.Check("OffAbove", s.OffAbove),
+		photoperiodRange.Check("From", s.From.Hours()), photoperiodRange.Check("Until", s.Until.Hours()),
 	}
 	if n := len(s.Global); n != 8760 && n != 8784 {
-		errs = append(errs, fmt.Errorf("%d hours of global radiation, want 8760 or 8784: %w", n, ErrRange))
+		errs = append(errs, fmt.Errorf("Global has %d hours, want a whole year of 8760 or 8784: %w", n, ErrRange))
 	}
 	for i, g := range s.Global {
-		if !rangeHourly.Contains(g) {
-			errs = append(errs, rangeHourly.Check(fmt.Sprintf("global radiation of hour %d", i+1), g))
+		if !hourlyRange.Contains(g) {
+			errs = append(errs, hourlyRange.Check(fmt.Sprintf("Global[%d]", i), g))
 			break
 		}
 	}
 	return errors.Join(errs...)
 }
 
+// rounding is what a running time may miss by and still be exact.
+const rounding = 1e-9
+
 // day plans 24 hours.
-func (s Season) day(global []float64) SeasonDay {
+func (s LightingSeason) day(global []float64) LightingDay {
 	inside := func(h int) float64 { return global[h] * s.PerJoule * s.Transmittance } // µmol/(m² s)
-	var d SeasonDay
+	var d LightingDay
 	for h := range global {
 		d.Outdoor += global[h] * s.PerJoule * 3600 * micromole
 		d.Daylight += inside(h) * 3600 * micromole
@@ -117,7 +120,7 @@ func (s Season) day(global []float64) SeasonDay {
 		}
 	}
 	d.Burn = time.Duration(burn * float64(time.Second))
-	if d.Lamps = burn * s.PPFD * micromole; burn < want {
+	if d.Lamps = burn * s.PPFD * micromole; want-burn > rounding*want {
 		d.Shortfall = d.Deficit - d.Lamps
 	}
 	return d
@@ -125,7 +128,7 @@ func (s Season) day(global []float64) SeasonDay {
 
 // free returns how much of an hour of the day, 0 to 23, lies where lamps may
 // burn.
-func (s Season) free(hour int) time.Duration {
+func (s LightingSeason) free(hour int) time.Duration {
 	start, end := time.Duration(hour)*time.Hour, time.Duration(hour+1)*time.Hour
 	if s.From <= s.Until {
 		return max(0, min(end, s.Until)-max(start, s.From))
@@ -136,7 +139,7 @@ func (s Season) free(hour int) time.Duration {
 // Percentile returns the daylight on the bed, mol/(m² d), that the fraction p,
 // 0 to 1, of the days stays below: design lamps on a low one, not on a mean.
 // NaN outside.
-func (r SeasonResult) Percentile(p float64) float64 {
+func (r LightingYear) Percentile(p float64) float64 {
 	if !(p >= 0 && p <= 1) || len(r.Days) == 0 {
 		return math.NaN()
 	}
@@ -150,12 +153,12 @@ func (r SeasonResult) Percentile(p float64) float64 {
 
 // Month sums the days of a calendar month of a year that begins on 1 January;
 // one of 366 days has its leap day. Light is in mol/m² for the month.
-func (r SeasonResult) Month(m time.Month) SeasonResult {
+func (r LightingYear) Month(m time.Month) LightingYear {
 	year := 2023
 	if len(r.Days) == 366 {
 		year = 2024
 	}
-	var out SeasonResult
+	var out LightingYear
 	for i, d := range r.Days {
 		if time.Date(year, 1, 1+i, 0, 0, 0, 0, time.UTC).Month() != m {
 			continue

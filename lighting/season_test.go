@@ -9,8 +9,8 @@ import (
 )
 
 // flatSeason has the same day all year: g W/m² from 8 to 16 o'clock.
-func flatSeason(g float64, hours int) Season {
-	s := Season{Global: make([]float64, hours), PerJoule: 2, Transmittance: 0.5, Target: 15, PPFD: 150, From: 2 * time.Hour, Until: 20 * time.Hour, OffAbove: 5000}
+func flatSeason(g float64, hours int) LightingSeason {
+	s := LightingSeason{Global: make([]float64, hours), PerJoule: 2, Transmittance: 0.5, Target: 15, PPFD: 150, From: 2 * time.Hour, Until: 20 * time.Hour, OffAbove: 5000}
 	for h := range s.Global {
 		if h%24 >= 8 && h%24 < 16 {
 			s.Global[h] = g
@@ -21,7 +21,7 @@ func flatSeason(g float64, hours int) Season {
 
 func TestSeasonByHand(t *testing.T) {
 	s := flatSeason(200, 8760)
-	r, err := s.Run()
+	r, err := s.Solve()
 	require.NoError(t, err)
 	d := r.Days[100]
 	// 200 W/m² x 2 µmol/J x 8 h x 3600 s = 11.52 mol outside, half inside.
@@ -41,21 +41,21 @@ func TestSeasonByHand(t *testing.T) {
 	require.Len(t, r.Month(time.February).Days, 28)
 
 	s.OffAbove = 100 // the eight hours of 200 µmol/(m² s) inside drop out
-	r, err = s.Run()
+	r, err = s.Solve()
 	require.NoError(t, err)
 	require.Equal(t, 10*time.Hour, r.Days[0].Burn)
 	require.InEpsilon(t, 9.24-10*0.54, r.Days[0].Shortfall, 1e-12)
 	require.Equal(t, 365, r.ShortDays)
 	s.From, s.Until = 90*time.Minute, 150*time.Minute
-	r, err = s.Run()
+	r, err = s.Solve()
 	require.NoError(t, err)
 	require.Equal(t, time.Hour, r.Days[0].Burn)
 	s.PPFD = 0
-	r, err = s.Run()
+	r, err = s.Solve()
 	require.NoError(t, err)
 	require.Equal(t, r.Days[0].Deficit, r.Days[0].Shortfall)
 
-	leap, err := flatSeason(900, 8784).Run()
+	leap, err := flatSeason(900, 8784).Solve()
 	require.NoError(t, err)
 	require.Zero(t, leap.Burn)
 	feb, mar := leap.Month(time.February), leap.Month(time.March)
@@ -70,7 +70,7 @@ func TestSeasonAcrossMidnight(t *testing.T) {
 	s.Target = 80 // more than the lamps can give
 	burn := func(from, until float64) float64 {
 		s.From, s.Until = time.Duration(from*float64(time.Hour)), time.Duration(until*float64(time.Hour))
-		r, err := s.Run()
+		r, err := s.Solve()
 		require.NoError(t, err)
 		return r.Days[100].Burn.Hours()
 	}
@@ -98,7 +98,7 @@ func TestSeasonLaws(t *testing.T) {
 		}
 	}
 	s.Transmittance, s.Target = 0.9, 4
-	r, err := s.Run()
+	r, err := s.Solve()
 	require.NoError(t, err)
 	deficit, light := 0.0, 0.0
 	for _, d := range r.Days {
@@ -117,15 +117,15 @@ func TestSeasonLaws(t *testing.T) {
 	for _, p := range []float64{-0.1, 1.1, math.NaN()} {
 		require.True(t, math.IsNaN(r.Percentile(p)))
 	}
-	require.True(t, math.IsNaN(SeasonResult{}.Percentile(0.5)))
+	require.True(t, math.IsNaN(LightingYear{}.Percentile(0.5)))
 }
 
 func TestSeasonErrorsNameEveryFault(t *testing.T) {
-	bad := Season{Global: []float64{0, math.NaN(), -1}, PerJoule: 1, Transmittance: 65, Target: -1, PPFD: math.Inf(1), From: 25 * time.Hour, Until: -time.Hour, OffAbove: -1}
-	_, err := bad.Run()
+	bad := LightingSeason{Global: []float64{0, math.NaN(), -1}, PerJoule: 1, Transmittance: 65, Target: -1, PPFD: math.Inf(1), From: 25 * time.Hour, Until: -time.Hour, OffAbove: -1}
+	_, err := bad.Solve()
 	require.ErrorIs(t, err, ErrRange)
-	for _, want := range []string{"photons per joule", "transmittance is 65", "target is -1", "PPFD of the lamps", "switch-off level", "start of the lamps is 25", "end of the lamps is -1",
-		"3 hours of global radiation", "global radiation of hour 2 is NaN"} {
+	for _, want := range []string{"PerJoule", "Transmittance is 65", "Target is -1", "PPFD is", "OffAbove", "From is 25", "Until is -1",
+		"Global has 3 hours, want a whole year", "Global[1] is NaN"} {
 		require.ErrorContains(t, err, want)
 	}
 }
@@ -140,7 +140,7 @@ func TestSeasonAtGreensboro(t *testing.T) {
 	require.NoError(t, err)
 	rows := readTable(t, "daily_greensboro.csv")
 	require.Len(t, rows, 12)
-	s := Season{PerJoule: DaylightThimijan, Transmittance: 1, Until: 24 * time.Hour, OffAbove: 5000}
+	s := LightingSeason{PerJoule: DaylightThimijan, Transmittance: 1, Until: 24 * time.Hour, OffAbove: 5000}
 	day := 0
 	for _, r := range rows {
 		above := 0.0
@@ -160,7 +160,7 @@ func TestSeasonAtGreensboro(t *testing.T) {
 		require.InEpsilon(t, r[4]*1e6, exact, 0.005, "month %g", r[0])
 		t.Logf("month %2g: formula %+.2f %%, sun %+.2f %%", r[0], 100*(above/r[4]/1e6-1), 100*(exact/r[4]/1e6-1))
 	}
-	year, err := s.Run()
+	year, err := s.Solve()
 	require.NoError(t, err)
 	for i, r := range rows {
 		m := year.Month(time.Month(i + 1))
@@ -173,27 +173,27 @@ func TestSeasonAtGreensboro(t *testing.T) {
 func TestSeasonBounds(t *testing.T) {
 	for name, c := range map[string]struct {
 		low, high float64
-		set       func(s *Season, v float64)
+		set       func(s *LightingSeason, v float64)
 	}{
-		"photons per joule":  {1.7, 2.5, func(s *Season, v float64) { s.PerJoule = v }},
-		"transmittance":      {0, 1, func(s *Season, v float64) { s.Transmittance = v }},
-		"target":             {0, 80, func(s *Season, v float64) { s.Target = v }},
-		"PPFD of the lamps":  {0, 5000, func(s *Season, v float64) { s.PPFD = v }},
-		"switch-off level":   {0, 5000, func(s *Season, v float64) { s.OffAbove = v }},
-		"global radiation":   {0, 1500, func(s *Season, v float64) { s.Global[77] = v }},
-		"start of the lamps": {0, 24, func(s *Season, v float64) { s.From = time.Duration(v * float64(time.Hour)) }},
-		"end of the lamps":   {0, 24, func(s *Season, v float64) { s.Until = time.Duration(v * float64(time.Hour)) }},
+		"PerJoule":      {1.7, 2.5, func(s *LightingSeason, v float64) { s.PerJoule = v }},
+		"Transmittance": {0, 1, func(s *LightingSeason, v float64) { s.Transmittance = v }},
+		"Target":        {0, 80, func(s *LightingSeason, v float64) { s.Target = v }},
+		"PPFD":          {0, 5000, func(s *LightingSeason, v float64) { s.PPFD = v }},
+		"OffAbove":      {0, 5000, func(s *LightingSeason, v float64) { s.OffAbove = v }},
+		"Global[77]":    {0, 1500, func(s *LightingSeason, v float64) { s.Global[77] = v }},
+		"From":          {0, 24, func(s *LightingSeason, v float64) { s.From = time.Duration(v * float64(time.Hour)) }},
+		"Until":         {0, 24, func(s *LightingSeason, v float64) { s.Until = time.Duration(v * float64(time.Hour)) }},
 	} {
 		for _, v := range []float64{c.low, c.high} {
 			s := flatSeason(200, 8760)
 			c.set(&s, v)
-			_, err := s.Run()
+			_, err := s.Solve()
 			require.NoError(t, err, "%s %g", name, v)
 		}
 		for _, v := range []float64{c.low - 0.005*(c.high-c.low), c.high * 1.005} {
 			s := flatSeason(200, 8760)
 			c.set(&s, v)
-			_, err := s.Run()
+			_, err := s.Solve()
 			require.ErrorContains(t, err, name, "%g", v)
 		}
 	}

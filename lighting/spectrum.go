@@ -63,19 +63,22 @@ type Band struct {
 	To   float64 // nm
 }
 
-// The bands of photons. PAR, far-red and ultraviolet are those of ANSI/ASABE
-// S640 [Asabe17]; Extended is the band that some authors propose instead of
-// PAR and counts toward no PPF or DLI here. Blue, green and red divide PAR in
-// the usual way.
-var (
-	PAR         = Band{"photosynthetic", 400, 700}
-	FarRed      = Band{"far-red", 700, 800}
-	Ultraviolet = Band{"ultraviolet", 100, 400}
-	Extended    = Band{"extended 400-750 nm", 400, 750}
-	Blue        = Band{"blue", 400, 500}
-	Green       = Band{"green", 500, 600}
-	Red         = Band{"red", 600, 700}
-)
+// PAR returns the band of photosynthetic photons, 400 to 700 nm, by ANSI/ASABE
+// S640 [Asabe17].
+func PAR() Band { return Band{"photosynthetic", 400, 700} }
+
+// FarRed returns the band of far-red photons, 700 to 800 nm, by ANSI/ASABE S640
+// [Asabe17].
+func FarRed() Band { return Band{"far-red", 700, 800} }
+
+// Bands returns the bands of photons with a name. Photosynthetic, far-red and
+// ultraviolet are those of ANSI/ASABE S640 [Asabe17]; 400 to 750 nm is the band
+// that some authors propose instead of PAR and counts toward no PPF or DLI
+// here. Blue, green and red divide PAR in the usual way.
+func Bands() []Band {
+	return []Band{PAR(), FarRed(), {"ultraviolet", 100, 400}, {"extended 400-750 nm", 400, 750},
+		{"blue", 400, 500}, {"green", 500, 600}, {"red", 600, 700}}
+}
 
 // nmPerMicromole turns a wavelength in nm into µmol/J: N_A h c = 0.119627 J
 // m/mol, in nm J/µmol.
@@ -143,23 +146,11 @@ func (s Spectrum) Photons(b Band) float64 {
 
 // PPF returns the photosynthetic photon flux, 400 to 700 nm, in µmol/s; for a
 // table of irradiance it is the PPFD in µmol/(m² s).
-func (s Spectrum) PPF() float64 { return s.Photons(PAR) }
-
-// PARPower returns the radiant power from 400 to 700 nm in W, or W/m².
-func (s Spectrum) PARPower() float64 { return s.Power(PAR.From, PAR.To) }
+func (s Spectrum) PPF() float64 { return s.Photons(PAR()) }
 
 // PARPhotonsPerJoule returns the PPF over the radiant power of the same band,
 // µmol/J; NaN for a spectrum that is dark there.
-func (s Spectrum) PARPhotonsPerJoule() float64 { return ratio(s.PPF(), s.PARPower()) }
-
-// PhotonEfficacy returns the PPF of the spectrum, a table in W/nm, over the
-// electrical power input, W, above 0: µmol/J. NaN otherwise.
-func (s Spectrum) PhotonEfficacy(input float64) float64 {
-	if !(input > 0) {
-		return math.NaN()
-	}
-	return s.PPF() / input
-}
+func (s Spectrum) PARPhotonsPerJoule() float64 { return ratio(s.PPF(), s.Power(PAR().From, PAR().To)) }
 
 // ratio is a/b, NaN for b = 0.
 func ratio(a, b float64) float64 {
@@ -182,10 +173,10 @@ func (s Spectrum) Scaled(k float64) Spectrum {
 	return out
 }
 
-// Mix returns the sum of the spectra, exact between the points of all of them
+// MixSpectra returns the sum of the spectra, exact between the points of all of them
 // where no spectrum starts or ends above zero; where one does, its step is
 // drawn over the smallest interval that float64 allows.
-func Mix(spectra ...Spectrum) Spectrum {
+func MixSpectra(spectra ...Spectrum) Spectrum {
 	var nm []float64
 	for _, s := range spectra {
 		nm = append(nm, s.nm...)

@@ -26,8 +26,8 @@ func TestSunOfASTM(t *testing.T) {
 		{check.Row{Where: "AstmSun03/total by trapezoids, W/m²", Printed: "1000.37066"}, total},
 		{check.Row{Where: "AstmSun03/total of the direct sun, from memory, W/m²", Printed: "900.1"}, disc.Power(280, 4000)},
 		{check.Row{Where: "AstmSun03/total of the direct sun by trapezoids, W/m²", Printed: "900.139329"}, disc.Power(280, 4000)},
-		{check.Row{Where: "AstmSun03/400 to 700 nm, W/m²", Printed: "429.8311"}, sun.PARPower()},
-		{check.Row{Where: "AstmSun03/share of 400 to 700 nm", Printed: "0.42967184"}, sun.PARPower() / total},
+		{check.Row{Where: "AstmSun03/400 to 700 nm, W/m²", Printed: "429.8311"}, sun.Power(400, 700)},
+		{check.Row{Where: "AstmSun03/share of 400 to 700 nm", Printed: "0.42967184"}, sun.Power(400, 700) / total},
 		{check.Row{Where: "AstmSun03/PPFD, µmol/(m² s)", Printed: "1977.86788", Tol: 3e-4, Why: trapezoid}, sun.PPF()},
 		{check.Row{Where: "AstmSun03/µmol of PAR per J of PAR", Printed: "4.60150017", Tol: 1e-6, Why: trapezoid}, sun.PARPhotonsPerJoule()},
 		{check.Row{Where: "AstmSun03/µmol of PAR per J of sun", Printed: "1.97713504", Tol: 4e-7, Why: trapezoid}, sun.PPF() / total},
@@ -38,6 +38,6 @@ func TestSunOfASTM(t *testing.T) {
 	require.NoError(t, check.Row{Where: "DaylightClear", Printed: "1.977"}.Verify(sun.PPF()/total))
 	require.InDelta(t, DaylightClear, sun.PPF()/total, 5e-4)
 	// Bands of plants in this light stay apart and in order.
-	require.Greater(t, sun.Photons(Extended), sun.PPF())
-	require.InEpsilon(t, sun.Photons(Band{"to 800 nm", 400, 800}), sun.PPF()+sun.Photons(FarRed), 1e-13)
+	require.Greater(t, sun.Photons(band("extended 400-750 nm")), sun.PPF())
+	require.InEpsilon(t, sun.Photons(Band{"to 800 nm", 400, 800}), sun.PPF()+sun.Photons(FarRed()), 1e-13)
 }

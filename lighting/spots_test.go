@@ -15,11 +15,11 @@ func TestSpotPPFDIsTheMap(t *testing.T) {
 		d := cosine(t, 80, m)
 		f := Fixture{Light: d, At: Point{0, 0, 1.3}}
 		for _, x := range []float64{0, 0.4, 2} {
-			require.InEpsilon(t, one(t, f, Point{x, 0, 0}, Up), SpotPPFD(d.Axial(), m, 1.3, x), 1e-11)
+			require.InEpsilon(t, one(t, f, Point{x, 0, 0}, up), d.SpotPPFD(1.3, x), 1e-11)
 		}
-		edge := SpotDiameter(m, 1.3, 0.3) / 2
-		require.InEpsilon(t, 0.3, SpotPPFD(1, m, 1.3, edge)/SpotPPFD(1, m, 1.3, 0), 1e-12)
-		require.InEpsilon(t, 1.3, SpotHeight(m, 2*edge, 0.3), 1e-12)
+		edge := d.SpotDiameter(1.3, 0.3) / 2
+		require.InEpsilon(t, 0.3, d.SpotPPFD(1.3, edge)/d.SpotPPFD(1.3, 0), 1e-12)
+		require.InEpsilon(t, 1.3, 2*edge/d.SpotDiameter(1, 0.3), 1e-12, "in proportion to the height")
 	}
 }
 
@@ -32,15 +32,16 @@ func curvature(f func(x float64) float64) float64 {
 func TestFlatSpacingsHaveNoCurvature(t *testing.T) {
 	for _, m := range []float64{0, 0.65, 1, 4.8, 40} {
 		const h = 1.4
-		spot := func(x, y float64) float64 { return SpotPPFD(1, m, h, math.Hypot(x, y)) }
+		light := cosine(t, 1, m)
+		spot := func(x, y float64) float64 { return light.SpotPPFD(h, math.Hypot(x, y)) / light.Axial() }
 		scale := curvature(func(x float64) float64 { return spot(x, 0) })
-		d := FlatPair(m, h) / 2
+		d := light.FlatPair(h) / 2
 		pair := curvature(func(x float64) float64 { return spot(x-d, 0) + spot(x+d, 0) })
 		require.InDelta(t, 0, pair/scale, 1e-4*(1+m))
-		d = FlatSquare(m, h) / 2
+		d = light.FlatSquare(h) / 2
 		square := curvature(func(x float64) float64 { return 2 * (spot(x-d, d) + spot(x+d, d)) })
 		require.InDelta(t, 0, square/scale, 1e-4*(1+m))
-		r := FlatRing(m, h)
+		r := light.FlatRing(h)
 		ring := curvature(func(x float64) float64 {
 			sum := 0.0
 			for k := range 6 {
@@ -50,16 +51,14 @@ func TestFlatSpacingsHaveNoCurvature(t *testing.T) {
 			return sum
 		})
 		require.InDelta(t, 0, ring/scale, 1e-4*(1+m))
-		require.InEpsilon(t, h, FlatPairHeight(m, FlatPair(m, h)), 1e-14)
-		require.InEpsilon(t, h, FlatSquareHeight(m, FlatSquare(m, h)), 1e-14)
-		require.Greater(t, Midway(m, h, FlatPair(m, h)), 1.0)
-		require.Less(t, Midway(m, h, 2*h), 1.0)
+		require.InEpsilon(t, h, light.FlatPair(h)/light.FlatPair(1), 1e-14, "in proportion to the height")
+		require.Greater(t, light.Midway(h, light.FlatPair(h)), 1.0)
+		require.Less(t, light.Midway(h, 2*h), 1.0)
 	}
 }
 
 func TestOverlapOfSpots(t *testing.T) {
 	require.InDelta(t, math.Pi, SpotOverlap(2, 0), 1e-15)
-	require.InDelta(t, 1, SpotOverlapShare(2, 0), 1e-15)
 	require.Zero(t, SpotOverlap(2, 2))
 	// By counting: two circles of radius 1 at a distance of 0.8.
 	n, hits := 1000, 0
@@ -75,10 +74,10 @@ func TestOverlapOfSpots(t *testing.T) {
 }
 
 func TestSpotsOutsideTheirRange(t *testing.T) {
+	d := cosine(t, 1, 1)
 	for i, v := range []float64{
-		SpotPPFD(-1, 1, 1, 1), SpotPPFD(1, -1, 1, 1), SpotPPFD(1, 1, 0, 1), SpotPPFD(1, 1, 1, -1), SpotAngle(-1, 0.5), SpotAngle(1, 0), SpotAngle(1, 50),
-		SpotDiameter(1, 0, 0.5), SpotHeight(1, 0, 0.5), SpotHeight(1, 1, 1), SpotOverlap(-1, 1), SpotOverlap(1, -1), SpotOverlapShare(0, 1),
-		FlatPair(-1, 1), FlatSquare(1, 0), FlatRing(math.NaN(), 1), FlatPairHeight(1, 0), FlatSquareHeight(1, -1), Midway(1, 1, 0),
+		d.SpotPPFD(0, 1), d.SpotPPFD(1, -1), d.SpotAngle(0), d.SpotAngle(50), d.SpotDiameter(0, 0.5), SpotOverlap(-1, 1), SpotOverlap(1, -1),
+		d.FlatPair(-1), d.FlatSquare(0), d.FlatRing(math.NaN()), d.Midway(1, 0), d.Midway(0, 1),
 	} {
 		require.True(t, math.IsNaN(v), "%d: %g", i, v)
 	}
@@ -86,7 +85,7 @@ func TestSpotsOutsideTheirRange(t *testing.T) {
 
 func TestEnergy(t *testing.T) {
 	in := EnergyInput{Power: 912, PPF: 2304, PerJoule: 4.9, Level: 0.5, Idle: 12, Leaves: 0.3, Run: 15 * time.Hour, Price: 0.31}
-	e, err := in.Use()
+	e, err := in.Solve()
 	require.NoError(t, err)
 	require.InDelta(t, 12+0.5*900, e.Power, 1e-12)
 	require.InDelta(t, 0.5*2304/4.9, e.Photons, 1e-12)
@@ -95,14 +94,14 @@ func TestEnergy(t *testing.T) {
 	require.InDelta(t, e.HeatInside*54000, e.Heat, 1e-6)
 	require.InDelta(t, 0.462*15*0.31, e.Cost, 1e-12)
 	in.Level = 0
-	e, err = in.Use()
+	e, err = in.Solve()
 	require.NoError(t, err)
 	require.Zero(t, e.Power)
 	in.PPF = 9000
-	_, err = in.Use()
+	_, err = in.Solve()
 	require.ErrorContains(t, err, "no more light than power")
-	_, err = EnergyInput{Power: math.NaN(), PPF: -1, PerJoule: 54, Level: 60, Idle: -1, Leaves: 2, Run: -time.Hour, Price: -1}.Use()
-	for _, want := range []string{"power", "PPF", "photons per joule", "level", "idle power", "share that leaves", "running time", "price"} {
+	_, err = EnergyInput{Power: math.NaN(), PPF: -1, PerJoule: 54, Level: 60, Idle: -1, Leaves: 2, Run: -time.Hour, Price: -1}.Solve()
+	for _, want := range []string{"Power", "PPF", "PerJoule", "Level", "Idle", "Leaves", "Run", "Price"} {
 		require.ErrorContains(t, err, want)
 	}
 }
@@ -145,9 +144,9 @@ func TestCautionsNameWhatIsUnusual(t *testing.T) {
 	require.NoError(t, err)
 	usual, err := FromBeamAngle(50, 110)
 	require.NoError(t, err)
-	require.Equal(t, StandingCautions, Cautions(Layout{{Light: usual, At: Point{1, 0.5, 1.8}}}, bed))
+	require.Equal(t, StandingCautions(), Cautions(Layout{{Light: usual, At: Point{1, 0.5, 1.8}}}, bed))
 	got := Cautions(Layout{{Light: half, At: Point{1, 0.5, 1}}, {Light: usual, At: Point{1, 0.5, 0.5}}}, bed)
-	require.Len(t, got, 4+len(StandingCautions))
+	require.Len(t, got, 4+len(StandingCautions()))
 	for i, want := range []string{"half angle", "at or below the plane", "less than 0.3 m", "scorch"} {
 		require.Contains(t, got[i], want)
 	}
@@ -162,7 +161,7 @@ func TestLayouts(t *testing.T) {
 	require.Equal(t, Point{6, 3.5, 1.5}, rows[5].At)
 	require.Equal(t, 60.0, rows.PPF())
 	require.Equal(t, 30.0, rows.Power())
-	spaced, err := Spaced(f, bed, 1, 0.5, 0.4, 3, 2)
+	spaced, err := Spaced(f, bed, Spacing{Height: 1, X: 0.5, Y: 0.4, Columns: 3, Rows: 2})
 	require.NoError(t, err)
 	require.InDelta(t, 3.5, spaced[0].At.X, 1e-15)
 	require.InDelta(t, 2.8, spaced[0].At.Y, 1e-15)
@@ -186,23 +185,16 @@ func TestLayouts(t *testing.T) {
 	require.NoError(t, err)
 	require.Equal(t, Point{2, 2.5, 0.5}, cells.At(0))
 	require.Equal(t, Point{6, 3.5, 0.5}, cells.At(5))
-	up := rows.Moved(0, 0, 0.3)
-	require.InDelta(t, 1.8, up[0].At.Z, 1e-15)
+	tiers, err := Tiers(rows, 2, 0.3)
+	require.NoError(t, err)
+	require.InDelta(t, 1.8, tiers[1][0].At.Z, 1e-15)
 	require.Equal(t, 1.5, rows[0].At.Z)
 	for _, err := range []error{
 		second(Rows(f, bed, 0, 3, 2)), second(Rows(f, Bed{}, 1, 3, 2)), second(Rows(f, bed, 1, 0, 2)), second(Rows(Fixture{}, bed, 1, 1, 2)), second(Rows(f, bed, 1, 1<<30, 1<<30)),
-		second(Staggered(f, bed, 1, 1, 2)), second(Spaced(f, bed, 1, 0, 1, 2, 2)), second(Perimeter(f, bed, 1, 1, 4)), second(Perimeter(f, bed, 1, -1, 4)),
+		second(Staggered(f, bed, 1, 1, 2)), second(Spaced(f, bed, Spacing{Height: 1, X: 0, Y: 1, Columns: 2, Rows: 2})), second(Perimeter(f, bed, 1, 1, 4)), second(Perimeter(f, bed, 1, -1, 4)),
 	} {
 		require.ErrorIs(t, err, ErrRange)
 	}
-	l, err := NewLights(rows...)
-	require.NoError(t, err)
-	maps, err := MapHeights(l, bed, 6, 2, 0.5, 0.7, 0.9)
-	require.NoError(t, err)
-	require.Less(t, maps[0][0], maps[2][0], "a taller crop is nearer")
-	_, err = MapHeights(l, bed, 6, 2, 0.5, 1.5, 9)
-	require.ErrorContains(t, err, "crop at 1.5 m")
-	require.ErrorContains(t, err, "crop at 9 m")
 }
 
 func second(_ Layout, err error) error { return err }

@@ -67,9 +67,9 @@ func run(args []string, stdin io.Reader, out, problems io.Writer) int {
 
 // result is what the report prints.
 type result struct {
-	crop   lighting.Crop
+	crop   lighting.CropLight
 	target float64 // mol/(m² d)
-	year   lighting.SeasonResult
+	year   lighting.LightingYear
 	power  float64 // W/m²
 	energy lighting.Energy
 }
@@ -86,9 +86,9 @@ var rangeArea = domain.Range{Min: 0.01, Max: 1e6, Unit: "m²"}
 
 func (in input) solve(targetGiven bool, stdin io.Reader) (r result, err error) {
 	var ok bool
-	if r.crop, ok = lighting.FindCrop(in.crop); !ok {
+	if r.crop, ok = lighting.FindCropLight(in.crop); !ok {
 		var names []string
-		for _, c := range lighting.Crops() {
+		for _, c := range lighting.CropLights() {
 			names = append(names, fmt.Sprintf("%q", c.Name))
 		}
 		return r, fmt.Errorf("no crop %q; there are: %s", in.crop, strings.Join(names, ", "))
@@ -105,7 +105,7 @@ func (in input) solve(targetGiven bool, stdin io.Reader) (r result, err error) {
 		return r, err
 	}
 	hour := func(h float64) time.Duration { return time.Duration(h * float64(time.Hour)) }
-	season := lighting.Season{Global: global, PerJoule: in.perJoule, Transmittance: in.transmittance, Target: r.target, PPFD: in.ppfd,
+	season := lighting.LightingSeason{Global: global, PerJoule: in.perJoule, Transmittance: in.transmittance, Target: r.target, PPFD: in.ppfd,
 		From: hour(in.from), Until: hour(in.until), OffAbove: in.off}
 	clock := domain.Range{Min: 0, Max: 24, Unit: "h"}
 	err = errors.Join(clock.Check("from", in.from), clock.Check("until", in.until), rangeArea.Check("area", in.area),
@@ -113,13 +113,13 @@ func (in input) solve(targetGiven bool, stdin io.Reader) (r result, err error) {
 	if r.power = lighting.PowerDensity(in.ppfd, in.efficacy, in.onBed); math.IsNaN(r.power) {
 		err = errors.Join(err, fmt.Errorf("ppfd %g, efficacy %g, on-bed %g: at least 0, above 0, above 0 to 1", in.ppfd, in.efficacy, in.onBed))
 	}
-	year, seasonErr := season.Run()
+	year, seasonErr := season.Solve()
 	if err = errors.Join(err, seasonErr); err != nil {
 		return r, err
 	}
 	r.year = year
 	w := r.power * in.area
-	r.energy, err = lighting.EnergyInput{Power: w, PPF: w * in.efficacy, PerJoule: photonsPerJoule, Level: 1, Run: year.Burn, Price: in.price}.Use()
+	r.energy, err = lighting.EnergyInput{Power: w, PPF: w * in.efficacy, PerJoule: photonsPerJoule, Level: 1, Run: year.Burn, Price: in.price}.Solve()
 	return r, err
 }
 

@@ -58,10 +58,10 @@ func TestWrongInputIsOneLine(t *testing.T) {
 		args []string
 	}{
 		{`no crop "mandrake"; there are: "lettuce"`, []string{"-crop", "mandrake"}},
-		{"target is NaN", []string{"-target", "NaN"}},
-		{"target is 90, allowed 0 to 80", []string{"-target", "90"}},
-		{"transmittance is 62", []string{"-transmittance", "62"}},
-		{"PPFD of the lamps is -1", []string{"-ppfd", "-1", "-from", "30"}},
+		{"Target is NaN", []string{"-target", "NaN"}},
+		{"Target is 90, allowed 0 to 80", []string{"-target", "90"}},
+		{"Transmittance is 62", []string{"-transmittance", "62"}},
+		{"PPFD is -1", []string{"-ppfd", "-1", "-from", "30"}},
 		{"from is 30", []string{"-ppfd", "-1", "-from", "30"}},
 		{"until is -4", []string{"-from", "20", "-until", "-4"}},
 		{"efficacy 0", []string{"-efficacy", "0"}},
@@ -69,10 +69,10 @@ func TestWrongInputIsOneLine(t *testing.T) {
 		{"area is 0", []string{"-area", "0"}},
 		{"price is NaN", []string{"-price", "NaN"}},
 		{"nosuch", []string{"-global", "nosuch"}},
-		{"2 hours of global radiation, want 8760", []string{"-global", "-"}},
+		{"Global has 2 hours, want a whole year of 8760", []string{"-global", "-"}},
 		{`"more" is not understood`, []string{"more"}},
 		{"-x", []string{"-x"}},
-		{"photons per joule is 4.6", []string{"-per-joule", "4.6"}},
+		{"PerJoule is 4.6", []string{"-per-joule", "4.6"}},
 		{`"x.bmp": the name must end in .svg`, []string{"-figure", "x.bmp"}},
 		{"no/such", []string{"-figure", "no/such/year.svg"}},
 	} {
@@ -80,7 +80,7 @@ func TestWrongInputIsOneLine(t *testing.T) {
 	}
 	golden.Refuse(t, with("1\nx\n"), []string{"-global", "-"}, `line 2: "x"`)
 	golden.Refuse(t, with(strings.Repeat("1\n", 8785)), []string{"-global", "-"}, "line 8785: more than the 8784 hours")
-	golden.Refuse(t, with(strings.Repeat("1\n", 8759)+"-1\n"), []string{"-global", "-"}, "global radiation of hour 8760 is -1")
+	golden.Refuse(t, with(strings.Repeat("1\n", 8759)+"-1\n"), []string{"-global", "-"}, "Global[8759] is -1")
 	require.Contains(t, golden.Print(t, with(""), "-h"), "-off-above")
 }
 

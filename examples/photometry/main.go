@@ -31,7 +31,7 @@ func main() { os.Exit(run(os.Args[1:], os.Stdin, os.Stdout, os.Stderr)) }
 type input struct {
 	name     string
 	file     *lighting.LM63
-	table    *lighting.Table
+	table    *lighting.CandelaTable
 	spectrum *lighting.Spectrum // nil when none was given
 	demo     bool
 }

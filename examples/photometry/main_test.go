@@ -47,21 +47,21 @@ func TestPictures(t *testing.T) {
 // and wherever the table breaks.
 func TestFluxBelowTheHorizontal(t *testing.T) {
 	for _, c := range []struct {
-		w    lighting.Web
+		w    lighting.CandelaWeb
 		want float64
 	}{
-		{lighting.Web{Coordinates: lighting.TypeC, Vertical: []float64{0, 180}, Horizontal: []float64{0}, Intensity: [][]float64{{1, 1}}}, 2 * math.Pi},
-		{lighting.Web{Coordinates: lighting.TypeC, Vertical: []float64{90, 180}, Horizontal: []float64{0}, Intensity: [][]float64{{1, 1}}}, 0},
-		{lighting.Web{Coordinates: lighting.TypeC, Vertical: []float64{0, 90}, Horizontal: []float64{0}, Intensity: [][]float64{{1, 1}}}, 2 * math.Pi},
-		{lighting.Web{Coordinates: lighting.TypeA, Vertical: []float64{-90, 90}, Horizontal: []float64{-90, 90}, Intensity: [][]float64{{1, 1}, {1, 1}}}, math.Pi},
-		{lighting.Web{Coordinates: lighting.TypeB, Vertical: []float64{-90, 90}, Horizontal: []float64{-90, 90}, Intensity: [][]float64{{1, 1}, {1, 1}}}, 2 * math.Pi},
+		{lighting.CandelaWeb{Coordinates: lighting.TypeC, Vertical: []float64{0, 180}, Horizontal: []float64{0}, Candela: [][]float64{{1, 1}}}, 2 * math.Pi},
+		{lighting.CandelaWeb{Coordinates: lighting.TypeC, Vertical: []float64{90, 180}, Horizontal: []float64{0}, Candela: [][]float64{{1, 1}}}, 0},
+		{lighting.CandelaWeb{Coordinates: lighting.TypeC, Vertical: []float64{0, 90}, Horizontal: []float64{0}, Candela: [][]float64{{1, 1}}}, 2 * math.Pi},
+		{lighting.CandelaWeb{Coordinates: lighting.TypeA, Vertical: []float64{-90, 90}, Horizontal: []float64{-90, 90}, Candela: [][]float64{{1, 1}, {1, 1}}}, math.Pi},
+		{lighting.CandelaWeb{Coordinates: lighting.TypeB, Vertical: []float64{-90, 90}, Horizontal: []float64{-90, 90}, Candela: [][]float64{{1, 1}, {1, 1}}}, 2 * math.Pi},
 	} {
 		require.InDelta(t, c.want, below(c.w), 1e-12)
-		table, err := lighting.NewTable(c.w)
+		table, err := lighting.NewCandelaTable(c.w)
 		require.NoError(t, err)
-		require.LessOrEqual(t, below(c.w), table.Flux()*(1+1e-12))
+		require.LessOrEqual(t, below(c.w), table.Lumens()*(1+1e-12))
 	}
-	table, err := lighting.NewTable(lighting.Web{Coordinates: lighting.TypeC, Vertical: []float64{0, 180}, Horizontal: []float64{0}, Intensity: [][]float64{{1, 1}}})
+	table, err := lighting.NewCandelaTable(lighting.CandelaWeb{Coordinates: lighting.TypeC, Vertical: []float64{0, 180}, Horizontal: []float64{0}, Candela: [][]float64{{1, 1}}})
 	require.NoError(t, err)
 	require.InDelta(t, 180, width(table, 0, 0.5), 1e-9)
 }

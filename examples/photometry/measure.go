@@ -9,7 +9,7 @@ import (
 )
 
 // symmetry says what the horizontal angles stand for.
-func symmetry(w lighting.Web) string {
+func symmetry(w lighting.CandelaWeb) string {
 	first, last := w.Horizontal[0], w.Horizontal[len(w.Horizontal)-1]
 	switch {
 	case w.Coordinates != lighting.TypeC && first == 0:
@@ -30,7 +30,7 @@ func symmetry(w lighting.Web) string {
 
 // below is the flux under the horizontal, lm: the exact integral of the web cut
 // there.
-func below(w lighting.Web) float64 {
+func below(w lighting.CandelaWeb) float64 {
 	horizon := map[lighting.Coordinates]float64{lighting.TypeC: 90, lighting.TypeA: 0, lighting.TypeB: 90}[w.Coordinates]
 	n := sort.SearchFloat64s(w.Vertical, horizon)
 	if n == 0 {
@@ -39,21 +39,21 @@ func below(w lighting.Web) float64 {
 	if n < len(w.Vertical) {
 		share := (horizon - w.Vertical[n-1]) / (w.Vertical[n] - w.Vertical[n-1])
 		w.Vertical = append(slices.Clone(w.Vertical[:n]), horizon)
-		w.Intensity = slices.Clone(w.Intensity)
-		for i, row := range w.Intensity {
-			w.Intensity[i] = append(slices.Clone(row[:n]), row[n-1]+share*(row[n]-row[n-1]))
+		w.Candela = slices.Clone(w.Candela)
+		for i, row := range w.Candela {
+			w.Candela[i] = append(slices.Clone(row[:n]), row[n-1]+share*(row[n]-row[n-1]))
 		}
 	}
-	t, err := lighting.NewTable(w)
+	t, err := lighting.NewCandelaTable(w)
 	if err != nil {
 		return math.NaN()
 	}
-	return t.Flux()
+	return t.Lumens()
 }
 
 // width is the full angle, degree, between the outermost directions of a plane
 // whose intensity is a share of the plane's greatest.
-func width(t *lighting.Table, c, share float64) float64 {
+func width(t *lighting.CandelaTable, c, share float64) float64 {
 	top := 0.0
 	at := func(g float64) float64 {
 		if g < 0 {

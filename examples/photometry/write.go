@@ -34,26 +34,26 @@ func write(d input) *report.Report {
 
 	r.Section("Angles")
 	v, h := f.Web.Vertical, f.Web.Horizontal
-	r.Text("Type", map[lighting.Coordinates]string{lighting.TypeA: "A", lighting.TypeB: "B", lighting.TypeC: "C"}[f.Web.Coordinates], "")
+	r.Text("Type", f.Web.Coordinates.String(), "")
 	r.Text("Vertical", fmt.Sprint(len(v)), fmt.Sprintf("from %g to %g degree", v[0], v[len(v)-1]))
 	r.Text("Horizontal", fmt.Sprint(len(h)), fmt.Sprintf("from %g to %g degree: %s", h[0], h[len(h)-1], symmetry(f.Web)))
 
 	r.Section("Light")
 	top := 0.0
-	for _, row := range f.Web.Intensity {
+	for _, row := range f.Web.Candela {
 		for _, c := range row {
 			top = max(top, c)
 		}
 	}
 	r.Value("Greatest intensity", top, 1, "cd")
 	r.Value("Straight down", t.Intensity(0, 0), 1, "cd")
-	r.Value("Flux, exact integral of the table", t.Flux(), 1, "lm")
+	r.Value("Flux, exact integral of the table", t.Lumens(), 1, "lm")
 	r.Value("of it below the horizontal", below(f.Web), 1, "lm")
 	if lamps := f.LampLumens(); !math.IsNaN(lamps) {
-		r.Value("Flux over lumens of the lamps", t.Flux()/lamps, 4, "")
+		r.Value("Flux over lumens of the lamps", t.Lumens()/lamps, 4, "")
 	}
 	if f.InputPower > 0 {
-		r.Value("Luminous efficacy", t.Flux()/f.InputPower, 1, "lm/W")
+		r.Value("Luminous efficacy", t.Lumens()/f.InputPower, 1, "lm/W")
 	}
 	for _, c := range []float64{0, 90} {
 		r.Value(fmt.Sprintf("Full angle at half the peak, plane %g-%g", c, c+180), width(t, c, 0.5), 0, "degree")
@@ -81,9 +81,9 @@ func photons(r *report.Report, d input) {
 	s := *d.spectrum
 	r.Value("Illuminance of a PPFD", s.LuxPerPPFD(), 2, "lx per µmol/(m² s)")
 	r.Value("Photons in a joule of light, 400-700 nm", s.PARPhotonsPerJoule(), 3, "µmol/J")
-	ppf := d.table.Flux() * s.PhotonsPerLumen(lighting.PAR)
+	ppf := d.table.Lumens() * s.PhotonsPerLumen(lighting.PAR())
 	r.Value("PPF, 400-700 nm", ppf, 1, "µmol/s")
-	r.Value("Far-red, 700-800 nm, kept apart", d.table.Flux()*s.PhotonsPerLumen(lighting.FarRed), 2, "µmol/s")
+	r.Value("Far-red, 700-800 nm, kept apart", d.table.Lumens()*s.PhotonsPerLumen(lighting.FarRed()), 2, "µmol/s")
 	if d.file.InputPower > 0 {
 		e := ppf / d.file.InputPower
 		r.Value("Photon efficacy", e, 2, "µmol/J")

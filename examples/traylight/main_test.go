@@ -57,24 +57,24 @@ func TestWrongInputIsOneLine(t *testing.T) {
 		say  string
 		args []string
 	}{
-		{"beam angle is 270", []string{"-beam", "270", "-hours", "30"}},
+		{"beam is 270", []string{"-beam", "270", "-hours", "30"}},
 		{"hours is 30", []string{"-beam", "270", "-hours", "30"}},
 		{"height is 0", []string{"-height", "0"}},
 		{"height is 3, allowed", []string{"-height", "3"}},
 		{`"x"`, []string{"-height", "x"}},
 		{`"more" is not understood`, []string{"more"}},
-		{"PPF is NaN", []string{"-ppf", "NaN"}},
+		{"ppf is NaN", []string{"-ppf", "NaN"}},
 		{"rows is 0", []string{"-rows", "0"}},
 		{"per-row is -8", []string{"-rows", "-3", "-per-row", "-8"}},
 		{"rows is 100000", []string{"-rows", "100000"}},
 		{"length is -1", []string{"-length", "-1"}},
 		{"width is 7, allowed 0.001 to 6.4 m; within the house", []string{"-width", "7"}},
-		{"reflectance of floor is 15", []string{"-reflectance", "15"}},
+		{"reflectance is 15", []string{"-reflectance", "15"}},
 		{"must end in .png", []string{"-figure", "x.unknown"}},
 		{"no/such", []string{"-figure", "no/such/map.svg"}},
 		{"maintenance is 90", []string{"-maintenance", "90"}},
 		{"hours is NaN", []string{"-hours", "NaN"}},
-		{"price is -1", []string{"-price", "-1"}},
+		{"Price is -1", []string{"-price", "-1"}},
 	} {
 		golden.Refuse(t, run, c.args, "traylight: ", c.say)
 	}
@@ -83,7 +83,7 @@ func TestWrongInputIsOneLine(t *testing.T) {
 
 func TestEachCropShownIsInTheTable(t *testing.T) {
 	for _, name := range crops {
-		_, known := lighting.FindCrop(name)
+		_, known := lighting.FindCropLight(name)
 		require.True(t, known, name)
 	}
 }

@@ -33,6 +33,7 @@ type height struct {
 // The ranges of the inputs that no constructor sees.
 var (
 	rangeCount       = domain.Range{Min: 1, Max: 60, Unit: "(count)"}
+	rangeReflectance = domain.Range{Min: 0, Max: 0.98, Unit: "fraction"}
 	rangeHours       = domain.Range{Min: 0, Max: 24, Unit: "h"}
 	rangeMaintenance = domain.Range{Min: 0.1, Max: 1, Unit: "fraction"}
 )
@@ -45,7 +46,10 @@ func (in input) solve() (result, error) {
 	var r result
 	room := lighting.Room{Length: in.roomLength, Width: in.roomWidth, Height: in.roomHeight, Floor: in.reflectance, Ceiling: in.reflectance,
 		WallX0: in.reflectance, WallX1: in.reflectance, WallY0: in.reflectance, WallY1: in.reflectance}
-	err := errors.Join(rangeCount.Check("rows", float64(in.rows)), rangeCount.Check("per-row", float64(in.perRow)), room.Check())
+	err := errors.Join(rangeCount.Check("rows", float64(in.rows)), rangeCount.Check("per-row", float64(in.perRow)), rangeReflectance.Check("reflectance", in.reflectance))
+	if err == nil {
+		err = room.Check()
+	}
 	if err != nil {
 		return r, err
 	}
@@ -55,7 +59,7 @@ func (in input) solve() (result, error) {
 	n := float64(in.rows * in.perRow)
 	if lightErr == nil {
 		r.energy, energyErr = lighting.EnergyInput{Power: n * in.watts, PPF: n * in.ppf, PerJoule: photonsPerJoule, Level: 1,
-			Run: time.Duration(in.hours * float64(time.Hour)), Price: in.price}.Use()
+			Run: time.Duration(in.hours * float64(time.Hour)), Price: in.price}.Solve()
 	}
 	within := func(name string, v, room float64) error {
 		return domain.Range{Min: (domain.Range{Min: 1e-3, Max: 2000, Unit: "m"}).Min, Max: room, Unit: "m", Source: "within the house"}.Check(name, v)

@@ -10,7 +10,7 @@ import (
 	"cloche.example/lighting"
 )
 
-// crops are those of lighting.Crops that the table shows.
+// crops are those of lighting.CropLights that the table shows.
 var crops = [...]string{"lettuce", "basil", "cilantro", "tomato", "cucumber"}
 
 func write(in input, r result) *report.Report {
@@ -69,8 +69,7 @@ func write(in input, r result) *report.Report {
 }
 
 func spots(p *report.Report, in input, r result) {
-	m := r.light.Exponent()
-	d := lighting.SpotDiameter(m, in.height, 0.5)
+	d := r.light.SpotDiameter(in.height, 0.5)
 	p.Section("Spots")
 	p.Value("diameter at half the peak", d, 2, "m")
 	for _, s := range []struct {
@@ -86,11 +85,11 @@ func spots(p *report.Report, in input, r result) {
 		if s.spacing < d {
 			meet = "spots meet"
 		}
-		p.Text("spots of neighbours "+s.name, report.Number(100*lighting.SpotOverlapShare(d, s.spacing), 1), "% shared: "+meet)
-		p.Value("light midway of two alone, "+s.name, 100*lighting.Midway(m, in.height, s.spacing), 0, "% of that under one")
+		p.Text("spots of neighbours "+s.name, report.Number(100*lighting.SpotOverlap(d, s.spacing)/(math.Pi/4*d*d), 1), "% shared: "+meet)
+		p.Value("light midway of two alone, "+s.name, 100*r.light.Midway(in.height, s.spacing), 0, "% of that under one")
 	}
-	p.Value("spacing of two for a flat middle", lighting.FlatPair(m, in.height), 2, "m")
-	p.Value("side of a square of four for a flat middle", lighting.FlatSquare(m, in.height), 2, "m")
+	p.Value("spacing of two for a flat middle", r.light.FlatPair(in.height), 2, "m")
+	p.Value("side of a square of four for a flat middle", r.light.FlatSquare(in.height), 2, "m")
 	p.Note("Spots that meet say little about evenness: the map counts all fixtures, and the edge of the bed has neighbours on one side only.")
 }
 
@@ -103,7 +102,7 @@ func day(p *report.Report, in input, r result) {
 	p.Value("darkest point", dli(r.stats.Minimum), 2, "mol/(m² d)")
 	rows := [][]string{}
 	for _, name := range crops {
-		c, _ := lighting.FindCrop(name)
+		c, _ := lighting.FindCropLight(name)
 		rows = append(rows, []string{c.Name, report.Number(c.Min, 0) + " to " + report.Number(c.Upper, 0), report.Number(100*dli(r.stats.Mean)/c.Min, 0), report.Number(math.Max(0, c.Min-dli(r.stats.Mean)), 1)})
 	}
 	p.Table([]string{"crop", "wants, mol/(m² d)", "% of the least", "daylight must add"}, rows)

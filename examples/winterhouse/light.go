@@ -59,12 +59,12 @@ func lightOf(p plan, daylight float64) (light, error) {
 	}
 	run := time.Duration(q.Photoperiod * float64(time.Hour))
 	count := float64(q.Rows * q.PerRow)
-	e, err := lighting.EnergyInput{Power: count * q.Power, PPF: count * q.PPF, PerJoule: photonsPerJoule, Level: 1, Run: run, Price: q.Price}.Use()
+	e, err := lighting.EnergyInput{Power: count * q.Power, PPF: count * q.PPF, PerJoule: photonsPerJoule, Level: 1, Run: run, Price: q.Price}.Solve()
 	if err != nil {
 		return l, err
 	}
 	l = light{Minimum: s.Minimum, Mean: s.Mean, Maximum: s.Maximum, U0: s.U0, Power: e.Power, Heat: e.HeatInside, Cost: e.Cost}
-	l.Spot = lighting.SpotDiameter(beam.Exponent(), q.Height, 0.5)
+	l.Spot = beam.SpotDiameter(q.Height, 0.5)
 	l.AlongRow, l.Across = q.BedLength/float64(q.PerRow), q.BedWidth/float64(q.Rows)
 	l.Meet = l.Spot >= l.AlongRow && l.Spot >= l.Across
 	l.DLI = lighting.DLI(s.Mean, run)

@@ -76,7 +76,7 @@ func seasonOf(p plan, d design) (seasonFuel, error) {
 }
 
 func cropsOf(l light) (rows []cropLight) {
-	for _, c := range lighting.Crops() {
+	for _, c := range lighting.CropLights() {
 		rows = append(rows, cropLight{c.Name, c.Serves(l.DLI).String(), c.Serves(l.DLIAll).String()})
 	}
 	return rows
