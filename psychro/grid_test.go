@@ -55,6 +55,30 @@ func TestRealGasAgainstTheReferenceGrid(t *testing.T) {
 	require.Equal(t, 512, seen)
 }
 
+// A dew point from the humidity ratio has the whole error of the enhancement
+// factor, which cancels where the relative humidity is given.
+func TestDewPointFromTheHumidityRatio(t *testing.T) {
+	n, col := psychro.ReadColumns(t, "realgas.csv")
+	ts, rh, p, w, td := col("t_C"), col("rh"), col("p_Pa"), col("humidity_ratio_kg_per_kg"), col("dew_point_C")
+	worst, seen := 0.0, 0
+	for i := range n {
+		s, err := psychro.FromHumidityRatio(ts[i], w[i], p[i])
+		if rh[i] == 0 || ts[i] > 80 || err != nil { // saturated by the reference, a little more by us
+			continue
+		}
+		seen++
+		room := 0.0015
+		if ts[i] > 60 {
+			room = 0.003
+		} else {
+			worst = max(worst, math.Abs(td[i]-s.DewPoint()))
+		}
+		require.InDelta(t, td[i], s.DewPoint(), room, "%g °C, %g, %g Pa", ts[i], rh[i], p[i])
+	}
+	require.Greater(t, seen, 350)
+	require.Greater(t, worst, 0.001, "then doc.go can state less")
+}
+
 // At given humidity ratio the volume and the enthalpy are free of the error of
 // the enhancement factor.
 func TestRealGasAtGivenHumidityRatio(t *testing.T) {
