@@ -24,10 +24,10 @@ func TestSurfaceIsRecorded(t *testing.T) {
 				require.NoError(t, os.MkdirAll(filepath.Dir(file), 0o755))
 				require.NoError(t, os.WriteFile(file, []byte(got), 0o600))
 			}
-			want, err := os.ReadFile(file)
-			if os.IsNotExist(err) {
+			if _, err := os.Stat(filepath.Dir(file)); os.IsNotExist(err) {
 				t.Skip("the surface is not recorded before it is settled")
 			}
+			want, err := os.ReadFile(file)
 			require.NoError(t, err)
 			if diff := cmp.Diff(strings.Split(string(want), "\n"), strings.Split(got, "\n")); diff != "" {
 				t.Errorf("the surface differs from the record (-recorded +now); if that is meant, run go test ./internal/repo -update\n%s", diff)
