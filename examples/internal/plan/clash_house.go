@@ -1,0 +1,128 @@
+package plan
+
+import "math"
+
+// leastRise from eave to ridge makes a roof, m.
+const leastRise = 0.05
+
+// shape looks for houses that cannot be built.
+func (f *filler) shape(h House) {
+	const ridge, eave, span = "house.ridge_height_m", "house.eave_height_m", "house.span_m"
+	rise := h.RidgeHeight - h.EaveHeight
+	switch {
+	case rise < leastRise:
+		f.clash("the ridge must stand 0.05 m and more above the eave", ridge, eave)
+	case h.Shape == "round arch" && rise > h.Span/2*(1+1e-9):
+		f.clash("a round arch rises above its eave by no more than half its span", ridge, eave, span)
+	case h.Shape == "pointed arch":
+		chord := math.Atan2(rise, h.Span/2) * 180 / math.Pi
+		if h.RidgeSlope >= chord || 2*chord-h.RidgeSlope > 90 {
+			f.clash("no circular arcs lead from this eave to this ridge: at the ridge they must be flatter than the line from eave to ridge, and at the eave no steeper than upright",
+				"house.ridge_slope_deg", ridge, eave, span)
+		}
+	}
+	if h.Shape == "uneven gable" && h.RidgeOffset > h.Span-0.1 {
+		f.clash("the ridge must stand within the span", "house.ridge_offset_m", span)
+	}
+	if h.Shape == "lean-to" && h.Bays > 1 {
+		f.clash("a lean-to has one bay", "house.bays_count", "house.shape")
+	}
+	if h.DwarfWall.Height > h.EaveHeight {
+		f.clash("the dwarf wall must end at the eave or below", "house.dwarf_wall.height_m", eave)
+	}
+	if h.GutterWidth > h.Span {
+		f.clash("a gutter must be narrower than a bay", "house.gutter_width_m", span)
+	}
+}
+
+// annexes looks at what is built on, and at the doors.
+func (f *filler) annexes(h House) {
+	once(f, "house.annexes", h.Annexes, func(a Annex) string { return a.Name }, "none")
+	used := map[string]float64{}
+	for i, a := range h.Annexes {
+		at := func(key string) string { return under("house.annexes", i, key) }
+		if used[a.Place] += a.Width; used[a.Place] > placeLength(h, a.Place)+1e-9 {
+			f.clash("annexes must find room at their wall", at("width_m"), at("place"), "house.length_m", "house.span_m")
+		}
+		if a.High > placeHeight(h, a.Place) {
+			f.clash("an annex must not stand above its wall", at("high_m"), at("place"), "house.eave_height_m", "house.ridge_height_m")
+		}
+		if a.Low > a.High {
+			f.clash("an annex's roof falls away from the house", at("low_m"), at("high_m"))
+		}
+		if a.Depth > h.Depth {
+			f.clash("an annex must not be dug deeper than the house", at("depth_m"), "house.depth_m")
+		}
+	}
+	for i, d := range h.Doors {
+		at := func(key string) string { return under("house.doors", i, key) }
+		if d.Width > placeLength(h, d.Place) {
+			f.clash("a door must be narrower than its wall", at("width_m"), at("place"), "house.length_m", "house.span_m")
+		}
+		if d.Sill+d.Height > placeHeight(h, d.Place)+1e-9 {
+			f.clash("a door must end below the top of its wall", at("height_m"), at("sill_m"), at("place"), "house.eave_height_m", "house.ridge_height_m")
+		}
+		if d.Sill < -h.Depth {
+			f.clash("a door's sill lies at the floor or above", at("sill_m"), "house.depth_m")
+		}
+		if d.OpeningsPerDay*d.Open > 86400 {
+			f.clash("a door cannot stand open longer than a day has", at("openings_per_d"), at("open_s"))
+		}
+		for j, a := range h.Annexes {
+			if a.Name == d.Lobby && a.Place != d.Place {
+				f.clash("a door and its lobby must be at the same wall", at("place"), under("house.annexes", j, "place"))
+			}
+		}
+	}
+}
+
+// weather compares the design states with the months.
+func (f *filler) weather(p *Plan) {
+	s := p.Site
+	if math.Abs(s.TimeZone-s.Longitude/15) > 4 {
+		f.clash("standard time lies within 4 hours of the sun's", "site.time_zone_h", "site.longitude_deg")
+	}
+	coldest, warmest := math.Inf(1), math.Inf(-1)
+	for _, t := range s.Months.Temperature {
+		coldest, warmest = math.Min(coldest, t), math.Max(warmest, t)
+	}
+	if s.WinterNight.Temperature > coldest {
+		f.clash("the design night must be colder than the mean of the coldest month", "site.winter_night.temperature_c", "site.months.temperature_c")
+	}
+	if s.SummerNoon.Temperature < warmest {
+		f.clash("the design noon must be warmer than the mean of the warmest month", "site.summer_noon.temperature_c", "site.months.temperature_c")
+	}
+	if d := s.SummerDay; d.DewPoint > d.Temperature {
+		f.clash("a dew point lies at the air's temperature or below", "site.summer_day.dew_point_c", "site.summer_day.temperature_c")
+	}
+}
+
+// setPoints looks for heating and venting against each other.
+func (f *filler) setPoints(p *Plan) {
+	s := p.SetPoints
+	const held, day, night = "set_points.winter_night.temperature_c", "set_points.day.temperature_c", "set_points.night.temperature_c"
+	if s.WinterNight.Temperature <= p.Site.WinterNight.Temperature {
+		f.clash("there is nothing to heat: the air held inside must be warmer than the design night", held, "site.winter_night.temperature_c")
+	}
+	if p.Site.WinterMorning.Temperature >= s.Day.Temperature {
+		f.clash("the winter morning must be colder than the house", "site.winter_morning.temperature_c", day)
+	}
+	if s.Day.Temperature >= s.Day.VentTemperature {
+		f.clash("heater and vents would work against each other: by day the heater must stop before the vents open", day, "set_points.day.vent_temperature_c")
+	}
+	if s.Night.Temperature >= s.Night.VentTemperature {
+		f.clash("heater and vents would work against each other: by night the heater must stop before the vents open", night, "set_points.night.vent_temperature_c")
+	}
+	if s.DayFrom >= s.DayUntil {
+		f.clash("the day must begin before it ends", "set_points.day_from_h", "set_points.day_until_h")
+	}
+	if l := s.Limits; l.Hot <= s.Day.VentTemperature {
+		f.clash("air counts as too hot only above the temperature at which the vents open", "set_points.limits.hot_c", "set_points.day.vent_temperature_c")
+	}
+	if s.Limits.Chill >= s.Day.Temperature {
+		f.clash("air that chills the crop must be colder than the house by day", "set_points.limits.chill_c", day)
+	}
+	if s.Limits.Frost >= s.Night.Temperature || s.Limits.Frost >= s.WinterNight.Temperature {
+		f.clash("air that counts as frost must be colder than what is held", "set_points.limits.frost_c", night, held)
+	}
+}

@@ -1,0 +1,355 @@
+package plan
+
+import (
+	"errors"
+	"fmt"
+	"strconv"
+	"unicode/utf16"
+	"unicode/utf8"
+
+	"cloche.example/examples/internal/input"
+)
+
+// What a plan may hold at most.
+const (
+	MaxBytes = 1 << 20 // bytes of a plan
+	MaxDepth = 8       // brackets within brackets
+	MaxKeys  = 200     // keys in one object
+	MaxItems = 1000    // entries of one list
+	MaxText  = 500     // bytes of one text or key
+)
+
+// parser reads one JSON text, as RFC 8259 has it. Its first error ends it; keys
+// that stand twice are gathered beside.
+type parser struct {
+	text  []byte
+	at    int
+	twice []string // paths
+}
+
+// parse reads a whole text that holds one object.
+func parse(text []byte) (v value, twice []string, err error) {
+	p := &parser{text: text}
+	p.space()
+	switch c := p.peek(); {
+	case c == 0:
+		return v, nil, errors.New("it is empty; -print-plan writes a plan to start from")
+	case c == '<':
+		return v, nil, errors.New("it looks like HTML or XML; a plan is JSON and begins with {")
+	case c != '{':
+		return v, nil, errors.New("it does not begin with {; a plan is JSON, and -print-plan writes one to start from")
+	}
+	if v, err = p.value("", 0); err == nil {
+		if p.space(); p.at < len(p.text) {
+			err = errors.New("something follows the plan's closing brace")
+		}
+	}
+	if err != nil {
+		return v, nil, fmt.Errorf("line %d: %w", 1+count(text[:min(p.at, len(text))], '\n'), err)
+	}
+	return v, p.twice, nil
+}
+
+func count(text []byte, c byte) (n int) {
+	for _, b := range text {
+		if b == c {
+			n++
+		}
+	}
+	return n
+}
+
+// peek is the next byte, 0 at the end.
+func (p *parser) peek() byte {
+	if p.at < len(p.text) {
+		return p.text[p.at]
+	}
+	return 0
+}
+
+func (p *parser) space() {
+	for p.at < len(p.text) {
+		switch p.text[p.at] {
+		case ' ', '\t', '\n', '\r':
+			p.at++
+		default:
+			return
+		}
+	}
+}
+
+var errEnd = errors.New("the text ends before the plan does")
+
+func (p *parser) value(path string, depth int) (value, error) {
+	if depth > MaxDepth {
+		return value{}, fmt.Errorf("brackets stand more than %d deep", MaxDepth)
+	}
+	switch c := p.peek(); {
+	case c == '{':
+		return p.object(path, depth)
+	case c == '[':
+		return p.list(path, depth)
+	case c == '"':
+		s, err := p.string()
+		return value{form: isText, text: s}, err
+	case c == '-' || c >= '0' && c <= '9':
+		x, err := p.number()
+		return value{form: isNumber, number: x}, err
+	case p.word("true"):
+		return value{form: isBool, yes: true}, nil
+	case p.word("false"):
+		return value{form: isBool}, nil
+	case p.word("null"):
+		return value{}, nil
+	case c == 0 && p.at >= len(p.text):
+		return value{}, errEnd
+	case c == '}' || c == ']':
+		return value{}, fmt.Errorf("a value is missing before %c; after a last entry there is no comma", c)
+	case c == '\'':
+		return value{}, errors.New("texts stand in double quotation marks")
+	case c == '/' || c == '#':
+		return value{}, errors.New("JSON has no comments; the key note takes a remark")
+	case c == '+' || c == '.':
+		return value{}, errors.New("a number begins with a digit or a minus")
+	}
+	return value{}, fmt.Errorf("a value is wanted: a number, a text in quotation marks, true, false, null, [ or {; found %s", p.found())
+}
+
+// found is what stands at the place of an error.
+func (p *parser) found() string {
+	end := p.at
+	for end < len(p.text) && end-p.at < 20 && p.text[end] > ' ' && p.text[end] != ',' {
+		end++
+	}
+	if end == p.at {
+		if p.at >= len(p.text) {
+			return "the end"
+		}
+		end++
+	}
+	return strconv.Quote(string(p.text[p.at:end]))
+}
+
+func (p *parser) word(w string) bool {
+	if len(p.text)-p.at < len(w) || string(p.text[p.at:p.at+len(w)]) != w {
+		return false
+	}
+	p.at += len(w)
+	return true
+}
+
+// next steps over a comma and returns true, or over the closing bracket and
+// returns false.
+func (p *parser) next(closing byte, after string) (bool, error) {
+	p.space()
+	switch c := p.peek(); {
+	case c == ',':
+		p.at++
+		if p.space(); p.peek() == closing {
+			return false, fmt.Errorf("after a last entry there is no comma: %c follows one", closing)
+		}
+		return true, nil
+	case c == closing:
+		p.at++
+		return false, nil
+	case p.at >= len(p.text):
+		return false, errEnd
+	}
+	return false, fmt.Errorf("a comma or %c is wanted after %s; found %s", closing, after, p.found())
+}
+
+func (p *parser) object(path string, depth int) (value, error) {
+	v := value{form: isObject}
+	p.at++
+	if p.space(); p.peek() == '}' {
+		p.at++
+		return v, nil
+	}
+	for more := true; more; {
+		if p.space(); p.peek() != '"' {
+			if p.at >= len(p.text) {
+				return v, errEnd
+			}
+			return v, fmt.Errorf("a key in double quotation marks is wanted; found %s", p.found())
+		}
+		key, err := p.string()
+		if err != nil {
+			return v, err
+		}
+		if p.space(); p.peek() != ':' {
+			return v, fmt.Errorf("a colon is wanted after the key %s; found %s", quote(key), p.found())
+		}
+		p.at++
+		p.space()
+		here := join(path, key)
+		m, err := p.value(here, depth+1)
+		if err != nil {
+			return v, err
+		}
+		if v.has(key) {
+			p.twice = append(p.twice, here)
+		}
+		if v.members = append(v.members, member{key, m}); len(v.members) > MaxKeys {
+			return v, fmt.Errorf("an object holds more than %d keys", MaxKeys)
+		}
+		if more, err = p.next('}', "the value of "+quote(key)); err != nil {
+			return v, err
+		}
+	}
+	return v, nil
+}
+
+func (p *parser) list(path string, depth int) (value, error) {
+	v := value{form: isList}
+	p.at++
+	if p.space(); p.peek() == ']' {
+		p.at++
+		return v, nil
+	}
+	for more := true; more; {
+		p.space()
+		item, err := p.value(path+"["+strconv.Itoa(len(v.items))+"]", depth+1)
+		if err != nil {
+			return v, err
+		}
+		if v.items = append(v.items, item); len(v.items) > MaxItems {
+			return v, fmt.Errorf("a list holds more than %d entries", MaxItems)
+		}
+		if more, err = p.next(']', "an entry of a list"); err != nil {
+			return v, err
+		}
+	}
+	return v, nil
+}
+
+// number reads minus, digits, fraction and exponent.
+func (p *parser) number() (float64, error) {
+	begin := p.at
+	if p.peek() == '-' {
+		p.at++
+	}
+	if p.peek() == '0' {
+		p.at++
+		if c := p.peek(); c >= '0' && c <= '9' {
+			return 0, errors.New("a number does not begin with 0 before other digits")
+		}
+	} else if p.digits() == 0 {
+		return 0, errors.New("a digit is wanted after the minus")
+	}
+	if p.peek() == '.' {
+		if p.at++; p.digits() == 0 {
+			return 0, errors.New("a digit is wanted after the decimal point")
+		}
+	}
+	if c := p.peek(); c == 'e' || c == 'E' {
+		p.at++
+		if c := p.peek(); c == '+' || c == '-' {
+			p.at++
+		}
+		if p.digits() == 0 {
+			return 0, errors.New("a digit is wanted after the exponent's e")
+		}
+	}
+	x, err := strconv.ParseFloat(string(p.text[begin:p.at]), 64)
+	if err != nil {
+		return 0, errors.New("a number is too large")
+	}
+	return x, nil
+}
+
+func (p *parser) digits() (n int) {
+	for c := p.peek(); c >= '0' && c <= '9'; c = p.peek() {
+		p.at++
+		n++
+	}
+	return n
+}
+
+// string reads a text in quotation marks. Texts are for people: characters
+// that steer a terminal are refused, escaped or not.
+func (p *parser) string() (string, error) {
+	p.at++
+	begin := p.at
+	for p.at < len(p.text) && p.text[p.at] != '"' && p.text[p.at] != '\\' && p.text[p.at] >= ' ' {
+		p.at++
+	}
+	if p.peek() == '"' { // without escapes, as nearly all are
+		s := string(p.text[begin:p.at])
+		p.at++
+		return s, plain(s)
+	}
+	out := append([]byte(nil), p.text[begin:p.at]...)
+	for p.at < len(p.text) {
+		c := p.text[p.at]
+		p.at++
+		switch {
+		case c == '"':
+			return string(out), plain(string(out))
+		case c == '\n' || c == '\r':
+			p.at--
+			return "", errors.New("a text ends at its line's end; its closing quotation mark is missing")
+		case c < ' ':
+			return "", errors.New("a control character stands in a text")
+		case c != '\\':
+			out = append(out, c)
+		default:
+			r, err := p.escape()
+			if err != nil {
+				return "", err
+			}
+			out = utf8.AppendRune(out, r)
+		}
+	}
+	return "", errEnd
+}
+
+var escapes = map[byte]rune{'"': '"', '\\': '\\', '/': '/', 'b': '\b', 'f': '\f', 'n': '\n', 'r': '\r', 't': '\t'}
+
+// escape reads what follows a backslash.
+func (p *parser) escape() (rune, error) {
+	c := p.peek()
+	p.at++
+	if r, ok := escapes[c]; ok {
+		return r, nil
+	}
+	if c != 'u' {
+		return 0, errors.New("a backslash stands before one of \" \\ / b f n r t u; a path takes / or two backslashes")
+	}
+	r, err := p.hex()
+	if err != nil || !utf16.IsSurrogate(r) {
+		return r, err
+	}
+	if p.word("\\u") {
+		if low, err := p.hex(); err != nil {
+			return 0, err
+		} else if whole := utf16.DecodeRune(r, low); whole != utf8.RuneError {
+			return whole, nil
+		}
+	}
+	return 0, errors.New("half a surrogate pair stands in a text")
+}
+
+func (p *parser) hex() (rune, error) {
+	if len(p.text)-p.at < 4 {
+		return 0, errEnd
+	}
+	x, err := strconv.ParseUint(string(p.text[p.at:p.at+4]), 16, 16)
+	if err != nil {
+		return 0, errors.New("four hexadecimal digits are wanted after \\u")
+	}
+	p.at += 4
+	return rune(x), nil
+}
+
+// plain refuses a text that is too long or would steer a terminal.
+func plain(s string) error {
+	if len(s) > MaxText {
+		return fmt.Errorf("a text is longer than %d bytes", MaxText)
+	}
+	for _, r := range s {
+		if input.Hidden(r) {
+			return fmt.Errorf("the text %s holds a control character", quote(s))
+		}
+	}
+	return nil
+}

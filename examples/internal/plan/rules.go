@@ -1,0 +1,107 @@
+package plan
+
+import "math"
+
+// The defaults that follow from other keys. Proportions are those of the demo
+// house, or common practice without a source.
+
+func zoneRule(p *Plan, _ int) float64 { return math.Round(p.Site.Longitude / 15) }
+
+// ridgeRule gives a gable a slope of 29 degrees, a lean-to one of 22, and
+// arches three quarters of a half circle.
+func ridgeRule(p *Plan, _ int) float64 {
+	rise := map[string]float64{"round arch": 0.375, "pointed arch": 0.42, "lean-to": 0.4, "uneven gable": 0.25}
+	share, ok := rise[p.House.Shape]
+	if !ok {
+		share = 0.28
+	}
+	return p.House.EaveHeight + math.Max(0.3, share*p.House.Span)
+}
+
+func offsetRule(p *Plan, _ int) float64 { return p.House.Span / 3 }
+
+func doorheightRule(p *Plan, at int) float64 {
+	sill := p.House.Doors[at].Sill
+	return math.Min(2, 0.9*(placeHeight(p.House, p.House.Doors[at].Place)-sill))
+}
+
+// floorArea is the floor of the house without annexes, m².
+func floorArea(h House) float64 {
+	bays := float64(h.Bays)
+	return h.Length * (bays*h.Span + (bays-1)*h.GutterWidth)
+}
+
+func vapourRule(p *Plan, _ int) float64     { return 0.074 * floorArea(p.House) }
+func powerRule(p *Plan, _ int) float64      { return 360 * floorArea(p.House) }
+func heaterflowRule(p *Plan, _ int) float64 { return 0.022 * p.Heater.Power / 1000 }
+func mixingRule(p *Plan, _ int) float64     { return 0.4 * p.Heater.Flow }
+func stirringRule(p *Plan, _ int) float64   { return p.Heater.Flow }
+func structureRule(p *Plan, _ int) float64  { return 9.5 * floorArea(p.House) }
+
+func watersurfaceRule(p *Plan, at int) float64 {
+	return 6 * math.Pow(p.HeatStorage.Water[at].Volume, 2.0/3)
+}
+
+func tubelengthRule(p *Plan, _ int) float64 { return p.House.Length }
+
+func storetubesRule(p *Plan, _ int) float64 {
+	return 0.9 * float64(p.House.Bays) * p.House.Span / p.SoilStore.Spacing
+}
+
+func tuberowsRule(p *Plan, _ int) float64 {
+	t := p.PerforatedTube
+	return 1 + (0.97*p.House.Length-t.LeadIn)/t.Pitch
+}
+
+func perrowRule(p *Plan, _ int) float64    { return math.Round(p.Lights.BedLength / 1.4) }
+func bedlengthRule(p *Plan, _ int) float64 { return 0.75 * p.House.Length }
+func bedwidthRule(p *Plan, _ int) float64  { return 0.55 * p.House.Span }
+
+func trayheightRule(p *Plan, _ int) float64 {
+	return math.Min(0.8, 0.25*(p.House.RidgeHeight+p.House.Depth))
+}
+
+func lampheightRule(p *Plan, _ int) float64 {
+	l := p.Lights
+	room := p.House.RidgeHeight + p.House.Depth - l.TraysAboveFloor - float64(l.Tiers-1)*l.TierRise
+	return math.Min(1.15, 0.8*room)
+}
+
+func ventlengthRule(p *Plan, at int) float64 { return 0.8 * placeLength(p.House, p.Vents[at].Place) }
+
+func ventcentreRule(p *Plan, at int) float64 {
+	v, h := p.Vents[at], p.House
+	switch v.Place {
+	case "left side", "right side":
+		return math.Max(v.Height/2, h.EaveHeight-v.Height/2-0.05)
+	case "near end", "far end":
+		return math.Max(v.Height/2, h.EaveHeight)
+	}
+	return h.RidgeHeight
+}
+
+func fancentreRule(p *Plan, _ int) float64 { return p.House.EaveHeight / 2 }
+
+// placeLength is how long a wall, a slope or the ridge is, m: for the ridge of
+// all bays.
+func placeLength(h House, place string) float64 {
+	bays := float64(h.Bays)
+	switch place {
+	case "near end", "far end":
+		return bays*h.Span + (bays-1)*h.GutterWidth
+	case "ridge", "left roof", "right roof":
+		return bays * h.Length
+	}
+	return h.Length
+}
+
+// placeHeight is how high a wall reaches above the ground outside, m: to the
+// eave, or to the ridge of an end wall, an arch or a lean-to's back wall.
+func placeHeight(h House, place string) float64 {
+	side := place == "left side" || place == "right side"
+	arch := h.Shape == "round arch" || h.Shape == "pointed arch" || h.Shape == "lean-to"
+	if side && !arch {
+		return h.EaveHeight
+	}
+	return h.RidgeHeight
+}
