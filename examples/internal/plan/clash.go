@@ -84,6 +84,9 @@ func under(list string, at int, key string) string {
 // once notes names that stand twice in a list.
 func once[T any](f *filler, list string, items []T, name func(T) string, taken ...string) {
 	for i, item := range items {
+		if name(item) == "" {
+			continue // missed already
+		}
 		for _, t := range taken {
 			if name(item) == t {
 				f.add(fmt.Errorf("%s is %s, a name that is taken already", under(list, i, "name"), quote(t)), under(list, i, "name"))

@@ -14,42 +14,46 @@ import (
 func Explain(w io.Writer, about string) error {
 	var out strings.Builder
 	out.WriteString(intro)
-	section := ""
-	shown := 0
+	sections := map[string]Key{}
+	section, none := "-", true
 	for _, k := range Keys() {
+		if k.Kind == Section || k.Kind == Optional || k.Kind == List {
+			sections[k.Path] = k
+			continue
+		}
 		if !strings.Contains(k.Path, about) {
 			continue
 		}
-		shown++
-		if k.Kind == Section || k.Kind == Optional || k.Kind == List {
-			fmt.Fprintf(&out, "\n%s: %s%s\n", written(k.Path), k.Means, k.presence())
-			section = k.Path
-			continue
-		}
-		if s := strings.TrimSuffix(k.Path, k.Last()); !strings.HasPrefix(s, section) || section == "" && shown == 1 || strings.TrimRight(s, "[].") != strings.TrimRight(section, "[].") {
-			if section = strings.TrimRight(s, "."); section == "" {
-				out.WriteString("\nthe plan itself\n")
-			} else {
-				fmt.Fprintf(&out, "\n%s, further\n", written(section))
-			}
-			section = strings.TrimSuffix(section, "[]")
+		none = false
+		if s := strings.TrimSuffix(strings.TrimRight(strings.TrimSuffix(k.Path, k.Last()), "."), "[]"); s != section {
+			section = s
+			sections[s].head(&out)
 		}
 		k.line(&out)
 	}
-	if shown == 0 {
+	if none {
 		fmt.Fprintf(&out, "\nno key holds %s\n", quote(about))
 	}
 	_, err := io.WriteString(w, out.String())
 	return err
 }
 
-const intro = `A plan is a JSON object. Every key may be left out: its default then holds, and
-the report says so; null stands for leaving out. A list is given whole. Columns:
-key, allowed, default, meaning.
+const intro = `A plan is a JSON object. Keys may be left out: the default then holds, and the
+report says so; null stands for leaving out. Entries of a list have keys that
+are "to be given". A list is given whole. Columns: key, allowed, default, meaning.
 `
 
 // written is a path as a plan's reader would say it.
 func written(path string) string { return strings.ReplaceAll(path, "[]", "[...]") }
+
+// head prints the line above the keys of a section.
+func (k Key) head(out *strings.Builder) {
+	if k.Path == "" {
+		out.WriteString("\nthe plan itself\n")
+		return
+	}
+	fmt.Fprintf(out, "\n%s: %s%s\n", written(k.Path), k.Means, k.presence())
+}
 
 // presence says when a section is there.
 func (k Key) presence() string {
@@ -68,7 +72,7 @@ func (k Key) presence() string {
 
 // line prints a key in columns. What does not fit stands in lines of its own.
 func (k Key) line(out *strings.Builder) {
-	allowed, usual := "", k.usual()
+	allowed, usual := "a word", k.usual()
 	var below []string
 	switch k.Kind {
 	case Number, Whole:

@@ -2,6 +2,7 @@ package plan
 
 import (
 	"fmt"
+	"math"
 	"reflect"
 	"strconv"
 	"strings"
@@ -323,8 +324,15 @@ func (k Key) allowed() string {
 
 // limits prints the range with its unit.
 func (k Key) limits() string {
-	number := func(v float64) string { return strconv.FormatFloat(v, 'g', -1, 64) }
-	return strings.TrimSpace(number(k.Min) + " to " + number(k.Max) + " " + unitWord(k.Unit))
+	return strings.TrimSpace(limit(k.Min) + " to " + limit(k.Max) + " " + unitWord(k.Unit))
+}
+
+// limit prints an end of a range as people write it.
+func limit(v float64) string {
+	if size := math.Abs(v); size >= 1e-4 && size < 1e7 {
+		return strconv.FormatFloat(v, 'f', -1, 64)
+	}
+	return strings.NewReplacer("e-0", "e-", "e+0", "e").Replace(strconv.FormatFloat(v, 'g', -1, 64))
 }
 
 // unitWord sets the words that stand where a unit would in brackets.

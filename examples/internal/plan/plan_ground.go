@@ -30,11 +30,11 @@ type Floor struct {
 
 // SetPoints is the section set_points: what the grower asks for.
 type SetPoints struct {
+	DayFrom     float64   `json:"day_from_h"`   // h, 0 to 24; the day begins
+	DayUntil    float64   `json:"day_until_h"`  // h, 0 to 24; the night begins
 	WinterNight NightHeld `json:"winter_night"` // held inside on the night that the heater is sized for
 	Day         DaySet    `json:"day"`          // from day_from_h to day_until_h
 	Night       NightSet  `json:"night"`        // the rest of the day
-	DayFrom     float64   `json:"day_from_h"`   // h, 0 to 24; the day begins
-	DayUntil    float64   `json:"day_until_h"`  // h, 0 to 24; the night begins
 	Limits      Limits    `json:"limits"`       // what the crop bears
 }
 

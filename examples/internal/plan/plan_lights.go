@@ -12,8 +12,8 @@ type Lights struct {
 	Idle             float64      `json:"idle_w"`                      // W, 0 to 500; that a driver draws however far it is dimmed
 	Beam             float64      `json:"beam_deg"`                    // degree, 5 to 170; full angle at half intensity
 	LampLength       float64      `json:"lamp_length_m"`               // m, 0 to 10; along its row; 0 for a point
-	PhotometricFile  string       `json:"photometric_file"`            // LM-63 file, in place of the beam
-	SpectrumFile     string       `json:"spectrum_file"`               // nm and W/nm in lines, in place of the figure below
+	PhotometricFile  string       `json:"photometric_file"`            // photometric file of LM-63, in place of the beam
+	SpectrumFile     string       `json:"spectrum_file"`               // file of nm and W/nm, a pair a line, in place of the figure below
 	PhotonsPerLumen  *float64     `json:"photons_per_lumen_umol_s_lm"` // µmol/(s lm), 0.003 to 0.1, nil when not given; with a photometric file, in place of a spectrum
 	PhotonsOfLamp    float64      `json:"photons_of_lamp_umol_j"`      // µmol/J, 3 to 7; in a joule of its light
 	TraysAboveFloor  float64      `json:"trays_above_floor_m"`         // m, 0 to 5; of the lowest trays

@@ -18,7 +18,7 @@ type Site struct {
 	WinterMorning     WinterMorning `json:"winter_morning"`              // weather in which damp air is vented out
 	SummerNoon        SummerNoon    `json:"summer_noon"`                 // the noon that the vents are sized for
 	SummerDay         SummerDay     `json:"summer_day"`                  // a clear day, hour by hour
-	Months            Months        `json:"months"`                      // January to December
+	Months            Months        `json:"months"`                      // means of each month, January to December
 	Mains             Mains         `json:"mains"`                       // the electricity supply
 }
 
@@ -59,11 +59,11 @@ type SummerDay struct {
 	Wind        float64 `json:"wind_m_s"`      // m/s, 0 to 30; greatest of the day, at ridge height
 }
 
-// Months is the section site.months: January to December.
+// Months is the section site.months: means of each month, January to December.
 type Months struct {
-	Temperature      []float64 `json:"temperature_c"`     // °C, -50 to 45; mean outside air of each month
-	Sun              []float64 `json:"sun_mj_m2_d"`       // MJ/(m² d), 0 to 38; mean daily sun on level ground
-	RelativeHumidity []float64 `json:"relative_humidity"` // fraction, 0.05 to 1; mean outside
+	Temperature      []float64 `json:"temperature_c"`     // °C, -50 to 45; outside air
+	Sun              []float64 `json:"sun_mj_m2_d"`       // MJ/(m² d), 0 to 38; sun on level ground in a day
+	RelativeHumidity []float64 `json:"relative_humidity"` // fraction, 0.05 to 1; outside
 }
 
 // Mains is the section site.mains: the electricity supply.
