@@ -6,6 +6,7 @@ import (
 
 	"cloche.example/internal/constant"
 	"cloche.example/internal/domain"
+	"cloche.example/psychro"
 )
 
 // Air holds the properties of air that moving it and heating it depend on.
@@ -15,14 +16,11 @@ type Air struct {
 	HeatCapacity float64 // J/(kg K), 1000 to 1100, at constant pressure
 }
 
-// The constants of dry air: the gas constant [HoF17] ch. 1 eq. 1, the heat
-// capacity that every heat balance of moving air here uses, and Sutherland's
-// law in the form of [USStd76] eq. 51.
+// The constants of dry air: the gas constant [HoF17] ch. 1 eq. 1, and the heat
+// capacity that every heat balance of moving air here uses.
 const (
-	gasConstantDryAir   = constant.GasDryAir           // J/(kg K)
-	heatCapacityDryAir  = constant.HeatDryAir          // J/(kg K)
-	sutherlandFactor    = constant.SutherlandFactor    // kg/(s m √K)
-	sutherlandReference = constant.SutherlandReference // K
+	gasConstantDryAir  = constant.GasDryAir  // J/(kg K)
+	heatCapacityDryAir = constant.HeatDryAir // J/(kg K)
 )
 
 // StandardDensity is the density of air at which fan pressures are stated,
@@ -46,20 +44,9 @@ func DryAir(t, p float64) Air {
 	}
 	return Air{
 		Density:      p / (gasConstantDryAir * (t + constant.ZeroCelsius)),
-		Viscosity:    AirViscosity(t),
+		Viscosity:    psychro.Viscosity(t),
 		HeatCapacity: heatCapacityDryAir,
 	}
-}
-
-// AirViscosity returns the dynamic viscosity of air, Pa s, at the temperature
-// t (−60 to 200 °C) by Sutherland's law [USStd76] eq. 51; NaN outside.
-// Accuracy: 0.5 % of measured values from memory.
-func AirViscosity(t float64) float64 {
-	if !airTemperatureRange.Contains(t) {
-		return math.NaN()
-	}
-	k := t + constant.ZeroCelsius
-	return sutherlandFactor * k * math.Sqrt(k) / (k + sutherlandReference) // [USStd76] eq. 51
 }
 
 var (

@@ -7,13 +7,14 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"cloche.example/internal/check"
+	"cloche.example/psychro"
 )
 
 func TestAirAgainstTheStandardAtmosphere(t *testing.T) {
 	check.Run(t, []check.Row{
 		{Where: "USStd76.Table3/sea-level", In: []float64{15}, Printed: "1.7894"},
 		{Where: "USStd76.Table3/minus-50", In: []float64{-50}, Printed: "1.457", Tol: 0.002, Why: "from memory"},
-	}, func(in ...float64) float64 { return 1e5 * AirViscosity(in[0]) })
+	}, func(in ...float64) float64 { return 1e5 * psychro.Viscosity(in[0]) })
 	check.Run(t, []check.Row{
 		{Where: "USStd76.Table1/density", In: []float64{15, 101325}, Printed: "1.225"},
 	}, func(in ...float64) float64 { return DryAir(in[0], in[1]).Density })
@@ -26,7 +27,7 @@ func TestAirAgainstTheStandardAtmosphere(t *testing.T) {
 func TestAirOutsideItsRange(t *testing.T) {
 	require.True(t, math.IsNaN(DryAir(298, 101325).Density))
 	require.True(t, math.IsNaN(DryAir(20, 101.325).Viscosity))
-	require.True(t, math.IsNaN(AirViscosity(300)))
+	require.True(t, math.IsNaN(psychro.Viscosity(300)))
 	require.Equal(t, 1006.0, DryAir(20, 101325).HeatCapacity)
 	// Ideal gas: density falls as the absolute temperature rises.
 	require.InEpsilon(t, 101325/(287.042*300), DryAir(26.85, 101325).Density, 1e-14)

@@ -93,14 +93,14 @@ type CarrierResult struct {
 // latentIce is the heat of melting of ice, J/kg [HoF17] ch. 1.
 const latentIce = 333600
 
-// Compare returns what air and water take for the same load. Loss: WallLoss
+// Solve returns what air and water take for the same load. Loss: WallLoss
 // times the mean of supply and return above outside. Flow: heat over cp times
 // the fall from supply to return. Transport: volume flow times pressure over
 // efficiency; nearly all of it ends as heat in the house, but at the price of
 // electricity. Freezing is reckoned for a Density above 500 kg/m³ only, without
 // glycol, as if nothing drains and the content cooled as one body: a thin pipe
 // in the draught freezes sooner. The error lists every fault.
-func (a AirOrWater) Compare() (air, water CarrierResult, err error) {
+func (a AirOrWater) Solve() (air, water CarrierResult, err error) {
 	if err := errors.Join(
 		carrierLoadRange.Check("Load", a.Load),
 		airTemperatureRange.Check("House", a.House),

@@ -23,7 +23,7 @@ func TestCarriersPublished(t *testing.T) {
 	a.Load = 1248000
 	a.Air.HeatCapacity, a.Air.Return, a.Air.Supply = 1020, 16, 34
 	a.Water.Return, a.Water.Supply = 74, 85
-	air, water, err := a.Compare()
+	air, water, err := a.Solve()
 	require.NoError(t, err)
 	check.Run(t, []check.Row{{Where: "Hundy.Ex21.1/air", Printed: "68"}}, func(...float64) float64 { return air.MassFlow })
 	check.Run(t, []check.Row{{Where: "Hundy.Ex21.1/water", Printed: "27"}}, func(...float64) float64 { return water.MassFlow })
@@ -31,7 +31,7 @@ func TestCarriersPublished(t *testing.T) {
 	// per kilogram; a duct at 300 Pa, 30 K and 0.4 takes 2.1 % of the heat, a
 	// pipe at 30 kPa, 20 K and 0.4 takes 0.09 %.
 	b := bothWays()
-	air, water, err = b.Compare()
+	air, water, err = b.Solve()
 	require.NoError(t, err)
 	check.Run(t, []check.Row{{Where: "common practice, no source/quarter", Printed: "0.25", Tol: 0.02, Why: "said as about a quarter"}},
 		func(...float64) float64 { return b.Air.HeatCapacity / b.Water.HeatCapacity })
@@ -42,7 +42,7 @@ func TestCarriersPublished(t *testing.T) {
 func TestCarriersCloseTheirBalances(t *testing.T) {
 	a := bothWays()
 	a.Water.WallLoss = 12
-	air, water, err := a.Compare()
+	air, water, err := a.Solve()
 	require.NoError(t, err)
 	require.InEpsilon(t, 12*(50+14), water.Loss, 1e-14)
 	require.InEpsilon(t, a.Load+water.Loss, water.MassFlow*a.Water.HeatCapacity*20, 1e-14)
@@ -62,7 +62,7 @@ func TestCarriersCloseTheirBalances(t *testing.T) {
 }
 
 func TestCarrierFaultsAreListed(t *testing.T) {
-	_, _, err := AirOrWater{Load: -1, Air: Carrier{Return: 50, Supply: 40}}.Compare()
+	_, _, err := AirOrWater{Load: -1, Air: Carrier{Return: 50, Supply: 40}}.Solve()
 	for _, s := range []string{"Load", "Air.Supply", "Air.Efficiency", "Water.Density", "Water.Efficiency"} {
 		require.ErrorContains(t, err, s)
 	}
@@ -73,7 +73,7 @@ func TestCarrierFaultsAreListed(t *testing.T) {
 func TestACarrierMustBeWarm(t *testing.T) {
 	a := bothWays()
 	a.House = 31
-	_, _, err := a.Compare()
+	_, _, err := a.Solve()
 	require.ErrorIs(t, err, ErrRange)
 	require.ErrorContains(t, err, "Air.mean of Supply and Return")
 	for _, r := range []struct {
@@ -82,11 +82,11 @@ func TestACarrierMustBeWarm(t *testing.T) {
 	}{{29.99, 15, true}, {30.01, 15, false}, {15, 44.899, true}, {15, 44.9005, false}} {
 		b := bothWays()
 		b.House, b.Air.Return = r.house, r.back
-		_, _, err := b.Compare()
+		_, _, err := b.Solve()
 		require.Equal(t, r.ok, err == nil, "%v", r)
 	}
 	a = bothWays()
 	a.Outside = 80
-	_, _, err = a.Compare()
+	_, _, err = a.Solve()
 	require.ErrorContains(t, err, "Water.mean of Supply and Return")
 }

@@ -43,7 +43,7 @@ func BenchmarkYearEnergy(b *testing.B) {
 	b.ReportAllocs()
 	for i := 0; b.Loop(); i++ {
 		s.Deep = float64(i & 7)
-		c, _ := s.Energy()
+		c, _ := s.Solve()
 		sinkHeat += c.Fuel
 	}
 }

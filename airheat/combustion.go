@@ -27,7 +27,7 @@ type Composition struct {
 // with few decimals.
 const sumSlack = 1e-3
 
-func (c *Composition) check() error {
+func (c Composition) check() error {
 	err := errors.Join(
 		shareRange.Check("Carbon", c.Carbon), shareRange.Check("Hydrogen", c.Hydrogen), shareRange.Check("Oxygen", c.Oxygen),
 		shareRange.Check("Nitrogen", c.Nitrogen), shareRange.Check("Sulphur", c.Sulphur), shareRange.Check("Water", c.Water), shareRange.Check("Ash", c.Ash),
@@ -39,9 +39,9 @@ func (c *Composition) check() error {
 	return domain.Range{Min: 1 - sumSlack, Max: 1 + sumSlack, Unit: "kg/kg", Source: "the shares of a fuel sum to 1"}.Check("sum of the composition", sum)
 }
 
-// Moist returns the composition at the moisture water, kg/kg on the wet basis,
+// moist returns the composition at the moisture water, kg/kg on the wet basis,
 // 0 to below 1: the dry matter is scaled. NaN shares outside.
-func (c Composition) Moist(water float64) Composition {
+func (c Composition) moist(water float64) Composition {
 	f := (1 - water) / (1 - c.Water)
 	if !(water >= 0 && water < 1) || !(c.Water < 1) {
 		f, water = math.NaN(), math.NaN()
@@ -74,7 +74,7 @@ type CombustionAir struct {
 // included, counts as nitrogen.
 func DefaultCombustionAir() CombustionAir { return CombustionAir{Oxygen: 0.2095} }
 
-func (a *CombustionAir) check() error {
+func (a CombustionAir) check() error {
 	return errors.Join(
 		domain.Range{Min: 0.15, Max: 1, Unit: "fraction"}.Check("Oxygen", a.Oxygen),
 		domain.Range{Min: 0, Max: 0.1, Unit: "kg/kg"}.Check("HumidityRatio", a.HumidityRatio),
@@ -83,7 +83,7 @@ func (a *CombustionAir) check() error {
 
 // molarMass of the dry air, kg/kmol. Its rest beside oxygen is that of air
 // without oxygen, argon included: 28.16, so that 20.95 % gives air's 28.965.
-func (a *CombustionAir) molarMass() float64 { return a.Oxygen*molarO2 + (1-a.Oxygen)*molarRest }
+func (a CombustionAir) molarMass() float64 { return a.Oxygen*molarO2 + (1-a.Oxygen)*molarRest }
 
 const molarRest = 28.161 // kg/kmol, (28.965 - 0.2095 × 31.998)/0.7905
 
@@ -115,14 +115,14 @@ type Stoichiometry struct {
 
 // Stoichiometry returns the combustion of the fuel with the least air. The
 // oxygen is C/12.011 + H/4.032 + S/32.06 - O/31.998 kmol/kg.
-func (f *Fuel) Stoichiometry(air CombustionAir) (Stoichiometry, error) {
+func (f Fuel) Stoichiometry(air CombustionAir) (Stoichiometry, error) {
 	if err := errors.Join(f.valid(), air.check()); err != nil {
 		return Stoichiometry{}, err
 	}
 	return f.burn(air), nil
 }
 
-func (f *Fuel) burn(air CombustionAir) Stoichiometry {
+func (f Fuel) burn(air CombustionAir) Stoichiometry {
 	c := &f.Composition
 	s := Stoichiometry{CO2: c.Carbon / molarC, SO2: c.Sulphur / molarS}
 	s.Oxygen = s.CO2 + s.SO2 + c.Hydrogen/(2*molarH2) - c.Oxygen/molarO2
@@ -147,6 +147,11 @@ type FlueGas struct {
 	N2       float64 // kmol/kg
 	O2       float64 // kmol/kg
 	H2O      float64 // kmol/kg
+	Dry      float64 // kmol/kg, CO2 + SO2 + N2 + O2
+	Wet      float64 // kmol/kg, Dry and H2O
+	DryCO2   float64 // fraction of the dry gas, carbon dioxide
+	DryO2    float64 // fraction of the dry gas, oxygen
+	Mass     float64 // kg/kg, of the wet gas, nitrogen counted with air's argon
 	air      float64 // kmol/kg of dry air supplied
 	airWater float64 // kmol/kg, the part of H2O that came with the air
 }
@@ -154,45 +159,31 @@ type FlueGas struct {
 // AirRatioRange is the range of the air ratio.
 var airRatioRange = domain.Range{Min: 1, Max: 50, Unit: "ratio"}
 
-// Burn returns the flue gas at the given airRatio, a ratio of 1 or more.
-func (f *Fuel) Burn(air CombustionAir, airRatio float64) (FlueGas, error) {
+// Burn returns the flue gas at the given airRatio, a ratio, 1 to 50.
+func (f Fuel) Burn(air CombustionAir, airRatio float64) (FlueGas, error) {
 	if err := errors.Join(f.valid(), air.check(), airRatioRange.Check("airRatio", airRatio)); err != nil {
 		return FlueGas{}, err
 	}
 	s := f.burn(air)
 	extra := (airRatio - 1) * s.Air
 	perKmol := air.molarMass() * air.HumidityRatio / molarH2O
-	return FlueGas{
+	g := FlueGas{
 		AirRatio: airRatio, AirMass: airRatio * s.AirMass, air: airRatio * s.Air,
 		CO2: s.CO2, SO2: s.SO2, N2: s.N2 + (1-air.Oxygen)*extra, O2: air.Oxygen * extra,
 		H2O: s.H2O + perKmol*extra, airWater: perKmol * airRatio * s.Air,
-	}, nil
+	}
+	g.Dry = g.CO2 + g.SO2 + g.N2 + g.O2
+	g.Wet = g.Dry + g.H2O
+	g.DryCO2, g.DryO2 = g.CO2/g.Dry, g.O2/g.Dry
+	g.Mass = g.AirMass + g.airWater*molarH2O + 1 - f.Composition.Ash
+	return g, nil
 }
-
-// Dry returns the volume of dry flue gas, kmol/kg of fuel.
-func (g *FlueGas) Dry() float64 { return g.CO2 + g.SO2 + g.N2 + g.O2 }
-
-// Wet returns the volume of flue gas with its vapour, kmol/kg of fuel.
-func (g *FlueGas) Wet() float64 { return g.Dry() + g.H2O }
-
-// Mass returns the mass of wet flue gas, kg/kg of fuel, nitrogen counted with
-// air's argon.
-func (g *FlueGas) Mass(f *Fuel) float64 {
-	c := &f.Composition
-	return g.AirMass + g.airWater*molarH2O + 1 - c.Ash
-}
-
-// DryCO2 returns carbon dioxide as a fraction of the dry flue gas.
-func (g *FlueGas) DryCO2() float64 { return g.CO2 / g.Dry() }
-
-// DryO2 returns oxygen as a fraction of the dry flue gas.
-func (g *FlueGas) DryO2() float64 { return g.O2 / g.Dry() }
 
 // AirRatioFromO2 returns the air ratio at which the dry flue gas holds the
 // measured fraction o2 of oxygen:
 // 1 + o2/(x - o2) Vdry/L, with x the oxygen of the air, exact for complete combustion.
 // The rule 21/(21 - O2) takes Vdry for L.
-func (f *Fuel) AirRatioFromO2(air CombustionAir, o2 float64) (float64, error) {
+func (f Fuel) AirRatioFromO2(air CombustionAir, o2 float64) (float64, error) {
 	if err := errors.Join(f.valid(), air.check()); err != nil {
 		return 0, err
 	}
@@ -206,7 +197,7 @@ func (f *Fuel) AirRatioFromO2(air CombustionAir, o2 float64) (float64, error) {
 // AirRatioFromCO2 returns the air ratio at which the dry flue gas holds the
 // measured fraction co2 of carbon dioxide: 1 + (CO2max/co2 - 1) Vdry/L, exact.
 // A co2 above the fuel's greatest is refused.
-func (f *Fuel) AirRatioFromCO2(air CombustionAir, co2 float64) (float64, error) {
+func (f Fuel) AirRatioFromCO2(air CombustionAir, co2 float64) (float64, error) {
 	if err := errors.Join(f.valid(), air.check()); err != nil {
 		return 0, err
 	}

@@ -53,7 +53,7 @@ func (d Duct) Dew(film, dryAir float64, in psychro.State, around float64) (DuctD
 	}
 	t, w, p := in.Temperature(), in.HumidityRatio(), in.Pressure()
 	r := DuctDew{DewPoint: in.DewPoint(), ColdestWall: math.Inf(1), WetFrom: math.NaN()}
-	area := d.Section.Perimeter() * d.Length / dewCells
+	area := d.Section.perimeter() * d.Length / dewCells
 	grip := area / (1/d.HeatTransfer - 1/film) // W/K, from the wall's inside outwards
 	for i := range dewCells {
 		cp := dryAir * (cpAir + cpVapour*w)
@@ -124,11 +124,11 @@ func wetCell(t, w, p, mass, units, grip, sink float64) cell {
 				break
 			}
 			slope := ws * psychro.SaturationSlope(c.t) / psychro.SaturationPressure(c.t)
-			dt := vaporHeat * (c.w - ws) / (cpAir + cpVapour*c.w + vaporHeat*slope)
+			dt := vapourHeat * (c.w - ws) / (cpAir + cpVapour*c.w + vapourHeat*slope)
 			c.t += dt
 			c.w = math.Min(c.w, ws+slope*dt)
 		}
-		c.heat = mass * ((cpAir+cpVapour*c.w)*(t-c.t) + (w-c.w)*(vaporHeat+cpVapour*t-condensedHeat(wall)))
+		c.heat = mass * ((cpAir+cpVapour*c.w)*(t-c.t) + (w-c.w)*(vapourHeat+cpVapour*t-condensedHeat(wall)))
 		return c
 	}
 	dry := mass * (cpAir + cpVapour*w) * e

@@ -104,9 +104,9 @@ func TestMoistStoreKeepsHeatAndWater(t *testing.T) {
 	air := DryAir(26, 101325)
 	for _, rh := range []float64{0.1, 0.85} {
 		in := idealAir(t, 26, rh, 101325)
-		wet, err := demoSoil().New(12)
+		wet, err := NewSoilStore(demoSoil(), 12)
 		require.NoError(t, err)
-		dry, err := demoSoil().New(12)
+		dry, err := NewSoilStore(demoSoil(), 12)
 		require.NoError(t, err)
 		sum, gained := 0.0, 0.0
 		for range 10 {
@@ -135,7 +135,7 @@ func TestMoistStoreKeepsHeatAndWater(t *testing.T) {
 	}
 	bed := DefaultRockBed()
 	bed.Area, bed.Depth, bed.DesignFlow = 3, 1.5, 0.4
-	s, err := bed.New(12, air)
+	s, err := NewRockBedStore(bed, 12, air)
 	require.NoError(t, err)
 	m, err := s.StepMoist(0.4, idealAir(t, 26, 0.85, 101325), air, time.Hour, true)
 	require.NoError(t, err)

@@ -8,47 +8,47 @@ import (
 	"cloche.example/internal/domain"
 )
 
-// Section is the open cross-section of a duct: round, by its Diameter, or
+// DuctSection is the open cross-section of a duct: round, by its Diameter, or
 // rectangular, by Width and Height. Make it with Round or Rectangular.
-type Section struct {
+type DuctSection struct {
 	Diameter float64 // m, 0.01 to 10, inside; 0 for a rectangular duct
 	Width    float64 // m, 0.01 to 10, inside; 0 for a round duct
 	Height   float64 // m, 0.01 to 10, inside; 0 for a round duct
 }
 
 // Round is a round section of the given inside diameter, m.
-func Round(diameter float64) Section { return Section{Diameter: diameter} }
+func Round(diameter float64) DuctSection { return DuctSection{Diameter: diameter} }
 
 // Rectangular is a rectangular section of the given inside width and height,
 // m.
-func Rectangular(width, height float64) Section { return Section{Width: width, Height: height} }
+func Rectangular(width, height float64) DuctSection { return DuctSection{Width: width, Height: height} }
 
-func (s Section) round() bool { return s.Width == 0 && s.Height == 0 }
+func (s DuctSection) round() bool { return s.Width == 0 && s.Height == 0 }
 
 // Area returns the open area, m².
-func (s Section) Area() float64 {
+func (s DuctSection) Area() float64 {
 	if s.round() {
 		return math.Pi / 4 * s.Diameter * s.Diameter
 	}
 	return s.Width * s.Height
 }
 
-// Perimeter returns the wetted perimeter, m.
-func (s Section) Perimeter() float64 {
+// perimeter returns the wetted perimeter, m.
+func (s DuctSection) perimeter() float64 {
 	if s.round() {
 		return math.Pi * s.Diameter
 	}
 	return 2 * (s.Width + s.Height)
 }
 
-// HydraulicDiameter returns four times the area over the perimeter, m, which
+// hydraulic returns four times the area over the perimeter, m, which
 // is the diameter of a round duct. Friction of a rectangular duct is computed
 // with it and the true velocity.
-func (s Section) HydraulicDiameter() float64 {
+func (s DuctSection) hydraulic() float64 {
 	if s.round() {
 		return s.Diameter
 	}
-	return 4 * s.Area() / s.Perimeter()
+	return 4 * s.Area() / s.perimeter()
 }
 
 // Huebscher's equivalent diameter [Hueb48], as duct handbooks print it.
@@ -62,7 +62,7 @@ const (
 // same friction loss per metre at the same flow (not the same velocity):
 // De = 1.30 (a b)^0.625/(a + b)^0.25 for a rectangular duct [Hueb48]. It is a
 // size for catalogues; System computes with the hydraulic diameter.
-func (s Section) EquivalentDiameter() float64 {
+func (s DuctSection) EquivalentDiameter() float64 {
 	if s.round() {
 		return s.Diameter
 	}
@@ -72,10 +72,10 @@ func (s Section) EquivalentDiameter() float64 {
 // Segment is a length of duct of one section, with the fittings that see its
 // velocity.
 type Segment struct {
-	Section   Section // open cross-section
-	Length    float64 // m, 0 to 10000
-	Roughness float64 // m, 0 to 0.02, Colebrook's sand roughness of the wall
-	Fittings  float64 // sum of the loss factors K of fittings, dampers, inlet and outlet, on this segment's velocity pressure, dimensionless, 0 to 1e6
+	Section   DuctSection // open cross-section
+	Length    float64     // m, 0 to 10000
+	Roughness float64     // m, 0 to 0.02, Colebrook's sand roughness of the wall
+	Fittings  float64     // sum of the loss factors K of fittings, dampers, inlet and outlet, on this segment's velocity pressure, dimensionless, 0 to 1e6
 }
 
 // The ranges of a Segment's fields.
@@ -87,7 +87,7 @@ var (
 	ductFlowRange      = domain.Range{Min: 0, Max: 1000, Unit: "m³/s", Source: "ducts of small houses"}
 )
 
-func (s Section) check(prefix string) error {
+func (s DuctSection) check(prefix string) error {
 	if s.round() {
 		return ductSizeRange.Check(prefix+"Diameter", s.Diameter)
 	}
@@ -104,7 +104,7 @@ func (s Section) check(prefix string) error {
 func (s Segment) check(prefix string) error {
 	err := s.Section.check(prefix + "Section.")
 	if err == nil {
-		err = relativeRoughnessRange.Check(prefix+"Roughness over the diameter", s.Roughness/s.Section.HydraulicDiameter())
+		err = relativeRoughnessRange.Check(prefix+"Roughness over the diameter", s.Roughness/s.Section.hydraulic())
 	}
 	return errors.Join(
 		err,
@@ -130,7 +130,7 @@ type run struct {
 }
 
 func (s Segment) ready() run {
-	d := s.Section.HydraulicDiameter()
+	d := s.Section.hydraulic()
 	return run{
 		segment:  s,
 		area:     s.Section.Area(),
@@ -175,7 +175,7 @@ type SegmentLoss struct {
 // air: (f L/D + K) ρ V²/2, Darcy and Weisbach's law, f by Friction. The
 // segment is not checked; use NewSystem for that.
 func (s Segment) Loss(flow float64, air Air) SegmentLoss {
-	d := s.Section.HydraulicDiameter()
+	d := s.Section.hydraulic()
 	v := flow / s.Section.Area()
 	l := SegmentLoss{
 		Velocity:         v,

@@ -10,12 +10,12 @@ import (
 func TestSections(t *testing.T) {
 	r := Rectangular(0.4, 0.2)
 	require.InEpsilon(t, 0.08, r.Area(), 1e-14)
-	require.InEpsilon(t, 1.2, r.Perimeter(), 1e-14)
-	require.InEpsilon(t, 4*0.08/1.2, r.HydraulicDiameter(), 1e-14)
+	require.InEpsilon(t, 1.2, r.perimeter(), 1e-14)
+	require.InEpsilon(t, 4*0.08/1.2, r.hydraulic(), 1e-14)
 	o := Round(0.3)
 	require.InEpsilon(t, math.Pi*0.0225, o.Area(), 1e-14)
 	require.Equal(t, 0.3, o.EquivalentDiameter())
-	require.InEpsilon(t, math.Pi*0.3, o.Perimeter(), 1e-14)
+	require.InEpsilon(t, math.Pi*0.3, o.perimeter(), 1e-14)
 	// The equivalent round duct loses the same per metre, within a few per cent.
 	air := DryAir(20, 101325)
 	a := Segment{Section: r, Length: 1, Roughness: 0.1e-3}.Loss(0.5, air).Total
@@ -77,7 +77,7 @@ func TestFlowAtAndRoundForTurnTheLossRound(t *testing.T) {
 		require.InEpsilon(t, p, s.Loss(q, air), 1e-12)
 	}
 	for _, q := range []float64{0.01, 0.3, 2} {
-		d, err := RoundFor(q, 1, 1, 0.15e-3, air)
+		d, err := RoundFor(RoundSizing{q, 1, 1, 0.15e-3, air})
 		require.NoError(t, err)
 		require.InEpsilon(t, 1, Segment{Section: Round(d), Length: 1, Roughness: 0.15e-3}.Loss(q, air).Total, 1e-10)
 	}
@@ -85,11 +85,11 @@ func TestFlowAtAndRoundForTurnTheLossRound(t *testing.T) {
 	require.NoError(t, err)
 	_, err = free.FlowAt(10, air)
 	require.ErrorIs(t, err, ErrNoSolution)
-	_, err = RoundFor(0, -1, 1, 1, Air{})
-	for _, w := range []string{"flow", "pressure", "roughness", "Air.Density"} {
+	_, err = RoundFor(RoundSizing{0, -1, 1, 1, Air{}})
+	for _, w := range []string{"Flow", "Pressure", "Roughness", "Air.Density"} {
 		require.ErrorContains(t, err, w)
 	}
-	_, err = RoundFor(900, 0.001, 1, 0, air)
+	_, err = RoundFor(RoundSizing{900, 0.001, 1, 0, air})
 	require.ErrorIs(t, err, ErrNoSolution)
 	_, err = s.FlowAt(-3, air)
 	require.ErrorIs(t, err, ErrRange)
@@ -98,7 +98,7 @@ func TestFlowAtAndRoundForTurnTheLossRound(t *testing.T) {
 func TestNewSystemListsAllFaults(t *testing.T) {
 	_, err := NewSystem(
 		Segment{Section: Round(0), Length: -1},
-		Segment{Section: Section{Diameter: 1, Width: 1, Height: 1}, Roughness: 1, Fittings: math.NaN()},
+		Segment{Section: DuctSection{Diameter: 1, Width: 1, Height: 1}, Roughness: 1, Fittings: math.NaN()},
 		Segment{Section: Round(0.1), Roughness: 0.015},
 	)
 	for _, w := range []string{"Segment[0].Section.Diameter", "Segment[0].Length", "Segment[1].Section.Diameter", "round or rectangular", "Segment[1].Roughness", "Segment[1].Fittings", "Segment[2].Roughness over the diameter"} {
@@ -127,9 +127,9 @@ func TestDuctHeatClosesItsBalance(t *testing.T) {
 		require.ErrorContains(t, err, w)
 	}
 	for _, bad := range [][2]float64{{9999, 0.7}, {5.0001e6, 0.7}, {2e4, 0.4999}, {2e4, 200.01}} {
-		require.True(t, math.IsNaN(DuctFilm(bad[0], bad[1], 0.026, 0.3)))
+		require.True(t, math.IsNaN(DuctNusselt(bad[0], bad[1])))
 	}
 	for _, good := range [][2]float64{{1e4, 0.7}, {5e6, 0.7}, {2e4, 0.5}, {2e4, 200}} {
-		require.Positive(t, DuctFilm(good[0], good[1], 0.026, 0.3))
+		require.Positive(t, DuctNusselt(good[0], good[1]))
 	}
 }

@@ -7,9 +7,9 @@ import (
 
 // Duct is a length of duct whose wall lets heat through.
 type Duct struct {
-	Section      Section // open cross-section
-	Length       float64 // m, 0 to 10000
-	HeatTransfer float64 // W/(m² K), 0 to 50, from the air inside through the wall to the air around
+	Section      DuctSection // open cross-section
+	Length       float64     // m, 0 to 10000
+	HeatTransfer float64     // W/(m² K), 0 to 50, from the air inside through the wall to the air around
 }
 
 // DuctHeat is the heat that a duct's wall takes.
@@ -36,7 +36,7 @@ func (d Duct) Heat(flow, inlet, around float64, air Air) (DuctHeat, error) {
 		return DuctHeat{}, err
 	}
 	capacity := flow * air.Density * air.HeatCapacity
-	h := DuctHeat{Units: d.HeatTransfer * d.Section.Perimeter() * d.Length / capacity}
+	h := DuctHeat{Units: d.HeatTransfer * d.Section.perimeter() * d.Length / capacity}
 	drop := -(inlet - around) * math.Expm1(-h.Units)
 	h.Outlet, h.Loss = inlet-drop, capacity*drop
 	return h, nil
@@ -50,17 +50,17 @@ const (
 	petukhovD = 12.7
 )
 
-// DuctFilm returns the film coefficient inside a duct, W/(m² K), at the
-// Reynolds number re (1e4 to 5e6, dimensionless) and the Prandtl number
-// prandtl (0.5 to 200, dimensionless; 0.71 for air), for the conductivity
-// (W/(m K)) of the air and the hydraulic diameter (m). NaN outside. [Pet70],
-// stated within 6 % of measurements.
-func DuctFilm(re, prandtl, conductivity, diameter float64) float64 {
+// DuctNusselt returns the Nusselt number of turbulent flow in a duct, h D/k,
+// dimensionless, at the Reynolds number re (1e4 to 5e6, dimensionless) and the
+// Prandtl number prandtl (0.5 to 200, dimensionless; 0.71 for air). Times the
+// conductivity of the air over the hydraulic diameter it is the film coefficient
+// inside, W/(m² K). NaN outside. [Pet70], stated within 6 % of measurements.
+func DuctNusselt(re, prandtl float64) float64 {
 	if !(re >= 1e4 && re <= 5e6) || !(prandtl >= 0.5 && prandtl <= 200) {
 		return math.NaN()
 	}
 	l := petukhovA*math.Log10(re) - petukhovB
 	f8 := 1 / (8 * l * l)
 	p23 := math.Cbrt(prandtl * prandtl)
-	return conductivity / diameter * f8 * re * prandtl / (petukhovC + petukhovD*math.Sqrt(f8)*(p23-1)) // [Pet70]
+	return f8 * re * prandtl / (petukhovC + petukhovD*math.Sqrt(f8)*(p23-1)) // [Pet70]
 }

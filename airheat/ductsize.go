@@ -27,21 +27,29 @@ func flowAt(loss func(float64) (float64, float64), pressure float64) (float64, e
 	return math.NaN(), fmt.Errorf("%w: the loss stays below %g Pa up to %g m³/s", ErrNoSolution, pressure, hi)
 }
 
-// RoundFor returns the inside diameter, m, of the round duct of the given
-// length (m) and wall roughness (m) that loses just the given pressure (Pa) by
-// friction at the flow (m³/s) of the air. With a length of 1 m, pressure is
-// the friction rate of the equal-friction rule. The error lists every fault,
-// or is ErrNoSolution when no diameter of DuctSizeRange does it.
-func RoundFor(flow, pressure, length, roughness float64, air Air) (float64, error) {
+// RoundSizing asks for the round duct that loses just a given pressure.
+type RoundSizing struct {
+	Flow      float64 // m³/s, 1e-9 to 1000
+	Pressure  float64 // Pa, 1e-9 to 1e6, lost by friction; with a Length of 1 m, the friction rate of the equal-friction rule
+	Length    float64 // m, 1e-9 to 10000
+	Roughness float64 // m, 0 to 0.02, of the wall
+	Air       Air     // that flows
+}
+
+// RoundFor returns the inside diameter, m, of the round duct that s asks for.
+// The error lists every fault, or is ErrNoSolution when no diameter of 0.01 to
+// 10 m does it.
+func RoundFor(s RoundSizing) (float64, error) {
 	if err := errors.Join(
-		positive(ductFlowRange).Check("flow", flow),
-		positive(ductPressureRange).Check("pressure", pressure),
-		positive(ductLengthRange).Check("length", length),
-		ductRoughnessRange.Check("roughness", roughness),
-		air.check("Air."),
+		positive(ductFlowRange).Check("Flow", s.Flow),
+		positive(ductPressureRange).Check("Pressure", s.Pressure),
+		positive(ductLengthRange).Check("Length", s.Length),
+		ductRoughnessRange.Check("Roughness", s.Roughness),
+		domain.Within("Air", s.Air.check("")),
 	); err != nil {
 		return math.NaN(), err
 	}
+	flow, pressure, length, roughness, air := s.Flow, s.Pressure, s.Length, s.Roughness, s.Air
 	lo := math.Max(ductSizeRange.Min, roughness/relativeRoughnessRange.Max)
 	// In the logarithm of both, the loss is close to a straight line.
 	ln, err := solve.Root(func(ln float64) float64 {

@@ -29,10 +29,10 @@ func (l Losses) Efficiency() float64 {
 }
 
 // DirectEfficiency returns useful heat over fuel heat, a fraction: useful in
-// W, fuel in kg/s, heating in J/kg, lower or higher as is to be stated. NaN
-// unless fuel and heating are positive and useful is not negative.
+// W, 0 to 1e9; fuel in kg/s, more than 0, at most 1e4; heating, the lower or the
+// higher value as is to be stated, in J/kg, 1e6 to 200e6. NaN outside.
 func DirectEfficiency(useful, fuel, heating float64) float64 {
-	if !(useful >= 0 && fuel > 0 && heating > 0) {
+	if !powerRange.Contains(useful) || !fuelFlowRange.Contains(fuel) || !higherRange.Contains(heating) {
 		return math.NaN()
 	}
 	return useful / (fuel * heating)
@@ -44,43 +44,69 @@ const carbonMonoxideHeat = 282.98e3
 // UnburntLoss returns the fraction of the lower heating value lost with the
 // measured fraction co of carbon monoxide in the dry flue gas g of fuel f, 0 to
 // 0.05. The gas volume is that of complete combustion. NaN outside.
-func (f *Fuel) UnburntLoss(g FlueGas, co float64) float64 {
+func (f Fuel) UnburntLoss(g FlueGas, co float64) float64 {
 	if !(co >= 0 && co <= 0.05) {
 		return math.NaN()
 	}
-	return co * g.Dry() * 1000 * carbonMonoxideHeat / f.Lower
+	return co * g.Dry * 1000 * carbonMonoxideHeat / f.Lower
+}
+
+// GasAnalysis is the analysis of a dry flue gas by volume.
+type GasAnalysis struct {
+	CO2 float64 // fraction, 0 to 1
+	O2  float64 // fraction, 0 to 1
+	CO  float64 // fraction, 0 to 1
+	N2  float64 // fraction, 0 to 1
+}
+
+// hasCarbon reports whether a is an analysis with carbon in it.
+func (a GasAnalysis) hasCarbon() bool {
+	return shareRange.Contains(a.CO2) && shareRange.Contains(a.O2) && shareRange.Contains(a.CO) && shareRange.Contains(a.N2) && a.CO2+a.CO > 0
 }
 
 // DryGasFromAnalysis returns the dry flue gas in kg per kg of fuel from a gas
-// analysis, fractions of the dry gas by volume co2, o2, co and n2, and the
-// fuel's burnt carbon, kg/kg: (11 CO2 + 8 O2 + 7 (CO + N2))/(3 (CO2 + CO)) C
-// [BWSteam11]. NaN without carbon in the gas and
-// for a negative share.
-func DryGasFromAnalysis(co2, o2, co, n2, carbon float64) float64 {
-	if !(co2 >= 0 && o2 >= 0 && co >= 0 && n2 >= 0 && carbon >= 0 && co2+co > 0) {
+// analysis and the fuel's burnt carbon, kg/kg, 0 to 1: (11 CO2 + 8 O2 + 7 (CO +
+// N2))/(3 (CO2 + CO)) C [BWSteam11]. NaN without carbon in the gas and outside
+// the ranges.
+func DryGasFromAnalysis(a GasAnalysis, carbon float64) float64 {
+	if !a.hasCarbon() || !shareRange.Contains(carbon) {
 		return math.NaN()
 	}
-	return (11*co2 + 8*o2 + 7*(co+n2)) / (3 * (co2 + co)) * carbon
+	return (11*a.CO2 + 8*a.O2 + 7*(a.CO+a.N2)) / (3 * (a.CO2 + a.CO)) * carbon
 }
 
 // DryGasLoss returns the heat that dry flue gas takes away, J/kg of fuel, by
-// the short form gas × capacity × (flue - air): gas in kg/kg of fuel, capacity
-// in J/(kg K), flue and air in °C [BWSteam11]. Fuel.FlueLoss integrates.
-func DryGasLoss(gas, capacity, flue, air float64) float64 { return gas * capacity * (flue - air) }
+// the short form gas × capacity × rise: gas in kg/kg of fuel, 0 to 1000;
+// capacity in J/(kg K), 0 to 5000; rise of flue over air in K, -100 to 1000
+// [BWSteam11]. NaN outside. Fuel.FlueLoss integrates.
+func DryGasLoss(gas, capacity, rise float64) float64 {
+	if !dryGasRange.Contains(gas) || !gasCapacityRange.Contains(capacity) || !gasRiseRange.Contains(rise) {
+		return math.NaN()
+	}
+	return gas * capacity * rise
+}
+
+// Ranges of the short forms.
+var (
+	dryGasRange      = domain.Range{Min: 0, Max: 1000, Unit: "kg/kg"}
+	gasCapacityRange = domain.Range{Min: 0, Max: 5000, Unit: "J/(kg K)"}
+	gasRiseRange     = domain.Range{Min: -100, Max: 1000, Unit: "K"}
+	fuelFlowRange    = domain.Range{Min: domain.MoreThan(0), Max: 1e4, Unit: "kg/s"}
+)
 
 // incompleteCarbon is the heat lost per kg of carbon burnt to carbon monoxide
 // only, 10150 Btu/lb in [BWSteam11], J/kg.
 const incompleteCarbon = 10150 * 2326.0
 
 // IncompleteCarbonLoss returns the heat lost by carbon monoxide, J/kg of fuel,
-// from the fractions co and co2 of the dry gas and the fuel's burnt carbon,
-// kg/kg: CO/(CO2 + CO) C × 10150 Btu/lb [BWSteam11]. NaN without carbon in the
-// gas.
-func IncompleteCarbonLoss(co, co2, carbon float64) float64 {
-	if !(co >= 0 && co2 >= 0 && co+co2 > 0) {
+// from the gas analysis and the fuel's burnt carbon, kg/kg, 0 to 1: CO/(CO2 +
+// CO) C × 10150 Btu/lb [BWSteam11]. NaN without carbon in the gas and outside
+// the ranges.
+func IncompleteCarbonLoss(a GasAnalysis, carbon float64) float64 {
+	if !a.hasCarbon() || !shareRange.Contains(carbon) {
 		return math.NaN()
 	}
-	return co / (co2 + co) * carbon * incompleteCarbon
+	return a.CO / (a.CO2 + a.CO) * carbon * incompleteCarbon
 }
 
 // EfficiencyRange is that of an efficiency on the lower heating value; a
@@ -98,7 +124,7 @@ type Burner struct {
 
 // Check returns all faults of b: an efficiency above what the fuel's heating
 // value allows is one of them.
-func (b *Burner) Check() error {
+func (b Burner) Check() error {
 	err := errors.Join(
 		positivePower.Check("Rated", b.Rated),
 		domain.Range{Min: 0, Max: 0.2, Unit: "fraction"}.Check("Standby", b.Standby),
@@ -115,7 +141,7 @@ func (b *Burner) Check() error {
 // FuelPower returns the fuel's power on the lower heating value, W, when the
 // burner gives the useful heat, W, on average: heat/Efficiency while firing,
 // and the standby loss for the rest of the time. NaN for heat outside 0 to Rated.
-func (b *Burner) FuelPower(heat float64) float64 {
+func (b Burner) FuelPower(heat float64) float64 {
 	if !(heat >= 0 && heat <= b.Rated*(1+1e-9)) {
 		return math.NaN()
 	}
@@ -123,9 +149,9 @@ func (b *Burner) FuelPower(heat float64) float64 {
 	return b.Rated / b.Efficiency * (load + b.Standby*math.Max(0, 1-load))
 }
 
-// PartLoad returns the efficiency on the lower heating value at the given
+// partLoad returns the efficiency on the lower heating value at the given
 // load, a fraction of the rated heat from 0 to 1: zero at no load, NaN outside.
-func (b *Burner) PartLoad(load float64) float64 {
+func (b Burner) partLoad(load float64) float64 {
 	if load == 0 {
 		return 0
 	}
@@ -137,7 +163,7 @@ func (b *Burner) PartLoad(load float64) float64 {
 // to gas g. It is what the house must let in, or the fire starves. NaN for a
 // power below 0, t outside −30 to 60 °C or p outside psychro.Pressures. Print
 // CombustionCaution with it.
-func (f *Fuel) CombustionAirFlow(g FlueGas, power, t, p float64) float64 {
+func (f Fuel) CombustionAirFlow(g FlueGas, power, t, p float64) float64 {
 	if !(power >= 0) || !fireAirRange.Contains(t) || !(domain.Range{Min: 30e3, Max: 200e3, Unit: "Pa"}).Contains(p) {
 		return math.NaN()
 	}

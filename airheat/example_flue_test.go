@@ -18,7 +18,7 @@ func Example_flueLossBothWays() {
 		return
 	}
 	ratio, _ := oil.AirRatioFromO2(air, o2)
-	l, err := oil.FlueLoss(air, ratio, flue, room, pressure)
+	l, err := oil.FlueLoss(airheat.FlueState{Drawn: air, AirRatio: ratio, Air: room, Flue: flue, Pressure: pressure})
 	if err != nil {
 		fmt.Println(err)
 		return
@@ -26,13 +26,13 @@ func Example_flueLossBothWays() {
 	fmt.Printf("least air              %.2f kg/kg, %.2f m³/kg at 0 °C\n", s.AirMass, s.AirVolume)
 	fmt.Printf("greatest CO2           %.2f %% of the dry gas\n", 100*s.CO2Max)
 	fmt.Printf("air ratio              %.3f exact, %.3f by 21/(21 - O2)\n", ratio, airheat.AirRatioRule(o2))
-	fmt.Printf("CO2 in the dry gas     %.2f %%\n", 100*l.Gas.DryCO2())
+	fmt.Printf("CO2 in the dry gas     %.2f %%\n", 100*l.Gas.DryCO2)
 	fmt.Printf("dew point              %.1f °C\n", l.DewPoint)
 	fmt.Printf("sensible loss          %.3f MJ/kg of oil\n", l.Sensible/1e6)
 	fmt.Printf("latent loss            %.3f MJ/kg of oil\n", l.Latent/1e6)
 	fmt.Printf("of the lower value     %.2f %%\n", 100*l.OfLower)
 	fmt.Printf("of the higher value    %.2f %%\n", 100*l.OfHigher)
-	fmt.Printf("Siegert form           %.2f %% of the lower value (constants from memory)\n", 100*airheat.SiegertOil.Siegert(flue, room, o2))
+	fmt.Printf("Siegert form           %.2f %% of the lower value (constants from memory)\n", 100*airheat.SiegertOil().Siegert(flue, room, o2))
 	fmt.Printf("useful heat either way %.2f and %.2f MJ/kg\n", (1-l.OfLower)*oil.Lower/1e6, (1-l.OfHigher)*oil.Higher/1e6)
 	fmt.Println(airheat.CombustionCaution)
 	// Output:

@@ -17,7 +17,7 @@ func Example_freezeOut() {
 			AirCapacity: 4.2e5, StructureCapacity: 2.6e6, SoilCapacity: 1, // J/K
 			Cover: 640, Leakage: 2500, AirStructure: 780, StructureOutside: 35, SoilDeep: 1, // W/K
 		},
-		Soil: airheat.DefaultSoilColumn(90), WetAir: 250, Deep: 7, Start: 5, AirLimit: -4, SoilLim: -1,
+		Soil: airheat.DefaultSoilColumn(90), WetAir: 250, Deep: 7, Start: 5, AirLimit: -4, SoilLimit: -1,
 		Outside: make([]float64, 72),
 	}
 	for h := range open.Outside {
@@ -29,7 +29,7 @@ func Example_freezeOut() {
 	dry := open
 	dry.Soil.Water = 0
 	for _, f := range []airheat.FreezeOut{open, dry} {
-		c, err := f.Run()
+		c, err := f.Solve()
 		if err != nil {
 			fmt.Println(err)
 			return
@@ -37,9 +37,9 @@ func Example_freezeOut() {
 		fmt.Printf("soil with %.0f kg/m³ of water\n", f.Soil.Water)
 		fmt.Printf("  air      below %g °C after %.2f h, %.1f h in all, lowest %.1f °C\n", f.AirLimit, c.AirFirst.Hours(), c.AirBelow.Hours(), c.LowestAir)
 		if c.SurfaceFirst == airheat.Forever {
-			fmt.Printf("  surface  never below %g °C, lowest %.1f °C\n", f.SoilLim, c.LowestSoil)
+			fmt.Printf("  surface  never below %g °C, lowest %.1f °C\n", f.SoilLimit, c.LowestSoil)
 		} else {
-			fmt.Printf("  surface  below %g °C after %.2f h, %.1f h in all, lowest %.1f °C\n", f.SoilLim, c.SurfaceFirst.Hours(), c.SurfaceBelow.Hours(), c.LowestSoil)
+			fmt.Printf("  surface  below %g °C after %.2f h, %.1f h in all, lowest %.1f °C\n", f.SoilLimit, c.SurfaceFirst.Hours(), c.SurfaceBelow.Hours(), c.LowestSoil)
 		}
 		fmt.Printf("  frost to %.3f m, %.1f kWh went\n", c.FrostDepth, c.Released/3.6e6)
 	}

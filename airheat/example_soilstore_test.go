@@ -14,7 +14,7 @@ import (
 func Example_soilStore() {
 	s := airheat.DefaultSoilStore()
 	s.Tubes, s.Diameter, s.Length, s.Spacing = 8, 0.16, 12, 0.5
-	store, err := s.New(14)
+	store, err := airheat.NewSoilStore(s, 14)
 	if err != nil {
 		fmt.Println(err)
 		return
@@ -28,7 +28,7 @@ func Example_soilStore() {
 	const flow = 0.4 // m³/s
 	day, night := airheat.DryAir(28, 101325), airheat.DryAir(9, 101325)
 	for _, moist := range []bool{false, true} {
-		store, _ = s.New(14)
+		store, _ = airheat.NewSoilStore(s, 14)
 		var in, out, water, fan float64
 		var last airheat.StoreStep
 		for range 8 {

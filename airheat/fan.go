@@ -59,8 +59,8 @@ func NewFanTable(flow, pressure []float64) (Fan, error) {
 	return f, nil
 }
 
-// MaxFanDegree is the highest degree of a fan polynomial.
-const MaxFanDegree = 8
+// maxFanDegree is the highest degree of a fan polynomial.
+const maxFanDegree = 8
 
 // NewFanPolynomial returns the fan whose pressure in Pa, for air of 1.2 kg/m³,
 // is coefficients[0] + coefficients[1] Q + coefficients[2] Q² + … of the inlet
@@ -74,8 +74,8 @@ func NewFanPolynomial(first, last float64, coefficients ...float64) (Fan, error)
 		above.Min, above.Source = math.Nextafter(first, math.Inf(1)), "above first"
 	}
 	faults = append(faults, above.Check("last", last))
-	if n := len(coefficients); n < 1 || n > MaxFanDegree+1 {
-		faults = append(faults, fmt.Errorf("%w: %d coefficients, allowed 1 to %d", ErrRange, n, MaxFanDegree+1))
+	if n := len(coefficients); n < 1 || n > maxFanDegree+1 {
+		faults = append(faults, fmt.Errorf("%w: %d coefficients, allowed 1 to %d", ErrRange, n, maxFanDegree+1))
 	}
 	for i, c := range coefficients {
 		faults = append(faults, domain.Range{Min: math.Inf(-1), Max: math.Inf(1), Unit: "Pa over a power of m³/s"}.Check(fmt.Sprintf("coefficients[%d]", i), c))
@@ -114,13 +114,13 @@ func (f *Fan) findPeak() {
 	}
 }
 
-// FlowRange returns the first and the last flow of the curve as tested, m³/s.
-func (f Fan) FlowRange() (first, last float64) { return f.flow[0], f.flow[len(f.flow)-1] }
+// flowRange returns the first and the last flow of the curve as tested, m³/s.
+func (f Fan) flowRange() (first, last float64) { return f.flow[0], f.flow[len(f.flow)-1] }
 
-// Peak returns the flow (m³/s) and pressure (Pa) of the curve as tested from
+// peakPoint returns the flow (m³/s) and pressure (Pa) of the curve as tested from
 // which on the pressure only falls. To its left the fan is in stall, or has no
 // stall if it is the first point.
-func (f Fan) Peak() (flow, pressure float64) { return f.flow[f.peak], f.pressure[f.peak] }
+func (f Fan) peakPoint() (flow, pressure float64) { return f.flow[f.peak], f.pressure[f.peak] }
 
 // Pressure returns the fan pressure, Pa, at the inlet flow (m³/s), the speed
 // as a ratio to the tested one, and the inlet density (kg/m³), by the fan

@@ -18,9 +18,9 @@ func TestFanTableIsLinearAndKeepsItsPoints(t *testing.T) {
 	}
 	require.InDelta(t, 205, f.Pressure(0.35, 1, 1.2), 1e-12)
 	require.True(t, math.IsNaN(f.Pressure(0.95, 1, 1.2)))
-	peakFlow, peak := f.Peak()
+	peakFlow, peak := f.peakPoint()
 	require.Equal(t, []float64{0.2, 230}, []float64{peakFlow, peak})
-	first, last := f.FlowRange()
+	first, last := f.flowRange()
 	require.Equal(t, []float64{0, 0.9}, []float64{first, last})
 }
 
@@ -64,7 +64,7 @@ func TestFanLawsMoveTheOperatingPoint(t *testing.T) {
 
 // every finds all roots of fan minus system by a fine scan and bisection.
 func every(s System, f Fan, d FanDrive, air Air) (roots []float64) {
-	first, last := f.FlowRange()
+	first, last := f.flowRange()
 	g := func(q float64) float64 { return f.Pressure(q, d.Speed, air.Density) - s.Loss(q, air) }
 	const n = 6000
 	a, b := first*d.Speed, last*d.Speed
@@ -97,7 +97,7 @@ func TestEveryIntersectionIsFound(t *testing.T) {
 				for _, n := range []float64{0.7, 1} {
 					d := DefaultFanDrive()
 					d.Speed = n
-					all, err := s.Intersections(nil, f, d, air)
+					all, err := s.Intersections(f, d, air)
 					require.NoError(t, err)
 					want := every(s, f, d, air)
 					require.Len(t, all, len(want), "K %g D %g n %g: %v against %v", k, dia, n, all, want)
@@ -190,10 +190,8 @@ func TestOperatingPointAllocatesNothing(t *testing.T) {
 	s, f := benchSystem(t)
 	air := DryAir(20, 101325)
 	d := DefaultFanDrive()
-	buf := make([]Intersection, 0, 16)
 	require.Zero(t, testing.AllocsPerRun(100, func() {
 		_, _ = s.OperatingPoint(f, d, air)
-		_, _ = s.Intersections(buf, f, d, air)
 	}))
 	tube, supply := tube150()
 	dst := make([]TubePosition, tube.Positions)

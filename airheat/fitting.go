@@ -1,6 +1,10 @@
 package airheat
 
-import "math"
+import (
+	"math"
+
+	"cloche.example/internal/domain"
+)
 
 // Loss factors of openings, dimensionless, on the velocity pressure of the
 // duct they end: a sharp-edged entry flush with a wall, and an outlet, where
@@ -21,16 +25,18 @@ func SuddenExpansion(areaRatio float64) float64 {
 	return (1 - areaRatio) * (1 - areaRatio)
 }
 
-// StaticRegain returns the static pressure, Pa, won where air of the given
-// density (kg/m³) slows from the speed fast to the speed slow (m/s) in a
-// fitting that turns the share efficiency (0 to 1, a fraction) of the velocity
-// pressure into static pressure. NaN outside that range.
-func StaticRegain(fast, slow, density, efficiency float64) float64 {
-	if !(efficiency >= 0 && efficiency <= 1) {
+// StaticRegain returns the static pressure, Pa, won where the air slows from
+// the speed fast to the speed slow (m/s, both -100 to 100) in a fitting that
+// turns the share efficiency (0 to 1, a fraction) of the velocity pressure into
+// static pressure. NaN outside those ranges and for impossible air.
+func StaticRegain(fast, slow, efficiency float64, air Air) float64 {
+	if !shareRange.Contains(efficiency) || !ductSpeedRange.Contains(fast) || !ductSpeedRange.Contains(slow) || !densityRange.Contains(air.Density) {
 		return math.NaN()
 	}
-	return efficiency * density / 2 * (fast*fast - slow*slow)
+	return efficiency * air.Density / 2 * (fast*fast - slow*slow)
 }
+
+var ductSpeedRange = domain.Range{Min: -100, Max: 100, Unit: "m/s", Source: "incompressible flow"}
 
 // A fitting's table: argument, loss factor.
 type fittingRow struct{ at, factor float64 }

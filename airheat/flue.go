@@ -11,8 +11,9 @@ import (
 
 // Ranges of the flue.
 var (
-	flueRange    = domain.Range{Min: -20, Max: 900, Unit: "°C", Source: "the fits of the gases' heat capacities"}
-	fireAirRange = domain.Range{Min: -30, Max: 60, Unit: "°C"}
+	flueRange        = domain.Range{Min: -20, Max: 900, Unit: "°C", Source: "the fits of the gases' heat capacities"}
+	fireAirRange     = domain.Range{Min: -30, Max: 60, Unit: "°C"}
+	gasPressureRange = domain.Range{Min: 30e3, Max: 200e3, Unit: "Pa"}
 )
 
 // FlueLoss is the heat that leaves with the flue gas, per kg of fuel.
@@ -29,39 +30,60 @@ type FlueLoss struct {
 
 const liquidHeat = 4.18e3 // J/(kg K), liquid water
 
-// FlueLoss returns the loss of flue gas that leaves at flue, °C, when the fire
-// draws air of the temperature air, °C, at the given airRatio, and the
-// pressure, Pa. The sensible part is the sum over the gases of the integral
-// of their heat capacity [Janaf98]. A flue below the dew point is taken as
-// saturated, the rest of its water as condensed. The two fractions tell the
-// same useful heat: (1 - OfLower) Lower = (1 - OfHigher) Higher.
-func (f *Fuel) FlueLoss(drawn CombustionAir, airRatio, flue, air, pressure float64) (FlueLoss, error) {
-	err := errors.Join(flueRange.Check("flue", flue), fireAirRange.Check("air", air), (domain.Range{Min: 30e3, Max: 200e3, Unit: "Pa"}).Check("pressure", pressure))
-	g, gasErr := f.Burn(drawn, airRatio)
-	if err = errors.Join(err, gasErr); err != nil {
+// FlueState says how a fire draws air and lets the flue gas go.
+type FlueState struct {
+	Drawn    CombustionAir // air the fire draws
+	AirRatio float64       // ratio, 1 to 50, of that air to the least
+	Air      float64       // °C, -30 to 60, at which it is drawn
+	Flue     float64       // °C, -20 to 900, at which the flue gas leaves
+	Pressure float64       // Pa, 30000 to 200000
+}
+
+func (s FlueState) check() error {
+	return errors.Join(
+		domain.Within("Drawn", s.Drawn.check()),
+		airRatioRange.Check("AirRatio", s.AirRatio),
+		fireAirRange.Check("Air", s.Air),
+		flueRange.Check("Flue", s.Flue),
+		gasPressureRange.Check("Pressure", s.Pressure),
+	)
+}
+
+// FlueLoss returns the loss of the flue gas in the state s. The sensible part
+// is the sum over the gases of the integral of their heat capacity [Janaf98]. A
+// flue below the dew point is taken as saturated, the rest of its water as
+// condensed. The two fractions give the same useful heat: (1 - OfLower) Lower =
+// (1 - OfHigher) Higher. The error lists every fault.
+func (f Fuel) FlueLoss(s FlueState) (FlueLoss, error) {
+	if err := errors.Join(f.valid(), s.check()); err != nil {
 		return FlueLoss{}, err
 	}
+	g, err := f.Burn(s.Drawn, s.AirRatio)
+	if err != nil {
+		return FlueLoss{}, err
+	}
+	flue, air, pressure := s.Flue, s.Air, s.Pressure
 	T1, T2 := air+zeroC, flue+zeroC
-	loss := FlueLoss{Gas: g, Water: (g.H2O - g.airWater) * molarH2O, DewPoint: g.DewPoint(pressure)}
+	loss := FlueLoss{Gas: g, Water: (g.H2O - g.airWater) * molarH2O, DewPoint: g.dewPoint(pressure)}
 	vapour := g.H2O
 	if flue < loss.DewPoint {
 		e := psychro.SaturationPressure(flue)
-		vapour = g.Dry() * e / (pressure - e)
+		vapour = g.Dry * e / (pressure - e)
 		loss.Condensed = (g.H2O - vapour) * molarH2O
 	}
 	// kmol × J/mol is kJ.
 	loss.Sensible = 1000*(g.CO2*gasCO2.heat(T1, T2)+g.SO2*gasSO2.heat(T1, T2)+g.N2*gasN2.heat(T1, T2)+g.O2*gasO2.heat(T1, T2)+vapour*gasH2O.heat(T1, T2)) +
 		loss.Condensed*liquidHeat*(flue-air)
-	loss.Latent = f.Higher - f.Lower - loss.Condensed*CondensationHeat
-	loss.OfLower = (loss.Sensible - loss.Condensed*CondensationHeat) / f.Lower
+	loss.Latent = f.Higher - f.Lower - loss.Condensed*condensationHeat
+	loss.OfLower = (loss.Sensible - loss.Condensed*condensationHeat) / f.Lower
 	loss.OfHigher = (loss.Sensible + loss.Latent) / f.Higher
 	return loss, nil
 }
 
-// DewPoint returns the temperature, °C, at which the flue gas begins to
+// dewPoint returns the temperature, °C, at which the flue gas begins to
 // condense at the pressure, Pa. Sulphur raises it; that is not modelled.
-func (g *FlueGas) DewPoint(pressure float64) float64 {
-	return psychro.SaturationTemperature(g.H2O / g.Wet() * pressure)
+func (g FlueGas) dewPoint(pressure float64) float64 {
+	return psychro.SaturationTemperature(g.H2O / g.Wet * pressure)
 }
 
 // SiegertConstants are those of the Siegert form of the flue loss. The
@@ -71,16 +93,21 @@ type SiegertConstants struct {
 	B  float64 // per cent per K
 }
 
-// Siegert constants as the ordinance [BimschV10] has them, from memory.
-var (
-	SiegertOil     = SiegertConstants{0.68, 0.007}
-	SiegertGas     = SiegertConstants{0.65, 0.009}
-	SiegertPropane = SiegertConstants{0.63, 0.008}
-)
+// SiegertOil returns the constants of light oil as the ordinance [BimschV10] has
+// them, from memory.
+func SiegertOil() SiegertConstants { return SiegertConstants{0.68, 0.007} }
+
+// SiegertGas returns the constants of natural gas as the ordinance [BimschV10]
+// has them, from memory.
+func SiegertGas() SiegertConstants { return SiegertConstants{0.65, 0.009} }
+
+// SiegertPropane returns the constants of propane as the ordinance [BimschV10]
+// has them, from memory.
+func SiegertPropane() SiegertConstants { return SiegertConstants{0.63, 0.008} }
 
 // Siegert returns the flue loss as a fraction of the lower heating value by
-// the legal rule [BimschV10] for a flue at the temperature flue, °C, air at
-// air, °C, and the measured fraction o2 of oxygen in the dry flue gas, 0 to
+// the legal rule [BimschV10] for a flue at flue, °C, -20 to 900, air at
+// air, °C, -30 to 60, and the measured fraction o2 of oxygen in the dry flue gas, 0 to
 // below 0.21. It knows no condensation; NaN outside. Fuel.FlueLoss is the
 // integral it stands for.
 func (k SiegertConstants) Siegert(flue, air, o2 float64) float64 {
@@ -95,8 +122,8 @@ var siegertO2 = [2]float64{0.03, 0.10}
 
 // SiegertFor derives Siegert constants from the fuel's composition, so that
 // the form meets FlueLoss at 3 and at 10 % of oxygen for the flue at flue, °C,
-// and air at air, °C. Between them, and down to 1 %, it is within 0.2 % of it.
-func (f *Fuel) SiegertFor(flue, air float64) (SiegertConstants, error) {
+// -20 to 900, and air at air, °C, -30 to 60. Between them, and down to 1 %, it is within 0.2 % of it.
+func (f Fuel) SiegertFor(flue, air float64) (SiegertConstants, error) {
 	drawn := DefaultCombustionAir()
 	var per, x [2]float64
 	for i, o2 := range siegertO2 {
@@ -104,7 +131,7 @@ func (f *Fuel) SiegertFor(flue, air float64) (SiegertConstants, error) {
 		if err != nil {
 			return SiegertConstants{}, err
 		}
-		loss, err := f.FlueLoss(drawn, ratio, flue, air, constant.StandardPressure)
+		loss, err := f.FlueLoss(FlueState{Drawn: drawn, AirRatio: ratio, Air: air, Flue: flue, Pressure: constant.StandardPressure})
 		if err != nil {
 			return SiegertConstants{}, err
 		}

@@ -38,7 +38,7 @@ func DefaultSoilColumn(area float64) SoilColumn {
 // rest from memory.
 const (
 	fusionHeat     = 333.6e3             // J/kg, ice to water
-	vaporHeat      = constant.LatentZero // J/kg, water to vapour at 0 °C
+	vapourHeat     = constant.LatentZero // J/kg, water to vapour at 0 °C
 	waterCapacity  = 4.2e3               // J/(kg K)
 	iceCapacity    = 2.1e3               // J/(kg K)
 	layerGrowth    = 1.2                 // ratio of one layer's thickness to the one above
@@ -52,25 +52,25 @@ const (
 // vapour that condenses from air kept saturated by wet surfaces. FreezeCourse's
 // AirFirst is then the time to frost with both.
 type FreezeOut struct {
-	Nodes    envelope.Nodes // air and structure; AirSoil, SoilCapacity and SoilDeep give way to Soil
-	Soil     SoilColumn     // the floor
-	WetAir   float64        // kg, 0 to 1e6, of dry air kept saturated while it changes temperature; 0 leaves condensation out
-	Deep     float64        // °C, -60 to 50, below the column
-	Start    float64        // °C, -60 to 50, air, structure and soil surface at the start; the soil runs straight to Deep
-	Outside  []float64      // °C, -60 to 50, hourly means from the start on
-	SkyDrop  float64        // K, -10 to 100, sky below outside air
-	Heat     float64        // W, -1e9 to 1e9, heat given to the air
-	AirLimit float64        // °C, -90 to 120, whose time below is counted for the air
-	SoilLim  float64        // °C, -90 to 120, whose time below is counted for the soil surface
+	Nodes     envelope.Nodes // air and structure; AirSoil, SoilCapacity and SoilDeep give way to Soil
+	Soil      SoilColumn     // the floor
+	WetAir    float64        // kg, 0 to 1e6, of dry air kept saturated while it changes temperature; 0 leaves condensation out
+	Deep      float64        // °C, -60 to 50, below the column
+	Start     float64        // °C, -60 to 50, air, structure and soil surface at the start; the soil runs straight to Deep
+	Outside   []float64      // °C, -60 to 50, hourly means from the start on
+	SkyDrop   float64        // K, -10 to 100, sky below outside air
+	Heat      float64        // W, -1e9 to 1e9, heat given to the air
+	AirLimit  float64        // °C, -90 to 120, whose time below is counted for the air
+	SoilLimit float64        // °C, -90 to 120, whose time below is counted for the soil surface
 }
 
 // FreezeCourse is the result of a FreezeOut.
 type FreezeCourse struct {
 	AirFirst     time.Duration // until the air first is below AirLimit; Forever if it never is
-	SurfaceFirst time.Duration // until the soil surface first is below SoilLim; Forever if it never is
+	SurfaceFirst time.Duration // until the soil surface first is below SoilLimit; Forever if it never is
 	AirBelow     time.Duration // in all with the air below AirLimit
 	AirSpell     time.Duration // longest unbroken time of it
-	SurfaceBelow time.Duration // in all with the soil surface below SoilLim
+	SurfaceBelow time.Duration // in all with the soil surface below SoilLimit
 	SurfaceSpell time.Duration // longest unbroken time of it
 	LowestAir    float64       // °C
 	LowestSoil   float64       // °C, coldest soil surface
@@ -94,7 +94,7 @@ func (f *FreezeOut) check() error {
 		domain.Range{Min: 0.05, Max: 5, Unit: "W/(m K)"}.Check("Soil.Thawed", s.Thawed), domain.Range{Min: 0.05, Max: 5, Unit: "W/(m K)"}.Check("Soil.Frozen", s.Frozen),
 		domain.Range{Min: 0.1, Max: 50, Unit: "W/(m² K)"}.Check("Soil.Surface", s.Surface), domain.Range{Min: 0.05, Max: 5, Unit: "K"}.Check("Soil.FreezingSpan", s.FreezingSpan),
 		domain.Range{Min: 0, Max: 1e6, Unit: "kg"}.Check("WetAir", f.WetAir), wetRange.Check("Deep", f.Deep), wetRange.Check("Start", f.Start),
-		skyDropRange.Check("SkyDrop", f.SkyDrop), heatRange.Check("Heat", f.Heat), roomRange.Check("AirLimit", f.AirLimit), roomRange.Check("SoilLim", f.SoilLim),
+		skyDropRange.Check("SkyDrop", f.SkyDrop), heatRange.Check("Heat", f.Heat), roomRange.Check("AirLimit", f.AirLimit), roomRange.Check("SoilLimit", f.SoilLimit),
 	)
 	if len(f.Outside) == 0 || len(f.Outside) > 8784 {
 		err = errors.Join(err, fmt.Errorf("Outside has %d values, allowed 1 to 8784: %w", len(f.Outside), ErrRange))
@@ -150,8 +150,8 @@ func (f *FreezeOut) airHeat(t float64) (e, slope float64) {
 	if f.WetAir > 0 {
 		p := psychro.SaturationPressure(t)
 		dry := constant.StandardPressure - p
-		e += f.WetAir * vaporHeat * vapourRatio * p / dry
-		slope += f.WetAir * vaporHeat * vapourRatio * constant.StandardPressure / (dry * dry) * psychro.SaturationSlope(t)
+		e += f.WetAir * vapourHeat * vapourRatio * p / dry
+		slope += f.WetAir * vapourHeat * vapourRatio * constant.StandardPressure / (dry * dry) * psychro.SaturationSlope(t)
 	}
 	return e, slope
 }

@@ -12,7 +12,7 @@ import (
 func openHouse(hours int) FreezeOut {
 	n := testNodes()
 	n.Leakage = 2500
-	f := FreezeOut{Nodes: n, Soil: DefaultSoilColumn(90), WetAir: 250, Deep: 7, Start: 6, SkyDrop: 0, AirLimit: -4, SoilLim: -2, Outside: make([]float64, hours)}
+	f := FreezeOut{Nodes: n, Soil: DefaultSoilColumn(90), WetAir: 250, Deep: 7, Start: 6, SkyDrop: 0, AirLimit: -4, SoilLimit: -2, Outside: make([]float64, hours)}
 	for i := range f.Outside {
 		f.Outside[i] = -10
 	}
@@ -22,7 +22,7 @@ func openHouse(hours int) FreezeOut {
 func TestFreezeOutClosesItsBalance(t *testing.T) {
 	f := openHouse(96)
 	f.Nodes.CoverSky, f.SkyDrop, f.Heat = 120, 15, 500
-	c, err := f.Run()
+	c, err := f.Solve()
 	require.NoError(t, err)
 	require.Less(t, math.Abs(c.Residual)/c.Released, 1e-9)
 	require.Greater(t, c.FrostDepth, 0.02)
@@ -38,7 +38,7 @@ func TestFreezeOutClosesItsBalance(t *testing.T) {
 func TestFreezeMarchWithoutLatentHeatIsLinear(t *testing.T) {
 	f := openHouse(48)
 	f.WetAir, f.Soil.Water, f.Soil.Frozen = 0, 0, f.Soil.Thawed
-	a, err := f.Run()
+	a, err := f.Solve()
 	require.NoError(t, err)
 	g := f
 	g.Outside = make([]float64, 48)
@@ -46,7 +46,7 @@ func TestFreezeMarchWithoutLatentHeatIsLinear(t *testing.T) {
 		g.Outside[i] = f.Outside[i] + 5
 	}
 	g.Deep, g.Start = f.Deep+5, f.Start+5
-	b, err := g.Run()
+	b, err := g.Solve()
 	require.NoError(t, err)
 	for i := range a.Air { // shifting all temperatures shifts the course
 		require.InDelta(t, a.Air[i]+5, b.Air[i], 1e-9)
@@ -54,14 +54,14 @@ func TestFreezeMarchWithoutLatentHeatIsLinear(t *testing.T) {
 	}
 	// Air and structure alone, the soil nearly cut off, against the exact house.
 	f.Soil.Area, f.Soil.Surface = 0.1, 0.1
-	c, err := f.Run()
+	c, err := f.Solve()
 	require.NoError(t, err)
 	n := f.Nodes
 	n.AirSoil, n.SoilCapacity, n.SoilDeep = 0, 1e6, 1
 	h := house(t, n)
 	want := h.After(Temperatures{6, 6, 6}, envelope.Drive{Outside: -10, Deep: 7}, 3*time.Hour)
 	require.InDelta(t, want.Air, c.Air[2], 1e-3)
-	e, err := h.Reach(Temperatures{6, 6, 6}, envelope.Drive{Outside: -10, Deep: 7}, AirNode, f.AirLimit, 48*time.Hour)
+	e, err := h.reachFrom(Temperatures{6, 6, 6}, envelope.Drive{Outside: -10, Deep: 7}, airNode, [2]string{"level", "limit"}, f.AirLimit, false, 48*time.Hour)
 	require.NoError(t, err)
 	require.True(t, e.Reached)
 	require.InDelta(t, e.Time.Seconds(), c.AirFirst.Seconds(), 2*c.Step.Seconds())
@@ -78,7 +78,7 @@ func TestFrostDepthAgainstStefan(t *testing.T) {
 	f.Nodes.AirCapacity, f.Nodes.StructureCapacity = 1e9, 1e6
 	s := &f.Soil
 	s.Area, s.Depth, s.Layers, s.Water, s.Dry, s.Surface, s.FreezingSpan, s.Thawed = 1, 1.0, 14, 400, 1e6, 20, 0.05, s.Frozen
-	c, err := f.Run()
+	c, err := f.Solve()
 	require.NoError(t, err)
 	heat := fusionHeat*400 + 5*(1e6+iceCapacity*400)
 	k := s.Frozen
@@ -90,19 +90,19 @@ func TestLatentHeatHoldsTheSurface(t *testing.T) {
 	wet := openHouse(72)
 	dry := openHouse(72)
 	dry.Soil.Water = 0
-	w, err := wet.Run()
+	w, err := wet.Solve()
 	require.NoError(t, err)
-	d, err := dry.Run()
+	d, err := dry.Solve()
 	require.NoError(t, err)
 	require.Less(t, w.SurfaceBelow, d.SurfaceBelow)
 	require.Greater(t, w.Released, d.Released)
 	// Vapour that condenses slows the air.
 	closed := openHouse(5)
 	closed.Nodes.Leakage = 60
-	moist, err := closed.Run()
+	moist, err := closed.Solve()
 	require.NoError(t, err)
 	closed.WetAir = 0
-	plain, err := closed.Run()
+	plain, err := closed.Solve()
 	require.NoError(t, err)
 	require.Greater(t, moist.Air[0], plain.Air[0])
 }
@@ -137,13 +137,13 @@ func TestSoilHeatInverts(t *testing.T) {
 }
 
 func TestFreezeOutRefuses(t *testing.T) {
-	_, err := FreezeOut{}.Run()
+	_, err := FreezeOut{}.Solve()
 	for _, name := range []string{"AirCapacity", "Soil.Area", "Soil.Layers", "Outside"} {
 		require.ErrorContains(t, err, name)
 	}
 	f := openHouse(8000)
 	f.Nodes.AirCapacity = 1
-	_, err = f.Run()
+	_, err = f.Solve()
 	require.ErrorIs(t, err, ErrNotConverged)
 }
 

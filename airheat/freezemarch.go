@@ -75,12 +75,12 @@ func (c *column) step() float64 {
 // maxSteps bounds the march.
 const maxSteps = 20_000_000
 
-// Run marches the house through the hours by the classical Runge-Kutta step
+// Solve marches the house through the hours by the classical Runge-Kutta step
 // on heat contents, so that the latent heats are exact and the balance closes
 // to rounding. The error of temperature is below 0.01 K against a step of a
 // tenth. A house whose air changes so fast that more than 2e7 steps would be
 // needed is ErrNotConverged.
-func (f FreezeOut) Run() (FreezeCourse, error) {
+func (f FreezeOut) Solve() (FreezeCourse, error) {
 	if err := f.check(); err != nil {
 		return FreezeCourse{}, err
 	}
@@ -117,9 +117,9 @@ func (c *column) march(per int) FreezeCourse {
 			r.LowestAir, r.LowestSoil = math.Min(r.LowestAir, air), math.Min(r.LowestSoil, surface)
 			now := 3600*float64(h) + dt*float64(k)
 			first(&r.AirFirst, air < f.AirLimit, now)
-			first(&r.SurfaceFirst, surface < f.SoilLim, now)
+			first(&r.SurfaceFirst, surface < f.SoilLimit, now)
 			airSpell = spell(air < f.AirLimit, dt, airSpell, &airIn, &airLong)
-			soilSpell = spell(surface < f.SoilLim, dt, soilSpell, &soilIn, &soilLong)
+			soilSpell = spell(surface < f.SoilLimit, dt, soilSpell, &soilIn, &soilLong)
 			add(&z, &y, &k1, dt/2)
 			l2, _ = c.rates(&z, to, &guess, &k2)
 			add(&z, &y, &k2, dt/2)

@@ -20,9 +20,9 @@ type Fuel struct {
 	Source      string      // where composition and heating value come from
 }
 
-// CondensationHeat is the latent heat of water at 25 °C, J/kg, that joins the
+// condensationHeat is the latent heat of water at 25 °C, J/kg, that joins the
 // two heating values (EN 14918, ISO 17225-1: 2.443 MJ/kg).
-const CondensationHeat = 2.443e6
+const condensationHeat = 2.443e6
 
 // waterPerHydrogen is the water that hydrogen burns to, kg/kg, as the same
 // standards print it.
@@ -32,7 +32,7 @@ const waterPerHydrogen = 8.937
 // composition c whose higher heating value is higher, J/kg:
 // LHV = HHV - 2.443 (8.937 H + w) MJ/kg [IsoFuel21].
 func LowerHeating(c Composition, higher float64) float64 {
-	return higher - CondensationHeat*(waterPerHydrogen*c.Hydrogen+c.Water)
+	return higher - condensationHeat*(waterPerHydrogen*c.Hydrogen+c.Water)
 }
 
 // MoistHeating returns the lower heating value, J/kg as fired, of a fuel whose
@@ -43,7 +43,7 @@ func MoistHeating(dry, water float64) float64 {
 	if !(water >= 0 && water <= 1) {
 		return math.NaN()
 	}
-	return dry*(1-water) - CondensationHeat*water
+	return dry*(1-water) - condensationHeat*water
 }
 
 // Dulong returns the higher heating value, J/kg, from the composition c by the
@@ -69,16 +69,19 @@ func Boie(c Composition) float64 {
 // HeatingRange is that of the lower heating value.
 var heatingRange = domain.Range{Min: 1e6, Max: 125e6, Unit: "J/kg"}
 
+// higherRange is that of the higher one.
+var higherRange = domain.Range{Min: 1e6, Max: 200e6, Unit: "J/kg"}
+
 // NewFuel returns a fuel with composition c as fired and the lower heating
 // value lower, J/kg as fired, from 1e6 to 125e6. All faults are reported
 // together, among them a composition that does not sum to 1. Emission is left
 // at 0; set it for a fuel that is not counted as neutral.
 func NewFuel(name string, c Composition, lower float64) (Fuel, error) {
-	f := Fuel{Name: name, Composition: c, Lower: lower, Higher: lower + CondensationHeat*(waterPerHydrogen*c.Hydrogen+c.Water), Source: "as given"}
+	f := Fuel{Name: name, Composition: c, Lower: lower, Higher: lower + condensationHeat*(waterPerHydrogen*c.Hydrogen+c.Water), Source: "as given"}
 	return f, f.valid()
 }
 
-func (f *Fuel) valid() error {
+func (f Fuel) valid() error {
 	err := errors.Join(f.Composition.check(), heatingRange.Check("Lower", f.Lower))
 	if err == nil {
 		c := &f.Composition
@@ -102,9 +105,9 @@ func (f Fuel) MoistFuel(water float64) (Fuel, error) {
 		return Fuel{}, err
 	}
 	c := &f.Composition
-	dry := (f.Lower + CondensationHeat*c.Water) / (1 - c.Water)
-	f.Composition = c.Moist(water)
+	dry := (f.Lower + condensationHeat*c.Water) / (1 - c.Water)
+	f.Composition = c.moist(water)
 	f.Lower = MoistHeating(dry, water)
-	f.Higher = f.Lower + CondensationHeat*(waterPerHydrogen*f.Composition.Hydrogen+water)
+	f.Higher = f.Lower + condensationHeat*(waterPerHydrogen*f.Composition.Hydrogen+water)
 	return f, nil
 }

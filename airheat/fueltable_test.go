@@ -78,8 +78,8 @@ func TestCombustionLimitsStandWhereTheySay(t *testing.T) {
 	require.Error(t, err)
 	require.InDelta(t, 0.21/0.001, AirRatioRule(0.209), 1e-9)
 	require.True(t, math.IsNaN(AirRatioRule(0.2101)))
-	require.True(t, math.IsNaN(SiegertGas.Siegert(180, 20, 0.2101)))
-	require.False(t, math.IsNaN(SiegertGas.Siegert(180, 20, 0.2099)))
+	require.True(t, math.IsNaN(SiegertGas().Siegert(180, 20, 0.2101)))
+	require.False(t, math.IsNaN(SiegertGas().Siegert(180, 20, 0.2099)))
 	nearly := Composition{Carbon: 0.9, Hydrogen: 0.09901}
 	_, err = NewFuel("nearly", nearly, 40e6)
 	require.NoError(t, err)
@@ -96,12 +96,12 @@ func TestCombustionLimitsStandWhereTheySay(t *testing.T) {
 	for _, o2 := range []float64{0.03, 0.10} {
 		ratio, err := f.AirRatioFromO2(DefaultCombustionAir(), o2)
 		require.NoError(t, err)
-		l, err := f.FlueLoss(DefaultCombustionAir(), ratio, 180, 20, 101325)
+		l, err := f.FlueLoss(FlueState{Drawn: DefaultCombustionAir(), AirRatio: ratio, Air: 20, Flue: 180, Pressure: 101325})
 		require.NoError(t, err)
 		require.InEpsilon(t, l.OfLower, k.Siegert(180, 20, o2), 1e-9)
 	}
 	// Condensate leaves at the flue's temperature: 4.18 kJ/(kg K).
-	l, err := f.FlueLoss(DefaultCombustionAir(), 1.2, 40, 20, 101325)
+	l, err := f.FlueLoss(FlueState{Drawn: DefaultCombustionAir(), AirRatio: 1.2, Air: 20, Flue: 40, Pressure: 101325})
 	require.NoError(t, err)
 	T1, T2 := 293.15, 313.15
 	vapour := l.Gas.H2O - l.Condensed/18.015
@@ -132,7 +132,7 @@ func TestHeatingFormulasByHand(t *testing.T) {
 	h, err := without.Burn(DefaultCombustionAir(), 1.2)
 	require.NoError(t, err)
 	require.InEpsilon(t, 0.01, g.N2-h.N2, 1e-9)
-	require.InEpsilon(t, 0.11/14.44*0.7857*10150*2326, IncompleteCarbonLoss(0.11, 14.33, 0.7857), 1e-12)
+	require.InEpsilon(t, 0.11/14.44*0.7857*10150*2326, IncompleteCarbonLoss(GasAnalysis{CO: 0.0011, CO2: 0.1433}, 0.7857), 1e-12)
 	require.False(t, math.IsNaN(with.UnburntLoss(g, 0.05)))
 	require.True(t, math.IsNaN(with.UnburntLoss(g, 0.0501)))
 }

@@ -49,7 +49,7 @@ func FuzzReach(f *testing.F) {
 		if err != nil {
 			return
 		}
-		e, err := h.Reach(Temperatures{start, start, start}, envelope.Drive{Outside: outside, Ramp: ramp, Deep: 8}, AirNode, level, 1000*time.Hour)
+		e, err := h.reachFrom(Temperatures{start, start, start}, envelope.Drive{Outside: outside, Ramp: ramp, Deep: 8}, airNode, [2]string{"level", "limit"}, level, false, 1000*time.Hour)
 		if err != nil {
 			return
 		}
@@ -67,7 +67,7 @@ func FuzzFlueLoss(f *testing.F) {
 		if err != nil {
 			return
 		}
-		l, err := fuel.FlueLoss(DefaultCombustionAir(), ratio, flue, air, 101325)
+		l, err := fuel.FlueLoss(FlueState{Drawn: DefaultCombustionAir(), AirRatio: ratio, Air: air, Flue: flue, Pressure: 101325})
 		if err != nil {
 			return
 		}
@@ -92,7 +92,7 @@ func FuzzDew(f *testing.F) {
 		if err == nil && (!finite(r.Outlet, r.HumidityRatio, r.Water, r.Loss) || r.Water < -1e-12*mass || r.Outlet < math.Min(c, around)-1e-6 || r.Outlet > math.Max(c, around)+5) {
 			t.Fatalf("%+v", r)
 		}
-		s, err := demoSoil().New(around)
+		s, err := NewSoilStore(demoSoil(), around)
 		if err != nil {
 			return
 		}

@@ -17,28 +17,16 @@ type Temperatures struct {
 	Soil      float64 // °C, -90 to 120
 }
 
-// Node names one of the three nodes.
-type Node uint8
+// node is one of the three.
+type node uint8
 
-// The three nodes.
 const (
-	AirNode Node = iota
-	StructureNode
-	SoilNode
+	airNode node = iota
+	structureNode
+	soilNode
 )
 
-// Of returns the temperature of node n, °C, and NaN for an unknown node.
-func (t Temperatures) Of(n Node) float64 {
-	switch n {
-	case AirNode:
-		return t.Air
-	case StructureNode:
-		return t.Structure
-	case SoilNode:
-		return t.Soil
-	}
-	return math.NaN()
-}
+func (t Temperatures) of(n node) float64 { return [...]float64{t.Air, t.Structure, t.Soil}[n] }
 
 // Ranges of the three-node house.
 var (
@@ -72,25 +60,24 @@ func NewTransient(n envelope.Nodes) (Transient, error) {
 }
 
 // made refuses the zero Transient.
-func (h *Transient) made(field string) error {
+func (h *Transient) made() error {
 	if h.s.Made() {
 		return nil
 	}
-	return fmt.Errorf("%w: the zero %s is invalid, make it with NewTransient", ErrRange, field)
+	return fmt.Errorf("%w: the zero Transient is invalid, make it with NewTransient", ErrRange)
 }
-
-// Nodes returns the description the house was made from.
-func (h *Transient) Nodes() envelope.Nodes { return h.n }
 
 // TimeConstants returns the three time constants of the coupled house, the
 // shortest first.
-func (h *Transient) TimeConstants() [3]time.Duration {
+func (h Transient) TimeConstants() [3]time.Duration {
 	return [3]time.Duration{duration(1 / h.s.Rates[0]), duration(1 / h.s.Rates[1]), duration(1 / h.s.Rates[2])}
 }
 
 // Steady returns the temperatures at which the house would stay under d with
 // the outside air held at d.Outside, °C; d.Ramp is left aside.
-func (h *Transient) Steady(d envelope.Drive) Temperatures {
+func (h Transient) Steady(d envelope.Drive) Temperatures { return h.steady(&d) }
+
+func (h *Transient) steady(d *envelope.Drive) Temperatures {
 	n := &h.n
 	// Structure and soil eliminated: Ts = (Has Ta + bs)/(Has + Hso), likewise Tg.
 	bs := d.StructureHeat + n.StructureOutside*d.Outside
@@ -105,7 +92,7 @@ func (h *Transient) Steady(d envelope.Drive) Temperatures {
 // HoldingHeat returns the heat in W that keeps the air at air, °C, in the
 // steady state under d, and the temperatures of that state; d.Heat is left
 // aside.
-func (h *Transient) HoldingHeat(d envelope.Drive, air float64) (float64, Temperatures) {
+func (h Transient) HoldingHeat(d envelope.Drive, air float64) (float64, Temperatures) {
 	n := &h.n
 	t := Temperatures{
 		Air:       air,

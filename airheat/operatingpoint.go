@@ -51,10 +51,6 @@ type OperatingPoint struct {
 	PeakFlow         float64 // m³/s, flow at the fan's last peak at this speed
 }
 
-// Multiple reports whether the curves cross more than once, so that the fan
-// may settle elsewhere or hunt.
-func (p OperatingPoint) Multiple() bool { return p.Count > 1 }
-
 // Warnings names stall and multiple crossings in words; nil when there is
 // nothing to say.
 func (p OperatingPoint) Warnings() []string {
@@ -71,22 +67,22 @@ func (p OperatingPoint) Warnings() []string {
 	return w
 }
 
-// Intersections appends to dst every point at which fan, driven by drive on
-// air of the given density and viscosity, gives what the system takes, from
-// the smallest flow up, and returns the longer slice. The pressure of the fan
-// is n²(ρ/1.2) p(Q/n) of the tested curve p. Crossings on falling pieces of
-// the fan's curve and on straight or downward-curved rising ones cannot be
-// missed; a rising piece of a polynomial that curves upward is searched in 32
-// parts. The error lists every fault of drive and air.
-func (s System) Intersections(dst []Intersection, fan Fan, drive FanDrive, air Air) ([]Intersection, error) {
+// Intersections returns every point at which fan, driven by drive on air of the
+// given density and viscosity, gives what the system takes, from the smallest
+// flow up. The pressure of the fan is n²(ρ/1.2) p(Q/n) of the tested curve p.
+// Crossings on falling pieces of the fan's curve and on straight or
+// downward-curved rising ones cannot be missed; a rising piece of a polynomial
+// that curves upward is searched in 32 parts. The error lists every fault of
+// drive and air.
+func (s System) Intersections(fan Fan, drive FanDrive, air Air) ([]Intersection, error) {
 	if err := s.checkDriven(&fan, drive, air); err != nil {
-		return dst, err
+		return nil, err
 	}
 	var f finder
 	if err := s.find(&f, &fan, drive, air); err != nil {
-		return dst, err
+		return nil, err
 	}
-	return append(dst, f.found[:f.count]...), nil
+	return append([]Intersection(nil), f.found[:f.count]...), nil
 }
 
 func (s System) checkDriven(fan *Fan, drive FanDrive, air Air) error {
@@ -131,7 +127,7 @@ func (f *finder) run(fan *Fan, drive FanDrive) error {
 		f.add(fan.pieceAt(q), q)
 	}
 	if f.count > maxCrossings {
-		return fmt.Errorf("%w: the fan and duct curves cross %d times, at most %d are told apart", ErrNoSolution, f.count, maxCrossings)
+		return fmt.Errorf("%w: the fan and duct curves cross %d times, at most %d are resolved", ErrNoSolution, f.count, maxCrossings)
 	}
 	return nil
 }
@@ -181,12 +177,12 @@ func (f *finder) point(drive FanDrive) (OperatingPoint, error) {
 	return p, nil
 }
 
-// FanRise returns the warming, K, of air that a fan lifts by pressure (Pa)
-// with the efficiency (fraction: air power over shaft power, or over electric
-// power if the motor stands in the stream): Δp/(ρ cp η). NaN for an efficiency
-// outside 0.01 to 1.
+// FanRise returns the warming, K, of air that a fan lifts by pressure (Pa, 0 to
+// 1e6) with the efficiency (fraction: air power over shaft power, or over electric
+// power if the motor stands in the stream): Δp/(ρ cp η). NaN for a
+// pressure, an efficiency outside 0.01 to 1, or air outside its range.
 func FanRise(pressure, efficiency float64, air Air) float64 {
-	if !fanEfficiencyRange.Contains(efficiency) {
+	if !fanEfficiencyRange.Contains(efficiency) || !ductPressureRange.Contains(pressure) || air.check("") != nil {
 		return math.NaN()
 	}
 	return pressure / (air.Density * air.HeatCapacity * efficiency)

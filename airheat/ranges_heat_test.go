@@ -120,14 +120,14 @@ func TestEdgesOfTheSeason(t *testing.T) {
 	for _, c := range []struct {
 		field    string
 		min, max float64
-		set      func(s *Season) *float64
+		set      func(s *HeatingSeason) *float64
 	}{
-		{"Loss", 1e-3, 1e9, func(s *Season) *float64 { return &s.Loss }},
-		{"Aperture", 0, 1e6, func(s *Season) *float64 { return &s.Aperture }},
-		{"Price", 0, 1e6, func(s *Season) *float64 { return &s.Price }},
-		{"Standby", 0, 0.2, func(s *Season) *float64 { return &s.Burner.Standby }},
-		{"Rated", 1e-6, 1e9, func(s *Season) *float64 { return &s.Burner.Rated }},
-		{"Gain", 0, 1e9, func(s *Season) *float64 { return &s.Gain }},
+		{"Loss", 1e-3, 1e9, func(s *HeatingSeason) *float64 { return &s.Loss }},
+		{"Aperture", 0, 1e6, func(s *HeatingSeason) *float64 { return &s.Aperture }},
+		{"Price", 0, 1e6, func(s *HeatingSeason) *float64 { return &s.Price }},
+		{"Standby", 0, 0.2, func(s *HeatingSeason) *float64 { return &s.Burner.Standby }},
+		{"Rated", 1e-6, 1e9, func(s *HeatingSeason) *float64 { return &s.Burner.Rated }},
+		{"Gain", 0, 1e9, func(s *HeatingSeason) *float64 { return &s.Gain }},
 	} {
 		edges(t, c.field, c.min, c.max, func(v float64) error { s := demo; *c.set(&s) = v; return s.check() })
 	}
@@ -149,7 +149,7 @@ func TestEdgesOfTheSeason(t *testing.T) {
 		edges(t, c.field, c.min, c.max, func(v float64) error {
 			h, k := MonthlyHouse{SetPoint: 12, Loss: 780, Storage: 5, Burner: demo.Burner}, m
 			*c.set(&h, &k) = v
-			_, _, err := h.Monthly(k)
+			_, _, err := h.Solve(k)
 			return err
 		})
 	}
@@ -179,7 +179,7 @@ func TestEdgesOfDuctsAndStores(t *testing.T) {
 		if v == 1 {
 			b.DesignFlow = v / air.Density * (1 - 1e-15)
 		}
-		_, err := b.New(12, air)
+		_, err := NewRockBedStore(b, 12, air)
 		return err
 	})
 }
@@ -190,12 +190,12 @@ func TestNoFalseComfort(t *testing.T) {
 		require.Equal(t, Forever, PurgeTime(bad[0], bad[1]), bad)
 	}
 	require.Zero(t, PurgeTime(1, 2))
-	require.True(t, math.IsNaN(ShareAfter(0.01, 0, 1, 100, -time.Second)))
-	require.True(t, math.IsNaN(ShareAfter(-0.01, 0, 1, 100, time.Second)))
+	require.True(t, math.IsNaN(MixedGas{0.01, 0, 1, 100}.ShareAfter(-time.Second)))
+	require.True(t, math.IsNaN(MixedGas{-0.01, 0, 1, 100}.ShareAfter(time.Second)))
 	require.True(t, math.IsNaN(LeakageRule(-1, 100)))
 	require.True(t, math.IsNaN(LeakageRule(1, -100)))
 	require.True(t, math.IsNaN(DirectEfficiency(-5, 0.001, 17e6)))
-	require.True(t, math.IsNaN(DryGasFromAnalysis(0.1, -0.05, 0, 0.8, 0.5)))
+	require.True(t, math.IsNaN(DryGasFromAnalysis(GasAnalysis{0.1, -0.05, 0, 0.8}, 0.5)))
 	l := TwoLayers{LowerLoss: 5, UpperLoss: 5, Lower: 15, Outside: 0, RisingShare: 0.5, Mixing: 0.1, HeaterFlow: 0.5, HeatCapacity: 1200}
 	_, err := l.Fans(MixingFans{Flow: 0.5, Power: 5000, FilmFactor: 1}, 1)
 	require.ErrorIs(t, err, ErrNoSolution)

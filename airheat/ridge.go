@@ -132,11 +132,11 @@ func (l TwoLayers) RidgeReturn() (RidgeReturn, error) {
 	return r, nil
 }
 
-// CoilView returns the fraction of the coil's rise that a warmer return seems
+// coilView returns the fraction of the coil's rise that a warmer return seems
 // to save: warmer and rise in K. At a rise of 100 K a return 10 K warmer gives
 // 0.10; see TwoLayers.RidgeReturn for what the house saves. NaN for a rise
 // that is not positive.
-func CoilView(warmer, rise float64) float64 {
+func coilView(warmer, rise float64) float64 {
 	if !(rise > 0) {
 		return math.NaN()
 	}

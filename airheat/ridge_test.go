@@ -30,8 +30,8 @@ func TestRidgeReturnWorked(t *testing.T) {
 	require.Greater(t, m.CoilView, 2*m.Saving)
 	// At a rise of 100 K a return 10 K warmer asks 10 % less of the coil
 	// (common practice, no source).
-	require.InDelta(t, 0.10, CoilView(10, 100), 1e-15)
-	require.True(t, math.IsNaN(CoilView(10, 0)))
+	require.InDelta(t, 0.10, coilView(10, 100), 1e-15)
+	require.True(t, math.IsNaN(coilView(10, 0)))
 }
 
 func TestNoSavingAboveTheMixedBound(t *testing.T) {

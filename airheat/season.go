@@ -24,16 +24,16 @@ func (s SetPoints) At(i int) float64 {
 	return s.Night
 }
 
-// Mean returns the set-point's mean over the day, °C.
-func (s SetPoints) Mean() float64 {
+// mean returns the set-point's mean over the day, °C.
+func (s SetPoints) mean() float64 {
 	n := float64(s.DayEnds - s.DayStarts)
 	return (s.Day*n + s.Night*(24-n)) / 24
 }
 
-// Season is a year of one house for the hourly, bin, degree-hour and monthly
+// HeatingSeason is a year of one house for the hourly, bin, degree-hour and monthly
 // methods: all of them see the same house, weather and burner. The columns
 // have 8,760 or 8,784 hourly means.
-type Season struct {
+type HeatingSeason struct {
 	Outside   []float64 // °C, -90 to 120
 	Sun       []float64 // W/m², 0 to 1500, global on the horizontal
 	SetPoints SetPoints // °C, asked for
@@ -59,7 +59,7 @@ type SeasonHeat struct {
 	Gains    float64 // J, gains that met loss in that time
 }
 
-func (s *Season) check() error {
+func (s HeatingSeason) check() error {
 	err := errors.Join(checkColumn("Outside", s.Outside, roomRange), checkColumn("Sun", s.Sun, sunRange))
 	if err == nil && len(s.Outside) != len(s.Sun) {
 		err = fmt.Errorf("Outside has %d values and Sun %d: %w", len(s.Outside), len(s.Sun), ErrRange)
@@ -116,7 +116,7 @@ func (r *SeasonHeat) finish(b *Burner, price float64) {
 // burner's efficiency at that load. The house stores nothing: what the sun
 // gives beyond an hour's loss is gone, so this is an upper estimate for a
 // house with much soil and benches, and right for a light one.
-func (s *Season) Hourly() (SeasonHeat, error) {
+func (s HeatingSeason) Hourly() (SeasonHeat, error) {
 	if err := s.check(); err != nil {
 		return SeasonHeat{}, err
 	}
@@ -139,7 +139,7 @@ func (s *Season) Hourly() (SeasonHeat, error) {
 // set-point and mean gains. Sun and cold nights of one temperature are thrown
 // together: where it shines on cold days, gains are used that came at other
 // hours, so the heat comes out lower than hour by hour.
-func (s *Season) Bins(width float64) (SeasonHeat, error) {
+func (s HeatingSeason) Bins(width float64) (SeasonHeat, error) {
 	if err := errors.Join(s.check(), domain.Range{Min: 0.1, Max: 10, Unit: "K"}.Check("width", width)); err != nil {
 		return SeasonHeat{}, err
 	}
@@ -177,7 +177,7 @@ func (s *Season) Bins(width float64) (SeasonHeat, error) {
 // °C: heat = Loss × degree-hours, at the burner's efficiency for the mean
 // load. The base is the set-point less what the gains carry; BaseTemperature
 // gives it. One base for the whole year knows no sunny hour from a dull one.
-func (s *Season) DegreeHours(base float64) (SeasonHeat, error) {
+func (s HeatingSeason) DegreeHours(base float64) (SeasonHeat, error) {
 	if err := errors.Join(s.check(), roomRange.Check("base", base)); err != nil {
 		return SeasonHeat{}, err
 	}
@@ -197,7 +197,7 @@ func (s *Season) DegreeHours(base float64) (SeasonHeat, error) {
 		r.add(&s.Burner, s.Loss*sum/hours, hours)
 	}
 	r.Peak = peak
-	r.Loss = s.Loss * (sum + hours*(s.SetPoints.Mean()-base)) * 3600
+	r.Loss = s.Loss * (sum + hours*(s.SetPoints.mean()-base)) * 3600
 	r.Gains = r.Loss - s.Loss*sum*3600
 	r.finish(&s.Burner, s.Price)
 	return r, nil
@@ -205,11 +205,11 @@ func (s *Season) DegreeHours(base float64) (SeasonHeat, error) {
 
 // BaseTemperature returns the base of the degree-hours, °C: the mean set-point
 // less the mean gains, over the hours colder than it, divided by the loss.
-func (s *Season) BaseTemperature() (float64, error) {
+func (s HeatingSeason) BaseTemperature() (float64, error) {
 	if err := s.check(); err != nil {
 		return 0, err
 	}
-	mean := s.SetPoints.Mean()
+	mean := s.SetPoints.mean()
 	sum, n := 0.0, 0.0
 	for i, to := range s.Outside {
 		if to < mean {

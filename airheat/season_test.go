@@ -18,9 +18,9 @@ func demoBurner() Burner {
 	return Burner{Rated: 40000, Efficiency: 0.88, Standby: 0.015, Fuel: Pellets()}
 }
 
-func demoSeason() Season {
+func demoSeason() HeatingSeason {
 	y := year.Demo()
-	return Season{Outside: y.Outside, Sun: y.Sun, SetPoints: SetPoints{Day: 15, Night: 11, DayStarts: 7, DayEnds: 18}, Loss: 780, Aperture: 25, Gain: 200, Burner: demoBurner(), Price: 0.38}
+	return HeatingSeason{Outside: y.Outside, Sun: y.Sun, SetPoints: SetPoints{Day: 15, Night: 11, DayStarts: 7, DayEnds: 18}, Loss: 780, Aperture: 25, Gain: 200, Burner: demoBurner(), Price: 0.38}
 }
 
 func demoSeasonNodes(t testing.TB) SeasonNodes {
@@ -61,7 +61,7 @@ func TestAllMethodsAgreeOnAConstantYear(t *testing.T) {
 	require.NoError(t, err)
 	m, err := s.MonthlyMeans()
 	require.NoError(t, err)
-	monthly, _, err := MonthlyHouse{SetPoint: 12, Loss: 780, Storage: 5, Burner: s.Burner, Price: 0.38}.Monthly(m)
+	monthly, _, err := MonthlyHouse{SetPoint: 12, Loss: 780, Storage: 5, Burner: s.Burner, Price: 0.38}.Solve(m)
 	require.NoError(t, err)
 	for _, r := range []SeasonHeat{hourly, bins, degree, monthly} {
 		r.Method = ""
@@ -72,7 +72,7 @@ func TestAllMethodsAgreeOnAConstantYear(t *testing.T) {
 		require.Empty(t, cmp.Diff(ref, r, cmpopts.EquateApprox(1e-9, 1e-6)))
 	}
 	b := s.Burner
-	require.InEpsilon(t, want/b.PartLoad(7800/b.Rated), hourly.Fuel, 1e-9)
+	require.InEpsilon(t, want/b.partLoad(7800/b.Rated), hourly.Fuel, 1e-9)
 	require.InEpsilon(t, hourly.Fuel/b.Fuel.Lower*0.38, hourly.Cost, 1e-12)
 
 	n := demoSeasonNodes(t)
@@ -80,7 +80,7 @@ func TestAllMethodsAgreeOnAConstantYear(t *testing.T) {
 	q, _ := n.House.HoldingHeat(envelope.Drive{Outside: 2, Deep: 9}, 12)
 	n.Outside, n.Gain, n.ToAir, n.ToPlants, n.ToSoil = s.Outside, 0, 0, 0, 0
 	n.SetPoints = s.SetPoints
-	c, err := n.Energy()
+	c, err := n.Solve()
 	require.NoError(t, err)
 	require.InEpsilon(t, q*8760*3600, c.Heat, 1e-9)
 	require.InEpsilon(t, nodes.SoilDeep*(c.End.Soil-9)*8760*3600, c.ToGround, 1e-9)
@@ -95,7 +95,7 @@ func TestYearOfThreeNodesClosesItsBalance(t *testing.T) {
 	for i := range s.SkyDrop {
 		s.SkyDrop[i] = 8 + 4*math.Sin(float64(i))
 	}
-	c, err := s.Energy()
+	c, err := s.Solve()
 	require.NoError(t, err)
 	require.Less(t, math.Abs(c.Residual)/(c.Heat+c.Gains), 1e-9)
 	sum := 0.0
@@ -153,7 +153,7 @@ func TestMethodsPartInTheStatedOrder(t *testing.T) {
 func TestAHeaterTooSmallIsSaid(t *testing.T) {
 	s := demoSeasonNodes(t)
 	s.Burner.Rated = 9000
-	c, err := s.Energy()
+	c, err := s.Solve()
 	require.NoError(t, err)
 	require.Greater(t, c.Unmet, 0.0)
 	require.Greater(t, c.BelowHours, 100)
@@ -182,12 +182,12 @@ func TestSeasonRefuses(t *testing.T) {
 	n := demoSeasonNodes(t)
 	n.SkyDrop = n.Outside[:10]
 	n.VentAt = 5
-	_, err = n.Energy()
+	_, err = n.Solve()
 	require.ErrorContains(t, err, "VentAt")
 	require.ErrorContains(t, err, "SkyDrop")
-	_, err = (&SeasonNodes{}).Energy()
+	_, err = (&SeasonNodes{}).Solve()
 	require.ErrorIs(t, err, ErrRange)
-	_, _, err = MonthlyHouse{}.Monthly(Months{})
+	_, _, err = MonthlyHouse{}.Solve(Months{})
 	require.ErrorIs(t, err, ErrRange)
 }
 
@@ -203,7 +203,7 @@ func TestHoursBelowTheSetPoint(t *testing.T) {
 		s.Outside = make([]float64, 8760)
 		s.Burner.Rated, _ = s.House.HoldingHeat(envelope.Drive{Deep: s.Deep}, 12-c.short)
 		// The year starts at the set-point and settles in the first days.
-		r, err := s.Energy()
+		r, err := s.Solve()
 		require.NoError(t, err)
 		if c.hours == 0 {
 			require.Zero(t, r.BelowHours)

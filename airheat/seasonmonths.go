@@ -14,18 +14,18 @@ type Months struct {
 	Hours   [12]float64 // h, 1 to 745, in each month
 }
 
-// CalendarHours returns the hours of the months of a year of 365 days, h.
-func CalendarHours() [12]float64 {
+// calendarHours returns the hours of the months of a year of 365 days, h.
+func calendarHours() [12]float64 {
 	return [12]float64{744, 672, 744, 720, 744, 720, 744, 744, 720, 744, 720, 744}
 }
 
 // MonthlyMeans returns the months of the season's year, °C, W/m² and h; a year
 // of 8,784 hours has a 29th of February.
-func (s *Season) MonthlyMeans() (Months, error) {
+func (s HeatingSeason) MonthlyMeans() (Months, error) {
 	if err := s.check(); err != nil {
 		return Months{}, err
 	}
-	m := Months{Hours: CalendarHours()}
+	m := Months{Hours: calendarHours()}
 	if len(s.Outside) == 8784 {
 		m.Hours[1] += 24
 	}
@@ -79,12 +79,12 @@ const (
 	utilisationTau = 15.0 // h (from memory)
 )
 
-// Monthly returns the season by the monthly method: in each month loss less
+// Solve returns the season by the monthly method: in each month loss less
 // the used part of the gains, at the burner's efficiency for the month's mean
 // load. It is quick and blind to single nights; it parts from the hourly
 // methods in spring and autumn, where the mean outside is mild and nights are
 // not.
-func (h MonthlyHouse) Monthly(m Months) (SeasonHeat, [12]float64, error) {
+func (h MonthlyHouse) Solve(m Months) (SeasonHeat, [12]float64, error) {
 	err := errors.Join(
 		roomRange.Check("SetPoint", h.SetPoint),
 		domain.Range{Min: 1e-3, Max: conductanceRange.Max, Unit: "W/K"}.Check("Loss", h.Loss),

@@ -27,7 +27,7 @@ type SeasonNodes struct {
 	Price     float64   // currency per kg, 0 to 1e6, of fuel
 }
 
-// SeasonCourse is the result of SeasonNodes.Energy with its balance:
+// SeasonCourse is the result of SeasonNodes.Solve with its balance:
 // Heat + Gains = Loss + ToGround + Vented + Stored.
 type SeasonCourse struct {
 	SeasonHeat                // J, kg and currency as its fields say
@@ -44,7 +44,7 @@ type SeasonCourse struct {
 	HeatPerMonth [12]float64  // J
 }
 
-func (s *SeasonNodes) check() error {
+func (s SeasonNodes) check() error {
 	err := errors.Join(checkColumn("Outside", s.Outside, roomRange), checkColumn("Sun", s.Sun, sunRange))
 	if err == nil && len(s.Outside) != len(s.Sun) {
 		err = fmt.Errorf("Outside has %d values and Sun %d: %w", len(s.Outside), len(s.Sun), ErrRange)
@@ -65,17 +65,17 @@ func (s *SeasonNodes) check() error {
 		roomRange.Check("Deep", s.Deep), powerRange.Check("Gain", s.Gain),
 		area.Check("ToAir", s.ToAir), area.Check("ToPlants", s.ToPlants), area.Check("ToSoil", s.ToSoil),
 		domain.Range{Min: 0, Max: 1e6, Unit: "currency per kg"}.Check("Price", s.Price),
-		s.House.made("House"),
+		domain.Within("House", s.House.made()),
 	)
 }
 
-// Energy runs the year hour by hour, each hour exactly under its mean weather:
+// Solve runs the year hour by hour, each hour exactly under its mean weather:
 // the thermostat gives the constant heat, from none to the burner's rating,
 // that brings the air to the set-point at the hour's end, and the vents take
 // what would carry it above VentAt. The year starts from the steady state at
 // the set-point of its first hour. Storage in structure and soil carries sun
 // into the night, which the other methods leave out.
-func (s *SeasonNodes) Energy() (SeasonCourse, error) {
+func (s SeasonNodes) Solve() (SeasonCourse, error) {
 	if err := s.check(); err != nil {
 		return SeasonCourse{}, err
 	}
@@ -91,7 +91,7 @@ func (s *SeasonNodes) Energy() (SeasonCourse, error) {
 	for i := range s.Outside {
 		d := s.drive(i)
 		set := s.SetPoints.At(i)
-		rest := h.Steady(d)
+		rest := h.steady(&d)
 		x := [3]float64{t.Air - rest.Air, t.Structure - rest.Structure, t.Soil - rest.Soil}
 		free := rest.Air + step.Decay[0][0]*x[0] + step.Decay[0][1]*x[1] + step.Decay[0][2]*x[2]
 		q := 0.0
@@ -112,7 +112,7 @@ func (s *SeasonNodes) Energy() (SeasonCourse, error) {
 		if q != 0 {
 			gain := d.Heat
 			d.Heat += q
-			rest = h.Steady(d)
+			rest = h.steady(&d)
 			d.Heat = gain
 			x = [3]float64{t.Air - rest.Air, t.Structure - rest.Structure, t.Soil - rest.Soil}
 		}
@@ -142,8 +142,8 @@ func (s *SeasonNodes) Energy() (SeasonCourse, error) {
 	return c, nil
 }
 
-func (s *SeasonNodes) monthHours(month int) int {
-	n := int(CalendarHours()[month])
+func (s SeasonNodes) monthHours(month int) int {
+	n := int(calendarHours()[month])
 	if month == 1 && len(s.Outside) == 8784 {
 		n += 24
 	}
@@ -151,7 +151,7 @@ func (s *SeasonNodes) monthHours(month int) int {
 }
 
 // drive is the weather of hour i without the heater.
-func (s *SeasonNodes) drive(i int) envelope.Drive {
+func (s SeasonNodes) drive(i int) envelope.Drive {
 	d := envelope.Drive{Heat: s.Gain + s.ToAir*s.Sun[i], StructureHeat: s.ToPlants * s.Sun[i], SoilHeat: s.ToSoil * s.Sun[i], Outside: s.Outside[i], Deep: s.Deep}
 	if s.SkyDrop != nil {
 		d.SkyDrop = s.SkyDrop[i]

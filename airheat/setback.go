@@ -28,12 +28,12 @@ const setBackStep = 300.0
 
 // NightSetBack returns the repeating day of the house under the constant
 // drive d (its Heat counts as a gain, its Ramp must be 0) with the set-points
-// sp and a heater of up to rated, W. The thermostat acts in steps of five
+// sp and a heater of up to rated, W, 1e-6 to 1e9. The thermostat acts in steps of five
 // minutes, each solved exactly: the heat within a step is constant and brings
 // the air to the set-point at its end. What is saved is the loss of the cooler
 // house alone; a heavy house hardly cools in a night and saves little.
-func (h *Transient) NightSetBack(d envelope.Drive, sp SetPoints, rated float64) (SetBack, error) {
-	err := errors.Join(h.made("Transient"), d.Check(), sp.check(), positivePower.Check("rated", rated))
+func (h Transient) NightSetBack(d envelope.Drive, sp SetPoints, rated float64) (SetBack, error) {
+	err := errors.Join(h.made(), d.Check(), sp.check(), positivePower.Check("rated", rated))
 	if d.Ramp != 0 {
 		err = errors.Join(err, &RangeError{Field: "Ramp", Value: d.Ramp, Unit: "K/s", Source: "a repeating day has a constant outside"})
 	}
@@ -42,7 +42,7 @@ func (h *Transient) NightSetBack(d envelope.Drive, sp SetPoints, rated float64) 
 	}
 	const perHour = int(3600 / setBackStep)
 	step := h.s.Step(setBackStep)
-	_, t := h.HoldingHeat(d, sp.Mean())
+	_, t := h.HoldingHeat(d, sp.mean())
 	hold, _ := h.HoldingHeat(d, sp.Day)
 	constant := math.Max(0, hold-d.Heat) * 86400
 	for range 3000 {
@@ -52,14 +52,14 @@ func (h *Transient) NightSetBack(d envelope.Drive, sp SetPoints, rated float64) 
 		for i := range 24 * perHour {
 			// The day starts with DayStarts, so that the recovery stands first.
 			set := sp.At((i/perHour + sp.DayStarts) % 24)
-			rest := h.Steady(d)
+			rest := h.steady(&d)
 			x := [3]float64{t.Air - rest.Air, t.Structure - rest.Structure, t.Soil - rest.Soil}
 			free := rest.Air + transient.Times(&step.Decay, x)[0]
 			q := math.Max(0, math.Min(rated, (set-free)/step.PerWatt[0]))
 			if q > 0 {
 				heated := d
 				heated.Heat += q
-				rest = h.Steady(heated)
+				rest = h.steady(&heated)
 				x = [3]float64{t.Air - rest.Air, t.Structure - rest.Structure, t.Soil - rest.Soil}
 			}
 			m := transient.Times(&step.Mean, x)

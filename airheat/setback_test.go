@@ -19,7 +19,7 @@ func TestNightSetBack(t *testing.T) {
 	require.InDelta(t, 16, r.WarmestAir, 1e-6)
 	require.Greater(t, r.Saving, 0.02)
 	// It cannot save more than the mean set-point would.
-	q, _ := h.HoldingHeat(d, sp.Mean())
+	q, _ := h.HoldingHeat(d, sp.mean())
 	q16, _ := h.HoldingHeat(d, 16)
 	require.Less(t, r.Saving, 1-(q-300)/(q16-300)+1e-3)
 	require.Less(t, r.Recovery, 3*time.Hour)

@@ -42,11 +42,11 @@ const (
 	ergunTurbulent = 1.75
 )
 
-// BedTransfer returns the heat transfer of a rock bed by volume, W/(m³ K), for
+// bedTransfer returns the heat transfer of a rock bed by volume, W/(m³ K), for
 // the mass flow per face massFlux (0.01 to 1 kg/(m² s)) and the diameter stone
 // (m, 0.005 to 0.3): 650 (G/D)^0.7. NaN outside. [DufBec13] ch. 9, after Löf and
 // Hawley, from memory.
-func BedTransfer(massFlux, stone float64) float64 {
+func bedTransfer(massFlux, stone float64) float64 {
 	if !(massFlux >= 0.01 && massFlux <= 1) || !bedStoneRange.Contains(stone) {
 		return math.NaN()
 	}
@@ -55,7 +55,7 @@ func BedTransfer(massFlux, stone float64) float64 {
 
 // Loss returns the pressure, Pa, that the flow (m³/s) of air loses in the bed:
 // Ergun's equation with the speed as if the bed were empty. [Ergun52].
-func (b RockBed) Loss(flow float64, air Air) float64 {
+func (b RockBed) loss(flow float64, air Air) float64 {
 	v := flow / b.Area
 	e3, solid := b.Void*b.Void*b.Void, 1-b.Void
 	return b.Depth * (ergunLaminar*air.Viscosity*solid*solid*v/(e3*b.Stone*b.Stone) +
@@ -64,7 +64,7 @@ func (b RockBed) Loss(flow float64, air Air) float64 {
 
 // New returns the bed at rest with all stones at the temperature start (−60 to
 // 200 °C), for air as at DesignFlow. The error lists every fault.
-func (b RockBed) New(start float64, air Air) (*Store, error) {
+func NewRockBedStore(b RockBed, start float64, air Air) (*Store, error) {
 	if err := errors.Join(
 		bedAreaRange.Check("Area", b.Area),
 		bedDepthRange.Check("Depth", b.Depth),
@@ -81,12 +81,12 @@ func (b RockBed) New(start float64, air Air) (*Store, error) {
 	volume := b.Area * b.Depth / storeCells
 	s := &Store{
 		start:   start,
-		film:    BedTransfer(b.DesignFlow*air.Density/b.Area, b.Stone) * volume,
+		film:    bedTransfer(b.DesignFlow*air.Density/b.Area, b.Stone) * volume,
 		content: []float64{volume * (1 - b.Void) * b.StoneCapacity},
 	}
 	s.wall = s.film
 	s.cost = func(flow float64, air Air) (float64, float64) {
-		p := b.Loss(flow, air)
+		p := b.loss(flow, air)
 		return p, p * flow / b.FanEfficiency
 	}
 	s.fill(start)

@@ -80,7 +80,7 @@ type Store struct {
 
 // New returns the store at rest with all soil at the temperature start (−60 to
 // 200 °C). The error lists every fault.
-func (s SoilStore) New(start float64) (*Store, error) {
+func NewSoilStore(s SoilStore, start float64) (*Store, error) {
 	if err := errors.Join(s.check(), airTemperatureRange.Check("start", start)); err != nil {
 		return nil, err
 	}

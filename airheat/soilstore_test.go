@@ -16,11 +16,11 @@ func demoSoil() SoilStore {
 
 func TestStoreKeepsHeat(t *testing.T) {
 	air := DryAir(25, 101325)
-	soil, err := demoSoil().New(14)
+	soil, err := NewSoilStore(demoSoil(), 14)
 	require.NoError(t, err)
 	b := DefaultRockBed()
 	b.Area, b.Depth, b.DesignFlow = 3, 1.5, 0.4
-	bed, err := b.New(14, air)
+	bed, err := NewRockBedStore(b, 14, air)
 	require.NoError(t, err)
 	for _, s := range []*Store{soil, bed} {
 		sum := 0.0
@@ -43,7 +43,7 @@ func TestStoreKeepsHeat(t *testing.T) {
 
 func TestStoreComesToRestAtTheInlet(t *testing.T) {
 	air := DryAir(25, 101325)
-	s, err := demoSoil().New(14)
+	s, err := NewSoilStore(demoSoil(), 14)
 	require.NoError(t, err)
 	var r StoreStep
 	for range 2000 {
@@ -61,7 +61,7 @@ func TestStoreComesToRestAtTheInlet(t *testing.T) {
 func TestSoilDiffusesLikeALineSource(t *testing.T) {
 	soil := demoSoil()
 	soil.Spacing, soil.Tubes, soil.Diameter = 4, 1, 0.1
-	s, err := soil.New(0)
+	s, err := NewSoilStore(soil, 0)
 	require.NoError(t, err)
 	// No stream gives a constant flux; the rings are driven by it directly.
 	cell := s.temp[0]
@@ -84,30 +84,30 @@ func TestBedLaws(t *testing.T) {
 	// Ergun by hand: 0.15 m/s, voids 0.42, 40 mm.
 	v, e, d := 0.15, 0.42, 0.04
 	want := 150*air.Viscosity*(1-e)*(1-e)*v/(e*e*e*d*d) + 1.75*air.Density*(1-e)*v*v/(e*e*e*d)
-	require.InEpsilon(t, want, b.Loss(0.3, air), 1e-12)
-	require.InEpsilon(t, 650*math.Pow(0.15/0.04, 0.7), BedTransfer(0.15, 0.04), 1e-12)
-	require.True(t, math.IsNaN(BedTransfer(2, 0.04)))
-	require.False(t, math.IsNaN(BedTransfer(0.01, 0.04)))
-	require.True(t, math.IsNaN(BedTransfer(0.00999, 0.04)))
-	s, err := b.New(10, air)
+	require.InEpsilon(t, want, b.loss(0.3, air), 1e-12)
+	require.InEpsilon(t, 650*math.Pow(0.15/0.04, 0.7), bedTransfer(0.15, 0.04), 1e-12)
+	require.True(t, math.IsNaN(bedTransfer(2, 0.04)))
+	require.False(t, math.IsNaN(bedTransfer(0.01, 0.04)))
+	require.True(t, math.IsNaN(bedTransfer(0.00999, 0.04)))
+	s, err := NewRockBedStore(b, 10, air)
 	require.NoError(t, err)
 	r, err := s.Step(0.3, 30, air, time.Minute, false)
 	require.NoError(t, err)
-	require.InEpsilon(t, b.Loss(0.3, air)*0.3/0.4, r.FanPower, 1e-12)
-	require.InEpsilon(t, BedTransfer(0.3*air.Density/2, 0.04)*2/(0.3*air.Density*1006), r.Units, 1e-12)
+	require.InEpsilon(t, b.loss(0.3, air)*0.3/0.4, r.FanPower, 1e-12)
+	require.InEpsilon(t, bedTransfer(0.3*air.Density/2, 0.04)*2/(0.3*air.Density*1006), r.Units, 1e-12)
 	require.InDelta(t, 10, r.Outlet, 0.5)
 }
 
 func TestStoreFaultsAreListed(t *testing.T) {
-	_, err := SoilStore{Diameter: 0.2, Spacing: 0.1}.New(500)
+	_, err := NewSoilStore(SoilStore{Diameter: 0.2, Spacing: 0.1}, 500)
 	for _, s := range []string{"Tubes", "Length", "Spacing", "Film", "SoilConductivity", "SoilCapacity", "FanEfficiency", "start"} {
 		require.ErrorContains(t, err, s)
 	}
-	_, err = RockBed{}.New(10, Air{})
+	_, err = NewRockBedStore(RockBed{}, 10, Air{})
 	for _, s := range []string{"Area", "Depth", "Stone", "Void", "Air.Density", "DesignFlow"} {
 		require.ErrorContains(t, err, s)
 	}
-	s, err := demoSoil().New(10)
+	s, err := NewSoilStore(demoSoil(), 10)
 	require.NoError(t, err)
 	_, err = s.Step(-1, math.NaN(), DryAir(20, 101325), 0, false)
 	for _, w := range []string{"flow", "inlet", "step"} {
@@ -119,9 +119,9 @@ func TestStoreFaultsAreListed(t *testing.T) {
 func TestTubesKeepApart(t *testing.T) {
 	s := demoSoil()
 	s.Spacing = 1.0501 * s.Diameter
-	_, err := s.New(12)
+	_, err := NewSoilStore(s, 12)
 	require.NoError(t, err)
 	s.Spacing = 1.0499 * s.Diameter
-	_, err = s.New(12)
+	_, err = NewSoilStore(s, 12)
 	require.ErrorContains(t, err, "Spacing")
 }

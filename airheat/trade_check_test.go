@@ -41,7 +41,7 @@ func TestTradeFigureOfTheRise(t *testing.T) {
 func TestTradeFigureOfTheWarmerReturn(t *testing.T) {
 	check.Run(t, []check.Row{
 		{Where: trade + "return 10 K warmer at 100 K", In: []float64{10, 100}, Printed: "10"},
-	}, func(v ...float64) float64 { return 100 * CoilView(v[0], v[1]) })
+	}, func(v ...float64) float64 { return 100 * coilView(v[0], v[1]) })
 	// A house in which the heater's rise is 100 K and the ridge 10 K warmer.
 	l := TwoLayers{LowerLoss: 200, UpperLoss: 400, Lower: 16, Outside: -10, Mixing: 0.15, HeatCapacity: 1220}
 	// phi Q = Hu (Tu-To) + c M (Tu-Tl) at Tu = Tl + 10.
@@ -72,7 +72,7 @@ func TestTradeFigureOfTheWarmUp(t *testing.T) {
 	check.Run(t, []check.Row{
 		{Where: trade + "warm-up from 5 to 20 °C", In: []float64{60000}, Printed: "30", Tol: 10, Why: "said as about half an hour"},
 	}, func(v ...float64) float64 {
-		e, err := h.Reach(Temperatures{5, 5, 5}, envelope.Drive{Heat: v[0], Outside: -5, Deep: 8}, AirNode, 20, 3*time.Hour)
+		e, err := h.reachFrom(Temperatures{5, 5, 5}, envelope.Drive{Heat: v[0], Outside: -5, Deep: 8}, airNode, [2]string{"level", "limit"}, 20, false, 3*time.Hour)
 		require.NoError(t, err)
 		require.True(t, e.Reached)
 		return e.Time.Minutes()
@@ -88,7 +88,7 @@ func TestTradeFigureOfTheEfficiency(t *testing.T) {
 	}, func(v ...float64) float64 {
 		ratio, err := f.AirRatioFromO2(DefaultCombustionAir(), v[1])
 		require.NoError(t, err)
-		l, err := f.FlueLoss(DefaultCombustionAir(), ratio, v[0], 20, 101325)
+		l, err := f.FlueLoss(FlueState{Drawn: DefaultCombustionAir(), AirRatio: ratio, Air: 20, Flue: v[0], Pressure: 101325})
 		require.NoError(t, err)
 		return 100 * Losses{Flue: l.OfLower, Casing: v[2]}.Efficiency()
 	})

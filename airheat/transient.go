@@ -6,6 +6,7 @@ import (
 	"time"
 
 	"cloche.example/envelope"
+	"cloche.example/internal/domain"
 	"cloche.example/internal/transient"
 )
 
@@ -28,7 +29,7 @@ func temperatures(t [3]float64) Temperatures { return Temperatures{t[0], t[1], t
 // After returns the temperatures a time after the house stood at start, under
 // d, °C. The solution is exact: rounding alone limits it, to about 1e-10 K.
 // Times before the start are answered too, as far as the exponentials bear it.
-func (h *Transient) After(start Temperatures, d envelope.Drive, after time.Duration) Temperatures {
+func (h Transient) After(start Temperatures, d envelope.Drive, after time.Duration) Temperatures {
 	c := h.course(start, d)
 	return temperatures(c.At(after.Seconds()))
 }
@@ -44,51 +45,35 @@ type Event struct {
 	Rate     float64       // K/s, how fast the node changes at Time
 }
 
-// Reach finds the first time at which node reaches level, °C, when the house
-// starts at start and stands under d, looking as far as limit. The crossing is
-// found on the exact solution: the curve is cut at its turning points, of
-// which there are at most three, so that no crossing is missed, and the first
-// piece that changes sides is searched in a bracket to a microsecond or better
-// than a part in 1e12. A level that is met at the start gives time zero.
-func (h *Transient) Reach(start Temperatures, d envelope.Drive, node Node, level float64, limit time.Duration) (Event, error) {
-	return h.reachFrom(start, d, node, level, false, limit)
-}
-
-// reachFrom is Reach for a level that counts as met at the start, where met
-// says so.
-func (h *Transient) reachFrom(start Temperatures, d envelope.Drive, node Node, level float64, met bool, limit time.Duration) (Event, error) {
-	if err := h.made("Transient"); err != nil {
-		return Event{}, err
-	}
-	if err := errors.Join(d.Check(), checkStart(start), checkNode(node), roomRange.Check("level", level), checkLimit(limit)); err != nil {
+// reachFrom finds the first time at which node n reaches level, °C, when the house starts at start and stands under d, looking as
+// far as limit; names are the caller's for the two. The crossing is found on the exact solution: the curve is cut at
+// its turning points, of which there are at most three, so that no crossing is
+// missed, and the first piece that changes sides is searched in a bracket to a
+// microsecond or better than a part in 1e12. A level that is met at the start
+// gives time zero, and so does met.
+func (h *Transient) reachFrom(start Temperatures, d envelope.Drive, n node, names [2]string, level float64, met bool, limit time.Duration) (Event, error) {
+	if err := errors.Join(h.made(), d.Check(), checkStart(start), roomRange.Check(names[0], level), checkLimit(names[1], limit)); err != nil {
 		return Event{}, err
 	}
 	c := h.course(start, d)
-	return reach(&c, node, start.Of(node), level, met, limit.Seconds())
+	return reach(&c, n, start.of(n), level, met, limit.Seconds())
 }
 
 func checkStart(t Temperatures) error {
-	return errors.Join(roomRange.Check("start.Air", t.Air), roomRange.Check("start.Structure", t.Structure), roomRange.Check("start.Soil", t.Soil))
+	return errors.Join(roomRange.Check("air in the steady state before", t.Air), roomRange.Check("structure in the steady state before", t.Structure), roomRange.Check("soil in the steady state before", t.Soil))
 }
 
-func checkNode(n Node) error {
-	if n > SoilNode {
-		return &RangeError{Field: "node", Value: float64(n), Min: float64(AirNode), Max: float64(SoilNode)}
-	}
-	return nil
-}
-
-func checkLimit(limit time.Duration) error {
+func checkLimit(field string, limit time.Duration) error {
 	if limit <= 0 {
-		return &RangeError{Field: "limit", Value: limit.Seconds(), Min: math.SmallestNonzeroFloat64, Max: Forever.Seconds(), Unit: "s"}
+		return &RangeError{Field: field, Value: limit.Seconds(), Min: domain.MoreThan(0), Max: Forever.Seconds(), Unit: "s"}
 	}
 	return nil
 }
 
-// reach finds the first crossing of level by node, which starts at t0 °C; met
+// reach finds the first crossing of level by node n, which starts at t0 °C; met
 // says that the level counts as reached there.
-func reach(c *transient.Course, node Node, t0, level float64, met bool, limit float64) (Event, error) {
-	i := int(node)
+func reach(c *transient.Course, n node, t0, level float64, met bool, limit float64) (Event, error) {
+	i := int(n)
 	e := Event{Limiting: c.Base[i]}
 	if c.Slope[i] != 0 {
 		e.Limiting = math.Copysign(math.Inf(1), c.Slope[i])

@@ -72,14 +72,14 @@ func TestReachFindsTheFirstCrossing(t *testing.T) {
 	q, start := h.HoldingHeat(d, 16)
 	require.Greater(t, q, 0.0)
 	for _, level := range []float64{12, 8, 4, 0.5} {
-		e, err := h.CoolDown(d, 16, 0, level, 100*time.Hour)
+		e, err := h.CoolDown(h, d, Cooling{16, 0, level, 100 * time.Hour})
 		require.NoError(t, err)
 		// The same on marched steps of a second, joined by straight lines.
 		y, tm := start, 0.0
 		for y.Air > level && tm < 4e5 {
 			now := d
 			now.Outside += d.Ramp * tm
-			next := march(h.Nodes(), now, y, 1, 1)
+			next := march(h.n, now, y, 1, 1)
 			if next.Air <= level {
 				tm += (y.Air - level) / (y.Air - next.Air)
 				break
@@ -112,12 +112,12 @@ func TestATurningCurveIsNotMissed(t *testing.T) {
 	}
 	require.Greater(t, when, 1000.0)
 	require.Less(t, when, 39000.0)
-	e, err := h.CoolDown(d, 16, 0, low+0.001, 300*time.Hour)
+	e, err := h.CoolDown(h, d, Cooling{16, 0, low + 0.001, 300 * time.Hour})
 	require.NoError(t, err)
 	require.True(t, e.Reached)
 	require.Less(t, e.Time.Seconds(), when)
 	require.Greater(t, e.Time.Seconds(), when-2000)
-	e, err = h.CoolDown(d, 16, 0, low-0.01, 10*time.Hour)
+	e, err = h.CoolDown(h, d, Cooling{16, 0, low - 0.01, 10 * time.Hour})
 	require.NoError(t, err)
 	require.False(t, e.Reached)
 	require.InDelta(t, low, e.Nearest, 1e-3)
@@ -161,7 +161,7 @@ func TestLevelsMetAtTheStartTakeNoTime(t *testing.T) {
 		require.True(t, e.Reached)
 		require.Zero(t, e.Time)
 		require.InDelta(t, h.Steady(cold).Air, e.State.Air, 1e-12)
-		e, err = h.CoolDown(d, 12, 0.3, 12+below, time.Hour)
+		e, err = h.CoolDown(h, d, Cooling{12, 0.3, 12 + below, time.Hour})
 		require.NoError(t, err)
 		require.True(t, e.Reached)
 		require.Zero(t, e.Time)
@@ -171,7 +171,7 @@ func TestLevelsMetAtTheStartTakeNoTime(t *testing.T) {
 	var none Transient
 	_, err := none.WarmUp(d, 12, time.Hour)
 	require.ErrorContains(t, err, "NewTransient")
-	_, err = h.Failure(none, d, 12, 0, 2, time.Hour)
+	_, err = h.CoolDown(none, d, Cooling{12, 0, 2, time.Hour})
 	require.ErrorContains(t, err, "NewTransient")
 	_, err = none.NightSetBack(d, SetPoints{}, 100)
 	require.ErrorContains(t, err, "NewTransient")
@@ -229,8 +229,8 @@ func TestNodesReportAllFaults(t *testing.T) {
 	_, err = NewTransient(envelope.Nodes{AirCapacity: 1e5, StructureCapacity: 1e5, SoilCapacity: 1e5, AirStructure: 5, AirSoil: 5})
 	require.ErrorContains(t, err, "must lose heat")
 	h := house(t, testNodes())
-	_, err = h.Reach(Temperatures{Air: 500}, envelope.Drive{Outside: math.Inf(1)}, Node(9), 3, -1)
-	for _, f := range []string{"start.Air", "Outside", "node", "limit"} {
+	_, err = h.reachFrom(Temperatures{Air: 500}, envelope.Drive{Outside: math.Inf(1)}, airNode, [2]string{"level", "limit"}, 3, false, -1)
+	for _, f := range []string{"air in the steady state before", "Outside", "limit"} {
 		require.ErrorContains(t, err, f)
 	}
 }
@@ -240,6 +240,6 @@ func TestTransientsAllocateNothing(t *testing.T) {
 	require.Zero(t, testing.AllocsPerRun(100, func() {
 		h, _ := NewTransient(n)
 		_, _ = h.WarmUp(envelope.Drive{Heat: 40000, Outside: -8, Deep: 8}, 18, Forever)
-		_, _ = h.CoolDown(envelope.Drive{Outside: -8, Ramp: 1e-4, Deep: 8}, 18, 0, 1, 90*time.Hour)
+		_, _ = h.CoolDown(h, envelope.Drive{Outside: -8, Ramp: 1e-4, Deep: 8}, Cooling{18, 0, 1, 90 * time.Hour})
 	}))
 }

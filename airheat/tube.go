@@ -116,8 +116,8 @@ type TubeFlow struct {
 	Marches     int            // number of times the tube was marched through
 }
 
-// Holes returns the open area of all holes, m².
-func (t PerforatedTube) Holes() float64 {
+// holes returns the open area of all holes, m².
+func (t PerforatedTube) holes() float64 {
 	return float64(t.Positions*t.HolesPerRow) * math.Pi / 4 * t.HoleDiameter * t.HoleDiameter
 }
 
@@ -173,7 +173,7 @@ func (t PerforatedTube) finish(f *TubeFlow, m *marcher, s TubeSupply) {
 	velocity := f.Positions[0].Velocity + f.Positions[0].Temperature*m.last
 	f.FanPressure = half * head
 	f.FanTotal = half * (head + velocity*velocity)
-	f.AreaRatio = t.Holes() / section
+	f.AreaRatio = t.holes() / section
 	rhoCp := s.Air.Density * s.Air.HeatCapacity
 	wall := t.HeatTransfer * math.Pi * t.Diameter // W/(m K)
 	theta := s.Temperature - s.House

@@ -12,49 +12,50 @@ import (
 // FrostCaution is to be printed wherever a time to frost is shown.
 const FrostCaution = "A computed time to frost assumes the stated house and weather; plants, pipes and power supplies fail earlier. Keep an alarm that works without mains power, and follow local codes and licensed practice."
 
-// WarmUp returns when the air reaches setPoint, °C, if the house starts from
-// its unheated steady state under d and then gets the full d.Heat. A set-point
-// that is never reached is answered by Event.Reached false, with the
-// temperature that the air would settle at in Event.Limiting; one that the
-// unheated house already has, or exceeds, takes no time.
-func (h *Transient) WarmUp(d envelope.Drive, setPoint float64, limit time.Duration) (Event, error) {
+// WarmUp returns when the air reaches setPoint, °C, -90 to 120, if the house
+// starts from its unheated steady state under d and then gets the full d.Heat,
+// looking as far as limit. A set-point that is never reached is answered by
+// Event.Reached false, with the temperature that the air would settle at in
+// Event.Limiting; one that the unheated house already has, or exceeds, takes no
+// time. The error lists every fault.
+func (h Transient) WarmUp(d envelope.Drive, setPoint float64, limit time.Duration) (Event, error) {
 	cold := d
 	cold.Heat = 0
 	start := h.Steady(cold)
-	return h.reachFrom(start, d, AirNode, setPoint, start.Air >= setPoint, limit)
+	return h.reachFrom(start, d, airNode, [2]string{"setPoint", "limit"}, setPoint, start.Air >= setPoint, limit)
 }
 
-// CoolDown returns when the air reaches level, °C, if the house starts from
-// the steady state at setPoint, °C, and from then on gets the given fraction of
-// the heat that held it there; d.Heat is left aside. Fraction 0 is a heater
-// out of work. A level at or above setPoint takes no time.
-func (h *Transient) CoolDown(d envelope.Drive, setPoint, fraction, level float64, limit time.Duration) (Event, error) {
-	return h.Failure(*h, d, setPoint, fraction, level, limit)
+// Cooling says how the heat of a house fails and what is waited for.
+type Cooling struct {
+	SetPoint float64       // °C, -90 to 120, held in the steady state until the failure
+	Share    float64       // fraction, 0 to 1, of the heat that held it which is left; 0 with the heater out of work
+	Level    float64       // °C, -90 to 120, of the air, that is waited for
+	Limit    time.Duration // how far ahead is looked; Forever for all time
 }
 
-// Failure is CoolDown with another house after the failure than before it: a
-// power cut stops the fan, so that air, structure and soil are less firmly
-// joined and the leakage changes, while a fault of the heater alone leaves
-// the fan at work. The house h holds setPoint, °C, until the failure; then the
-// house after gets the given fraction of the holding heat, and the answer is
-// when its air reaches level, °C.
-func (h *Transient) Failure(after Transient, d envelope.Drive, setPoint, fraction, level float64, limit time.Duration) (Event, error) {
-	if err := errors.Join(h.made("Transient"), d.Check(), roomRange.Check("setPoint", setPoint), shareRange.Check("fraction", fraction)); err != nil {
+// CoolDown returns when the air comes down to c.Level after the heat of the
+// house h has failed as c says; d.Heat is left aside, and a level at or above
+// c.SetPoint takes no time. after is the house from then on: h itself where the
+// heater alone fails, or another where a power cut stops the fan too, so that
+// air, structure and soil are less firmly joined and the leakage changes. The
+// error lists every fault.
+func (h Transient) CoolDown(after Transient, d envelope.Drive, c Cooling) (Event, error) {
+	if err := errors.Join(h.made(), d.Check(), roomRange.Check("SetPoint", c.SetPoint), shareRange.Check("Share", c.Share)); err != nil {
 		return Event{}, err
 	}
-	q, start := h.HoldingHeat(d, setPoint)
-	d.Heat = fraction * q
-	return after.reachFrom(start, d, AirNode, level, setPoint <= level, limit)
+	q, start := h.HoldingHeat(d, c.SetPoint)
+	d.Heat = c.Share * q
+	return after.reachFrom(start, d, airNode, [2]string{"Level", "Limit"}, c.Level, c.SetPoint <= c.Level, c.Limit)
 }
 
 var shareRange = domain.Range{Min: 0, Max: 1, Unit: "fraction"}
 
 // PowerForWarmUp returns the heat in W that brings the air from the unheated
-// steady state under d to setPoint, °C, at the end of the time within; d.Heat
-// is left aside. The air's temperature is linear in the heat, so the answer is
-// exact. It is ErrNoSolution when no positive heat is needed.
-func (h *Transient) PowerForWarmUp(d envelope.Drive, setPoint float64, within time.Duration) (float64, error) {
-	if err := errors.Join(h.made("Transient"), d.Check(), roomRange.Check("setPoint", setPoint), checkLimit(within)); err != nil {
+// steady state under d to setPoint, °C, -90 to 120, at the end of the time
+// within; d.Heat is left aside. The air's temperature is linear in the heat, so
+// the answer is exact. It is ErrNoSolution when no positive heat is needed.
+func (h Transient) PowerForWarmUp(d envelope.Drive, setPoint float64, within time.Duration) (float64, error) {
+	if err := errors.Join(h.made(), d.Check(), roomRange.Check("setPoint", setPoint), checkLimit("within", within)); err != nil {
 		return 0, err
 	}
 	d.Heat = 0

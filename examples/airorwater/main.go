@@ -44,7 +44,7 @@ func run(args []string, out, problems io.Writer) int {
 	}
 	f.Float64Var(&a.Water.Frost, "water-frost", a.Water.Frost, "stopped pipes to the cold, `W/K`")
 	return f.Run(args, out, problems, func() (io.WriterTo, error) {
-		air, water, err := a.Compare()
+		air, water, err := a.Solve()
 		if err != nil {
 			return nil, errors.New(asFlags.Replace(err.Error()))
 		}

@@ -118,9 +118,10 @@ func one(c choice, house *envelope.House, outside float64) (row, error) {
 		return r, err
 	}
 	r.heat, r.start = r.fan.HoldingHeat(r.drive, c.inside)
-	if r.fault, err = r.fan.CoolDown(r.drive, c.inside, 0, c.level, horizon); err != nil {
+	fails := airheat.Cooling{SetPoint: c.inside, Share: 0, Level: c.level, Limit: horizon}
+	if r.fault, err = r.fan.CoolDown(r.fan, r.drive, fails); err != nil {
 		return r, err
 	}
-	r.cut, err = r.fan.Failure(r.dark, r.drive, c.inside, 0, c.level, horizon)
+	r.cut, err = r.fan.CoolDown(r.dark, r.drive, fails)
 	return r, err
 }

@@ -90,11 +90,12 @@ func timesOf(p plan, d design) (timeFigures, error) {
 	if err := errors.Join(e1, e2); err != nil {
 		return timeFigures{}, err
 	}
-	out, err := turning.CoolDown(fall, p.Inside.Temperature, 0, 0, horizon)
+	fails := airheat.Cooling{SetPoint: p.Inside.Temperature, Share: 0, Level: 0, Limit: horizon}
+	out, err := turning.CoolDown(turning, fall, fails)
 	if err != nil {
 		return timeFigures{}, err
 	}
-	cut, err := turning.Failure(dark, fall, p.Inside.Temperature, 0, 0, horizon)
+	cut, err := turning.CoolDown(dark, fall, fails)
 	if err != nil {
 		return timeFigures{}, err
 	}

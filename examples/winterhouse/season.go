@@ -68,7 +68,7 @@ func seasonOf(p plan, d design) (seasonFuel, error) {
 	s, _, err := airheat.MonthlyHouse{
 		SetPoint: p.Heater.SeasonInside, Loss: d.Loss.Season, Aperture: d.Sun.Gain * d.Shape.Floor,
 		Storage: storage / d.Loss.Season / 3600, Burner: b, Price: p.Heater.FuelPrice,
-	}.Monthly(m)
+	}.Solve(m)
 	if err != nil {
 		return seasonFuel{}, err
 	}
