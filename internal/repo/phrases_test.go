@@ -179,3 +179,23 @@ func unstated(s *source, c *comments) []string {
 	}
 	return out
 }
+
+// excused takes from a list of unstated inputs those that have a reason in the
+// record, and adds records that excuse nothing.
+func excused(s *source, faults []string, reasons map[string]string) []string {
+	used := map[string]bool{}
+	var out []string
+	for _, f := range faults {
+		name, _, _ := strings.Cut(f, " (")
+		if strings.TrimSpace(reasons[name]) == "" {
+			out = append(out, f)
+		}
+		used[name] = true
+	}
+	for name := range reasons {
+		if strings.HasPrefix(name, s.name+".") && !used[name] {
+			out = append(out, name+": excused, and stated or gone")
+		}
+	}
+	return out
+}
