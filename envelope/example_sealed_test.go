@@ -26,6 +26,10 @@ func Example_doubleGlazing() {
 	fmt.Printf("surfaces                   R   %.4f m² K/W\n", unit.ROut+unit.RIn)
 	fmt.Printf("thermal transmittance      U   %.3f W/(m² K)   eq. 1\n", r.U)
 	fmt.Printf("declared                       %.1f; the tables print 2.8\n", r.U)
+	unit.Spaces[0].Gas = envelope.MixGas(envelope.ArgonFilling(), envelope.AirFilling(), 0.9)
+	if r, err = unit.Solve(); err == nil {
+		fmt.Printf("with 90 %% of argon         U   %.3f W/(m² K)\n", r.U)
+	}
 	// Output:
 	// Double glazing 4-12-4, air, 283 K, 15 K across the space (EN 673)
 	// radiation in the space     hr  3.700 W/(m² K)   eq. 4
@@ -36,4 +40,5 @@ func Example_doubleGlazing() {
 	// surfaces                   R   0.1700 m² K/W
 	// thermal transmittance      U   2.849 W/(m² K)   eq. 1
 	// declared                       2.8; the tables print 2.8
+	// with 90 % of argon         U   2.693 W/(m² K)
 }

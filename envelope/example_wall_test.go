@@ -39,6 +39,12 @@ func Example_wall() {
 	}
 	fmt.Printf("with studs: upper limit %.3f, lower limit %.3f, R %.3f m² K/W, error at most %.1f %%\n", r.Upper, r.Lower, r.R, 100*r.Error)
 	fmt.Printf("U with studs          %6.3f W/(m² K)\n", r.U)
+	fmt.Printf("surface resistances for an emittance of 0.9: %.3f inside at 20 °C, %.3f outside at 0 °C and 4 m/s\n",
+		envelope.InsideResistance(envelope.FlowHorizontal, 0.9, 20), envelope.OutsideResistance(4, 0.9, 0))
+	cavity := envelope.AirSpace{Flow: envelope.FlowHorizontal, Width: 0.025, Emittance: [2]float64{0.9, 0.9}, Mean: 10, Difference: 5}
+	bright := cavity
+	bright.Emittance[0] = 0.1
+	fmt.Printf("air space of 25 mm %.2f m² K/W, with one bright face %.2f\n", envelope.AirSpaceResistance(cavity), envelope.AirSpaceResistance(bright))
 	// Output:
 	// outside surface        0.040 m² K/W
 	// render 15 mm           0.017 m² K/W   d/lambda
@@ -50,4 +56,6 @@ func Example_wall() {
 	// U                      0.143 W/(m² K)   source prints 0.14
 	// with studs: upper limit 5.945, lower limit 5.596, R 5.770 m² K/W, error at most 3.0 %
 	// U with studs           0.173 W/(m² K)
+	// surface resistances for an emittance of 0.9: 0.131 inside at 20 °C, 0.041 outside at 0 °C and 4 m/s
+	// air space of 25 mm 0.18 m² K/W, with one bright face 0.57
 }
