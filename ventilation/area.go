@@ -17,6 +17,7 @@ const heatCapacityAir = constant.HeatDryAir
 // Ranges of the heat balance.
 var (
 	solarRange      = domain.Range{Min: 0, Max: 1e8, Unit: "W", Source: "houses up to some hectares"}
+	openSolarRange  = domain.Range{Min: domain.MoreThan(0), Max: 1e8, Unit: "W", Source: "houses up to some hectares"}
 	transpiredRange = domain.Range{Min: 0, Max: 1, Unit: "fraction", Source: "definition; above 1 the crop would cool the house, which needs the balance with humidity"}
 	lossRange       = domain.Range{Min: 0, Max: 1e7, Unit: "W/K", Source: "houses up to some hectares"}
 	riseRange       = domain.Range{Min: 0.01, Max: 80, Unit: "K", Source: "a rise over the outside air"}
@@ -24,16 +25,16 @@ var (
 
 // Load is the heat set free inside a house and what the cover takes of it.
 type Load struct {
-	Solar      float64 // W, sun absorbed inside, or heat of any other source
-	Transpired float64 // fraction of Solar that evaporates water and so does not warm the air
-	Loss       float64 // W/K, conductance of cover and ground to the outside air
+	Solar      float64 // W, 0 to 1e8, sun absorbed inside, or heat of any other source
+	Transpired float64 // fraction, 0 to 1, of Solar that evaporates water and so does not warm the air
+	Loss       float64 // W/K, 0 to 1e7, conductance of cover and ground to the outside air
 }
 
 // Outdoors is the weather that a heat balance needs.
 type Outdoors struct {
-	Temperature float64 // °C
-	Pressure    float64 // Pa
-	Wind        float64 // m/s, at the height to which the pressure coefficients refer
+	Temperature float64 // °C, -60 to 80
+	Pressure    float64 // Pa, 60000 to 110000
+	Wind        float64 // m/s, 0 to 45, at the height to which the pressure coefficients refer
 }
 
 // SteadyState is a state of a house in which heat and air both balance.

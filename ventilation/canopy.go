@@ -9,23 +9,24 @@ import (
 
 // Ranges of a crop.
 var (
-	leafAreaRange    = domain.Range{Min: 0, Max: 12, Unit: "m²/m²", Source: "leaf over floor area; dense trellised crops reach about 6"}
-	extinctionRange  = domain.Range{Min: 0.1, Max: 1.2, Unit: "dimensionless", Source: "upright leaves to flat ones"}
-	reflectanceRange = domain.Range{Min: 0, Max: 0.6, Unit: "fraction", Source: "leaves reflect 0.1 to 0.3 of the sun"}
-	leafSizeRange    = domain.Range{Min: 0.002, Max: 1, Unit: "m", Source: "needles to banana leaves"}
-	airSpeedRange    = domain.Range{Min: 0.01, Max: 10, Unit: "m/s", Source: "air inside is never wholly still"}
-	carbonRange      = domain.Range{Min: 50, Max: 5000, Unit: "µmol/mol", Source: "depleted air to the limit for people at work"}
+	leafAreaRange     = domain.Range{Min: 0, Max: 12, Unit: "m²/m²", Source: "leaf over floor area; dense trellised crops reach about 6"}
+	openLeafAreaRange = domain.Range{Min: domain.MoreThan(0), Max: 12, Unit: "m²/m²", Source: "leaf over floor area; dense trellised crops reach about 6"}
+	extinctionRange   = domain.Range{Min: 0.1, Max: 1.2, Source: "upright leaves to flat ones"}
+	reflectanceRange  = domain.Range{Min: 0, Max: 0.6, Unit: "fraction", Source: "leaves reflect 0.1 to 0.3 of the sun"}
+	leafSizeRange     = domain.Range{Min: 0.002, Max: 1, Unit: "m", Source: "needles to banana leaves"}
+	airSpeedRange     = domain.Range{Min: 0.01, Max: 10, Unit: "m/s", Source: "air inside is never wholly still"}
+	carbonRange       = domain.Range{Min: 50, Max: 5000, Unit: "µmol/mol", Source: "depleted air to the limit for people at work"}
 )
 
 // Canopy is a stand of plants as one layer of leaves.
 type Canopy struct {
-	LAI                float64 // m²/m², leaf area, one side, over floor area; 0 for none
-	Extinction         float64 // dimensionless, extinction of the sun per unit of LAI
-	LongwaveExtinction float64 // dimensionless, of heat radiation per unit of LAI
-	Reflectance        float64 // fraction of the sun that the leaves turn back
-	LeafSize           float64 // m, mean width of a leaf along the air's path
-	AirSpeed           float64 // m/s, among the leaves
-	CO2                float64 // µmol/mol
+	LAI                float64 // m²/m², 0 to 12, leaf area, one side, over floor area; 0 for none
+	Extinction         float64 // dimensionless, 0.1 to 1.2, extinction of the sun per unit of LAI
+	LongwaveExtinction float64 // dimensionless, 0.1 to 1.2, of heat radiation per unit of LAI
+	Reflectance        float64 // fraction, 0 to 0.6, of the sun that the leaves turn back
+	LeafSize           float64 // m, 0.002 to 1, mean width of a leaf along the air's path
+	AirSpeed           float64 // m/s, 0.01 to 10, among the leaves
+	CO2                float64 // µmol/mol, 50 to 5000
 	Stomata            Stomata // which published response
 }
 

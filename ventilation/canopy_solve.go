@@ -37,7 +37,7 @@ type CanopyState struct {
 func (c Canopy) Solve(air psychro.State, sun, radiant, emissivity float64) (CanopyState, error) {
 	leaves := error(nil)
 	if c.LAI == 0 {
-		leaves = positive(leafAreaRange, "LAI", 0)
+		leaves = openLeafAreaRange.Check("LAI", 0)
 	}
 	if err := errors.Join(c.check(""), leaves,
 		temperatureRange.Check("air.Temperature", air.Temperature()),

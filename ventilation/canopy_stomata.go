@@ -1,9 +1,5 @@
 package ventilation
 
-import (
-	"fmt"
-)
-
 // Stomata names a published response of the stomata. Resistances stand for a
 // leaf area of 2 LAI: the flux of vapour of a canopy is 2 LAI times the
 // difference of vapour density over the sum of the boundary layer's resistance and this.
@@ -17,6 +13,11 @@ const (
 	// active [FAO56] ch. 2 eq. 5 and box 5; as 2 LAI, 400 s/m day and night.
 	GrassStomata
 )
+
+var stomataNames = []string{"tomato", "grass"}
+
+// String names the response.
+func (s Stomata) String() string { return enumName("Stomata", stomataNames, uint8(s)) }
 
 // Tomato: ri = rmin f(I) f(T) f(CO2) f(D) [Stanghellini87] (from memory).
 const (
@@ -43,10 +44,7 @@ const (
 )
 
 func (s Stomata) check(where string) error {
-	if s > GrassStomata {
-		return fmt.Errorf("%sStomata: %w: %d names no response", where, ErrRange, s)
-	}
-	return nil
+	return enumFault(where+"Stomata", "Stomata", stomataNames, uint8(s))
 }
 
 // Response is the stomatal resistance with the factors it is made of.

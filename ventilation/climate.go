@@ -30,8 +30,8 @@ var (
 
 // ClimateHouse is a house as the balance of heat and water sees it.
 type ClimateHouse struct {
-	FloorArea float64      // m²
-	Volume    float64      // m³, of the air
+	FloorArea float64      // m², 0.1 to 1e6
+	Volume    float64      // m³, 0.05 to 1e7, of the air
 	Cover     SimpleCover  // roof and walls
 	Floor     FloorSurface // ground under the crop
 	Crop      Canopy       // the plants
@@ -40,15 +40,15 @@ type ClimateHouse struct {
 
 // SimpleCover is the cover as a whole: one inner surface of one temperature.
 type SimpleCover struct {
-	Area          float64 // m²
-	U             float64 // W/(m² K), inside air to outside air, with the two surface coefficients that follow
-	Inside        float64 // W/(m² K), inner surface coefficient contained in U
-	Outside       float64 // W/(m² K), outer surface coefficient contained in U
-	Convection    float64 // W/(m² K), inside air to the inner surface, without radiation
-	Emissivity    float64 // fraction, effective emissivity between crop, floor and inner surface; 0 for no radiation
-	Transmittance float64 // fraction of the sun on the horizontal that arrives inside, per floor area
-	Absorptance   float64 // fraction of the sun on the horizontal that the cover absorbs, per floor area
-	SkyFactor     float64 // fraction, outer emissivity times the view of the sky
+	Area          float64 // m², 0.1 to 2e6
+	U             float64 // W/(m² K), 0.05 to 12, inside air to outside air, with the two surface coefficients that follow
+	Inside        float64 // W/(m² K), 0.5 to 100, inner surface coefficient contained in U
+	Outside       float64 // W/(m² K), 0.5 to 100, outer surface coefficient contained in U
+	Convection    float64 // W/(m² K), 0.5 to 100, inside air to the inner surface, without radiation
+	Emissivity    float64 // fraction, 0 to 1, effective emissivity between crop, floor and inner surface; 0 for no radiation
+	Transmittance float64 // fraction, 0 to 1, of the sun on the horizontal that arrives inside, per floor area
+	Absorptance   float64 // fraction, 0 to 1, of the sun on the horizontal that the cover absorbs, per floor area
+	SkyFactor     float64 // fraction, 0 to 1, outer emissivity times the view of the sky
 }
 
 // DefaultSimpleCover returns a single-film or single-glass cover of area, m², with
@@ -62,11 +62,11 @@ func DefaultSimpleCover(area float64) SimpleCover {
 
 // FloorSurface is the ground under the crop.
 type FloorSurface struct {
-	Conductance float64 // W/(m² K), surface to the ground's temperature
-	Convection  float64 // W/(m² K), inside air to the surface
-	Absorptance float64 // fraction of the sun that reaches it; the rest leaves the house
-	Wet         float64 // fraction of the floor that evaporates; 0 for a dry or covered floor
-	Resistance  float64 // s/m, of the soil's top layer to vapour; 0 for free water
+	Conductance float64 // W/(m² K), 0 to 100, surface to the ground's temperature
+	Convection  float64 // W/(m² K), 0.5 to 100, inside air to the surface
+	Absorptance float64 // fraction, 0 to 1, of the sun that reaches it; the rest leaves the house
+	Wet         float64 // fraction, 0 to 1, of the floor that evaporates; 0 for a dry or covered floor
+	Resistance  float64 // s/m, 0 to 1e5, of the soil's top layer to vapour; 0 for free water
 }
 
 // DefaultFloorSurface returns bare moist soil: 2 W/(m² K) to the ground, 3 W/(m² K)
@@ -79,20 +79,20 @@ func DefaultFloorSurface() FloorSurface {
 // Weather is what drives the house from outside.
 type Weather struct {
 	Air    psychro.State // outside air
-	Sun    float64       // W/m², on the horizontal
-	Wind   float64       // m/s, at the height to which the pressure coefficients refer
-	Sky    float64       // °C, radiant temperature of the sky; the outside air's own for no loss to the sky
-	Ground float64       // °C, temperature of the ground below the floor's conductance
+	Sun    float64       // W/m², 0 to 1500, on the horizontal
+	Wind   float64       // m/s, 0 to 45, at the height to which the pressure coefficients refer
+	Sky    float64       // °C, -100 to 80, radiant temperature of the sky; the outside air's own for no loss to the sky
+	Ground float64       // °C, -40 to 60, temperature of the ground below the floor's conductance
 }
 
 // Setting is what is done to the house now. Each zero means nothing.
 type Setting struct {
-	Opening  float64 // fraction of the area of every opening, 0 shut to 1; leaks and fans stay
-	Heat     float64 // W, sensible heat to the inside air; negative takes heat
-	Moisture float64 // kg/s, vapour set free in the inside air at its temperature
-	Mist     float64 // kg/s, liquid water that evaporates in the inside air and takes its latent heat
-	Pad      float64 // fraction, efficiency of a wet pad that all entering air passes
-	Shade    float64 // fraction of the sun kept from the house outside the cover
+	Opening  float64 // fraction, 0 to 1, of the area of every opening, 0 shut to 1; leaks and fans stay
+	Heat     float64 // W, -1e8 to 1e8, sensible heat to the inside air; negative takes heat
+	Moisture float64 // kg/s, 0 to 1000, vapour set free in the inside air at its temperature
+	Mist     float64 // kg/s, 0 to 1000, liquid water that evaporates in the inside air and takes its latent heat
+	Pad      float64 // fraction, 0 to 0.99, efficiency of a wet pad that all entering air passes
+	Shade    float64 // fraction, 0 to 1, of the sun kept from the house outside the cover
 }
 
 // Climate is a house ready for the balance. It never changes and may be used

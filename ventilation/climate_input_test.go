@@ -20,7 +20,7 @@ func TestASealedHouseWithMistIsSaturated(t *testing.T) {
 	require.True(t, math.IsNaN(x.Pressure))
 	require.InDelta(t, 1, x.RelativeHumidity, 1e-12)
 	require.Greater(t, x.Drip, 0.0)
-	require.InDelta(t, x.WaterIn(), x.Condensed+x.Drip, 1e-12)
+	require.InDelta(t, x.WaterIn, x.Condensed+x.Drip, 1e-12)
 }
 
 // A pad cools what enters towards the wet bulb; mist does so to the air inside.

@@ -91,7 +91,7 @@ func TestEveryBalanceClosesOverAGridOfHouses(t *testing.T) {
 			continue
 		}
 		solved++
-		heat := math.Abs(x.HeatIn()) + math.Abs(x.HeatOut()) + math.Abs(x.AirLatent) + math.Abs(x.AirSensible) + math.Abs(x.CoverLoss)
+		heat := math.Abs(x.HeatIn) + math.Abs(x.HeatOut) + math.Abs(x.AirLatent) + math.Abs(x.AirSensible) + math.Abs(x.CoverLoss)
 		require.InDelta(t, 0, x.HeatResidual, 1e-9*heat, "case %d", i)
 		require.InDelta(t, 0, x.WaterResidual, 1e-9*(math.Abs(x.Transpired)+math.Abs(x.Soil)+x.Condensed+x.DryAir*(x.HumidityRatio+x.EnteringRatio)+x.Mist+x.Moisture+1e-6*h.FloorArea), "case %d", i)
 		require.Less(t, x.NodeResidual, 1e-9, "case %d", i)

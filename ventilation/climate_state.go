@@ -66,29 +66,15 @@ type ClimateState struct {
 	Stomata  float64 // s/m, stomatal resistance on 2 LAI; zero under dew, NaN without a crop
 	Boundary float64 // s/m, resistance of the leaves' boundary layer on 2 LAI; NaN without a crop
 
-	HeatResidual  float64 // W, whole house: what its terms fail to balance
-	WaterResidual float64 // kg/s, whole house
+	HeatIn        float64 // W, that enters the inside: sun absorbed by canopy and floor, heat put in, enthalpy of vapour set free and of liquid water
+	HeatOut       float64 // W, that leaves it: to the ground, through the cover, and with the air
+	WaterIn       float64 // kg/s, that becomes vapour inside
+	WaterOut      float64 // kg/s, that leaves the inside air
+	HeatResidual  float64 // W, HeatIn less HeatOut
+	WaterResidual float64 // kg/s, WaterIn less WaterOut
 	NodeResidual  float64 // fraction, the largest imbalance of canopy, floor, cover, water and air over the terms of each
 	Stable        bool    // a small disturbance of the flow dies out
 }
-
-// HeatIn returns the heat, W, that enters the inside: sun absorbed by canopy
-// and floor, heat put in, enthalpy of vapour set free and of liquid water.
-func (s *ClimateState) HeatIn() float64 {
-	return s.SunCanopy + s.SunFloor + s.Heat + s.MoistureHeat + s.Liquid
-}
-
-// HeatOut returns the heat, W, that leaves the inside: to the ground, through
-// the cover, and with the air.
-func (s *ClimateState) HeatOut() float64 {
-	return s.Ground + s.CoverLoss + s.AirSensible + s.AirLatent
-}
-
-// WaterIn returns the water, kg/s, that becomes vapour inside.
-func (s *ClimateState) WaterIn() float64 { return s.Transpired + s.Soil + s.Mist + s.Moisture }
-
-// WaterOut returns the water, kg/s, that leaves the inside air.
-func (s *ClimateState) WaterOut() float64 { return s.Condensed + s.Drip + s.ByAir }
 
 // Solve returns the steady state of the house in the weather w under the
 // setting s: temperature, humidity and flow solved together. Where several
@@ -228,8 +214,11 @@ func (k *climateCase) state(out *ClimateState, x *climateNodes, stable bool) {
 	out.FromPad = m * (k.enteringRatio - k.outsideRatio)
 	out.Liquid = liquidHeat * (out.Transpired*x.canopy + out.Soil*x.floor + k.mist*t - out.Condensed*x.lining - out.Drip*t)
 	out.MoistureHeat = k.moisture * vapourEnthalpy(t)
-	out.HeatResidual = out.HeatIn() - out.HeatOut()
-	out.WaterResidual = out.WaterIn() - out.WaterOut()
+	out.HeatIn = out.SunCanopy + out.SunFloor + out.Heat + out.MoistureHeat + out.Liquid
+	out.HeatOut = out.Ground + out.CoverLoss + out.AirSensible + out.AirLatent
+	out.WaterIn = out.Transpired + out.Soil + out.Mist + out.Moisture
+	out.WaterOut = out.Condensed + out.Drip + out.ByAir
+	out.HeatResidual, out.WaterResidual = out.HeatIn-out.HeatOut, out.WaterIn-out.WaterOut
 	for i := range k.residual {
 		if k.size[i] > 0 {
 			out.NodeResidual = max(out.NodeResidual, math.Abs(k.residual[i])/k.size[i])

@@ -20,10 +20,10 @@ var (
 // deep ground. It is the house's only store of heat in a year: the air, whose
 // store lasts minutes, is steady in each hour, and so are crop and structure.
 type FloorStore struct {
-	Capacity float64 // J/(m² K), of the mass; 0: none, the floor stands on the deep ground
-	Deep     float64 // W/(m² K), from the mass to the deep ground
-	Ground   float64 // °C, deep ground
-	Start    float64 // °C, the mass at the start of the first hour
+	Capacity float64 // J/(m² K), 0 to 1e8, of the mass; 0: none, the floor stands on the deep ground
+	Deep     float64 // W/(m² K), 0 to 100, from the mass to the deep ground
+	Ground   float64 // °C, -40 to 60, deep ground
+	Start    float64 // °C, -40 to 60, the mass at the start of the first hour
 }
 
 // Hours are columns of equal length with the means of each hour.
@@ -42,9 +42,9 @@ type Hours struct {
 // Rule moves the vents and the heater of each hour. With it Opening of the
 // hour's setting is not used, and Heat of it is what is there without the heater.
 type Rule struct {
-	Vent   float64 // °C, the vents open as far as keeps the inside at this
+	Vent   float64 // °C, -60 to 80, the vents open as far as keeps the inside at this
 	Warm   float64 // °C, the heater works as far as keeps the inside at this; at most Vent
-	Heater float64 // W, the heater's power
+	Heater float64 // W, 0 to 1e8, the heater's power
 }
 
 // HouseYear is a house over hours: columns of equal length.

@@ -51,11 +51,11 @@ type StackFlow struct {
 // outside their ranges.
 func (s TwoLevels) Flow(c FlowConditions) (StackFlow, error) {
 	err := errors.Join(
-		positive(areaRange, "LowArea", s.LowArea),
-		positive(dischargeRange, "LowDischarge", s.LowDischarge),
-		positive(areaRange, "HighArea", s.HighArea),
-		positive(dischargeRange, "HighDischarge", s.HighDischarge),
-		positive(heightRange, "Separation", s.Separation),
+		openAreaRange.Check("LowArea", s.LowArea),
+		openDischargeRange.Check("LowDischarge", s.LowDischarge),
+		openAreaRange.Check("HighArea", s.HighArea),
+		openDischargeRange.Check("HighDischarge", s.HighDischarge),
+		openHeightRange.Check("Separation", s.Separation),
 		c.check(),
 	)
 	if s.Separation < 0 {

@@ -12,16 +12,16 @@ import (
 // OpeningRule moves the vents by the inside temperature, in proportion, within
 // what wind and rain allow.
 type OpeningRule struct {
-	Start    float64 // °C, inside temperature at which the vents begin to open
-	Band     float64 // K, above Start over which they open from Least to Most: the proportional band
-	DeadBand float64 // fraction of the opening; smaller moves are not made
-	Step     float64 // fraction; the drive stops at multiples of it, 0 for anywhere
-	Least    float64 // fraction, kept open below Start
+	Start    float64 // °C, -60 to 80, inside temperature at which the vents begin to open
+	Band     float64 // K, 0.1 to 30, above Start over which they open from Least to Most: the proportional band
+	DeadBand float64 // fraction, 0 to 1, of the opening; smaller moves are not made
+	Step     float64 // fraction, 0 to 1, ; the drive stops at multiples of it, 0 for anywhere
+	Least    float64 // fraction, 0 to 1, kept open below Start
 	Most     float64 // fraction, at Start and Band and above
-	WindLow  float64 // m/s, above which the wind lowers the vents
+	WindLow  float64 // m/s, 0 to 45, above which the wind lowers the vents
 	WindHigh float64 // m/s, at which and above no more than WindMost is open
-	WindMost float64 // fraction, in wind of WindHigh and more
-	RainMost float64 // fraction, most opening in rain
+	WindMost float64 // fraction, 0 to 1, in wind of WindHigh and more
+	RainMost float64 // fraction, 0 to 1, most opening in rain
 }
 
 // DefaultOpeningRule returns vents that begin to open at 20 °C and stand wide
@@ -44,21 +44,16 @@ const (
 	ByHand                     // a schedule
 )
 
-var causeNames = [...]string{"temperature", "dead band", "wind", "rain", "hand"}
+var causeNames = []string{"temperature", "dead band", "wind", "rain", "hand"}
 
 // String names the cause in a word or two.
-func (c Cause) String() string {
-	if int(c) < len(causeNames) {
-		return causeNames[c]
-	}
-	return fmt.Sprintf("Cause(%d)", uint8(c))
-}
+func (c Cause) String() string { return enumName("Cause", causeNames, uint8(c)) }
 
 // Position is where the vents stand, and why.
 type Position struct {
 	Demand  float64 // fraction, what the temperature asks for
 	Limit   float64 // fraction, what wind and rain allow
-	Opening float64 // fraction, where they stand
+	Opening float64 // fraction, 0 to 1, where they stand
 	By      Cause   // what set Opening
 }
 
@@ -149,15 +144,15 @@ func (r OpeningRule) stop(opening, limit float64) float64 {
 // Move is a vent set by hand.
 type Move struct {
 	At      time.Duration // since midnight, below 24 h
-	Opening float64       // fraction, from then on
+	Opening float64       // fraction, 0 to 1, from then on
 }
 
 // Schedule is the vents' day by hand, in order of time: twice a day are two
 // moves. Before the first move stands what the last one left the day before.
 type Schedule []Move
 
-// Check joins every fault of s, by field.
-func (s Schedule) Check() error {
+// check joins every fault of s, by field.
+func (s Schedule) check() error {
 	var faults []error
 	if len(s) == 0 {
 		faults = append(faults, &RangeError{Field: "number of moves", Value: 0, Min: 1, Max: math.Inf(1), Unit: "count"})
@@ -176,9 +171,9 @@ func (s Schedule) Check() error {
 	return errors.Join(faults...)
 }
 
-// Opening returns where the vents stand, fraction, at the time since
+// opening returns where the vents stand, fraction, at the time since
 // midnight of any day. NaN without a move.
-func (s Schedule) Opening(at time.Duration) float64 {
+func (s Schedule) opening(at time.Duration) float64 {
 	if len(s) == 0 {
 		return math.NaN()
 	}

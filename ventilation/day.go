@@ -20,8 +20,8 @@ type DayStep struct {
 
 // DayLimits are what a course of the day is judged by.
 type DayLimits struct {
-	Temperature float64 // °C, inside, above which hours and degree-hours count
-	DeficitLow  float64 // Pa, vapour pressure deficit below which the air counts as humid
+	Temperature float64 // °C, -60 to 80, inside, above which hours and degree-hours count
+	DeficitLow  float64 // Pa, 0 to 20000, vapour pressure deficit below which the air counts as humid
 	DeficitHigh float64 // Pa, above which it counts as dry
 }
 
@@ -158,6 +158,8 @@ func checkDay(steps []DayStep, interval time.Duration, vents Vents, limits DayLi
 	faults = append(faults, dayStepRange.Check("interval", interval.Hours()))
 	if vents == nil {
 		faults = append(faults, fmt.Errorf("vents: %w: give an OpeningRule, a Schedule or a controller", ErrRange))
+	} else if s, ok := vents.(Schedule); ok {
+		faults = append(faults, s.check())
 	} else if v, ok := vents.(interface{ Check() error }); ok {
 		faults = append(faults, v.Check())
 	}
@@ -212,7 +214,7 @@ func (m *ventStep) stand(vents Vents, moment VentMoment) (Position, ClimateState
 
 // Stand returns the opening that the schedule has at the moment.
 func (s Schedule) Stand(m VentMoment) (Position, error) {
-	opening := s.Opening(m.Time)
+	opening := s.opening(m.Time)
 	return Position{Demand: opening, Limit: 1, Opening: opening, By: ByHand}, nil
 }
 

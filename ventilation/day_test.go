@@ -197,10 +197,12 @@ func TestCoolingReachesTheBalance(t *testing.T) {
 	for name, apply := range map[string]func(ventilation.Setting, float64) ventilation.Setting{
 		"shade": func(s ventilation.Setting, sun float64) ventilation.Setting { return b.Apply(s, sun, 95) },
 		"fog": func(s ventilation.Setting, _ float64) ventilation.Setting {
-			return ventilation.Fogging{Spray: 0.01, Evaporates: 0.6, Water: 18}.Apply(s)
+			s.Mist += 0.01 * 0.6
+			return s
 		},
 		"pad": func(s ventilation.Setting, _ float64) ventilation.Setting {
-			return ventilation.PadCooling{Efficiency: 0.8}.Apply(s)
+			s.Pad = 0.8
+			return s
 		},
 	} {
 		with := summer(t)

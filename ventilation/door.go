@@ -11,18 +11,18 @@ import (
 
 // Ranges of a door.
 var (
-	doorSideRange     = domain.Range{Min: 0, Max: 20, Unit: "m", Source: "doors and gates"}
+	doorSideRange     = domain.Range{Min: domain.MoreThan(0), Max: 20, Unit: "m", Source: "doors and gates"}
 	doorTimesRange    = domain.Range{Min: 0, Max: 1e5, Unit: "count", Source: "a day to a year"}
 	doorDurationRange = domain.Range{Min: 0, Max: 3.2e7, Unit: "s", Source: "up to a year"}
 )
 
 // Doorway is a rectangular doorway.
 type Doorway struct {
-	Width               float64 // m
-	Height              float64 // m
-	Sill                float64 // m above the datum (outside grade), lower edge; negative where steps lead down
-	Discharge           float64 // dimensionless discharge coefficient on Width times Height
-	PressureCoefficient float64 // dimensionless wind pressure coefficient of the wall it is in
+	Width               float64 // m, more than 0, at most 20
+	Height              float64 // m, more than 0, at most 20
+	Sill                float64 // m, -10 to 50, above the datum (outside grade), lower edge; negative where steps lead down
+	Discharge           float64 // dimensionless, more than 0, at most 1; discharge coefficient on Width times Height
+	PressureCoefficient float64 // dimensionless, -3 to 2, wind pressure coefficient of the wall it is in
 }
 
 // Opening returns the open door as a tall opening for a network.
@@ -35,11 +35,11 @@ func (d Doorway) Opening() Opening {
 
 func (d Doorway) check(where string) error {
 	return errors.Join(
-		positive(doorSideRange, where+".Width", d.Width),
-		positive(doorSideRange, where+".Height", d.Height),
+		doorSideRange.Check(where+".Width", d.Width),
+		doorSideRange.Check(where+".Height", d.Height),
 		heightRange.Check(where+".Sill", d.Sill),
 		heightRange.Check(where+".Sill + Height/2", d.Sill+0.5*d.Height),
-		positive(dischargeRange, where+".Discharge", d.Discharge),
+		openDischargeRange.Check(where+".Discharge", d.Discharge),
 		pressureCoefRange.Check(where+".PressureCoefficient", d.PressureCoefficient),
 	)
 }
@@ -49,12 +49,12 @@ type DoorCase struct {
 	Door     Doorway       // opened
 	Inside   psychro.State // house air, held by the heater
 	Outside  psychro.State // outdoor air
-	Wind     float64       // m/s, at the height to which the pressure coefficients refer
+	Wind     float64       // m/s, 0 to 45, at the height to which the pressure coefficients refer
 	Openings []Opening     // what else is open; may be nil
 	Leaks    []Leak        // of the house; may be nil: it is tight but for the door
-	Volume   float64       // m³, of the house
-	Times    int           // count of openings
-	Duration time.Duration // of each
+	Volume   float64       // m³, more than 0, at most 1e6; of the house
+	Times    int           // count, 0 to 1e5, of openings
+	Duration time.Duration // of each, 0 to 3.2e7 s
 }
 
 // DoorLoss is what an open door costs, over the shut one. Losses are positive
@@ -80,7 +80,7 @@ func (d DoorCase) check() error {
 	err := errors.Join(
 		checkAir("Inside", d.Inside), checkAir("Outside", d.Outside),
 		windRange.Check("Wind", d.Wind),
-		positive(houseVolumeRange, "Volume", d.Volume),
+		houseVolumeRange.Check("Volume", d.Volume),
 		doorTimesRange.Check("Times", float64(d.Times)),
 		doorDurationRange.Check("Duration", d.Duration.Seconds()),
 	)

@@ -10,7 +10,7 @@ import (
 
 // Lobby is an air lock before a door: its outer door leads outside.
 type Lobby struct {
-	Volume float64 // m³
+	Volume float64 // m³, more than 0, at most 1e6
 	Outer  Doorway // between lobby and outdoors; DoorCase.Door is the inner one
 }
 
@@ -31,7 +31,7 @@ type LobbyLoss struct {
 
 // check joins every fault of l, by field.
 func (l Lobby) check() error {
-	return errors.Join(positive(houseVolumeRange, "Lobby.Volume", l.Volume), l.Outer.check("Lobby.Outer"))
+	return errors.Join(houseVolumeRange.Check("Lobby.Volume", l.Volume), l.Outer.check("Lobby.Outer"))
 }
 
 // WithLobby returns what l saves. One door at a time: the lobby's air, well
@@ -71,11 +71,7 @@ func (d DoorCase) WithLobby(l Lobby) (LobbyLoss, error) {
 // passage fills in what one passage costs.
 func (d DoorCase) passage(r *LobbyLoss, l Lobby, s perKilogram) error {
 	c := d.conditions()
-	outer, err1 := SingleOpening(l.Outer.Width, l.Outer.Height, l.Outer.Discharge, c)
-	inner, err2 := SingleOpening(d.Door.Width, d.Door.Height, d.Door.Discharge, c)
-	if err := errors.Join(err1, err2); err != nil {
-		return err
-	}
+	outer, inner := singleOpening(l.Outer.Opening(), c), singleOpening(d.Door.Opening(), c)
 	mass := l.Volume * c.InsideDensity // kg
 	a, b := 0.5*outer.Flow*d.Duration.Seconds()/mass, 0.5*inner.Flow*d.Duration.Seconds()/mass
 	open := func(difference, rate float64) float64 {

@@ -33,7 +33,7 @@ func TestDoorOfATightHouse(t *testing.T) {
 	d := visits(t)
 	r := loss(t, d)
 	require.Equal(t, ventilation.Opening{Name: "door", Height: 0.9, Vertical: 2, Area: 1.8, Discharge: 0.6, PressureCoefficient: 0.4}, d.Door.Opening())
-	two, err := ventilation.SingleOpening(0.9, 2, 0.6, ventilation.FlowConditions{InsideDensity: d.Inside.Density(), OutsideDensity: d.Outside.Density()})
+	two, err := ventilation.SingleOpening(ventilation.TallVent{Width: 0.9, Top: 2, Discharge: 0.6}, ventilation.FlowConditions{InsideDensity: d.Inside.Density(), OutsideDensity: d.Outside.Density()})
 	require.NoError(t, err)
 	require.InEpsilon(t, two.Flow, r.In, 1e-9)
 	require.InEpsilon(t, r.In, r.Out, 1e-9)

@@ -2,7 +2,6 @@ package ventilation
 
 import (
 	"errors"
-	"fmt"
 	"math"
 
 	"cloche.example/internal/domain"
@@ -24,22 +23,27 @@ var (
 	inletSpeedRange  = domain.Range{Min: 1e-4, Max: 40, Unit: "m/s", Source: "air through vents"}
 	inletExcessRange = domain.Range{Min: -80, Max: 0, Unit: "K", Source: "cold air; small differences of density"}
 	inletAngleRange  = domain.Range{Min: -90, Max: 60, Unit: "degree", Source: "straight down to steeply up"}
-	inletFactorRange = domain.Range{Min: 1, Max: 10, Unit: "dimensionless", Source: "decay factors of openings"}
+	inletFactorRange = domain.Range{Min: 1, Max: 10, Source: "decay factors of openings"}
 	dropRange        = domain.Range{Min: 0, Max: 50, Unit: "m", Source: "houses"}
 	reachRange       = domain.Range{Min: 0.01, Max: 500, Unit: "m", Source: "houses"}
 	openRange        = domain.Range{Min: 0, Max: 1, Unit: "fraction", Source: "shut to wholly open"}
 )
 
+var inletShapeNames = []string{"compact", "slot"}
+
+// String names the shape.
+func (i InletShape) String() string { return enumName("InletShape", inletShapeNames, uint8(i)) }
+
 // ColdJet is a jet of cold air that enters a warm house at rest.
 type ColdJet struct {
 	Shape    InletShape // of the opening
-	Size     float64    // m: the square root of a compact opening's effective area (discharge coefficient times area), or a slot's effective height
-	Speed    float64    // m/s, through the effective area
-	Excess   float64    // K, entering air over house air, zero or less
-	House    float64    // °C
-	Angle    float64    // degree above the horizontal, -90 (straight down) to 60
-	Velocity float64    // K, decay factor of the speed, dimensionless
-	Thermal  float64    // KT, decay factor of the temperature difference, dimensionless
+	Size     float64    // m, 0.0001 to 10, the square root of a compact opening's effective area (discharge coefficient times area), or a slot's effective height
+	Speed    float64    // m/s, 0.0001 to 40, through the effective area
+	Excess   float64    // K, -80 to 0, entering air over house air, zero or less
+	House    float64    // °C, -60 to 80
+	Angle    float64    // degree, -90 to 60, above the horizontal, -90 (straight down) to 60
+	Velocity float64    // dimensionless, 1 to 10, decay factor K of the speed
+	Thermal  float64    // dimensionless, 1 to 10, decay factor KT of the temperature difference
 }
 
 // DefaultColdJet returns a level jet of the given shape with the decay factors
@@ -54,11 +58,8 @@ func defaultColdJet(shape InletShape) ColdJet {
 
 // Check joins every fault of j, by field.
 func (j ColdJet) check() error {
-	var shape error
-	if j.Shape > SlotInlet {
-		shape = fmt.Errorf("Shape: %w: %d, allowed CompactInlet or SlotInlet", ErrRange, j.Shape)
-	}
-	return errors.Join(shape,
+	return errors.Join(
+		enumFault("Shape", "InletShape", inletShapeNames, uint8(j.Shape)),
 		inletSizeRange.Check("Size", j.Size),
 		inletSpeedRange.Check("Speed", j.Speed),
 		inletExcessRange.Check("Excess", j.Excess),
@@ -78,28 +79,28 @@ func (j ColdJet) free() jet.Jet {
 // the house's absolute temperature.
 func (j ColdJet) Archimedes() float64 { return j.free().Archimedes() }
 
-// AxisSpeed returns the largest speed, m/s, at the distance path, m, along a
+// axisSpeed returns the largest speed, m/s, at the distance path, m, along a
 // jet that its weight does not speed: V0 K L/s of a compact jet, V0 K sqrt(L/s)
 // of a slot, V0 in the core before that [AshHoF17] ch. 20. Times Falling it is
 // that of a jet straight down. NaN for a negative path.
-func (j ColdJet) AxisSpeed(path float64) float64 { return j.free().AxisSpeed(path) }
+func (j ColdJet) axisSpeed(path float64) float64 { return j.free().AxisSpeed(path) }
 
-// AxisExcess returns the temperature difference on the axis to the house, K,
+// axisExcess returns the temperature difference on the axis to the house, K,
 // zero or less, at the distance path, m, along the jet: dT0 KT L/s of a compact
 // jet, dT0 KT sqrt(L/s) of a slot, dT0 in the core [AshHoF17] ch. 20. It is the
 // colder answer. NaN for a negative path.
-func (j ColdJet) AxisExcess(path float64) float64 { return j.free().AxisExcess(path) }
+func (j ColdJet) axisExcess(path float64) float64 { return j.free().AxisExcess(path) }
 
-// MildExcess returns the same, K at path, m, over Falling: a slow cold jet soon
-// falls as a plume, and draws in more air than the law of AxisExcess knows.
-func (j ColdJet) MildExcess(path float64) float64 { return j.free().MildExcess(path) }
+// mildExcess returns the same, K at path, m, over Falling: a slow cold jet soon
+// falls as a plume, and draws in more air than the law of axisExcess knows.
+func (j ColdJet) mildExcess(path float64) float64 { return j.free().MildExcess(path) }
 
-// Falling returns the factor, dimensionless and 1 or more, by which its weight
+// falling returns the factor, dimensionless and 1 or more, by which its weight
 // speeds a jet straight down over the distance path, m, and by which it dilutes
 // the more: (1 + a (KT/K²) |Ar| X^(n-1))^(1/3) with X = s/L, a 2.5 and n 3 of a
 // compact jet, 1.8 and 5/2 of a slot [Hagstrom99]. A level jet has less of it at
 // first. NaN for a negative path.
-func (j ColdJet) Falling(path float64) float64 { return j.free().Buoyant(path) }
+func (j ColdJet) falling(path float64) float64 { return j.free().Buoyant(path) }
 
 // Landing is where the axis of a cold jet comes down to a height.
 type Landing struct {

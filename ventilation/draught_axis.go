@@ -50,9 +50,9 @@ func (j ColdJet) land(psi, drop, reach float64) Landing {
 		// If it meets the roof the air runs back along it, and down the wall.
 		l.Path = b.arc(s) + drop - math.Max(0, b.drop(s))
 	}
-	l.Speed = j.AxisSpeed(l.Path) * j.Falling(l.Path)
-	l.Temperature = j.House + j.AxisExcess(l.Path)
-	l.Mild = j.House + j.MildExcess(l.Path)
+	l.Speed = j.axisSpeed(l.Path) * j.falling(l.Path)
+	l.Temperature = j.House + j.axisExcess(l.Path)
+	l.Mild = j.House + j.mildExcess(l.Path)
 	return l
 }
 

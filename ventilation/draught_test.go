@@ -194,7 +194,7 @@ func TestFallGrows(t *testing.T) {
 
 func TestColdJetFaults(t *testing.T) {
 	err := ventilation.ColdJet{Shape: 7, Size: -1, Speed: math.NaN(), Excess: 3, House: 290, Angle: 80, Velocity: 0, Thermal: 11}.Check()
-	requireFields(t, err, "Size", "Speed", "Excess", "House", "Angle", "Velocity", "Thermal")
+	requireFields(t, err, "Shape", "Size", "Speed", "Excess", "House", "Angle", "Velocity", "Thermal")
 	require.ErrorContains(t, err, "Shape")
 	require.Error(t, ventilation.DefaultColdJet(7).Check())
 	j := coldJet(ventilation.CompactInlet)

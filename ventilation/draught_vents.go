@@ -12,11 +12,11 @@ import (
 type InletJet struct {
 	Shape    InletShape // of each vent
 	Count    int        // equal vents that the opening stands for
-	Length   float64    // m, of a slot, that of all Count vents; not used for CompactInlet
+	Length   float64    // m, more than 0, at most 200; of a slot, that of all Count vents; not used for CompactInlet
 	Angle    float64    // degree above the horizontal at which the air enters, -90 to 60
-	Reach    float64    // m, level distance to the wall or row that stops the jet
-	Velocity float64    // K, decay factor of the speed, dimensionless
-	Thermal  float64    // KT, decay factor of the temperature difference, dimensionless
+	Reach    float64    // m, 0.01 to 500, level distance to the wall or row that stops the jet
+	Velocity float64    // dimensionless, 1 to 10, decay factor K of the speed
+	Thermal  float64    // dimensionless, 1 to 10, decay factor KT of the temperature difference
 }
 
 // DefaultInletJet returns one vent of the given shape with the decay factors
@@ -30,11 +30,11 @@ func DefaultInletJet(shape InletShape) InletJet {
 type ColdVents struct {
 	Network  *Network   // the house with every vent wholly open; leaks and fans as they are
 	Jets     []InletJet // how air enters, one for each opening of Network, in its order
-	Inside   float64    // °C, house air
+	Inside   float64    // °C, -60 to 80, house air
 	Outside  float64    // °C, no warmer than the house
-	Pressure float64    // Pa
-	Wind     float64    // m/s, at the height to which the pressure coefficients refer
-	Crop     float64    // m above the datum of the network, top of the crop
+	Pressure float64    // Pa, 60000 to 110000
+	Wind     float64    // m/s, 0 to 45, at the height to which the pressure coefficients refer
+	Crop     float64    // m, -10 to 50, above the datum of the network, top of the crop
 	Limit    float64    // °C, chill limit of the crop, below the house air
 }
 
@@ -74,11 +74,9 @@ func (v ColdVents) check() error {
 	}
 	for i, j := range v.Jets {
 		where := place("Jets", i, v.Network.openings[i].Name)
-		if j.Shape > SlotInlet {
-			faults = append(faults, fmt.Errorf("%s.Shape: %w: %d, allowed CompactInlet or SlotInlet", where, ErrRange, j.Shape))
-		}
+		faults = append(faults, enumFault(where+".Shape", "InletShape", inletShapeNames, uint8(j.Shape)))
 		if j.Shape == SlotInlet {
-			faults = append(faults, positive(freeAreaRange, where+".Length", j.Length))
+			faults = append(faults, openFreeAreaRange.Check(where+".Length", j.Length))
 		}
 		if j.Count < 1 {
 			faults = append(faults, &RangeError{Field: where + ".Count", Value: float64(j.Count), Min: 1, Max: math.Inf(1), Unit: "count"})

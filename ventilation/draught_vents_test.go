@@ -105,7 +105,7 @@ func TestTallVentAloneLetsAirInBelow(t *testing.T) {
 	require.NoError(t, err)
 	c, err := ventilation.DrySides{Inside: 15, Outside: 0, Pressure: hill}.Conditions()
 	require.NoError(t, err)
-	two, err := ventilation.SingleOpening(2.5, 0.4, 0.6, c)
+	two, err := ventilation.SingleOpening(ventilation.TallVent{Width: 2.5, Top: 0.4, Discharge: 0.6}, c)
 	require.NoError(t, err)
 	require.InEpsilon(t, two.Flow, a.Inlets[0].Flow, 1e-9)
 	require.InDelta(t, 2.7+0.5*two.Neutral-0.3, a.Inlets[0].Drop, 1e-9)
@@ -203,7 +203,7 @@ func TestColdVentFaults(t *testing.T) {
 	v.Jets[1].Reach, v.Jets[1].Velocity, v.Jets[1].Thermal, v.Jets[1].Shape = 0, 0, 20, 5
 	fields := []string{
 		"Outside", "Pressure", "Wind", "Crop", "Limit", `Jets[0] "side".Count`, `Jets[0] "side".Length`, `Jets[0] "side".Angle`,
-		`Jets[1] "ridge".Reach`, `Jets[1] "ridge".Velocity`, `Jets[1] "ridge".Thermal`,
+		`Jets[1] "ridge".Shape`, `Jets[1] "ridge".Reach`, `Jets[1] "ridge".Velocity`, `Jets[1] "ridge".Thermal`,
 	}
 	requireFields(t, v.Check(), fields...)
 	require.ErrorContains(t, v.Check(), "Shape")

@@ -14,19 +14,20 @@ import (
 var (
 	releaseRange     = domain.Range{Min: 0, Max: 100, Unit: "kg/s", Source: "houses up to some hectares; a value in g/s or kg/h falls outside for a large house"}
 	dryAirRange      = domain.Range{Min: 0, Max: 1e4, Unit: "kg/s", Source: "houses up to some hectares"}
+	openDryAirRange  = domain.Range{Min: domain.MoreThan(0), Max: 1e4, Unit: "kg/s", Source: "houses up to some hectares"}
 	filmRange        = domain.Range{Min: 0, Max: 100, Unit: "W/(m² K)", Source: "convection at a surface indoors"}
 	recoveryRange    = domain.Range{Min: 0, Max: 1, Unit: "fraction", Source: "definition of an effectiveness"}
 	marginRange      = domain.Range{Min: 0, Max: 20, Unit: "K", Source: "a safety against condensation"}
-	houseVolumeRange = domain.Range{Min: 0, Max: 1e6, Unit: "m³", Source: "houses up to some hectares"}
+	houseVolumeRange = domain.Range{Min: domain.MoreThan(0), Max: 1e6, Unit: "m³", Source: "houses up to some hectares"}
 )
 
 // ColdSurface is a part of the cover, or a leaf or pipe, that the inside air
 // touches.
 type ColdSurface struct {
 	Name        string  // names the surface in errors and reports
-	Temperature float64 // °C, of the inner face
-	Area        float64 // m²
-	Film        float64 // W/(m² K), convective coefficient of the air at it, without radiation
+	Temperature float64 // °C, -60 to 80, of the inner face
+	Area        float64 // m², 0 to 1e5
+	Film        float64 // W/(m² K), 0 to 100, convective coefficient of the air at it, without radiation
 	Wet         bool    // it carries water that evaporates where the air is drier than it; else it only takes
 }
 
@@ -35,9 +36,9 @@ type ColdSurface struct {
 type DryingCase struct {
 	Wanted   psychro.State // inside air as it is to be
 	Outside  psychro.State // outside air
-	Release  float64       // kg/s, vapour from crop, soil and wet floor
+	Release  float64       // kg/s, 0 to 100, vapour from crop, soil and wet floor
 	Surfaces []ColdSurface // what the air may condense on; may be nil
-	Recovery float64       // fraction, effectiveness of heat recovery on the side of the supply air; 0 is none
+	Recovery float64       // fraction, 0 to 1, effectiveness of heat recovery on the side of the supply air; 0 is none
 }
 
 // Drying is the answer of DryingCase with the terms it is made of. Heat
@@ -48,7 +49,7 @@ type Drying struct {
 	Condensed  float64      // kg/s, onto the surfaces at the wanted humidity; negative: wet ones give more than cold ones take
 	Excess     float64      // kg/s, what air must carry out: Release less Condensed, zero at least
 	Difference float64      // kg/kg dry air, humidity ratio wanted over that outside
-	DryAir     float64      // kg/s dry air through the house; zero if the surfaces take enough
+	DryAir     float64      // kg/s, 0 to 10000, dry air through the house; zero if the surfaces take enough
 	Uncounted  float64      // kg/s dry air, rival that forgets condensation: Release over Difference; NaN where air cannot dry
 	Supply     float64      // m³/s, DryAir at the outside state
 	Exhaust    float64      // m³/s, DryAir at the wanted state

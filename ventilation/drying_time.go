@@ -117,7 +117,7 @@ func (d DryingCase) settle(all []sink, dryAir float64) float64 {
 // floor goes with Release. ErrNoSolution says that the humidity comes to rest
 // above the wanted one; other errors join every fault by field.
 func (d DryingCase) Time(from psychro.State, dryAir, volume float64) (DryingTime, error) {
-	err := errors.Join(d.check(), dryAirRange.Check("dryAir", dryAir), positive(houseVolumeRange, "volume", volume), checkAir("from", from))
+	err := errors.Join(d.check(), dryAirRange.Check("dryAir", dryAir), houseVolumeRange.Check("volume", volume), checkAir("from", from))
 	if err != nil {
 		return DryingTime{}, err
 	}

@@ -22,5 +22,22 @@ var (
 	ErrNotConverged = domain.ErrNotConverged // a solver used up its iterations
 )
 
+// enumName returns the name of value v of an enum, or kind(v) for one that it
+// does not have.
+func enumName(kind string, names []string, v uint8) string {
+	if int(v) < len(names) {
+		return names[v]
+	}
+	return fmt.Sprintf("%s(%d)", kind, v)
+}
+
+// enumFault refuses a value of an enum that has no name.
+func enumFault(field, kind string, names []string, v uint8) error {
+	if int(v) < len(names) {
+		return nil
+	}
+	return &RangeError{Field: field, Value: float64(v), Max: float64(len(names) - 1), Source: "the values of " + kind}
+}
+
 // errLevel is the fault of openings that no stack can work on.
 var errLevel = fmt.Errorf("openings: %w: all at one height and no wind; air passes two ways only through a tall opening (Vertical above zero)", ErrNoSolution)

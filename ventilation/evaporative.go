@@ -11,24 +11,25 @@ import (
 
 // Ranges of evaporative pads.
 var (
-	efficiencyRange = domain.Range{Min: 0, Max: 1, Unit: "fraction", Source: "no pad cools below the wet bulb; pads reach 0.7 to 0.85"}
-	padSpeedRange   = domain.Range{Min: 0.1, Max: 3, Unit: "m/s", Source: "at the face of a pad; above, drops are carried off"}
-	cyclesRange     = domain.Range{Min: 1.1, Max: 100, Unit: "ratio", Source: "salt in the sump over that of the supply"}
-	padFlowRange    = domain.Range{Min: 0, Max: 1000, Unit: "m³/s", Source: "houses up to some hectares"}
+	efficiencyRange     = domain.Range{Min: 0, Max: 1, Unit: "fraction", Source: "no pad cools below the wet bulb; pads reach 0.7 to 0.85"}
+	openEfficiencyRange = domain.Range{Min: domain.MoreThan(0), Max: 1, Unit: "fraction", Source: "no pad cools below the wet bulb; pads reach 0.7 to 0.85"}
+	padSpeedRange       = domain.Range{Min: 0.1, Max: 3, Unit: "m/s", Source: "at the face of a pad; above, drops are carried off"}
+	cyclesRange         = domain.Range{Min: 1.1, Max: 100, Unit: "ratio", Source: "salt in the sump over that of the supply"}
+	padFlowRange        = domain.Range{Min: domain.MoreThan(0), Max: 1000, Unit: "m³/s", Source: "houses up to some hectares"}
 )
 
 // PadWall is a wall of evaporative pads through which fans draw the outside
 // air.
 type PadWall struct {
-	Area       float64 // m², face of the pads
-	Efficiency float64 // fraction of the wet bulb depression, measured at Speed
-	Speed      float64 // m/s at the face, at which Efficiency was measured
-	Cycles     float64 // ratio of the salt in the sump to that of the supply, which the bleed holds
+	Area       float64 // m², more than 0, at most 1e5; face of the pads
+	Efficiency float64 // fraction, more than 0, at most 1; of the wet bulb depression, measured at Speed
+	Speed      float64 // m/s, 0.1 to 3, at the face, at which Efficiency was measured
+	Cycles     float64 // ratio, 1.1 to 100, of the salt in the sump to that of the supply, which the bleed holds
 }
 
 // PadCooling is what a pad wall does to the air, with the terms it is made of.
 type PadCooling struct {
-	Speed      float64       // m/s, at the face
+	Speed      float64       // m/s, 0.1 to 3, at the face
 	Efficiency float64       // fraction, at that speed
 	WetBulb    float64       // °C, the limit of the cooling
 	Supply     psychro.State // air behind the pads
@@ -43,8 +44,8 @@ type PadCooling struct {
 // check joins every fault of p, by field.
 func (p PadWall) check() error {
 	return errors.Join(
-		positive(areaRange, "Area", p.Area),
-		positive(efficiencyRange, "Efficiency", p.Efficiency),
+		openAreaRange.Check("Area", p.Area),
+		openEfficiencyRange.Check("Efficiency", p.Efficiency),
 		padSpeedRange.Check("Speed", p.Speed),
 		cyclesRange.Check("Cycles", p.Cycles),
 	)
@@ -55,11 +56,11 @@ func (p PadWall) check() error {
 // that goes as the speed [Dowdy87] (from memory).
 const padExponent = -0.2
 
-// EfficiencyAt returns the efficiency, fraction, at the face speed, m/s
+// efficiencyAt returns the efficiency, fraction, at the face speed, m/s
 // (PadSpeedRange): 1 - exp(-N), with the transfer units N as the speed to the
 // power -0.2 [Dowdy87] (from memory) from those measured. NaN outside and for
 // a faulty wall; an efficiency of 1 stays 1.
-func (p PadWall) EfficiencyAt(speed float64) float64 {
+func (p PadWall) efficiencyAt(speed float64) float64 {
 	if p.check() != nil || !padSpeedRange.Contains(speed) {
 		return math.NaN()
 	}
@@ -72,7 +73,7 @@ func (p PadWall) EfficiencyAt(speed float64) float64 {
 // bulb; the bleed is Evaporated/(Cycles - 1). The error joins the faults by
 // field; pads that would freeze are refused.
 func (p PadWall) Cool(outside psychro.State, flow float64) (PadCooling, error) {
-	err := errors.Join(p.check(), positive(padFlowRange, "flow", flow), checkAir("outside", outside))
+	err := errors.Join(p.check(), padFlowRange.Check("flow", flow), checkAir("outside", outside))
 	if p.Area > 0 {
 		err = errors.Join(err, padSpeedRange.Check("flow/Area", flow/p.Area))
 	}
@@ -80,7 +81,7 @@ func (p PadWall) Cool(outside psychro.State, flow float64) (PadCooling, error) {
 		return PadCooling{}, err
 	}
 	c := PadCooling{Speed: flow / p.Area, DryAir: flow / outside.SpecificVolume()}
-	c.Efficiency = p.EfficiencyAt(c.Speed)
+	c.Efficiency = p.efficiencyAt(c.Speed)
 	pad, err := psychro.Stream{State: outside, DryAir: c.DryAir}.Pad(c.Efficiency)
 	if err != nil {
 		return PadCooling{}, fmt.Errorf("pad wall: %w", err)
@@ -97,10 +98,10 @@ func (p PadWall) Cool(outside psychro.State, flow float64) (PadCooling, error) {
 // warms from the pads to the fans.
 type PadDesign struct {
 	Outside    psychro.State // outside air
-	Sensible   float64       // W, sensible heat set free in the house, the cover's gain or loss included
-	Rise       float64       // K, from behind the pads to the fans
-	Efficiency float64       // fraction, of the pads at Speed
-	Speed      float64       // m/s, at the face of the pads
+	Sensible   float64       // W, more than 0, at most 1e8; sensible heat set free in the house, the cover's gain or loss included
+	Rise       float64       // K, 0.01 to 80, from behind the pads to the fans
+	Efficiency float64       // fraction, 0 to 1, of the pads at Speed
+	Speed      float64       // m/s, 0.1 to 3, at the face of the pads
 }
 
 // PadSize is the answer to PadDesign.
@@ -121,7 +122,7 @@ type PadSize struct {
 func (d PadDesign) Size() (PadSize, error) {
 	err := errors.Join(
 		checkAir("Outside", d.Outside),
-		positive(solarRange, "Sensible", d.Sensible),
+		openSolarRange.Check("Sensible", d.Sensible),
 		riseRange.Check("Rise", d.Rise),
 		efficiencyRange.Check("Efficiency", d.Efficiency),
 		padSpeedRange.Check("Speed", d.Speed),

@@ -45,7 +45,7 @@ func Example_coldAirOnTheCrop() {
 			at  ventilation.Landing
 		}{{"0.40", in.Fall.Steep}, {"4/15", in.Fall.Shallow}} {
 			fmt.Printf("  psi %-5s falls %.2f m within %.2f m, path %.2f m, %.2f m/s, KT sqrt(h/s) = %.3f: %.2f °C (over Falling %.2f °C)\n",
-				l.psi, in.Drop, l.at.Distance, l.at.Path, l.at.Speed, j.AxisExcess(l.at.Path)/j.Excess, l.at.Temperature, l.at.Mild)
+				l.psi, in.Drop, l.at.Distance, l.at.Path, l.at.Speed, (l.at.Temperature-j.House)/j.Excess, l.at.Temperature, l.at.Mild)
 		}
 		most, err := house.Widest(way.order)
 		if err != nil {

@@ -82,8 +82,8 @@ func Example_summerNoon() {
 	fmt.Println("Water")
 	row("transpired", 3600*s.Transpired/house.FloorArea, "kg/(m² h)")
 	row("from the soil", 3600*s.Soil/house.FloorArea, "kg/(m² h)")
-	fmt.Println("heat in", math.Round(s.HeatIn()), "W, heat out", math.Round(s.HeatOut()), "W; closed to 1e-9:",
-		math.Abs(s.HeatResidual) < 1e-9*s.HeatIn() && math.Abs(s.WaterResidual) < 1e-9*s.WaterIn())
+	fmt.Println("heat in", math.Round(s.HeatIn), "W, heat out", math.Round(s.HeatOut), "W; closed to 1e-9:",
+		math.Abs(s.HeatResidual) < 1e-9*s.HeatIn && math.Abs(s.WaterResidual) < 1e-9*s.WaterIn)
 	// Output:
 	// Sun
 	// tau I Af = 0.65 x 820 x 94.7            50475 W

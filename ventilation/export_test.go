@@ -1,5 +1,10 @@
 package ventilation
 
+import (
+	"math"
+	"time"
+)
+
 // What the tests of package ventilation_test read of the inside: checks, and
 // the formulas that larger functions are made of.
 
@@ -82,3 +87,21 @@ func OrificeFlow(cd, area, density, dp float64) float64 {
 func (j ColdJet) Check() error { return j.check() }
 
 var DefaultColdJet = defaultColdJet
+
+func (s Schedule) Check() error                      { return s.check() }
+func (s Schedule) Opening(at time.Duration) float64  { return s.opening(at) }
+func (p PadWall) EfficiencyAt(speed float64) float64 { return p.efficiencyAt(speed) }
+func (j ColdJet) AxisSpeed(path float64) float64     { return j.axisSpeed(path) }
+func (j ColdJet) Falling(path float64) float64       { return j.falling(path) }
+func (j ColdJet) MildExcess(path float64) float64    { return j.mildExcess(path) }
+
+// Discharge is the screen's own discharge coefficient on its face.
+func (s Screen) Discharge(speed, density, viscosity float64) float64 {
+	return speed * math.Sqrt(0.5*density/s.PressureDrop(speed, density, viscosity))
+}
+
+// EffectiveDischarge is the discharge coefficient of o, screen and all.
+func (o Opening) EffectiveDischarge(dp, density float64) float64 {
+	return o.MassFlow(dp, density) / (o.Area * math.Sqrt(2*density*dp))
+}
+func (j ColdJet) AxisExcess(path float64) float64 { return j.axisExcess(path) }

@@ -19,9 +19,9 @@ var (
 // Fogging sprays fine drops into the air of the house, part of which
 // evaporates before it settles.
 type Fogging struct {
-	Spray      float64 // kg/s of water pumped
-	Evaporates float64 // fraction of it that evaporates before it settles, as long as the air can take it; high pressure far more than low
-	Water      float64 // °C, of the water
+	Spray      float64 // kg/s, 0 to 100, of water pumped
+	Evaporates float64 // fraction, 0 to 1, of it that evaporates before it settles, as long as the air can take it; high pressure far more than low
+	Water      float64 // °C, 0.01 to 60, of the water
 }
 
 // FogCooling is what fogging does to air, with the terms it is made of.
@@ -49,7 +49,7 @@ func (f Fogging) check() error {
 // enthalpy are kept, no heat comes from elsewhere. The evaporation stops at
 // saturation, whatever is pumped. The error joins the faults by field.
 func (f Fogging) Into(air psychro.Stream) (FogCooling, error) {
-	if err := errors.Join(f.check(), checkAir("air.State", air.State), positive(dryAirRange, "air.DryAir", air.DryAir)); err != nil {
+	if err := errors.Join(f.check(), checkAir("air.State", air.State), openDryAirRange.Check("air.DryAir", air.DryAir)); err != nil {
 		return FogCooling{}, err
 	}
 	limit, saturated, err := f.limit(air)

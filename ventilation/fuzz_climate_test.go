@@ -37,7 +37,7 @@ func FuzzClimate(f *testing.F) {
 		if err != nil {
 			return
 		}
-		size := math.Abs(s.HeatIn()) + math.Abs(s.HeatOut()) + math.Abs(s.AirLatent) + math.Abs(s.CoverLoss) + 2.5e6*(s.Mist+s.Drip) + 1e-3*area
+		size := math.Abs(s.HeatIn) + math.Abs(s.HeatOut) + math.Abs(s.AirLatent) + math.Abs(s.CoverLoss) + 2.5e6*(s.Mist+s.Drip) + 1e-3*area
 		if !(math.Abs(s.HeatResidual) <= 1e-8*size) || !(s.NodeResidual <= 1e-9) || !ventilation.TemperatureRange.Contains(s.Temperature) || !(s.RelativeHumidity >= 0 && s.RelativeHumidity <= 1+1e-9) {
 			t.Fatalf("%+v", s)
 		}

@@ -2,7 +2,6 @@ package ventilation
 
 import (
 	"errors"
-	"fmt"
 	"math"
 
 	"cloche.example/internal/domain"
@@ -18,12 +17,17 @@ const (
 	SideHinged
 )
 
+var hingeNames = []string{"top", "bottom", "side"}
+
+// String names the side that the flap hangs on.
+func (h Hinge) String() string { return enumName("Hinge", hingeNames, uint8(h)) }
+
 // Hinged is a flap in a frame. Along is the length of the hinge: for a top-
 // or bottom-hinged flap its width, for a side-hinged one its height.
 type Hinged struct {
 	Hinge Hinge   // where the flap is hung
-	Along float64 // m, length of the hinge
-	Depth float64 // m, from the hinge to the free edge
+	Along float64 // m, 0 to 200, more than 0, at most 200; length of the hinge
+	Depth float64 // m, 0 to 200, more than 0, at most 200; from the hinge to the free edge
 	Angle float64 // degree, opened from the frame, 0 to 90
 	// Blocked is the count of ends whose side triangle is closed, 0 to 2: one
 	// run of flaps end to end has the inner ends blocked by the neighbours.
@@ -33,19 +37,18 @@ type Hinged struct {
 // Ranges of a flap.
 var (
 	flapRange      = domain.Range{Min: 0, Max: 200, Unit: "m", Source: "vents of protected-cropping houses, continuous ones included"}
+	openFlapRange  = domain.Range{Min: domain.MoreThan(0), Max: 200, Unit: "m", Source: "vents of protected-cropping houses, continuous ones included"}
 	flapAngleRange = domain.Range{Min: 0, Max: 90, Unit: "degree", Source: "a flap opens to a right angle at most in the models here"}
 )
 
 // check joins every fault of h, by field.
 func (h Hinged) check() error {
 	err := errors.Join(
-		positive(flapRange, "Along", h.Along),
-		positive(flapRange, "Depth", h.Depth),
+		openFlapRange.Check("Along", h.Along),
+		openFlapRange.Check("Depth", h.Depth),
 		flapAngleRange.Check("Angle", h.Angle),
 	)
-	if h.Hinge > SideHinged {
-		err = errors.Join(err, &RangeError{Field: "Hinge", Value: float64(h.Hinge), Min: 0, Max: float64(SideHinged), Unit: "Hinge"})
-	}
+	err = errors.Join(err, enumFault("Hinge", "Hinge", hingeNames, uint8(h.Hinge)))
 	if h.Blocked < 0 || h.Blocked > 2 {
 		err = errors.Join(err, &RangeError{Field: "Blocked", Value: float64(h.Blocked), Min: 0, Max: 2, Unit: "count"})
 	}
@@ -110,8 +113,12 @@ const (
 	AspectExponential HingedModel = iota // [Bb18] sec. 8.3: Cd = Cmax (1 - exp(-M a)) by width over height
 	EnPolynomial                         // [EnVent17] (annex of CEN/TR 16798-8): frame area times a cubic of the angle
 	FlapGeometry                         // front and side triangles in series with the frame
-	hingedModelCount
 )
+
+var hingedModelNames = []string{"aspect class, exponential", "EN 16798 polynomial", "flap geometry"}
+
+// String names the model.
+func (h HingedModel) String() string { return enumName("HingedModel", hingedModelNames, uint8(h)) }
 
 // aspectClass is one class of [Bb18] sec. 8.3: width over height below limit.
 type aspectClass struct{ limit, m, max float64 }
@@ -160,11 +167,11 @@ func enAreaRatio(angle float64) float64 {
 // flaps hung at top or bottom: for SideHinged they give an error. The error
 // joins the faults of h.
 func (m HingedModel) Discharge(h Hinged, sharp float64) (float64, error) {
-	err := errors.Join(h.check(), positive(dischargeRange, "sharp", sharp))
-	if m >= hingedModelCount {
-		err = errors.Join(err, fmt.Errorf("hinged model %d: %w", m, ErrRange))
+	err := errors.Join(h.check(), openDischargeRange.Check("sharp", sharp))
+	if fault := enumFault("HingedModel", "HingedModel", hingedModelNames, uint8(m)); fault != nil {
+		err = errors.Join(err, fault)
 	} else if m != FlapGeometry && h.Hinge == SideHinged {
-		err = errors.Join(err, fmt.Errorf("hinged model: published for flaps hung at top or bottom, Hinge is SideHinged: %w", ErrRange))
+		err = errors.Join(err, &RangeError{Field: "Hinge", Value: float64(h.Hinge), Max: float64(BottomHinged), Source: "the model was published for flaps hung at top or bottom"})
 	}
 	if err != nil {
 		return 0, err

@@ -76,7 +76,7 @@ func TestDoorReference(t *testing.T) {
 			return 1.2 * in[2] * in[0] * in[1] / 3 * math.Sqrt(9.80665*in[1]*in[3]/293.15)
 		})
 	c := dry(t, 25, 20, 0)
-	s, err := ventilation.SingleOpening(1, 2.2, 0.78, c)
+	s, err := ventilation.SingleOpening(ventilation.TallVent{Width: 1, Top: 2.2, Discharge: 0.78}, c)
 	require.NoError(t, err)
 	// With real densities 0.9 % lower.
 	require.InDelta(t, 0.4125, s.Flow, 0.0005)

@@ -12,14 +12,17 @@ import (
 // Ranges of the elements of a network.
 var (
 	heightRange        = domain.Range{Min: -10, Max: 50, Unit: "m", Source: "protected-cropping houses"}
+	openHeightRange    = domain.Range{Min: domain.MoreThan(0), Max: 50, Unit: "m", Source: "protected-cropping houses"}
 	areaRange          = domain.Range{Min: 0, Max: 1e5, Unit: "m²", Source: "protected-cropping houses"}
-	dischargeRange     = domain.Range{Min: 0, Max: 1, Unit: "dimensionless", Source: "a jet carries at most the area times the ideal speed"}
+	openAreaRange      = domain.Range{Min: domain.MoreThan(0), Max: 1e5, Unit: "m²", Source: "protected-cropping houses"}
+	dischargeRange     = domain.Range{Min: 0, Max: 1, Source: "a jet carries at most the area times the ideal speed"}
 	openDischargeRange = domain.Range{Min: domain.MoreThan(0), Max: 1, Source: "a jet carries at most the area times the ideal speed"}
-	pressureCoefRange  = domain.Range{Min: -3, Max: 2, Unit: "dimensionless", Source: "stagnation is 1, suction peaks reach about -3; above 1 where the reference wind is that of a lower level"}
+	pressureCoefRange  = domain.Range{Min: -3, Max: 2, Source: "stagnation is 1, suction peaks reach about -3; above 1 where the reference wind is that of a lower level"}
 	verticalRange      = domain.Range{Min: 0, Max: 20, Unit: "m", Source: "protected-cropping houses"}
+	openVerticalRange  = domain.Range{Min: domain.MoreThan(0), Max: 20, Unit: "m", Source: "protected-cropping houses"}
 	viscousRange       = domain.Range{Min: 0, Max: 1e6, Unit: "Pa s/m³", Source: "screens on vents of protected-cropping houses"}
-	exponentRange      = domain.Range{Min: 0.5, Max: 1, Unit: "dimensionless", Source: "turbulent to laminar flow"}
-	leakageRange       = domain.Range{Min: 0, Max: 100, Unit: "m³/(s Pa^n)", Source: "protected-cropping houses"}
+	exponentRange      = domain.Range{Min: 0.5, Max: 1, Source: "turbulent to laminar flow"}
+	leakageRange       = domain.Range{Min: domain.MoreThan(0), Max: 100, Unit: "m³/(s Pa^n)", Source: "protected-cropping houses"}
 	fanFlowRange       = domain.Range{Min: -500, Max: 500, Unit: "m³/s", Source: "protected-cropping houses"}
 	fanSlopeRange      = domain.Range{Min: 0, Max: 10, Unit: "m³/(s Pa)", Source: "a rising curve would be unstable"}
 )
@@ -30,22 +33,22 @@ var (
 // it: TallVent makes one of bottom, top and width.
 type Opening struct {
 	Name                string  // names the opening in errors and reports
-	Height              float64 // m above the datum (outside grade), of the middle; negative: fed by a well
-	Vertical            float64 // m, vertical extent; 0 is a point
-	Area                float64 // m², the area to which Discharge refers
-	Discharge           float64 // dimensionless discharge coefficient on Area
+	Height              float64 // m, -10 to 0, -10 to 50, above the datum (outside grade), of the middle; negative: fed by a well
+	Vertical            float64 // m, 0 to 20, vertical extent; 0 is a point
+	Area                float64 // m², more than 0, at most 1e5; 0 to 1e5, the area to which Discharge refers
+	Discharge           float64 // dimensionless, more than 0, at most 1; 0 to 1, discharge coefficient on Area
 	Viscous             float64 // Pa s/m³, resistance in series that grows with the flow itself, as of a screen; 0 is none; of points only
-	PressureCoefficient float64 // dimensionless wind pressure coefficient
+	PressureCoefficient float64 // dimensionless, -3 to 2, wind pressure coefficient
 }
 
 // Leak is a leakage path at a height with a flow exponent:
 // Q = Flow |dp|^Exponent, in volume of the air that passes.
 type Leak struct {
 	Name                string  // names the path in errors and reports
-	Height              float64 // m above the datum
-	Flow                float64 // m³/(s Pa^n), flow coefficient: the flow at 1 Pa, m³/s
+	Height              float64 // m, -10 to 50, above the datum
+	Flow                float64 // m³/(s Pa^n), more than 0, at most 100; flow coefficient: the flow at 1 Pa, m³/s
 	Exponent            float64 // dimensionless flow exponent n, 0.5 to 1
-	PressureCoefficient float64 // dimensionless wind pressure coefficient
+	PressureCoefficient float64 // dimensionless, -3 to 2, wind pressure coefficient
 }
 
 // FixedFan moves air with a straight fan curve: Q = Flow + Slope dp, in volume of
@@ -53,10 +56,10 @@ type Leak struct {
 // zero is a fan of constant flow.
 type FixedFan struct {
 	Name                string  // names the fan in errors and reports
-	Height              float64 // m above the datum
-	Flow                float64 // m³/s at no pressure difference; positive blows in, negative draws out
-	Slope               float64 // m³/(s Pa), zero or more
-	PressureCoefficient float64 // dimensionless wind pressure coefficient
+	Height              float64 // m, -10 to 50, above the datum
+	Flow                float64 // m³/s, -500 to 500, at no pressure difference; positive blows in, negative draws out
+	Slope               float64 // m³/(s Pa), 0 to 10, zero or more
+	PressureCoefficient float64 // dimensionless, -3 to 2, wind pressure coefficient
 }
 
 // PathFlow is the flow through one element.
@@ -82,8 +85,8 @@ func (o Opening) check(where string) error {
 		viscous.Check(where+".Viscous", o.Viscous),
 		heightRange.Check(where+".Height", o.Height),
 		verticalRange.Check(where+".Vertical", o.Vertical),
-		positive(areaRange, where+".Area", o.Area),
-		positive(dischargeRange, where+".Discharge", o.Discharge),
+		openAreaRange.Check(where+".Area", o.Area),
+		openDischargeRange.Check(where+".Discharge", o.Discharge),
 		pressureCoefRange.Check(where+".PressureCoefficient", o.PressureCoefficient),
 	)
 }
@@ -91,7 +94,7 @@ func (o Opening) check(where string) error {
 func (l Leak) check(where string) error {
 	return errors.Join(
 		heightRange.Check(where+".Height", l.Height),
-		positive(leakageRange, where+".Flow", l.Flow),
+		leakageRange.Check(where+".Flow", l.Flow),
 		exponentRange.Check(where+".Exponent", l.Exponent),
 		pressureCoefRange.Check(where+".PressureCoefficient", l.PressureCoefficient),
 	)
@@ -104,15 +107,6 @@ func (f FixedFan) check(where string) error {
 		fanSlopeRange.Check(where+".Slope", f.Slope),
 		pressureCoefRange.Check(where+".PressureCoefficient", f.PressureCoefficient),
 	)
-}
-
-// positive checks v against r and refuses zero as well.
-func positive(r domain.Range, field string, v float64) error {
-	if v == 0 {
-		r.Source = "more than zero; " + r.Source
-		return &RangeError{Field: field, Value: v, Min: r.Min, Max: r.Max, Unit: r.Unit, Source: r.Source}
-	}
-	return r.Check(field, v)
 }
 
 // place names element i of a list in errors.

@@ -9,31 +9,12 @@ import (
 
 // FreeAreaRange limits a side of a vent.
 var freeAreaRange = domain.Range{Min: 0, Max: 200, Unit: "m", Source: "vents of protected-cropping houses, continuous ones included"}
-
-// Sliding returns the free area, m², of a sliding vent: travel, m, of a leaf
-// along a frame of that direction's length, m, and width, m, across it. At most
-// the leaf's share comes free: travel must not pass length. NaN outside.
-func Sliding(length, width, travel float64) float64 {
-	if !(freeAreaRange.Contains(length) && freeAreaRange.Contains(width) && travel >= 0 && travel <= length) {
-		return math.NaN()
-	}
-	return width * travel
-}
-
-// RollUp returns the free area, m², of a side wall of film rolled up: length,
-// m, along the wall and raised, m, the height rolled up of height, m. NaN
-// unless raised lies between 0 and height.
-func RollUp(length, height, raised float64) float64 {
-	if !(freeAreaRange.Contains(length) && freeAreaRange.Contains(height) && raised >= 0 && raised <= height) {
-		return math.NaN()
-	}
-	return length * raised
-}
+var openFreeAreaRange = domain.Range{Min: domain.MoreThan(0), Max: 200, Unit: "m", Source: "vents of protected-cropping houses, continuous ones included"}
 
 // Louvre is a vent of parallel turning slats that close edge to edge.
 type Louvre struct {
-	Width     float64 // m, length of a slat
-	Height    float64 // m, of the whole vent
+	Width     float64 // m, more than 0, at most 200; length of a slat
+	Height    float64 // m, more than 0, at most 200; of the whole vent
 	Slats     int     // count of slats
 	Thickness float64 // m, of a slat
 	Angle     float64 // degree, opened from the closed plane, 0 to 90
@@ -42,8 +23,8 @@ type Louvre struct {
 // check joins every fault of l, by field.
 func (l Louvre) check() error {
 	err := errors.Join(
-		positive(freeAreaRange, "Width", l.Width),
-		positive(freeAreaRange, "Height", l.Height),
+		openFreeAreaRange.Check("Width", l.Width),
+		openFreeAreaRange.Check("Height", l.Height),
 		flapAngleRange.Check("Angle", l.Angle),
 	)
 	if l.Slats < 1 {

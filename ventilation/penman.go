@@ -21,6 +21,7 @@ type BigLeaf struct {
 
 // BigLeafRange is the range of the resistances of a big leaf.
 var bigLeafRange = domain.Range{Min: 0, Max: 1e5, Unit: "s/m", Source: "free water in a gale to a shut canopy"}
+var openBigLeafRange = domain.Range{Min: domain.MoreThan(0), Max: 1e5, Unit: "s/m", Source: "free water in a gale to a shut canopy"}
 
 // PenmanMonteith returns the evaporation of a canopy in the given air from the
 // available radiation (net radiation less heat into the ground), W/m² (-1000
@@ -39,7 +40,7 @@ func PenmanMonteith(air psychro.State, available, aerodynamic, surface float64) 
 		temperatureRange.Check("air.Temperature", air.Temperature()),
 		pressureRange.Check("air.Pressure", air.Pressure()),
 		domain.Range{Min: -1000, Max: 1500, Unit: "W/m²", Source: "net radiation"}.Check("available", available),
-		positive(bigLeafRange, "aerodynamic", aerodynamic),
+		openBigLeafRange.Check("aerodynamic", aerodynamic),
 		bigLeafRange.Check("surface", surface),
 	); err != nil {
 		return BigLeaf{}, err

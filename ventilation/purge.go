@@ -23,11 +23,11 @@ var (
 type Purge struct {
 	Start     psychro.State // air in the house before
 	Outside   psychro.State // outside air
-	Volume    float64       // m³, of the house
-	Warm      float64       // °C, to which the air is heated
-	Exchange  float64       // air changes at one venting; well mixed, exp(-Exchange) of the air stays
-	Release   float64       // kg, vapour from crop and soil while the air warms, each round
-	Structure float64       // J/K, heat capacity of what warms with the air in the first round and keeps warm
+	Volume    float64       // m³, more than 0, at most 1e6; of the house
+	Warm      float64       // °C, -60 to 80, to which the air is heated
+	Exchange  float64       // air changes, 0.01 to 50, at one venting; well mixed, exp(-Exchange) of the air stays
+	Release   float64       // kg, 0 to 1e6, vapour from crop and soil while the air warms, each round
+	Structure float64       // J/K, 0 to 1e+10, heat capacity of what warms with the air in the first round and keeps warm
 }
 
 // PurgeRound is one round of Purge.
@@ -54,7 +54,7 @@ type PurgeCourse struct {
 func (p Purge) check() error {
 	err := errors.Join(
 		checkAir("Start", p.Start), checkAir("Outside", p.Outside),
-		positive(houseVolumeRange, "Volume", p.Volume),
+		houseVolumeRange.Check("Volume", p.Volume),
 		temperatureRange.Check("Warm", p.Warm),
 		exchangeRange.Check("Exchange", p.Exchange),
 		purgeRange.Check("Release", p.Release),

@@ -11,10 +11,10 @@ import (
 // hung at the ridge that lie on the roof when closed. It has next to no side
 // triangles: the neighbours block them.
 type RidgeVent struct {
-	Length float64 // m, of the run
-	Depth  float64 // m, of the flaps from the hinge to the free edge
+	Length float64 // m, more than 0, at most 200; of the run
+	Depth  float64 // m, more than 0, at most 20; of the flaps from the hinge to the free edge
 	Pitch  float64 // degree, slope of the roof, 0 to 80
-	Ridge  float64 // m above the datum, of the hinge
+	Ridge  float64 // m, -10 to 50, above the datum, of the hinge
 	Angle  float64 // degree, opened from the roof's plane, 0 to 90
 }
 
@@ -24,8 +24,8 @@ var pitchRange = domain.Range{Min: 0, Max: 80, Unit: "degree", Source: "roofs"}
 // check joins every fault of v, by field.
 func (v RidgeVent) check() error {
 	return errors.Join(
-		positive(flapRange, "Length", v.Length),
-		positive(verticalRange, "Depth", v.Depth),
+		openFlapRange.Check("Length", v.Length),
+		openVerticalRange.Check("Depth", v.Depth),
 		pitchRange.Check("Pitch", v.Pitch),
 		heightRange.Check("Ridge", v.Ridge),
 		flapAngleRange.Check("Angle", v.Angle),

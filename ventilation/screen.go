@@ -9,18 +9,18 @@ import (
 
 // Screen is an insect screen as a thin porous layer.
 type Screen struct {
-	Thickness    float64 // m
-	Permeability float64 // m²
-	Inertia      float64 // dimensionless inertial factor Y
-	Porosity     float64 // fraction of the face that is open seen square on
-	Blocked      float64 // fraction of the face closed by dust or dew: the fouling factor
+	Thickness    float64 // m, 1e-5 to 0.01
+	Permeability float64 // m², 1e-12 to 1e-6
+	Inertia      float64 // dimensionless, 0 to 10, inertial factor Y
+	Porosity     float64 // fraction, 0.05 to 0.95, of the face that is open seen square on
+	Blocked      float64 // fraction, 0 to 0.95, of the face closed by dust or dew: the fouling factor
 }
 
 // Ranges of a screen.
 var (
 	thicknessRange    = domain.Range{Min: 1e-5, Max: 0.01, Unit: "m", Source: "woven screens are 0.1 to 1 mm thick"}
 	permeabilityRange = domain.Range{Min: 1e-12, Max: 1e-6, Unit: "m²", Source: "woven screens are 1e-10 to 1e-8 m²"}
-	inertiaRange      = domain.Range{Min: 0, Max: 10, Unit: "dimensionless", Source: "woven screens are 0.05 to 1"}
+	inertiaRange      = domain.Range{Min: 0, Max: 10, Source: "woven screens are 0.05 to 1"}
 	porosityRange     = domain.Range{Min: 0.05, Max: 0.95, Unit: "fraction", Source: "woven screens are 0.2 to 0.7"}
 	blockedRange      = domain.Range{Min: 0, Max: 0.95, Unit: "fraction", Source: "something must stay open"}
 	viscosityRange    = domain.Range{Min: 1e-5, Max: 3e-5, Unit: "kg/(m s)", Source: "air at -60 to 80 °C is 1.4e-5 to 2.1e-5"}
@@ -50,6 +50,13 @@ const (
 	ValeraScreens                      // [Valera06] (from memory)
 )
 
+var porosityModelNames = []string{"Miguel 1997", "Valera 2006"}
+
+// String names the fit.
+func (p PorosityModel) String() string {
+	return enumName("PorosityModel", porosityModelNames, uint8(p))
+}
+
 // Coefficients of the fits, permeability a φ^b and inertial factor c φ^d, both
 // from memory.
 var porosityFits = [2]struct{ a, b, c, d float64 }{
@@ -60,10 +67,7 @@ var porosityFits = [2]struct{ a, b, c, d float64 }{
 // Screen returns the clean screen that the fit gives for porosity, fraction
 // (PorosityRange), and thickness, m. The error joins the faults by field.
 func (m PorosityModel) Screen(porosity, thickness float64) (Screen, error) {
-	if int(m) >= len(porosityFits) {
-		return Screen{}, &RangeError{Field: "porosity model", Value: float64(m), Min: 0, Max: float64(len(porosityFits) - 1), Unit: "PorosityModel"}
-	}
-	if err := errors.Join(porosityRange.Check("Porosity", porosity), thicknessRange.Check("Thickness", thickness)); err != nil {
+	if err := errors.Join(enumFault("PorosityModel", "PorosityModel", porosityModelNames, uint8(m)), porosityRange.Check("porosity", porosity), thicknessRange.Check("thickness", thickness)); err != nil {
 		return Screen{}, err
 	}
 	f := porosityFits[m]
@@ -85,21 +89,13 @@ func (s Screen) PressureDrop(speed, density, viscosity float64) float64 {
 func (s Screen) viscous(viscosity float64) float64 { return s.Thickness * viscosity / s.Permeability }
 func (s Screen) inertial() float64                 { return s.Thickness * s.Inertia / math.Sqrt(s.Permeability) }
 
-// Discharge returns the screen's own discharge coefficient (dimensionless, on
-// its face) at speed, m/s, with density, kg/m³, and viscosity, kg/(m s):
-// Cd = [2 e mu/(Kp rho v) + 2 e Y/sqrt(Kp)]^(-1/2) [SenScreen16]. It falls with
-// the speed: no constant serves. NaN as of PressureDrop.
-func (s Screen) Discharge(speed, density, viscosity float64) float64 {
-	return speed * math.Sqrt(0.5*density/s.PressureDrop(speed, density, viscosity))
-}
-
 // Over returns the opening o with the screen stretched over faceArea, m², in
 // series with it, for air of viscosity, kg/(m s). The speed-dependent loss is
 // exact: the part that grows with the square of the flow enters Discharge, the
 // viscous part Viscous. The error joins the faults of screen and opening by
 // field; o must be a point without a screen.
 func (s Screen) Over(o Opening, faceArea, viscosity float64) (Opening, error) {
-	err := errors.Join(s.check(), positive(areaRange, "faceArea", faceArea), viscosityRange.Check("viscosity", viscosity), o.check("opening"))
+	err := errors.Join(s.check(), openAreaRange.Check("faceArea", faceArea), viscosityRange.Check("viscosity", viscosity), o.check("opening"))
 	if o.Vertical != 0 || o.Viscous != 0 {
 		err = errors.Join(err, &RangeError{Field: "opening.Vertical", Value: math.Max(o.Vertical, o.Viscous), Unit: "m", Source: "one screen, over a point"})
 	}
@@ -126,11 +122,4 @@ func (o Opening) MassFlow(dp, density float64) float64 {
 	e, a := o.path(), newAir(density)
 	in, _, _ := e.flows(dp, dp, a, a)
 	return in
-}
-
-// EffectiveDischarge returns the discharge coefficient (dimensionless, on
-// o.Area) that o, screen and all, has at the pressure difference dp, Pa, more
-// than 0, with air of density, kg/m³, 0.5 to 2. NaN outside.
-func (o Opening) EffectiveDischarge(dp, density float64) float64 {
-	return o.MassFlow(dp, density) / (o.Area * math.Sqrt(2*density*dp))
 }

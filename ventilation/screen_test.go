@@ -55,7 +55,7 @@ func TestPorosityFits(t *testing.T) {
 		require.InEpsilon(t, want[1], s.Inertia, 1e-12)
 	}
 	_, err := ventilation.MiguelScreens.Screen(0, 3e-4)
-	require.ErrorContains(t, err, "Porosity")
+	require.ErrorContains(t, err, "porosity")
 	_, err = ventilation.PorosityModel(7).Screen(0.4, 3e-4)
 	require.ErrorIs(t, err, ventilation.ErrRange)
 }

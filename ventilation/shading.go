@@ -15,13 +15,17 @@ const (
 	OutsideScreen ShadePlace = iota // hung in the open air above the cover: its heat stays outside
 	Whitewash                       // on the outer face of the cover: part of its heat passes the cover
 	InsideScreen                    // under the cover: its heat is in the house
-	shadePlaceCount
 )
+
+var shadePlaceNames = []string{"screen outside", "whitewash", "screen inside"}
+
+// String names the place.
+func (s ShadePlace) String() string { return enumName("ShadePlace", shadePlaceNames, uint8(s)) }
 
 // Optics is how a layer deals with the sun; what is left is absorbed.
 type Optics struct {
-	Transmittance float64 // fraction
-	Reflectance   float64 // fraction, on both faces
+	Transmittance float64 // fraction, 0 to 1
+	Reflectance   float64 // fraction, 0 to 1, on both faces
 }
 
 // absorptance returns the fraction that is neither transmitted nor reflected.
@@ -42,9 +46,9 @@ func (o Optics) check(where string) error {
 type Shade struct {
 	Place   ShadePlace // where it lies
 	Layer   Optics     // the shade itself, threads and gaps together
-	Drawn   float64    // fraction of the cover that it shades
+	Drawn   float64    // fraction, 0 to 1, of the cover that it shades
 	Cover   Optics     // the cover alone
-	U       float64    // W/(m² K), of the cover, inside air to outside air
+	U       float64    // W/(m² K), 0.05 to 12, of the cover, inside air to outside air
 	Outside float64    // W/(m² K), outer surface coefficient contained in U
 }
 
@@ -74,10 +78,7 @@ func (s Shade) check() error {
 	if s.Cover.Transmittance == 0 {
 		err = errors.Join(err, &RangeError{Field: "Cover.Transmittance", Value: 0, Min: 0, Max: 1, Unit: "fraction", Source: "more than zero: nothing to shade"})
 	}
-	if s.Place >= shadePlaceCount {
-		err = errors.Join(err, &RangeError{Field: "Place", Value: float64(s.Place), Min: 0, Max: float64(shadePlaceCount - 1), Unit: "ShadePlace"})
-	}
-	return err
+	return errors.Join(err, enumFault("Place", "ShadePlace", shadePlaceNames, uint8(s.Place)))
 }
 
 // stack returns what two layers do together to light that meets the first,
@@ -162,19 +163,5 @@ func (b ShadeBalance) Apply(s Setting, sun, floorArea float64) Setting {
 	}
 	s.Shade = 1 - (1-s.Shade)*b.Factor
 	s.Heat += (b.ShadeInward + b.CoverInward - b.BareInward*b.Factor) * sun * floorArea
-	return s
-}
-
-// Apply returns the setting s with the fogging of f: Mist is the part that
-// evaporates as long as the air can take it.
-func (f Fogging) Apply(s Setting) Setting {
-	s.Mist += f.Spray * f.Evaporates
-	return s
-}
-
-// Apply returns the setting s with the pads of c in front of all air that
-// enters.
-func (c PadCooling) Apply(s Setting) Setting {
-	s.Pad = c.Efficiency
 	return s
 }

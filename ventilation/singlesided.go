@@ -14,27 +14,27 @@ type TwoWayFlow struct {
 	Flow    float64 // kg/s each way
 }
 
-// SingleOpening returns the exchange through one rectangular opening of width
-// and height, m, with the discharge coefficient cd (dimensionless) in calm air
-// under c, whose Wind is not used. The height integral is exact with the
+// SingleOpening returns the exchange through v with nothing else open, in calm
+// air under c, whose Wind is not used. The height integral is exact with the
 // density of each stream: mass balance puts the neutral level at
 // h/H = 1/(1 + (rho_low/rho_high)^(1/3)), rho_low the heavier air that passes
-// below. The error joins the inputs outside their ranges.
-func SingleOpening(width, height, cd float64, c FlowConditions) (TwoWayFlow, error) {
-	if err := errors.Join(
-		positive(verticalRange, "height", height),
-		positive(areaRange, "width", width),
-		positive(dischargeRange, "cd", cd),
-		c.check(),
-	); err != nil {
+// below. The error joins every fault by field.
+func SingleOpening(v TallVent, c FlowConditions) (TwoWayFlow, error) {
+	o, err := v.Opening()
+	if err = errors.Join(err, c.check()); err != nil {
 		return TwoWayFlow{}, err
 	}
+	return singleOpening(o, c), nil
+}
+
+// singleOpening is SingleOpening for sound input.
+func singleOpening(o Opening, c FlowConditions) TwoWayFlow {
 	heavy, light := math.Max(c.InsideDensity, c.OutsideDensity), math.Min(c.InsideDensity, c.OutsideDensity)
-	h := height / (1 + math.Cbrt(heavy/light))
+	h := o.Vertical / (1 + math.Cbrt(heavy/light))
 	return TwoWayFlow{
 		Neutral: h,
-		Flow:    2.0 / 3 * cd * width * h * math.Sqrt(2*heavy*math.Abs(buoyancy(c))*h),
-	}, nil
+		Flow:    2.0 / 3 * o.Discharge * (o.Area / o.Vertical) * h * math.Sqrt(2*heavy*math.Abs(buoyancy(c))*h),
+	}
 }
 
 // singleSided names a published correlation for ventilation through openings
@@ -54,11 +54,11 @@ const (
 
 // OneFace is what the single-sided correlations ask for.
 type OneFace struct {
-	Area      float64 // m², free area
-	Height    float64 // m, vertical extent of the opening
-	Inside    float64 // °C
-	Outside   float64 // °C
-	Wind      float64 // m/s: at 10 m for most, at the face for EN16798 and DIN4108
+	Area      float64 // m², more than 0, at most 1e5; free area
+	Height    float64 // m, more than 0, at most 20; vertical extent of the opening
+	Inside    float64 // °C, -60 to 80
+	Outside   float64 // °C, -60 to 80
+	Wind      float64 // m/s, 0 to 45, at 10 m for most, at the face for EN16798 and DIN4108
 	Incidence float64 // degree, of the wind from the face's normal, 0 to 180
 }
 
@@ -68,8 +68,8 @@ var incidenceRange = domain.Range{Min: 0, Max: 180, Unit: "degree", Source: "fac
 // check joins every fault of f, by field.
 func (f OneFace) check() error {
 	return errors.Join(
-		positive(areaRange, "Area", f.Area),
-		positive(verticalRange, "Height", f.Height),
+		openAreaRange.Check("Area", f.Area),
+		openVerticalRange.Check("Height", f.Height),
 		temperatureRange.Check("Inside", f.Inside),
 		temperatureRange.Check("Outside", f.Outside),
 		windRange.Check("Wind", f.Wind),

@@ -11,8 +11,8 @@ import (
 // vent up to grade, open to the sky.
 type Well struct {
 	Vent      Opening // the vent in the wall, its Height below zero or zero
-	Section   float64 // m², narrowest cross-section of the well
-	Discharge float64 // dimensionless discharge coefficient of the well on Section
+	Section   float64 // m², more than 0, at most 1e5; narrowest cross-section of the well
+	Discharge float64 // dimensionless, more than 0, at most 1; discharge coefficient of the well on Section
 }
 
 // Opening returns the vent and its well as one opening: the same area and
@@ -25,8 +25,8 @@ type Well struct {
 func (w Well) Opening() (Opening, error) {
 	err := errors.Join(
 		w.Vent.check("Vent"),
-		positive(areaRange, "Section", w.Section),
-		positive(dischargeRange, "Discharge", w.Discharge),
+		openAreaRange.Check("Section", w.Section),
+		openDischargeRange.Check("Discharge", w.Discharge),
 		domain.Range{Min: heightRange.Min, Max: 0, Unit: "m", Source: "a vent above grade needs no well"}.Check("Vent.Height", w.Vent.Height),
 	)
 	if err != nil {
@@ -53,7 +53,7 @@ type Sunken struct {
 // stays in the pool below the lowest opening until it is mixed by a fan or
 // warmed. The error joins every fault by field.
 func StackOf(openings []Opening, floor, floorArea float64) (Sunken, error) {
-	faults := []error{heightRange.Check("floor", floor), positive(areaRange, "floorArea", floorArea)}
+	faults := []error{heightRange.Check("floor", floor), openAreaRange.Check("floorArea", floorArea)}
 	if len(openings) == 0 {
 		faults = append(faults, noOpening())
 	}

@@ -15,6 +15,11 @@ const (
 	faceCount
 )
 
+var windFaceNames = []string{"wall", "low roof", "mid roof", "steep roof"}
+
+// String names the face.
+func (w WindFace) String() string { return enumName("WindFace", windFaceNames, uint8(w)) }
+
 // Shelter is the exposure that a table of pressure coefficients was made for.
 type Shelter uint8
 
@@ -25,6 +30,11 @@ const (
 	Sheltered                    // surrounded by obstacles as high as the house
 	shelterCount
 )
+
+var shelterNames = []string{"exposed", "semi-sheltered", "sheltered"}
+
+// String names the exposure.
+func (s Shelter) String() string { return enumName("Shelter", shelterNames, uint8(s)) }
 
 // coefficientTable holds surface-averaged wind pressure coefficients at 0, 45,
 // 90, 135 and 180 degrees between wind and the face's normal.

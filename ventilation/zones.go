@@ -36,9 +36,9 @@ type zoneLink struct {
 
 // ZoneConditions drive the flow between zones.
 type ZoneConditions struct {
-	ZoneDensities  []float64 // kg/m³, density of each zone's air, uniform
-	OutsideDensity float64   // kg/m³, density of the outside air
-	Wind           float64   // m/s, at the height to which the pressure coefficients refer
+	ZoneDensities  []float64 // kg/m³, 0.5 to 2, density of each zone's air, uniform
+	OutsideDensity float64   // kg/m³, 0.5 to 2, density of the outside air
+	Wind           float64   // m/s, 0 to 45, at the height to which the pressure coefficients refer
 }
 
 // ZoneBalance is the state in which the air of every zone balances.

@@ -37,7 +37,7 @@ func (c choice) climate() (*ventilation.Climate, error) {
 	const shelter = ventilation.SemiSheltered
 	side := func(name string, angle float64) ventilation.Opening {
 		return ventilation.Opening{
-			Name: name, Height: rollMiddle, Vertical: rollHeight, Area: ventilation.RollUp(rollLength, 1, rollHeight),
+			Name: name, Height: rollMiddle, Vertical: rollHeight, Area: rollLength * rollHeight,
 			Discharge: sharpEdge, PressureCoefficient: shelter.Coefficient(ventilation.WindFaceWall, angle),
 		}
 	}
