@@ -162,7 +162,7 @@ func TestFAO56Checks(t *testing.T) {
 			slope[len(slope)-1].Suspect, slope[len(slope)-1].Right = why, "0.493"
 		}
 	}
-	check.Run(t, es, func(in ...float64) float64 { return psychro.FAO56(in[0]) / 1000 })
+	check.Run(t, es, func(in ...float64) float64 { return psychro.FAO56Saturation(in[0]) / 1000 })
 	check.Run(t, slope, func(in ...float64) float64 { return psychro.FAO56Slope(in[0]) / 1000 })
 	check.Run(t, []check.Row{
 		{Where: "FAO56.Example2/pressure", In: []float64{1800}, Printed: "81.8"},
@@ -175,17 +175,19 @@ func TestFAO56Checks(t *testing.T) {
 		{Where: "FAO56.Example3/Tmax", In: []float64{24.5, 24.5}, Printed: "3.075"},
 		{Where: "FAO56.Example3/Tmin", In: []float64{15, 15}, Printed: "1.705"},
 		{Where: "FAO56.Example3/mean", In: []float64{24.5, 15}, Printed: "2.39"}, // from memory
-	}, func(in ...float64) float64 { return (psychro.FAO56(in[0]) + psychro.FAO56(in[1])) / 2000 })
+	}, func(in ...float64) float64 {
+		return (psychro.FAO56Saturation(in[0]) + psychro.FAO56Saturation(in[1])) / 2000
+	})
 	// Example 4, from memory: vapour pressure from a ventilated psychrometer.
 	check.Run(t, []check.Row{
 		{Where: "FAO56.Example4/ea", In: []float64{25.6, 19.5, 87.9e3}, Printed: "1.91"},
 	}, func(in ...float64) float64 {
-		return (psychro.FAO56(in[1]) - 0.000662*in[2]*(in[0]-in[1])) / 1000 // eq. 15, 16
+		return (psychro.FAO56Saturation(in[1]) - 0.000662*in[2]*(in[0]-in[1])) / 1000 // eq. 15, 16
 	})
 	// Examples 5 and 6: inputs seen, printed results from memory.
-	ea := (psychro.FAO56(18)*0.82 + psychro.FAO56(25)*0.54) / 2 // eq. 17
+	ea := (psychro.FAO56Saturation(18)*0.82 + psychro.FAO56Saturation(25)*0.54) / 2 // eq. 17
 	check.Run(t, []check.Row{{Where: "FAO56.Example5/ea", Printed: "1.70"}}, func(...float64) float64 { return ea / 1000 })
 	check.Run(t, []check.Row{{Where: "FAO56.Example6/deficit", Printed: "0.91"}}, func(...float64) float64 {
-		return ((psychro.FAO56(18)+psychro.FAO56(25))/2 - ea) / 1000
+		return ((psychro.FAO56Saturation(18)+psychro.FAO56Saturation(25))/2 - ea) / 1000
 	})
 }

@@ -34,10 +34,9 @@ func (m Model) FromRelativeHumidity(t, rh, p float64) (State, error) {
 // FromRelativeHumidityOver is FromRelativeHumidity with rh, fraction, 0 to 1,
 // stated over the given surface at temperature t, °C, -100 to 200: weather
 // services state it over liquid water below freezing too. Over liquid t is -40
-// to 200, over ice t is -223.15 to 0.01, the closer limit of the two. Air
-// saturated over liquid water below 0.01 °C is supersaturated over ice and
-// refused; the error names the largest rh that is not. Pressure p, Pa, 30e3 to
-// 200e3.
+// to 200, over ice t is -100 to 0.01. Air saturated over liquid water below
+// 0.01 °C is supersaturated over ice and refused; the error names the largest
+// rh that is not. Pressure p, Pa, 30e3 to 200e3.
 func (m Model) FromRelativeHumidityOver(surface Surface, t, rh, p float64) (State, error) {
 	xs, err := m.air(t, p)
 	if bad := surface.check("temperature", t); err == nil {
@@ -81,11 +80,10 @@ func (m Model) FromDewPoint(t, td, p float64) (State, error) {
 	return m.FromDewPointOver(SurfaceAt(td), t, td, p)
 }
 
-// FromDewPointOver is FromDewPoint with the dew point td, °C, -100 to 200 and
-// at most t, stated over the given surface: instruments and weather services
-// may state it over liquid water below freezing too. Over liquid td is -40 to
-// 200, over ice td is -223.15 to 0.01, the closer limit of the two. Temperature
-// t, °C, -100 to 200, pressure p, Pa, 30e3 to 200e3.
+// FromDewPointOver is FromDewPoint with the dew point td, °C, at most t, stated
+// over the given surface: instruments and weather services may state it over
+// liquid water below freezing too. Over liquid td is -40 to 200, over ice td is
+// -100 to 0.01. Temperature t, °C, -100 to 200, pressure p, Pa, 30e3 to 200e3.
 func (m Model) FromDewPointOver(surface Surface, t, td, p float64) (State, error) {
 	xs, err := m.air(t, p)
 	if bad := m.belowDryBulb("dew point", td, t, p, surface); err != nil || bad != nil {
@@ -98,7 +96,7 @@ func (m Model) FromDewPointOver(surface Surface, t, td, p float64) (State, error
 // belowDryBulb checks a dew point or wet bulb v, °C, against the dry bulb t,
 // the boiling point at pressure p and the range of its surface.
 func (m Model) belowDryBulb(field string, v, t, p float64, s Surface) error {
-	if v <= t && v >= temperaturesRange.Min && s.contains(v) && (v < surelyBelowBoiling || v <= m.boiling(p)) {
+	if v <= t && s.inAir(v) && (v < surelyBelowBoiling || v <= m.boiling(p)) {
 		return nil
 	}
 	r := domain.Range{Min: temperaturesRange.Min, Max: temperaturesRange.Max, Unit: "°C", Source: "at most the dry bulb"}
@@ -127,10 +125,10 @@ func (m Model) FromWetBulb(t, tw, p float64) (State, error) {
 	return m.FromWetBulbOver(SurfaceAt(tw), t, tw, p)
 }
 
-// FromWetBulbOver is FromWetBulb with the wet bulb tw, °C, -100 to 200 and at
-// most t, of a bulb covered with water of the given surface. Over liquid tw is
-// -40 to 200, over ice tw is -223.15 to 0.01, the closer limit of the two.
-// Temperature t, °C, -100 to 200, pressure p, Pa, 30e3 to 200e3.
+// FromWetBulbOver is FromWetBulb with the wet bulb tw, °C, at most t, of a bulb
+// covered with water of the given surface. Over liquid tw is -40 to 200, over
+// ice tw is -100 to 0.01. Temperature t, °C, -100 to 200, pressure p, Pa, 30e3
+// to 200e3.
 func (m Model) FromWetBulbOver(surface Surface, t, tw, p float64) (State, error) {
 	xs, err := m.air(t, p)
 	if bad := m.belowDryBulb("wet bulb", tw, t, p, surface); err != nil || bad != nil {

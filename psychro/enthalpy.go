@@ -123,19 +123,16 @@ func (m Model) condensedSlope(s Surface, t float64) (h, c float64) {
 func LatentHeat(t float64) float64 { return LatentHeatOver(SurfaceAt(t), t) }
 
 // LatentHeatOver returns the heat, J/kg, that takes water from surface s into
-// saturated vapour at temperature t, °C, -100 to 110. Over liquid t is -40 to
-// 200, over ice t is -223.15 to 0.01, the closer limit of the two. NaN outside.
+// saturated vapour at temperature t, °C: over liquid t is -40 to 110, over ice
+// t is -100 to 0.01. NaN outside.
 func LatentHeatOver(s Surface, t float64) float64 {
-	if !s.contains(t) {
-		return nan
-	}
 	_, _, cww := caloric(100 / (t + kelvin))
 	return latentIn(s, t, cww)
 }
 
-// latentIn is latentOf, and NaN where liquid water has no fit.
+// latentIn is latentOf, and NaN where water of that surface has no fit.
 func latentIn(s Surface, t, cww float64) float64 {
-	if !latentTemperaturesRange.Contains(t) {
+	if !(s == Liquid && waterTemperaturesRange.Contains(t)) && !(s == Ice && frostTemperaturesRange.Contains(t)) {
 		return nan
 	}
 	return latentOf(s, t, cww)

@@ -15,7 +15,7 @@ func Example_rivals() {
 		ps := psychro.SaturationPressure(t)
 		off := func(v float64) float64 { return 100 * (v/ps - 1) }
 		fmt.Printf("%5.0f  %8.2f  %13.3f  %8.3f  %8.3f  %10.3f\n", t, ps, off(psychro.HylandWexler(psychro.Liquid, t)),
-			off(psychro.FAO56(t)), off(psychro.WMOMagnus(psychro.Liquid, t)), 100*(1/psychro.EnhancementFactor(t, 101325)-1))
+			off(psychro.FAO56Saturation(t)), off(psychro.WMOMagnus(psychro.Liquid, t)), 100*(1/psychro.EnhancementFactor(t, 101325)-1))
 	}
 	fmt.Printf("enhancement factor at 101325 Pa: %.5f by [WMO08] at any temperature, %.5f at 20 °C\n",
 		psychro.WMOEnhancement(101325), psychro.EnhancementFactor(20, 101325))

@@ -10,13 +10,13 @@ const (
 )
 
 // HylandWexler returns the saturation pressure of pure water, Pa, over surface
-// s at temperature t, °C, -100 to 200: [HylWex83] in the handbook's form,
-// [HoF17] ch. 1 eq. 5 for ice and eq. 6 for liquid, below 0 °C by
-// extrapolation. Over liquid t is -40 to 200, over ice t is -223.15 to 0.01,
-// the closer limit of the two. Within 0.018 % of IAPWS for liquid from 0 to 60
-// °C, 0.032 % for ice from -40. The IdealGas model uses it. NaN outside.
+// s at temperature t, °C: [HylWex83] in the handbook's form, [HoF17] ch. 1 eq.
+// 5 for ice and eq. 6 for liquid, below 0 °C by extrapolation. Over liquid t is
+// -40 to 200, over ice t is -100 to 0.01. Within 0.018 % of IAPWS for liquid
+// from 0 to 60 °C, 0.032 % for ice from -40. The IdealGas model uses it. NaN
+// outside.
 func HylandWexler(s Surface, t float64) float64 {
-	if !temperaturesRange.Contains(t) || !s.contains(t) {
+	if !s.inAir(t) {
 		return nan
 	}
 	return handbookSaturation(s, t)

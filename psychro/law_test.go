@@ -156,13 +156,13 @@ func TestRivalsLieAsFarApartAsStated(t *testing.T) {
 	}
 	require.InDelta(t, 0.00018, spread(0.5, 60, psychro.Liquid, hw(psychro.Liquid)), 2e-5)
 	require.InDelta(t, 0.00032, spread(-40, 0, psychro.Ice, hw(psychro.Ice)), 2e-5)
-	require.InDelta(t, 0.0013, spread(0.5, 60, psychro.Liquid, psychro.FAO56), 1e-4)
+	require.InDelta(t, 0.0013, spread(0.5, 60, psychro.Liquid, psychro.FAO56Saturation), 1e-4)
 	require.InDelta(t, 0.0031, spread(0.5, 60, psychro.Liquid, wmo(psychro.Liquid)), 1e-4)
 	require.InDelta(t, 0.00068, spread(-40, 0, psychro.Ice, wmo(psychro.Ice)), 1e-4)
 	for _, p := range []float64{300, 700, 1000, 2000} { // hPa, as [WMO08] prints it
 		require.InEpsilon(t, 1.0016+3.15e-6*p-0.074/p, psychro.WMOEnhancement(100*p), 1e-12)
 	}
-	for _, v := range []float64{psychro.HylandWexler(psychro.Ice, 1), psychro.FAO56(298), psychro.FAO56Slope(298),
+	for _, v := range []float64{psychro.HylandWexler(psychro.Ice, 1), psychro.FAO56Saturation(298), psychro.FAO56Slope(298),
 		psychro.WMOMagnus(psychro.Ice, 5), psychro.WMOMagnus(psychro.Liquid, 70), psychro.WMOEnhancement(101), psychro.FAO56PsychrometricConstant(101)} {
 		require.True(t, math.IsNaN(v))
 	}

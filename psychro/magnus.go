@@ -19,20 +19,20 @@ const (
 	faoSlope               = 4098.0   // K [FAO56] eq. 13
 )
 
-// FAO56 returns the saturation pressure over liquid water, Pa, at temperature
-// t, °C, -40 to 110, by [FAO56] eq. 11; within 0.13 % of IAPWS from 0 to
-// 60 °C. NaN outside.
-func FAO56(t float64) float64 {
+// FAO56Saturation returns the saturation pressure over liquid water, Pa, at
+// temperature t, °C, -40 to 110, by [FAO56] eq. 11; within 0.13 % of IAPWS from
+// 0 to 60 °C. NaN outside.
+func FAO56Saturation(t float64) float64 {
 	if !waterTemperaturesRange.Contains(t) {
 		return nan
 	}
 	return faoA * math.Exp(faoB*t/(t+faoC)) // eq. 11
 }
 
-// FAO56Slope returns the derivative of FAO56, Pa/K, at temperature t, °C, -40 to
-// 110, by [FAO56] eq. 13, which rounds the product of its constants to 4098. NaN
-// outside.
-func FAO56Slope(t float64) float64 { return faoSlope * FAO56(t) / ((t + faoC) * (t + faoC)) }
+// FAO56Slope returns the derivative of FAO56Saturation, Pa/K, at temperature t,
+// °C, -40 to 110, by [FAO56] eq. 13, which rounds the product of its constants
+// to 4098. NaN outside.
+func FAO56Slope(t float64) float64 { return faoSlope * FAO56Saturation(t) / ((t + faoC) * (t + faoC)) }
 
 // FAO56Pressure returns the pressure of the air, Pa, at an altitude above
 // sea level, m, -500 to 11000, by [FAO56] eq. 7: a rival of StandardPressure.

@@ -76,8 +76,8 @@ var (
 	liquidTemperaturesRange = domain.Range{Min: -40, Max: 200, Unit: "°C", Source: "IAPWS R7-97 eq. 30, extrapolated below 0 °C"}
 	// WaterTemperatures at which the enthalpy of liquid water is fitted.
 	waterTemperaturesRange = domain.Range{Min: -40, Max: 110, Unit: "°C", Source: "fit to IAPWS-95"}
-	// LatentTemperatures of water or ice that turns into vapour.
-	latentTemperaturesRange = domain.Range{Min: -100, Max: 110, Unit: "°C", Source: "fit to IAPWS-95"}
+	// FrostTemperatures of ice in air.
+	frostTemperaturesRange = domain.Range{Min: -100, Max: TriplePoint, Unit: "°C", Source: "Hyland and Wexler 1983"}
 	// IceTemperatures of saturation over ice.
 	iceTemperaturesRange = domain.Range{Min: -223.15, Max: TriplePoint, Unit: "°C", Source: "IAPWS R14-08 eq. 6"}
 	// Pressures of the air. Accuracy is measured for 70 to 105 kPa.
@@ -143,6 +143,18 @@ func (m Model) SaturationHumidityRatio(t, p float64) float64 {
 	return ratioOf(x)
 }
 
+// inAir reports whether water of surface s can have temperature t, °C, in air.
+func (s Surface) inAir(t float64) bool {
+	switch s {
+	case Ice:
+		return frostTemperaturesRange.Contains(t)
+	case Liquid:
+		return liquidTemperaturesRange.Contains(t)
+	}
+	return false
+}
+
+// contains reports whether the saturation line of s has temperature t, °C.
 func (s Surface) contains(t float64) bool {
 	switch s {
 	case Ice:

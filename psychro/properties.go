@@ -33,7 +33,7 @@ func (s State) RelativeHumidity() float64 {
 // given surface. Weather services state it over liquid water below 0 °C too.
 // NaN where s does not exist at the state's temperature.
 func (s State) RelativeHumidityOver(surface Surface) float64 {
-	if !surface.contains(s.t) {
+	if !surface.inAir(s.t) {
 		return nan
 	}
 	return s.x / s.model.saturated(surface, s.t, s.p)

@@ -115,7 +115,7 @@ func finite(err error, field string, v float64, unit string) error {
 func (s Surface) check(field string, t float64) error {
 	switch s {
 	case Ice:
-		return iceTemperaturesRange.Check(field, t)
+		return frostTemperaturesRange.Check(field, t)
 	case Liquid:
 		return liquidTemperaturesRange.Check(field, t)
 	}

@@ -91,7 +91,7 @@ func (h GrassHour) Grass() (Grass, error) {
 	); err != nil {
 		return Grass{}, err
 	}
-	g := Grass{Temperature: h.Temperature, Saturation: psychro.FAO56(h.Temperature), Wind: h.Wind, Pressure: h.Pressure}
+	g := Grass{Temperature: h.Temperature, Saturation: psychro.FAO56Saturation(h.Temperature), Wind: h.Wind, Pressure: h.Pressure}
 	g.Vapour = g.Saturation * h.Humidity
 	g.Net = netShortwave(h.Solar) - netLongwaveHour(h.Temperature, g.Vapour, h.Clearness)
 	g.Soil = soilHeatHour(g.Net, h.Daylight)
@@ -102,7 +102,7 @@ func (h GrassHour) Grass() (Grass, error) {
 // from its lowest and highest temperature, °C: the mean of the two ends' [FAO56]
 // eq. 12.
 func faoMeanSaturation(lowest, highest float64) float64 {
-	return (psychro.FAO56(highest) + psychro.FAO56(lowest)) / 2 // eq. 12
+	return (psychro.FAO56Saturation(highest) + psychro.FAO56Saturation(lowest)) / 2 // eq. 12
 }
 
 // faoVapour returns the vapour pressure of a day, Pa, from its lowest and
@@ -110,7 +110,7 @@ func faoMeanSaturation(lowest, highest float64) float64 {
 // fraction, of which the greatest stands with the lowest temperature: [FAO56]
 // eq. 17.
 func faoVapour(lowest, highest, most, least float64) float64 {
-	return (psychro.FAO56(lowest)*most + psychro.FAO56(highest)*least) / 2 // eq. 17
+	return (psychro.FAO56Saturation(lowest)*most + psychro.FAO56Saturation(highest)*least) / 2 // eq. 17
 }
 
 // faoAspirated is the coefficient of an Asmann psychrometer, 1/K [FAO56] eq. 16.
@@ -127,5 +127,5 @@ func FAO56VapourFromBulbs(dry, wet, pressure float64) float64 {
 	if !bulbRange.Contains(dry) || !bulbRange.Contains(wet) || wet > dry || !pressureRange.Contains(pressure) {
 		return math.NaN()
 	}
-	return psychro.FAO56(wet) - faoAspirated*pressure*(dry-wet) // eq. 15
+	return psychro.FAO56Saturation(wet) - faoAspirated*pressure*(dry-wet) // eq. 15
 }
