@@ -42,3 +42,11 @@ func TestGasesCellByCell(t *testing.T) {
 	}
 	check.Table(t, "gases.csv", table)
 }
+
+func TestLeakageClassesCellByCell(t *testing.T) {
+	var table []check.Line
+	for _, l := range envelope.LeakageClasses() {
+		table = append(table, check.Line{Name: l.Name, Cells: []float64{l.Low, l.Typical, l.High}})
+	}
+	check.Table(t, "leakage.csv", table)
+}

@@ -14,3 +14,11 @@ func TestCropsCellByCell(t *testing.T) {
 	}
 	check.Table(t, "crops.csv", table)
 }
+
+func TestBroadbandFactorsCellByCell(t *testing.T) {
+	var table []check.Line
+	for _, b := range lighting.BroadbandFactors() {
+		table = append(table, check.Line{Name: b.Name, Cells: []float64{b.LuxPerPPFD, b.PhotonsPerJoule}})
+	}
+	check.Table(t, "broadband.csv", table)
+}
