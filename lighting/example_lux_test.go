@@ -31,6 +31,10 @@ func Example_luxToPhotons() {
 		fmt.Printf("%-28s %6.2f lx per µmol/(m² s)  %6.1f µmol/(m² s)  %.2f µmol/J\n",
 			l.name, l.s.LuxPerPPFD(), l.s.PPFDFromLux(lux), l.s.PARPhotonsPerJoule())
 	}
+	for _, b := range lighting.Bands()[:2] {
+		fmt.Printf("%s, %g to %g nm: %.2f µmol/s in each W of CIE A\n", b.Name, b.From, b.To, lights[1].s.Photons(b)/lights[1].s.Power(300, 830))
+	}
+	fmt.Printf("at 660 nm: %.3f µmol/J, V = %.3f; CIE A of 300 to 830 nm: %.1f lm/W\n", lighting.PhotonsPerJoule(660), lighting.LuminousEfficiency(660), lights[1].s.Luminous()/lights[1].s.Power(300, 830))
 	rule := lighting.BroadbandFactors()[0]
 	fmt.Printf("%-28s %6.2f lx per µmol/(m² s)  %6.1f µmol/(m² s), a labelled rule\n", rule.Name+" [Thimijan83]", rule.LuxPerPPFD, rule.PPFD(lux))
 
@@ -39,5 +43,8 @@ func Example_luxToPhotons() {
 	// tungsten, CIE A               50.26 lx per µmol/(m² s)   199.0 µmol/(m² s)  5.01 µmol/J
 	// LED 660 nm                     8.26 lx per µmol/(m² s)  1210.4 µmol/(m² s)  5.52 µmol/J
 	// LED 9 parts 660, 1 part 450    8.20 lx per µmol/(m² s)  1220.3 µmol/(m² s)  5.34 µmol/J
+	// photosynthetic, 400 to 700 nm: 2.44 µmol/s in each W of CIE A
+	// far-red, 700 to 800 nm: 2.36 µmol/s in each W of CIE A
+	// at 660 nm: 5.517 µmol/J, V = 0.061; CIE A of 300 to 830 nm: 122.6 lm/W
 	// sun and sky [Thimijan83]      54.00 lx per µmol/(m² s)   185.2 µmol/(m² s), a labelled rule
 }
