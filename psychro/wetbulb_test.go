@@ -12,11 +12,11 @@ import (
 func TestWetBulbResidual(t *testing.T) {
 	for _, m := range []Model{RealGas, IdealGas} {
 		for _, p := range []float64{30e3, 61e3, 90e3, 101325, 200e3} {
-			for at := -97.3; at < 110; at += 1.37 {
+			for at := -97.3; at < 200; at += 1.37 {
 				for _, rh := range []float64{0, 0.003, 0.04, 0.2, 0.45, 0.7, 0.9, 0.99, 1} {
 					s, err := m.FromRelativeHumidity(at, rh, p)
 					if err != nil {
-						continue // boils
+						continue // nearly all vapour
 					}
 					tw := s.WetBulb()
 					y, slope, _ := s.bulb(SurfaceAt(tw), tw, s.Enthalpy())
@@ -53,4 +53,28 @@ func TestTurnOfTheLines(t *testing.T) {
 	}
 	require.InDelta(t, mean(Liquid, 0, 60), turnLiquid, 5e-6)
 	require.InDelta(t, mean(Ice, -45, 0), turnIce, 1.5e-7)
+}
+
+// What wetBulbOf relies on near freezing.
+func TestGuessNextToFreezing(t *testing.T) {
+	found := 0
+	for _, m := range []Model{RealGas, IdealGas} {
+		for _, p := range []float64{30e3, 50e3, 101325, 200e3} {
+			for at := 0.0; at < 50; at += 0.31 {
+				for rh := 0.0; rh <= 1; rh += 0.02 {
+					s, err := m.FromRelativeHumidity(at, rh, p)
+					require.NoError(t, err)
+					ice, liquid := s.WetBulbOver(Ice), s.WetBulbOver(Liquid)
+					if math.IsNaN(ice) || !(liquid >= TriplePoint) {
+						continue
+					}
+					found++
+					require.Greater(t, s.guessBulb(), -0.5, "%v", s)
+					require.Greater(t, ice, -1.1, "%v", s)
+					require.Equal(t, liquid, s.WetBulb(), "%v", s)
+				}
+			}
+		}
+	}
+	require.Greater(t, found, 300)
 }
