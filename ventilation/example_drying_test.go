@@ -58,6 +58,12 @@ func Example_dryingAWinterMorning() {
 	fmt.Printf("5. Three hours: %.1f kg by the air, %.1f kg off the cover, %.1f kWh\n", e.Water, e.Dripped, e.Cost/3.6e6)
 	fmt.Printf("6. From 97 %% with half as much air again: %.1f min, W would rest at %.3f g/kg\n", course.Time.Minutes(), 1000*course.Settled)
 	fmt.Printf("7. Heat and vent instead: %d rounds of 17 °C and 0.3 air changes to 60 %%, %.1f kg, %.1f kWh\n", len(rounds.Rounds), rounds.Removed, rounds.Heat/3.6e6)
+	dry, err := ventilation.DewLimit(15, 0.5, pressure, house.Surfaces)
+	if err != nil {
+		fmt.Println(err)
+		return
+	}
+	fmt.Printf("8. Dry surfaces all over need air below %.0f %%\n", 100*dry.RelativeHumidity())
 	// Output:
 	// 1. What condenses first: h/(cp Le^(2/3)) A (W - Ws)
 	//    W wanted 9.446 g/kg, dew point 12.50 °C
@@ -76,4 +82,5 @@ func Example_dryingAWinterMorning() {
 	// 5. Three hours: 12.5 kg by the air, 9.1 kg off the cover, 12.4 kWh
 	// 6. From 97 % with half as much air again: 6.4 min, W would rest at 8.628 g/kg
 	// 7. Heat and vent instead: 2 rounds of 17 °C and 0.3 air changes to 60 %, 1.0 kg, 0.9 kWh
+	// 8. Dry surfaces all over need air below 61 %
 }
