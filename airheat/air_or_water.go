@@ -3,6 +3,7 @@ package airheat
 import (
 	"errors"
 	"math"
+	"time"
 
 	"cloche.example/internal/domain"
 )
@@ -75,19 +76,19 @@ func (c Carrier) check(prefix string) error {
 
 // CarrierResult is what one way of bringing the heat takes.
 type CarrierResult struct {
-	Loss           float64 // W, lost to the outside on the way
-	Heat           float64 // W, from the heater: the load and the loss
-	MassFlow       float64 // kg/s
-	VolumeFlow     float64 // m³/s
-	Transport      float64 // W, electric power of fan or pump
-	TransportShare float64 // fraction of the load
-	Content        float64 // kg of fluid in the circuit
-	Inertia        float64 // J/K, of fluid and metal
-	Stored         float64 // J, above house temperature at the mean of supply and return
-	Transit        float64 // s, for the fluid to pass once: content over mass flow
-	Response       float64 // s, to bring the circuit from house to mean temperature with the heat it is given
-	CoolToFreezing float64 // s, from the stop at house temperature to 0 °C; +Inf if it never gets there or nothing in it freezes
-	FreezeThrough  float64 // s, from 0 °C until all content is ice; +Inf as above
+	Loss           float64       // W, lost to the outside on the way
+	Heat           float64       // W, from the heater: the load and the loss
+	MassFlow       float64       // kg/s
+	VolumeFlow     float64       // m³/s
+	Transport      float64       // W, electric power of fan or pump
+	TransportShare float64       // fraction of the load
+	Content        float64       // kg of fluid in the circuit
+	Inertia        float64       // J/K, of fluid and metal
+	Stored         float64       // J, above house temperature at the mean of supply and return
+	Transit        time.Duration // for the fluid to pass once: content over mass flow
+	Response       time.Duration // to bring the circuit from house to mean temperature with the heat it is given
+	CoolToFreezing time.Duration // from the stop at house temperature to 0 °C; Forever if it never gets there or nothing in it freezes
+	FreezeThrough  time.Duration // from 0 °C until all content is ice; Forever as above
 }
 
 // latentIce is the heat of melting of ice, J/kg [HoF17] ch. 1.
@@ -133,14 +134,14 @@ func (a AirOrWater) take(c Carrier) CarrierResult {
 	r.TransportShare = r.Transport / a.Load
 	r.Inertia = r.Content*c.HeatCapacity + c.Metal
 	r.Stored = r.Inertia * (mean - a.House)
-	r.Transit = r.Content / r.MassFlow
-	r.Response = r.Stored / r.Heat
-	r.CoolToFreezing, r.FreezeThrough = math.Inf(1), math.Inf(1)
+	r.Transit = duration(r.Content / r.MassFlow)
+	r.Response = duration(r.Stored / r.Heat)
+	r.CoolToFreezing, r.FreezeThrough = Forever, Forever
 	const liquid = 500 // kg/m³
 	if c.Density > liquid && a.Outside < 0 && c.Frost > 0 {
 		// A body of one temperature: T − To falls as exp(−t UA/C).
-		r.CoolToFreezing = r.Inertia / c.Frost * math.Log(math.Max(a.House, 0)/-a.Outside+1)
-		r.FreezeThrough = r.Content * latentIce / (c.Frost * -a.Outside)
+		r.CoolToFreezing = duration(r.Inertia / c.Frost * math.Log(math.Max(a.House, 0)/-a.Outside+1))
+		r.FreezeThrough = duration(r.Content * latentIce / (c.Frost * -a.Outside))
 	}
 	return r
 }

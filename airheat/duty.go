@@ -257,27 +257,24 @@ func (h *heated) fill(d *Duty, in *psychro.State, flow Flow, da float64) {
 }
 
 // RuleOfThumb is the trade's short form 1.2 × 1005 × flow × rise, W, for a
-// flow in m³/s and a rise in K. It knows neither density, nor humidity, nor
-// where the flow was measured; PowerFor does.
-func RuleOfThumb(flow, rise float64) float64 { return 1.2 * 1005 * flow * rise }
+// flow in m³/s, 0 to 1e4, and a rise in K, -400 to 400. It knows neither
+// density, nor humidity, nor where the flow was measured; PowerFor does. NaN
+// outside.
+func RuleOfThumb(flow, rise float64) float64 {
+	if !sourceRange.Contains(flow) || !airRiseRange.Contains(rise) {
+		return math.NaN()
+	}
+	return 1.2 * 1005 * flow * rise
+}
+
+var airRiseRange = domain.Range{Min: -400, Max: 400, Unit: "K"}
 
 // LeakageRule is the trade's short form 0.33 n V for the loss by exchange of
-// air, W/K, from airChanges, air changes per hour, and volume, m³
-// ([MurMck03] ch. 9). It holds for air of 1.18 kg/m³. NaN for a
-// negative one.
+// air, W/K, from airChanges, air changes per hour in 1/h, 0 to 1e4, and volume,
+// m³, 0 to 1e8 ([MurMck03] ch. 9). It holds for air of 1.18 kg/m³. NaN outside.
 func LeakageRule(airChanges, volume float64) float64 {
-	if !(airChanges >= 0 && volume >= 0) {
+	if !(domain.Range{Min: 0, Max: 1e4, Unit: "1/h"}).Contains(airChanges) || !(domain.Range{Min: 0, Max: 1e8, Unit: "m³"}).Contains(volume) {
 		return math.NaN()
 	}
 	return 0.33 * airChanges * volume
-}
-
-// AirPasses returns how often an hour the house's air passes the heater, air
-// changes per hour, from the flow in m³/s and the house's volume in m³. NaN for
-// a negative flow and for a volume that is not positive.
-func AirPasses(flow, volume float64) float64 {
-	if !(flow >= 0 && volume > 0) {
-		return math.NaN()
-	}
-	return flow * 3600 / volume
 }

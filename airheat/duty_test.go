@@ -55,11 +55,6 @@ func TestDutyIdealByHand(t *testing.T) {
 	}
 }
 
-func TestAirPassesRefuseNoVolume(t *testing.T) {
-	require.True(t, math.IsNaN(AirPasses(1, 0)))
-	require.True(t, math.IsNaN(AirPasses(-1, 400)))
-}
-
 func TestRealGasEndsAt200(t *testing.T) {
 	in, err := psychro.FromRelativeHumidity(20, 0.5, 101325)
 	require.NoError(t, err)

@@ -113,6 +113,11 @@ func IncompleteCarbonLoss(a GasAnalysis, carbon float64) float64 {
 // condensing heater of methane can reach 1.11.
 var efficiencyRange = domain.Range{Min: 0.05, Max: 1.12, Unit: "fraction", Source: "of the lower heating value"}
 
+var (
+	emissionRange  = domain.Range{Min: 0, Max: 1e-6, Unit: "kg/J"}
+	molarMassRange = domain.Range{Min: 0, Max: 500, Unit: "kg/kmol"}
+)
+
 // Burner is a fired heater as it uses fuel at part load: it cycles, and what
 // it loses while it stands ready falls on every hour.
 type Burner struct {
@@ -129,6 +134,8 @@ func (b Burner) Check() error {
 		positivePower.Check("Rated", b.Rated),
 		domain.Range{Min: 0, Max: 0.2, Unit: "fraction"}.Check("Standby", b.Standby),
 		b.Fuel.valid(),
+		emissionRange.Check("Fuel.Emission", b.Fuel.Emission),
+		molarMassRange.Check("Fuel.MolarMass", b.Fuel.MolarMass),
 	)
 	limit := efficiencyRange
 	if b.Fuel.Lower > 0 {

@@ -122,11 +122,15 @@ func (f Fan) flowRange() (first, last float64) { return f.flow[0], f.flow[len(f.
 // stall if it is the first point.
 func (f Fan) peakPoint() (flow, pressure float64) { return f.flow[f.peak], f.pressure[f.peak] }
 
-// Pressure returns the fan pressure, Pa, at the inlet flow (m³/s), the speed
-// as a ratio to the tested one, and the inlet density (kg/m³), by the fan
-// laws: n² (ρ/1.2) times the tested pressure at flow/n. NaN outside the curve.
+// Pressure returns the fan pressure, Pa, at the inlet flow (m³/s, on the
+// curve), the speed as a ratio to the tested one (0.05 to 2), and the inlet
+// density (kg/m³, 0.3 to 2), by the fan laws: n² (ρ/1.2) times the tested
+// pressure at flow/n. NaN outside, and of the zero Fan.
 // [HoF17] ch. 21, fan laws.
 func (f Fan) Pressure(flow, speed, density float64) float64 {
+	if len(f.flow) < 2 || !fanSpeedRange.Contains(speed) || !densityRange.Contains(density) {
+		return math.NaN()
+	}
 	p, _ := f.at(flow / speed)
 	return speed * speed * (density / StandardDensity) * p
 }

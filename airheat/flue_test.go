@@ -178,7 +178,7 @@ func TestMoistureMovesBothHeatingValues(t *testing.T) {
 	}
 	require.True(t, math.IsNaN(MoistHeating(18e6, 45)))
 	// Boie's form is within 5 % of the declared values of wood and coal, 1 to 3 % being usual.
-	for _, f := range []Fuel{Wood(), HardCoal(), LightOil()} {
+	for _, f := range []Fuel{Wood(), hardCoal(), LightOil()} {
 		require.InEpsilon(t, f.Higher, Boie(f.Composition), 0.05, f.Name)
 	}
 }

@@ -68,7 +68,7 @@ const (
 
 // NaturalGas is methane, which good natural gas nearly is.
 func NaturalGas() Fuel {
-	f, _ := NewGasFuel("natural gas (methane)", GasShares{Methane: 1})
+	f, _ := NewGasFuel("natural gas", GasShares{Methane: 1})
 	f.Emission = emissionGas
 	return f
 }
@@ -98,29 +98,40 @@ func drySolid(name string, dry Composition, lowerDry, water float64) Fuel {
 // Wood is split wood with 20 % of moisture; use MoistFuel for other
 // moistures. Dry matter from memory, within the typical values of [IsoFuel21].
 func Wood() Fuel {
-	return drySolid("wood, 20 % moisture", Composition{Carbon: 0.50, Hydrogen: 0.06, Oxygen: 0.435, Ash: 0.005}, 18.5e6, 0.20)
+	return drySolid("wood", Composition{Carbon: 0.50, Hydrogen: 0.06, Oxygen: 0.435, Ash: 0.005}, 18.5e6, 0.20)
 }
 
 // Pellets are wood pellets with 8 % of moisture. Dry matter from memory,
 // within the typical values of [IsoFuel21].
 func Pellets() Fuel {
-	return drySolid("wood pellets, 8 % moisture", Composition{Carbon: 0.50, Hydrogen: 0.06, Oxygen: 0.435, Ash: 0.005}, 18.5e6, 0.08)
+	return drySolid("wood pellets", Composition{Carbon: 0.50, Hydrogen: 0.06, Oxygen: 0.435, Ash: 0.005}, 18.5e6, 0.08)
 }
 
-// Straw is baled straw with 15 % of moisture, from memory. Its ash melts low
+// straw is baled straw with 15 % of moisture, from memory. Its ash melts low
 // and its chlorine corrodes: it needs a furnace made for it.
-func Straw() Fuel {
-	return drySolid("straw, 15 % moisture", Composition{Carbon: 0.47, Hydrogen: 0.06, Oxygen: 0.41, Nitrogen: 0.005, Sulphur: 0.001, Ash: 0.054}, 17.4e6, 0.15)
+func straw() Fuel {
+	return drySolid("straw", Composition{Carbon: 0.47, Hydrogen: 0.06, Oxygen: 0.41, Nitrogen: 0.005, Sulphur: 0.001, Ash: 0.054}, 17.4e6, 0.15)
 }
 
-// HardCoal is a bituminous coal, from memory.
-func HardCoal() Fuel {
+// hardCoal is a bituminous coal, from memory.
+func hardCoal() Fuel {
 	f, _ := NewFuel("hard coal", Composition{Carbon: 0.74, Hydrogen: 0.046, Oxygen: 0.075, Nitrogen: 0.014, Sulphur: 0.008, Water: 0.045, Ash: 0.072}, 29.0e6)
 	f.Emission, f.Source = emissionCoal, "from memory"
 	return f
 }
 
-// Fuels returns the ready-made fuels.
+// Fuels returns the ready-made fuels: natural gas, propane, light oil, wood, wood
+// pellets, straw and hard coal.
 func Fuels() []Fuel {
-	return []Fuel{NaturalGas(), Propane(), LightOil(), Wood(), Pellets(), Straw(), HardCoal()}
+	return []Fuel{NaturalGas(), Propane(), LightOil(), Wood(), Pellets(), straw(), hardCoal()}
+}
+
+// FindFuel returns the ready-made fuel of that name, and whether there is one.
+func FindFuel(name string) (Fuel, bool) {
+	for _, f := range Fuels() {
+		if f.Name == name {
+			return f, true
+		}
+	}
+	return Fuel{}, false
 }

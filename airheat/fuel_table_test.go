@@ -36,8 +36,8 @@ func TestReadyMadeFuels(t *testing.T) {
 		{LightOil(), 86.2, 13.2, 0.5, 0, 0.1, 0, 0, 42.7, 74.1},
 		{Wood(), 50, 6, 43.5, 0, 0, 20, 0.5, 18.5, 0},
 		{Pellets(), 50, 6, 43.5, 0, 0, 8, 0.5, 18.5, 0},
-		{Straw(), 47, 6, 41, 0.5, 0.1, 15, 5.4, 17.4, 0},
-		{HardCoal(), 77.487, 4.8168, 7.8534, 1.46597, 0.83770, 4.5, 7.5393, 30.4817, 94.6},
+		{straw(), 47, 6, 41, 0.5, 0.1, 15, 5.4, 17.4, 0},
+		{hardCoal(), 77.487, 4.8168, 7.8534, 1.46597, 0.83770, 4.5, 7.5393, 30.4817, 94.6},
 	}
 	for _, r := range rows {
 		d := 1 - r.w/100
@@ -122,7 +122,7 @@ func TestHeatingFormulasByHand(t *testing.T) {
 		require.InDelta(t, r.gross*1e6, Dulong(r.c), 1e-6)
 	}
 	// The two rivals and a declared value of bituminous coal lie near each other.
-	coal := HardCoal()
+	coal := hardCoal()
 	require.InEpsilon(t, coal.Higher, Boie(coal.Composition), 0.03)
 	require.InEpsilon(t, coal.Higher, Dulong(coal.Composition), 0.03)
 	// Nitrogen of the fuel leaves as N2.

@@ -19,6 +19,17 @@ const (
 	PlaneJet                 // a long slot
 )
 
+// String returns the name of the shape.
+func (s JetShape) String() string {
+	switch s {
+	case RoundJet:
+		return "round jet"
+	case PlaneJet:
+		return "plane jet"
+	}
+	return fmt.Sprintf("JetShape(%d)", uint8(s))
+}
+
 // Jet is a free air jet, blown level or at an angle into a house at rest.
 type Jet struct {
 	Shape    JetShape // of the opening
@@ -55,7 +66,7 @@ var (
 func (j Jet) Check() error {
 	var shape error
 	if j.Shape > PlaneJet {
-		shape = fmt.Errorf("%w: Shape is %d, allowed RoundJet or PlaneJet", ErrRange, j.Shape)
+		shape = &RangeError{Field: "Shape", Value: float64(j.Shape), Min: float64(RoundJet), Max: float64(PlaneJet), Source: "RoundJet or PlaneJet"}
 	}
 	return errors.Join(shape,
 		jetSizeRange.Check("Size", j.Size),

@@ -2,6 +2,7 @@ package airheat
 
 import (
 	"errors"
+	"fmt"
 	"math"
 	"time"
 
@@ -66,7 +67,9 @@ const (
 	storeRings = 12
 )
 
-// Store is a SoilStore or RockBed in use, with its temperatures.
+// Store is a SoilStore or RockBed in use, with its temperatures. Step and
+// StepMoist change it: it is not for use by several goroutines at once. Make it
+// with NewSoilStore or NewRockBedStore; the zero Store is invalid.
 type Store struct {
 	film    float64   // W/K, air to the first ring's middle, each cell
 	wall    float64   // W/K, of that from the air to the wall
@@ -112,6 +115,14 @@ func NewSoilStore(s SoilStore, start float64) (*Store, error) {
 	return st, nil
 }
 
+// made refuses the zero Store.
+func (s *Store) made() error {
+	if len(s.temp) == 0 {
+		return fmt.Errorf("%w: the zero Store is invalid, make it with NewSoilStore or NewRockBedStore", ErrRange)
+	}
+	return nil
+}
+
 func (s *Store) fill(start float64) {
 	s.temp = make([][]float64, storeCells)
 	for i := range s.temp {
@@ -140,6 +151,7 @@ type StoreStep struct {
 // StepMoist does. The error lists every fault.
 func (s *Store) Step(flow, inlet float64, air Air, step time.Duration, backward bool) (StoreStep, error) {
 	if err := errors.Join(
+		s.made(),
 		ductFlowRange.Check("flow", flow),
 		airTemperatureRange.Check("inlet", inlet),
 		storeStepRange.Check("step", step.Seconds()),

@@ -23,6 +23,7 @@ type MoistStoreStep struct {
 // less what the water takes along. The error lists every fault.
 func (s *Store) StepMoist(flow float64, inlet psychro.State, air Air, step time.Duration, backward bool) (MoistStoreStep, error) {
 	if err := errors.Join(
+		s.made(),
 		positive(ductFlowRange).Check("flow", flow),
 		stateCheck("inlet", inlet),
 		storeStepRange.Check("step", step.Seconds()),

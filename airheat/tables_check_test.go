@@ -12,7 +12,9 @@ import (
 
 func TestFuelsCellByCell(t *testing.T) {
 	var table []check.Line
-	for _, f := range []airheat.Fuel{airheat.LightOil(), airheat.Wood(), airheat.Pellets(), airheat.Straw(), airheat.HardCoal()} {
+	for _, name := range []string{"light oil", "wood", "wood pellets", "straw", "hard coal"} {
+		f, ok := airheat.FindFuel(name)
+		require.True(t, ok, name)
 		c := f.Composition
 		table = append(table, check.Line{Name: f.Name, Cells: []float64{
 			c.Carbon, c.Hydrogen, c.Oxygen, c.Nitrogen, c.Sulphur, c.Water, c.Ash, f.Lower, f.Emission}})

@@ -57,14 +57,6 @@ func TestTradeFigureOfTheWarmerReturn(t *testing.T) {
 	require.Less(t, r.Saving, r.Bound)
 }
 
-// The house's air passes the heater about five times an hour: 2,000 m³/h in a
-// house of 400 m³.
-func TestTradeFigureOfTheAirPasses(t *testing.T) {
-	check.Run(t, []check.Row{
-		{Where: trade + "air passes", In: []float64{2000, 400}, Printed: "5"},
-	}, func(v ...float64) float64 { return AirPasses(v[0]/3600, v[1]) })
-}
-
 // A house of this kind warms from 5 to 20 °C in about half an hour: 200 m² of
 // floor, 480 m³ of air, a double film, light benches, 60 kW.
 func TestTradeFigureOfTheWarmUp(t *testing.T) {

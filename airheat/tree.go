@@ -239,6 +239,9 @@ func (t Tree) OperatingPoint(fan Fan, drive FanDrive, air Air) (OperatingPoint, 
 // then give. The branches on the worst way need none. The error lists every
 // fault.
 func (t Tree) Dampers(wanted []float64, air Air) (factors []float64, pressure float64, err error) {
+	if len(t.systems) == 0 {
+		return nil, math.NaN(), fmt.Errorf("%w: the tree is empty, make it with NewTree", ErrRange)
+	}
 	if len(wanted) != len(t.systems) {
 		return nil, math.NaN(), fmt.Errorf("%w: %d wanted flows for %d branches", ErrRange, len(wanted), len(t.systems))
 	}

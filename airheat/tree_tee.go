@@ -19,6 +19,19 @@ const (
 	SideBranch                  // leaves at Branch.Angle
 )
 
+// String returns the name of the junction.
+func (j Junction) String() string {
+	switch j {
+	case NoTee:
+		return "no tee"
+	case StraightRun:
+		return "straight run"
+	case SideBranch:
+		return "side branch"
+	}
+	return fmt.Sprintf("Junction(%d)", uint8(j))
+}
+
 // The ranges of a tee.
 var (
 	teeAngleRange = domain.Range{Min: 30, Max: 90, Unit: "degree", Source: "Crane's tables of tees and wyes"}
@@ -88,7 +101,7 @@ func (t *Tree) checkTees() error {
 		case b.Junction == NoTee:
 			continue
 		case b.Junction > SideBranch || i == 0:
-			faults = append(faults, fmt.Errorf("%w: %s.Junction is %d, allowed NoTee, and beyond the first branch StraightRun and SideBranch", ErrRange, name, b.Junction))
+			faults = append(faults, &RangeError{Field: name + ".Junction", Value: float64(b.Junction), Min: float64(NoTee), Max: float64(SideBranch), Source: "NoTee, and beyond the first branch StraightRun and SideBranch"})
 			continue
 		case b.Junction == StraightRun:
 			runs[b.Parent]++

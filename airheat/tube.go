@@ -61,6 +61,9 @@ func (t PerforatedTube) check() error {
 	if a := float64(t.HolesPerRow) * t.HoleDiameter; a > math.Pi*t.Diameter {
 		fit = fmt.Errorf("%w: HolesPerRow and HoleDiameter: %d holes of %g m do not fit on a circumference of %.4g m", ErrRange, t.HolesPerRow, t.HoleDiameter, math.Pi*t.Diameter)
 	}
+	if t.HoleDiameter > t.Diameter {
+		fit = errors.Join(fit, fmt.Errorf("%w: HoleDiameter is %g m, wider than the tube's Diameter of %g m", ErrRange, t.HoleDiameter, t.Diameter))
+	}
 	return errors.Join(
 		tubeDiameterRange.Check("Diameter", t.Diameter),
 		ductRoughnessRange.Check("Roughness", t.Roughness),
@@ -161,7 +164,18 @@ func (t PerforatedTube) SolveTo(dst []TubePosition, supply TubeSupply) (TubeFlow
 	f := TubeFlow{Positions: dst, Marches: marches}
 	t.finish(&f, &m, supply)
 	f.EndPressure = dst[len(dst)-1].Pressure
+	if err := t.sound(&f, supply); err != nil {
+		return TubeFlow{}, err
+	}
 	return f, nil
+}
+
+// sound refuses an answer that no tube gives: rows that together miss the flow.
+func (t PerforatedTube) sound(f *TubeFlow, s TubeSupply) error {
+	if !(math.Abs(f.Residual) <= 1e-6*s.Flow) {
+		return fmt.Errorf("%w: the rows together miss the flow of %g m³/s by %.3g m³/s; the holes are too large for the tube", ErrNotConverged, s.Flow, f.Residual)
+	}
+	return nil
 }
 
 // finish turns the last march's heads into pressures and flows, and follows
@@ -249,7 +263,11 @@ func drained(units float64) float64 {
 	return 1 - math.Exp(-units)
 }
 
-// Warnings names reversal and unevenness in words; nil when there is nothing
+// tubeBursts is a pressure, Pa, far above what film tubes are run at (some 100
+// Pa); jets then pass 90 m/s.
+const tubeBursts = 5000.0
+
+// Warnings names reversal, unevenness and bursting pressure in words; nil when there is nothing
 // to say.
 func (t PerforatedTube) Warnings(f TubeFlow) []string {
 	var w []string
@@ -257,6 +275,9 @@ func (t PerforatedTube) Warnings(f TubeFlow) []string {
 		w = append(w, fmt.Sprintf("%d rows near the fan draw house air in: the air passes them too fast for the pressure. Use smaller or fewer holes, or a wider tube.", f.Reversed))
 	} else if f.Evenness < t.LargestSpread {
 		w = append(w, fmt.Sprintf("The weakest row gives %.0f %% of the strongest.", 100*f.Evenness))
+	}
+	if f.EndPressure > tubeBursts {
+		w = append(w, fmt.Sprintf("The tube would stand at %.3g Pa: film bursts, and the law of incompressible flow no longer holds. Use more or larger holes.", f.EndPressure))
 	}
 	return w
 }

@@ -94,6 +94,7 @@ func TestWellsAndPool(t *testing.T) {
 
 func TestAirChanges(t *testing.T) {
 	require.InDelta(t, 36, ventilation.AirChanges(2, 200), 1e-12)
+	require.InDelta(t, 5, ventilation.AirChanges(2000.0/3600, 400), 1e-12) // a heater's flow in a house of 400 m³: common practice, no source
 	require.True(t, math.IsNaN(ventilation.AirChanges(2, 0)))
 }
 

@@ -8,8 +8,10 @@ package main
 import (
 	"errors"
 	"io"
+	"math"
 	"os"
 	"strings"
+	"time"
 
 	"cloche.example/airheat"
 	"cloche.example/internal/demo"
@@ -79,10 +81,10 @@ func write(a airheat.AirOrWater, air, water airheat.CarrierResult) *report.Repor
 		row("fluid in the circuit", 1, "kg", air.Content, water.Content),
 		row("heat capacity of the circuit", 1, "kJ/K", air.Inertia/1000, water.Inertia/1000),
 		row("heat held above the house", 2, "kWh", air.Stored/3.6e6, water.Stored/3.6e6),
-		row("fluid passes once in", 1, "s", air.Transit, water.Transit),
-		row("warm after a cold start in", 1, "min", air.Response/60, water.Response/60),
-		row("stopped, at 0 °C after", 2, "h", air.CoolToFreezing/3600, water.CoolToFreezing/3600),
-		row("and frozen through after another", 2, "h", air.FreezeThrough/3600, water.FreezeThrough/3600),
+		row("fluid passes once in", 1, "s", air.Transit.Seconds(), water.Transit.Seconds()),
+		row("warm after a cold start in", 1, "min", air.Response.Minutes(), water.Response.Minutes()),
+		row("stopped, at 0 °C after", 2, "h", hours(air.CoolToFreezing), hours(water.CoolToFreezing)),
+		row("and frozen through after another", 2, "h", hours(air.FreezeThrough), hours(water.FreezeThrough)),
 	})
 	r.Section("Notes")
 	r.Note("%s Circuit sizes are guesses for it.", demo.Note)
@@ -94,4 +96,12 @@ func write(a airheat.AirOrWater, air, water airheat.CarrierResult) *report.Repor
 	}
 	r.Note("%s", airheat.SupplyCaution)
 	return r
+}
+
+// hours of a span, +Inf for never.
+func hours(d time.Duration) float64 {
+	if d == airheat.Forever {
+		return math.Inf(1)
+	}
+	return d.Hours()
 }

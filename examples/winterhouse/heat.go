@@ -6,6 +6,7 @@ import (
 
 	"cloche.example/airheat"
 	"cloche.example/envelope"
+	"cloche.example/ventilation"
 )
 
 type heaterDuty struct {
@@ -33,7 +34,7 @@ func dutyOf(p plan, d design) (heaterDuty, error) {
 	h := heaterDuty{
 		Power: p.Heater.Power, Needed: d.Loss.Total, Margin: p.Heater.Power/d.Loss.Total - 1,
 		Inlet: full.InletFlow, Outlet: full.OutletFlow, Mass: full.MoistAir, Supply: full.Outlet, Rise: full.Rise,
-		ByRule: full.ByRule, Passes: airheat.AirPasses(full.InletFlow, d.Shape.Volume),
+		ByRule: full.ByRule, Passes: ventilation.AirChanges(full.InletFlow, d.Shape.Volume),
 	}
 	if needed, err := airheat.RiseFor(d.Air.inside, flow, d.Loss.Total); err == nil {
 		h.SupplyAt = &needed.Outlet
