@@ -64,8 +64,8 @@ func (s State) dewPoint(surface Surface) float64 {
 	}
 }
 
-// First guesses of the logarithm of the enhancement factor at the dew point, from a measure of
-// temperature that the inverse has at hand: the logarithm of e/611.657 Pa over
+// First guesses of the logarithm of the enhancement factor at the dew point,
+// from a measure of temperature that the inverse has already: the logarithm of e/611.657 Pa over
 // ice, the fourth root of e in MPa over liquid. Fits for this library, within
 // 1e-4 between 60 and 110 kPa; they save an iteration and do not affect
 // the result.
@@ -114,7 +114,7 @@ func liquidDewPoint(x, p float64) float64 {
 	if !(math.Abs(d) < 0.002 && math.Abs(g) < 0.015) {
 		return refineDewPoint(Liquid, e, p)
 	}
-	// One step of Newton on ln(f ps) in 1/T, where the line turns a little yet.
+	// One step of Newton on ln(f ps) in 1/T, where the line still curves a little.
 	return T + d*(1+d*(perT-turnLiquid/2)) - kelvin
 }
 

@@ -128,14 +128,14 @@
 //	State.Viscosity, ...        Wilke50, IAPWS vapour   -100..200 °C      about 2 %                limits
 //	VapourDiffusivity           Massman98               -100..200 °C      7 %                      its value at 0 °C
 //	State.LewisFactor           ChiCol34                -100..200 °C      about 10 %               its definition
-//	State.VapourFlux            ChiCol34                -100 °C..boiling  about 10 %               worked figure
+//	State.VapourFlux            ChiCol34                -100..110 °C      about 10 %               worked figure
 //
 // # Known departures
 //
 // The polynomial over ice, the virial polynomials of air with water and of
 // water with water, and the enthalpies of liquid water and ice are fits made
 // for this library; tests compare each with the formula or the library values
-// that it stands for. The latent heat lies up to 0.013 % below [IapwsFull18]
+// that it replaces. The latent heat lies up to 0.013 % below [IapwsFull18]
 // and [IapwsIh09], 0.017 % above near 100 °C, since vapour is that of
 // [HylWex83]. [IapwsAir15] prints a fugacity at 1 MPa and a mole fraction of
 // 0.1, thirty times saturated: with second virials alone it comes out 1.7 %

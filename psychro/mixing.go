@@ -22,8 +22,8 @@ func (s Stream) vapourFlow() float64 { return s.DryAir * s.State.w } // kg/s
 func (s Stream) VolumeFlow() float64 { return s.DryAir * s.State.SpecificVolume() }
 
 // Mixture is what comes out when streams mix: air, saturated if there is fog,
-// and the fog that it carries. Water and enthalpy of the streams that went in
-// are all there.
+// and the fog that it carries. It holds all the water and enthalpy of the
+// streams that went in.
 type Mixture struct {
 	Air         Stream  // the air with its vapour
 	FogLiquid   float64 // kg/s of droplets
@@ -37,7 +37,7 @@ var dryAirsRange = domain.Range{Min: 0, Max: 1e6, Unit: "kg/s"}
 // Mix mixes streams of one pressure and one model, adiabatically. Where the
 // mixture holds more water than saturated air can, the rest is fog at the
 // mixture's temperature: liquid above 0.01 °C, ice below, and both where the
-// mixture comes to rest at the triple point. The error names each stream whose
+// mixture settles at the triple point. The error names each stream whose
 // flow, state or pressure is at fault; no flow at all is refused.
 func Mix(streams ...Stream) (Mixture, error) {
 	if len(streams) == 0 {

@@ -64,32 +64,31 @@ func SurfaceAt(t float64) Surface {
 	return Liquid
 }
 
-// Accepted inputs. The ends are chosen so that common slips fall outside: a
-// relative humidity in per cent, a pressure in kPa or hPa, a temperature in
-// kelvin, a humidity ratio in g/kg.
+// Accepted inputs. The limits are chosen so that common input errors fall
+// outside: a relative humidity in per cent, a pressure in kPa or hPa, a
+// temperature in kelvin, a humidity ratio in g/kg.
 var (
 	// Temperatures of air, dew points and wet bulbs: both ends are those of the
 	// enthalpy polynomials [HylWex83].
 	temperaturesRange = domain.Range{Min: -100, Max: 200, Unit: "°C", Source: "Hyland and Wexler 1983"}
-	// LiquidTemperatures of saturation over liquid water, supercooled to the
+	// Saturation over liquid water, supercooled to the
 	// temperature at which droplets freeze of themselves.
 	liquidTemperaturesRange = domain.Range{Min: -40, Max: 200, Unit: "°C", Source: "IAPWS R7-97 eq. 30, extrapolated below 0 °C"}
-	// WaterTemperatures at which the enthalpy of liquid water is fitted.
+	// Temperatures at which the enthalpy of liquid water is fitted.
 	waterTemperaturesRange = domain.Range{Min: -40, Max: 110, Unit: "°C", Source: "fit to IAPWS-95"}
-	// FrostTemperatures of ice in air.
+	// Ice in air.
 	frostTemperaturesRange = domain.Range{Min: -100, Max: TriplePoint, Unit: "°C", Source: "Hyland and Wexler 1983"}
-	// IceTemperatures of saturation over ice.
+	// Saturation over ice.
 	iceTemperaturesRange = domain.Range{Min: -223.15, Max: TriplePoint, Unit: "°C", Source: "IAPWS R14-08 eq. 6"}
 	// Pressures of the air. Accuracy is measured for 70 to 105 kPa.
 	pressuresRange = domain.Range{Min: 30e3, Max: 200e3, Unit: "Pa"}
-	// Fractions are relative humidities, degrees of saturation and
-	// efficiencies.
+	// Degrees of saturation and efficiencies.
 	fractionsRange = domain.Range{Min: 0, Max: 1, Unit: "fraction"}
-	// RelativeHumidities as a fraction.
 	relativeHumiditiesRange = domain.Range{Min: 0, Max: 1, Unit: "fraction", Source: "saturation; to accept a sensor's 1.01, clip it before: min(rh, 1)"}
-	// HumidityRatios that any air in range may have; saturation is the closer
-	// limit.
+	// Any air in range; saturation is mostly the closer limit.
 	humidityRatiosRange = domain.Range{Min: 0, Max: 1e3, Unit: "kg/kg"}
+	// Wet surfaces, as far as their latent heat is known.
+	surfaceTemperaturesRange = domain.Range{Min: -100, Max: 110, Unit: "°C", Source: "fit to IAPWS-95"}
 	// Coefficients of convective heat transfer.
 	coefficientsRange = domain.Range{Min: 0, Max: 1000, Unit: "W/(m² K)"}
 	// Altitudes of the standard atmosphere.

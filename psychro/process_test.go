@@ -175,6 +175,14 @@ func TestVapourToASurface(t *testing.T) {
 	none, err := s.VapourFlux(s.DewPoint(), 4)
 	require.NoError(t, err)
 	require.InDelta(t, 0, none.Flux, 1e-12)
+	hot := must(t)(psychro.FromHumidityRatio(150, 0.02, 150e3))
+	for _, at := range []float64{5, 60, 109} { // evaporation into hot air
+		v, err := hot.VapourFlux(at, 4)
+		require.NoError(t, err)
+		require.InEpsilon(t, v.Flux*psychro.LatentHeat(at), v.Latent, 1e-12)
+	}
+	_, err = hot.VapourFlux(112, 4) // boils
+	require.ErrorContains(t, err, "surface temperature is 112")
 	_, err = s.VapourFlux(298, -4)
 	require.ErrorContains(t, err, "surface temperature is 298")
 	require.ErrorContains(t, err, "convective coefficient is -4")

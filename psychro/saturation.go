@@ -155,8 +155,8 @@ func liquidTemperatureOf(beta float64) (T, x float64) {
 	f := n1*s + n4*beta + n7
 	g := n2*s + n5*beta + n8
 	d := 2 * g / (-f - math.Sqrt(f*f-4*ee*g))
-	// eq. 31: T - n10 = u with u + n9/u = d - n10 by its series, which the third
-	// term makes good to 1e-15: n9 is small.
+	// eq. 31: T - n10 = u with u + n9/u = d - n10 by its series, whose third
+	// term makes it accurate to 1e-15: n9 is small.
 	v := n9 / (d - n10)
 	return d - v*(1+v*v*(1/n9)), d
 }

@@ -89,7 +89,7 @@ func (m Model) build(t, p, x, xs float64, field string, value float64, unit stri
 	dry := State{t: t, p: p, xs: xs, model: m}
 	full := State{t: t, p: p, x: top, w: ratioOf(top), xs: xs, model: m}
 	a, b := property(dry), property(full)
-	const places = 4e-15 // of the input: what its last places cannot tell
+	const places = 4e-15 // of the input: below the last digit of a float64
 	switch {
 	case math.Abs(value-b) <= places*math.Abs(b):
 		return full, nil
@@ -106,7 +106,7 @@ func (m Model) build(t, p, x, xs float64, field string, value float64, unit stri
 }
 
 // finite joins to err a fault of an input whose limits depend on inputs that
-// are themselves at fault: it can only be a number or not.
+// are themselves at fault: all that can be checked is that it is finite.
 func finite(err error, field string, v float64, unit string) error {
 	return errors.Join(err, domain.Range{Min: math.Inf(-1), Max: math.Inf(1), Unit: unit}.Check(field, v))
 }

@@ -18,15 +18,17 @@ type SurfaceVapour struct {
 }
 
 // VapourFlux returns the vapour that the air gives to a surface of temperature
-// t, °C, -100 to 200 and below boiling, where heat passes by the
-// convective coefficient h, W/(m² K), 0 to 1000. By the analogy of [ChiCol34]
-// the flux is h/(cp Le^(2/3)) times the difference of the humidity ratios, cp
-// per kg of dry air, with the properties of air halfway between the two: so it
-// is zero at the dew point. The surface is ice below
-// 0.01 °C. A negative flux is evaporation and holds for a wet surface; a dry
-// one warmer than the dew point exchanges nothing. The error names each input
-// outside its range.
+// t, °C, -100 to 110 and below boiling, where heat passes by the convective
+// coefficient h, W/(m² K), 0 to 1000. By the analogy of [ChiCol34] the flux is
+// h/(cp Le^(2/3)) times the difference of the humidity ratios, with cp per kg
+// of dry air and all properties those of air halfway between the two; so it is
+// zero at the dew point. The surface is ice below 0.01 °C. A negative flux is
+// evaporation and holds for a wet surface; a dry one warmer than the dew point
+// exchanges nothing. The error names each input outside its range.
 func (s State) VapourFlux(t, h float64) (SurfaceVapour, error) {
+	if err := surfaceTemperaturesRange.Check("surface temperature", t); err != nil {
+		return SurfaceVapour{}, errors.Join(err, coefficientsRange.Check("convective coefficient", h))
+	}
 	xs, err := s.model.wetted("surface temperature", t, s.p)
 	if err = errors.Join(err, coefficientsRange.Check("convective coefficient", h)); err != nil {
 		return SurfaceVapour{}, err

@@ -5,7 +5,7 @@ package psychro
 // Air-air: [HylWex83] eq. 10, as printed. Air-water: [HarHua07], in the form
 // of [IapwsAir15] eq. 7, refitted for this library, within 0.003 cm³/mol from
 // -40 to 90 °C. Water-water: [HylWex83], refitted for this library, within
-// 0.05 %. A test compares both refits with the formulas they stand for.
+// 0.05 %. A test compares both refits with the formulas they replace.
 const (
 	aa0, aa1, aa2, aa3 = 34.9568, -66.8772, -210.141, 92.4746
 	aw0, aw1, aw2, aw4 = 32.360065, -125.784738, -170.557048, -84.843106

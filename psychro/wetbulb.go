@@ -73,7 +73,7 @@ func (s State) bulbBalance(surface Surface, tw, h float64) float64 {
 const turnLiquid, turnIce = -9.0e-4, -1.87e-5
 
 // bulb returns the balance, its slope, J/(kg K), and the relative change of
-// the slope, 1/K, good to some tenths of a per cent.
+// the slope, 1/K, accurate to some tenths of a per cent.
 func (s State) bulb(surface Surface, tw, h float64) (y, slope, bend float64) {
 	T := tw + kelvin
 	perT := 1 / T
@@ -206,7 +206,7 @@ func (s State) solveBulb(surface Surface, lo, hi, x, h float64) float64 {
 		}
 		if math.Abs(turn) < reusedTurn {
 			// Mostly the second evaluation is the last, and needs no slope of
-			// its own: that of the first, bent, is good to a tenth of turn.
+			// its own: that of the first, bent, is accurate to a tenth of turn.
 			y = s.bulbBalance(surface, next, h)
 			if math.Abs(y*turn) < 0.01*near {
 				return max(lo, min(next-y/(slope*(1-bend*step)), hi))

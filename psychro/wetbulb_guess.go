@@ -16,12 +16,12 @@ const (
 
 // In air that could hold more vapour than this mole fraction, above 86 °C at
 // sea level, the guess is the middle of the bulbs that heated air has, °C: the
-// line from the dry bulb is too long there, and past boiling it ends. Above the
+// extrapolation from the dry bulb is too long there, and past boiling it fails. Above the
 // humidity ratio refinedTo of saturated air, kg/kg, 65 °C, the second step does
 // not improve the first.
 const hotSaturation, hotGuess, refinedTo = 0.6, 45.0, 0.2
 
-// guessBulb returns a first wet bulb, °C, mostly good to some mK: the balance
+// guessBulb returns a first wet bulb, °C, mostly accurate to some mK: the balance
 // of an ideal gas with constant heat capacities. Saturation as the Padé form of
 // first order of an exponential from the dry bulb leaves a quadratic for the
 // depression d, which one step of Halley on the exponential itself refines.
