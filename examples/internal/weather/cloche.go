@@ -96,7 +96,7 @@ func (p *cloche) line(number int, text []byte) error {
 	return p.t.row(number, stamp, p.cells, p.where, p.names, p.f)
 }
 
-// numbers of the site, in the order of siteKeys.
+// siteKeys are the keys of the site's numbers.
 var siteKeys = []string{"latitude_deg", "longitude_deg", "zone_h", "altitude_m"}
 
 // comment takes a line "# key: value". Other comments are let pass, but not

@@ -61,8 +61,9 @@
 //
 // # What is worked out
 //
-// Relative humidity and dew point of weather services are over liquid water at
-// all temperatures [WMO8]; RelativeHumidity is that of package psychro, over
+// Where a file has both dew point and relative humidity, the dew point counts.
+// Both are over liquid water at all temperatures with weather services [WMO8];
+// RelativeHumidity is that of package psychro, over
 // ice below freezing, so that air with fog at -10 °C would have 1.1: it is held at
 // 1 and counted. Below -40 °C, where water does not stay liquid, both are taken
 // as over ice. Beam and diffuse come from the global radiation by Erbs where

@@ -318,3 +318,51 @@ func BenchmarkReadTMY3(b *testing.B) {
 		require.NoError(b, err)
 	}
 }
+
+// TestOffsetsAroundTheHalfHour: radiation for the middle of the hour stays
+// where it is; earlier instants lean on the hour after, later ones on the hour
+// before.
+func TestOffsetsAroundTheHalfHour(t *testing.T) {
+	for offset, want := range map[string]float64{
+		"0.5": 200, "0.498": 0.998*200 + 0.002*400, "0.502": 0.998*200 + 0.002*100, "1": 0.5*200 + 0.5*100, "-0.5": 400,
+	} {
+		text := "Latitude (decimal degrees): 0\nLongitude (decimal degrees): 0\nElevation (m): 0\nIrradiance Time Offset (h): " + offset +
+			"\ntime(UTC),T2m,RH,G(h),SP\n20180101:1000,20,50,100,1e5\n20180101:1100,20,50,200,1e5\n20180101:1200,20,50,400,1e5\n"
+		require.InDelta(t, want, read(t, []byte(text), Options{}).Global[1], 1e-9, offset)
+	}
+}
+
+// TestRoundingIsForgiven: a dew point may lie a tenth above the temperature.
+func TestRoundingIsForgiven(t *testing.T) {
+	text := func(td string) []byte {
+		return []byte(site + "time,temperature_c,dew_point_c,global_w_m2\n2001-01-01T00:00,5," + td + ",0\n")
+	}
+	s := read(t, text("5.1"), Options{})
+	require.Equal(t, 5.0, s.DewPoint[0])
+	require.Equal(t, 1.0, s.RelativeHumidity[0])
+	_, err := Read(bytes.NewReader(text("5.102")), Options{})
+	require.ErrorContains(t, err, "above the temperature of 5 °C")
+}
+
+// TestRadiationThatDoesNotAddUpIsCounted makes the global radiation of six
+// summer hours larger than beam and diffuse together.
+func TestRadiationThatDoesNotAddUpIsCounted(t *testing.T) {
+	const hours = 6
+	count := func(part float64) int {
+		s, err := Greensboro()
+		require.NoError(t, err)
+		i := 24*172 + 12
+		for k := range hours {
+			level := s.Direct[i+k]*s.Sun[i+k].Sine + s.Diffuse[i+k]
+			s.Global[i+k] = level / part
+		}
+		var b bytes.Buffer
+		require.NoError(t, Write(&b, s))
+		before, err := Greensboro()
+		require.NoError(t, err)
+		return read(t, b.Bytes(), Options{}).Account.Apart - before.Account.Apart
+	}
+	require.Zero(t, count(1))
+	require.Zero(t, count(1-0.1995))
+	require.Equal(t, hours, count(1-0.2005))
+}
