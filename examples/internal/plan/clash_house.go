@@ -30,9 +30,6 @@ func (f *filler) shape(h House) {
 	if h.DwarfWall.Height > h.EaveHeight {
 		f.clash("the dwarf wall must end at the eave or below", "house.dwarf_wall.height_m", eave)
 	}
-	if h.GutterWidth > h.Span {
-		f.clash("a gutter must be narrower than a bay", "house.gutter_width_m", span)
-	}
 }
 
 // annexes looks at what is built on, and at the doors.

@@ -8,7 +8,7 @@ var keysCrop = []Key{
 	optional("crop.wanted_light_mol_m2_d", "mol/(m² d)", 0.5, 60, "light a day to plan for"),
 	optional("crop.most_light_mol_m2_d", "mol/(m² d)", 0.5, 60, "light a day above which more brings nothing"),
 	num("crop.leaf_area_ratio", "ratio", 0, 12, 2.5, "leaf area over floor area; 0 for no crop"),
-	num("crop.height_m", "m", 0.02, 6, 1, "top of the crop above the floor"),
+	reckoned("crop.height_m", "m", 0.02, 6, cropheightRule, "1 m, less in a low house", "top of the crop above the floor"),
 	num("crop.leaf_width_m", "m", 0.002, 1, 0.05, "mean width of a leaf"),
 	num("crop.air_speed_m_s", "m/s", 0.01, 5, 0.09, "among the leaves"),
 	num("crop.light_extinction_ratio", "ratio", 0.1, 1.2, 0.48, "of the sun per unit of leaf area"),

@@ -8,7 +8,7 @@ var keysVents = []Key{
 	one("vents[].kind", "plain opening|roll-up|hinged flap|louvre", "plain opening", "how it opens"),
 	one("vents[].moved_by", "hand|motor|wax cylinder", "hand", "what moves it"),
 	reckoned("vents[].length_m", "m", 0.05, 400, ventlengthRule, "four fifths of its wall", "along the wall or ridge"),
-	num("vents[].height_m", "m", 0.02, 8, 0.5, "of the opening; of a flap from its hinge to the free edge"),
+	reckoned("vents[].height_m", "m", 0.02, 8, ventheightRule, "0.5 m, less in a low wall", "of the opening; of a flap from its hinge to the free edge"),
 	reckoned("vents[].centre_above_ground_m", "m", -4, 20, ventcentreRule, "under the eave, or at the ridge", "middle of the opening above the ground outside"),
 	one("vents[].hinge", "top|bottom|side", "top", "of a flap"),
 	num("vents[].angle_deg", "degree", 0, 90, 40, "of a flap or of slats, wide open"),

@@ -4,6 +4,7 @@ import (
 	"errors"
 	"fmt"
 	"strconv"
+	"strings"
 	"unicode/utf16"
 	"unicode/utf8"
 
@@ -24,6 +25,7 @@ const (
 type parser struct {
 	text  []byte
 	at    int
+	path  []string // keys and places on the way to here
 	twice []string // paths
 }
 
@@ -39,7 +41,7 @@ func parse(text []byte) (v value, twice []string, err error) {
 	case c != '{':
 		return v, nil, errors.New("it does not begin with {; a plan is JSON, and -print-plan writes one to start from")
 	}
-	if v, err = p.value("", 0); err == nil {
+	if v, err = p.value(0); err == nil {
 		if p.space(); p.at < len(p.text) {
 			err = errors.New("something follows the plan's closing brace")
 		}
@@ -80,15 +82,15 @@ func (p *parser) space() {
 
 var errEnd = errors.New("the text ends before the plan does")
 
-func (p *parser) value(path string, depth int) (value, error) {
+func (p *parser) value(depth int) (value, error) {
 	if depth > MaxDepth {
 		return value{}, fmt.Errorf("brackets stand more than %d deep", MaxDepth)
 	}
 	switch c := p.peek(); {
 	case c == '{':
-		return p.object(path, depth)
+		return p.object(depth)
 	case c == '[':
-		return p.list(path, depth)
+		return p.list(depth)
 	case c == '"':
 		s, err := p.string()
 		return value{form: isText, text: s}, err
@@ -139,8 +141,8 @@ func (p *parser) word(w string) bool {
 }
 
 // next steps over a comma and returns true, or over the closing bracket and
-// returns false.
-func (p *parser) next(closing byte, after string) (bool, error) {
+// returns false, after the value of a key or the entry of a list.
+func (p *parser) next(closing byte, key string) (bool, error) {
 	p.space()
 	switch c := p.peek(); {
 	case c == ',':
@@ -155,10 +157,14 @@ func (p *parser) next(closing byte, after string) (bool, error) {
 	case p.at >= len(p.text):
 		return false, errEnd
 	}
+	after := "an entry of a list"
+	if closing == '}' {
+		after = "the value of " + quote(key)
+	}
 	return false, fmt.Errorf("a comma or %c is wanted after %s; found %s", closing, after, p.found())
 }
 
-func (p *parser) object(path string, depth int) (value, error) {
+func (p *parser) object(depth int) (value, error) {
 	v := value{form: isObject}
 	p.at++
 	if p.space(); p.peek() == '}' {
@@ -181,25 +187,41 @@ func (p *parser) object(path string, depth int) (value, error) {
 		}
 		p.at++
 		p.space()
-		here := join(path, key)
-		m, err := p.value(here, depth+1)
+		p.path = append(p.path, key)
+		m, err := p.value(depth + 1)
 		if err != nil {
 			return v, err
 		}
 		if v.has(key) {
-			p.twice = append(p.twice, here)
+			p.twice = append(p.twice, p.here())
+		}
+		p.path = p.path[:len(p.path)-1]
+		if v.members == nil {
+			v.members = make([]member, 0, 12)
 		}
 		if v.members = append(v.members, member{key, m}); len(v.members) > MaxKeys {
 			return v, fmt.Errorf("an object holds more than %d keys", MaxKeys)
 		}
-		if more, err = p.next('}', "the value of "+quote(key)); err != nil {
+		if more, err = p.next('}', key); err != nil {
 			return v, err
 		}
 	}
 	return v, nil
 }
 
-func (p *parser) list(path string, depth int) (value, error) {
+// here is the path of what is being read.
+func (p *parser) here() string {
+	path := ""
+	for _, part := range p.path {
+		if path != "" && !strings.HasPrefix(part, "[") {
+			path += "."
+		}
+		path += part
+	}
+	return path
+}
+
+func (p *parser) list(depth int) (value, error) {
 	v := value{form: isList}
 	p.at++
 	if p.space(); p.peek() == ']' {
@@ -208,14 +230,20 @@ func (p *parser) list(path string, depth int) (value, error) {
 	}
 	for more := true; more; {
 		p.space()
-		item, err := p.value(path+"["+strconv.Itoa(len(v.items))+"]", depth+1)
+		var place string
+		if p.peek() == '{' { // alone holds keys
+			place = "[" + strconv.Itoa(len(v.items)) + "]"
+		}
+		p.path = append(p.path, place)
+		item, err := p.value(depth + 1)
 		if err != nil {
 			return v, err
 		}
+		p.path = p.path[:len(p.path)-1]
 		if v.items = append(v.items, item); len(v.items) > MaxItems {
 			return v, fmt.Errorf("a list holds more than %d entries", MaxItems)
 		}
-		if more, err = p.next(']', "an entry of a list"); err != nil {
+		if more, err = p.next(']', ""); err != nil {
 			return v, err
 		}
 	}

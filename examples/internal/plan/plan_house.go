@@ -42,7 +42,7 @@ type Annex struct {
 	Width            float64  `json:"width_m"`            // m, 0.3 to 400; along that wall
 	Reach            float64  `json:"reach_m"`            // m, 0.3 to 60; away from it
 	High             float64  `json:"high_m"`             // m, 0.3 to 20; its roof at the house, above the ground outside
-	Low              float64  `json:"low_m"`              // m, 0.3 to 20; its roof at the outer wall
+	Low              float64  `json:"low_m"`              // m, 0.2 to 20; its roof at the outer wall
 	Depth            float64  `json:"depth_m"`            // m, 0 to 4; its floor below the ground outside
 	Cover            string   `json:"cover"`              // of its roof and walls
 	PartitionU       float64  `json:"partition_u_w_m2_k"` // W/(m² K), 0.1 to 10; of the wall shared with the house

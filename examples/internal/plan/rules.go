@@ -20,6 +20,16 @@ func ridgeRule(p *Plan, _ int) float64 {
 
 func offsetRule(p *Plan, _ int) float64 { return p.House.Span / 3 }
 
+func annexwidthRule(p *Plan, at int) float64 {
+	return math.Min(2, 0.5*placeLength(p.House, p.House.Annexes[at].Place))
+}
+
+func annexhighRule(p *Plan, at int) float64 {
+	return math.Min(2.2, 0.99*placeHeight(p.House, p.House.Annexes[at].Place))
+}
+
+func annexlowRule(p *Plan, at int) float64 { return 0.95 * p.House.Annexes[at].High }
+
 func doorheightRule(p *Plan, at int) float64 {
 	sill := p.House.Doors[at].Sill
 	return math.Min(2, 0.9*(placeHeight(p.House, p.House.Doors[at].Place)-sill))
@@ -29,6 +39,10 @@ func doorheightRule(p *Plan, at int) float64 {
 func floorArea(h House) float64 {
 	bays := float64(h.Bays)
 	return h.Length * (bays*h.Span + (bays-1)*h.GutterWidth)
+}
+
+func cropheightRule(p *Plan, _ int) float64 {
+	return math.Min(1, 0.6*(p.House.RidgeHeight+p.House.Depth))
 }
 
 func vapourRule(p *Plan, _ int) float64     { return 0.074 * floorArea(p.House) }
@@ -68,6 +82,10 @@ func lampheightRule(p *Plan, _ int) float64 {
 }
 
 func ventlengthRule(p *Plan, at int) float64 { return 0.8 * placeLength(p.House, p.Vents[at].Place) }
+
+func ventheightRule(p *Plan, at int) float64 {
+	return math.Min(0.5, 0.8*placeHeight(p.House, p.Vents[at].Place))
+}
 
 func ventcentreRule(p *Plan, at int) float64 {
 	v, h := p.Vents[at], p.House
