@@ -73,8 +73,8 @@ func Mix(streams ...Stream) (Mixture, error) {
 func nameOf(stream int) string { return fmt.Sprintf("streams[%d]", stream) }
 
 func (s Stream) check() error {
-	if !(s.State.p > 0) {
-		return &RangeError{Field: "State.Pressure", Value: s.State.p, Min: pressuresRange.Min, Max: pressuresRange.Max, Unit: "Pa", Source: "the zero State is invalid"}
+	if err := s.State.check(); err != nil {
+		return domain.Within("State", err)
 	}
 	return dryAirsRange.Check("DryAir", s.DryAir)
 }

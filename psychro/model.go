@@ -83,7 +83,7 @@ var (
 	// Pressures of the air. Accuracy is measured for 70 to 105 kPa.
 	pressuresRange = domain.Range{Min: 30e3, Max: 200e3, Unit: "Pa"}
 	// Degrees of saturation and efficiencies.
-	fractionsRange = domain.Range{Min: 0, Max: 1, Unit: "fraction"}
+	fractionsRange          = domain.Range{Min: 0, Max: 1, Unit: "fraction"}
 	relativeHumiditiesRange = domain.Range{Min: 0, Max: 1, Unit: "fraction", Source: "saturation; to accept a sensor's 1.01, clip it before: min(rh, 1)"}
 	// Any air in range; saturation is mostly the closer limit.
 	humidityRatiosRange = domain.Range{Min: 0, Max: 1e3, Unit: "kg/kg"}

@@ -30,8 +30,8 @@ func (s Stream) flowing(err error) error {
 	return errors.Join(bad, err)
 }
 
-// Cooling is what a cooler does to a stream.
-type Cooling struct {
+// Coil is what a cooling coil does to a stream.
+type Coil struct {
 	Out        Stream  // the air that leaves
 	Heat       float64 // W taken from the stream: Sensible + Latent
 	Sensible   float64 // W, at the entering humidity ratio down to the leaving temperature
@@ -43,20 +43,20 @@ type Cooling struct {
 // Coil returns the stream cooled to temperature t, °C, -100 to 200, with the
 // condensate taken off at t. A stream whose dew point lies below t keeps its
 // vapour. An error if t is above the stream's temperature.
-func (s Stream) Coil(t float64) (Cooling, error) {
+func (s Stream) Coil(t float64) (Coil, error) {
 	if err := s.flowing(leavingTemperature(t, s.State.t)); err != nil {
-		return Cooling{}, err
+		return Coil{}, err
 	}
 	in := s.State
 	xs, err := in.model.air(t, in.p)
 	if err != nil {
-		return Cooling{}, err
+		return Coil{}, err
 	}
 	out := State{t: t, p: in.p, x: in.x, w: in.w, xs: xs, model: in.model}
 	if in.x > xs {
 		out.x, out.w = xs, ratioOf(xs)
 	}
-	c := Cooling{Out: Stream{State: out, DryAir: s.DryAir}}
+	c := Coil{Out: Stream{State: out, DryAir: s.DryAir}}
 	c.Condensate = s.DryAir * (in.w - out.w)
 	c.Drain = c.Condensate * in.model.condensed(SurfaceAt(t), t)
 	c.Heat = s.enthalpyFlow() - c.Out.enthalpyFlow() - c.Drain

@@ -181,7 +181,9 @@ func TestVapourToASurface(t *testing.T) {
 		require.NoError(t, err)
 		require.InEpsilon(t, v.Flux*psychro.LatentHeat(at), v.Latent, 1e-12)
 	}
-	_, err = hot.VapourFlux(112, 4) // boils
+	_, err = psychro.State{}.VapourFlux(12, 4)
+	require.ErrorContains(t, err, "the zero State is invalid")
+	_, err = hot.VapourFlux(112, 4)
 	require.ErrorContains(t, err, "surface temperature is 112")
 	_, err = s.VapourFlux(298, -4)
 	require.ErrorContains(t, err, "surface temperature is 298")

@@ -105,6 +105,14 @@ func (m Model) build(t, p, x, xs float64, field string, value float64, unit stri
 	return State{}, &RangeError{Field: field, Value: value, Min: min(a, b), Max: max(a, b), Unit: unit, Source: source}
 }
 
+// check refuses the zero State, which no constructor made.
+func (s State) check() error {
+	if s.p > 0 {
+		return nil
+	}
+	return &RangeError{Field: "Pressure", Value: s.p, Min: pressuresRange.Min, Max: pressuresRange.Max, Unit: "Pa", Source: "the zero State is invalid"}
+}
+
 // finite joins to err a fault of an input whose limits depend on inputs that
 // are themselves at fault: all that can be checked is that it is finite.
 func finite(err error, field string, v float64, unit string) error {

@@ -26,12 +26,12 @@ type SurfaceVapour struct {
 // evaporation and holds for a wet surface; a dry one warmer than the dew point
 // exchanges nothing. The error names each input outside its range.
 func (s State) VapourFlux(t, h float64) (SurfaceVapour, error) {
-	if err := surfaceTemperaturesRange.Check("surface temperature", t); err != nil {
-		return SurfaceVapour{}, errors.Join(err, coefficientsRange.Check("convective coefficient", h))
-	}
-	xs, err := s.model.wetted("surface temperature", t, s.p)
-	if err = errors.Join(err, coefficientsRange.Check("convective coefficient", h)); err != nil {
+	if err := errors.Join(s.check(), surfaceTemperaturesRange.Check("surface temperature", t), coefficientsRange.Check("convective coefficient", h)); err != nil {
 		return SurfaceVapour{}, err
+	}
+	xs := s.model.saturated(SurfaceAt(t), t, s.p)
+	if !(xs < mostVapour) {
+		return SurfaceVapour{}, s.model.boils("surface temperature", t, s.p)
 	}
 	film := State{t: 0.5 * (s.t + t), p: s.p, model: s.model}
 	film.w = 0.5 * (s.w + ratioOf(xs))
