@@ -88,8 +88,9 @@ func clock(b []byte) (s int64, absolute bool, err error) {
 		return 0, false, errTime
 	}
 	t := midnight.Unix() + int64(part[3])*hour + int64(part[4])*60
-	if part[0] < 1950 || part[0] > 2100 {
-		return 0, false, errors.New("a year outside 1950 to 2100")
+	// The sun of package sun runs from 1950 to 2100; zones reach over the ends.
+	if part[0] < 1951 || part[0] > 2099 {
+		return 0, false, errors.New("a year outside 1951 to 2099")
 	}
 	rest := b[16:]
 	if len(rest) >= 3 && rest[0] == ':' { // seconds

@@ -56,21 +56,22 @@
 // zone: it is the whole hour nearest to the longitude unless Options gives one.
 // A whole year is turned so that it begins with the local year.
 //
-// Files may be compressed by gzip. Lines that are empty, -9999, 9999, -9900 or
-// NaN in a column are missing values.
+// Files may be compressed by gzip. A field that is empty, NaN, NA, null, -9999,
+// -9900, 9999 or 99999 is a missing value. Dates lie in 1951 to 2099.
 //
 // # What is worked out
 //
 // Where a file has both dew point and relative humidity, the dew point counts.
-// Both are over liquid water at all temperatures with weather services [WMO8];
-// RelativeHumidity is that of package psychro, over
-// ice below freezing, so that air with fog at -10 °C would have 1.1: it is held at
-// 1 and counted. Below -40 °C, where water does not stay liquid, both are taken
-// as over ice. Beam and diffuse come from the global radiation by Erbs where
-// both are missing, or from one another where one is known; with the sun below
-// 3 degree all is diffuse. Pressure comes from the altitude. The radiation of
-// the sky is left NaN where it is missing, for the caller to fill with
-// FillSky, from the cloud where that is known and else from the humidity.
+// Weather services state both over liquid water at all temperatures [WMO8];
+// RelativeHumidity is that of package psychro, over ice below freezing, so that
+// fog at -10 °C would be 1.1: it is held at 1 and counted. Below -40 °C, where
+// water does not stay liquid, both are taken as over ice. Beam and diffuse come
+// from the global radiation by Erbs where both are missing, or one from the
+// other where one is known; with the sun below 3 degree all is diffuse, and so
+// is what an hour without sun still has. Pressure comes from the altitude. The
+// heat radiation of the sky is left NaN where it is missing, for the caller to
+// fill with FillSky: from the cloud where that is known, and else from the
+// humidity alone.
 //
 // # Sources
 //
