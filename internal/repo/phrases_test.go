@@ -76,14 +76,17 @@ func (l limit) equal(o limit) bool {
 }
 
 // kinds are units of numbers that have none: a comment need not repeat them.
-var kinds = map[string]bool{"": true, "fraction": true, "dimensionless": true, "factor": true, "ratio": true, "number": true, "count": true, "exponent": true}
+var kinds = map[string]bool{"": true, "fraction": true, "dimensionless": true, "factor": true, "ratio": true, "number": true, "count": true, "exponent": true, "any unit": true}
+
+// plain reports whether a unit is one of kinds, in brackets or not.
+func plain(unit string) bool { return kinds[strings.Trim(unit, "()")] }
 
 // states reports whether the comment gives the range with its unit.
 func states(text string, s span) bool {
 	if math.IsInf(s.low.value, -1) && math.IsInf(s.high.value, 1) {
 		return true
 	}
-	if !kinds[s.unit] && !strings.Contains(text, s.unit) {
+	if !plain(s.unit) && !strings.Contains(text, s.unit) {
 		return false
 	}
 	for _, st := range statements(text) {
@@ -100,7 +103,7 @@ func statesFor(text, argument string, s span) bool {
 	if math.IsInf(s.low.value, -1) && math.IsInf(s.high.value, 1) {
 		return true
 	}
-	if !kinds[s.unit] && !strings.Contains(text, s.unit) {
+	if !plain(s.unit) && !strings.Contains(text, s.unit) {
 		return false
 	}
 	mention := regexp.MustCompile(`\b` + regexp.QuoteMeta(argument) + `\b`)
@@ -125,7 +128,7 @@ func statesFor(text, argument string, s span) bool {
 // words gives the range as a comment should.
 func (s span) words() string {
 	n := func(v float64) string {
-		return strings.NewReplacer("e+0", "e", "e-0", "e-").Replace(strconv.FormatFloat(v, 'g', -1, 64))
+		return strings.NewReplacer("e+0", "e", "e+", "e", "e-0", "e-").Replace(strconv.FormatFloat(v, 'g', -1, 64))
 	}
 	low, high := !math.IsInf(s.low.value, -1), !math.IsInf(s.high.value, 1)
 	end := "at most " + n(s.high.value)

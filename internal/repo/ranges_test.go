@@ -192,7 +192,7 @@ func (t *tracer) trace(at ast.Node, r, value ast.Expr, b bound, depth int) {
 		}
 		return
 	}
-	if name == "" {
+	if !strings.HasPrefix(name, t.name+".") { // computed, or told by the package that it belongs to
 		return
 	}
 	if s, ok := t.span(r, b); ok {
@@ -369,6 +369,9 @@ func (t *tracer) span(e ast.Expr, b bound) (span, bool) {
 func (t *tracer) number(e ast.Expr, b bound) (limit, bool) {
 	if c := t.info.Types[e].Value; c != nil {
 		v, _ := constant.Float64Val(constant.ToFloat(c))
+		if math.Abs(v) >= math.MaxFloat64 {
+			v = math.Inf(int(math.Copysign(1, v))) // every finite number
+		}
 		return limit{value: v}, true
 	}
 	switch e := e.(type) {

@@ -131,7 +131,7 @@ func afterUnit(comment, unit string) int {
 		return 0
 	}
 	rest := comment[len(mark):]
-	if !kinds[unit] {
+	if !plain(unit) {
 		if strings.HasPrefix(rest, unit) && (len(rest) == len(unit) || strings.ContainsRune(" ,;:", rune(rest[len(unit)]))) {
 			return len(mark) + len(unit)
 		}
