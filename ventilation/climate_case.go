@@ -46,18 +46,19 @@ type climateCase struct {
 	enteringHeat   float64 // J/(kg K), of it
 	opening        float64 // fraction
 
-	sun              CanopySun // W/m², on crop and floor
-	canopySun        float64   // W
-	floorSun         float64   // W
-	coverSun         float64   // W
-	skyLoss          float64   // W
-	solAir           float64   // °C
-	ground           float64   // °C
-	floorConductance float64   // W/K, floor surface to the ground
-	stomata          float64   // s/m, without the factors of leaf temperature and deficit
-	heat             float64   // W
-	moisture         float64   // kg/s
-	mist             float64   // kg/s
+	sun              CanopySun  // W/m², on crop and floor
+	canopySun        float64    // W
+	floorSun         float64    // W
+	coverSun         float64    // W
+	skyLoss          float64    // W
+	solAir           float64    // °C
+	ground           float64    // °C
+	floorConductance float64    // W/K, floor surface to the ground
+	stomata          float64    // s/m, without the factors of leaf temperature and deficit
+	heat             float64    // W
+	moisture         float64    // kg/s
+	mist             float64    // kg/s
+	conductance      [5]float64 // W/K, order of magnitude, of each balance
 	residual         [5]float64
 	size             [5]float64
 	jacobian         [5][5]float64
@@ -100,6 +101,7 @@ func (c *Climate) prepare(k *climateCase, w *Weather, s *Setting) error {
 	k.solAir = k.outside + (k.coverSun-k.skyLoss)/(h.Cover.Outside*h.Cover.Area)
 	k.ground = w.Ground
 	k.floorConductance = h.FloorArea * h.Floor.Conductance
+	k.conductances()
 	k.stomata = 0
 	if c.leaf > 0 {
 		k.stomata = h.Crop.Stomata.still(k.sun.Leaf, h.Crop.CO2).Resistance

@@ -44,11 +44,43 @@ func (k *climateCase) sought() int {
 
 func (k *climateCase) closed(share float64) bool {
 	for i := range k.sought() {
-		if !(math.Abs(k.residual[i]) <= share*k.size[i]) {
+		if !(math.Abs(k.residual[i]) <= share*k.size[i]+k.noise(i)) {
 			return false
 		}
 	}
 	return true
+}
+
+// temperatureNoise is what float64 leaves uncertain of a temperature in kelvin
+// that is the sum of a few, K.
+const temperatureNoise = 3e-13
+
+// noise returns what the rounding of temperatures alone can leave of balance i,
+// W: in a house that is as warm as all about it the terms are differences of
+// equal temperatures, and nothing else is left of them.
+func (k *climateCase) noise(i int) float64 {
+	switch i {
+	case onWater:
+		return 0
+	case onAir:
+		return temperatureNoise * (k.conductance[onAir] + k.lastFlow*k.enteringHeat)
+	}
+	return temperatureNoise * k.conductance[i]
+}
+
+// conductances fills in what each balance changes by per kelvin, W/K, in order
+// of magnitude.
+func (k *climateCase) conductances() {
+	const leaf, room = 10.0, 300.0 // W/(m² K) of a leaf's two sides, K
+	h := &k.c.house
+	longwave := 4 * k.c.radiation * room * room * room
+	canopy, floor, lining := leaf*k.c.leaf, h.FloorArea*h.Floor.Convection, h.Cover.Area*h.Cover.Convection
+	k.conductance = [5]float64{
+		onCanopy: canopy + longwave,
+		onFloor:  floor + longwave + k.floorConductance,
+		onLining: lining + longwave + k.c.beyond,
+		onAir:    canopy + floor + lining,
+	}
 }
 
 // standing reports whether the step from x is below what float64 resolves, as
@@ -129,9 +161,16 @@ func (k *climateCase) advance(x *climateNodes, step [5]float64) bool {
 	case e > es:
 		e, x.wet, x.drip = es, true, 0
 	}
+	if e < noVapour {
+		e = 0
+	}
 	x.vapour = e
 	return !math.IsNaN(e)
 }
+
+// noVapour is a vapour pressure, Pa, that counts as none: dry air that Newton's
+// steps approach by quarters.
+const noVapour = 1e-200
 
 func withinNodes(t float64) float64 { return max(climateLow, min(climateHigh, t)) }
 

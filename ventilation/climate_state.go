@@ -72,7 +72,7 @@ type ClimateState struct {
 	WaterOut      float64 // kg/s, that leaves the inside air
 	HeatResidual  float64 // W, HeatIn less HeatOut
 	WaterResidual float64 // kg/s, WaterIn less WaterOut
-	NodeResidual  float64 // fraction, the largest imbalance of canopy, floor, cover, water and air over the terms of each
+	NodeResidual  float64 // fraction, the largest imbalance of canopy, floor, cover, water and air over the terms of each, beyond the rounding of temperatures
 	Stable        bool    // a small disturbance of the flow dies out
 }
 
@@ -221,7 +221,7 @@ func (k *climateCase) state(out *ClimateState, x *climateNodes, stable bool) {
 	out.HeatResidual, out.WaterResidual = out.HeatIn-out.HeatOut, out.WaterIn-out.WaterOut
 	for i := range k.residual {
 		if k.size[i] > 0 {
-			out.NodeResidual = max(out.NodeResidual, math.Abs(k.residual[i])/k.size[i])
+			out.NodeResidual = max(out.NodeResidual, (math.Abs(k.residual[i])-k.noise(i))/k.size[i])
 		}
 	}
 }
