@@ -13,11 +13,11 @@ type airProperties struct {
 	Density      float64 // kg/m³
 }
 
-// AirTemperature is the range in °C in which the linear fits of ISO 15099
+// airTemperatureRange is the range in °C in which the linear fits of ISO 15099
 // Annex B are used here.
 var airTemperatureRange = domain.Range{Min: -100, Max: 120, Unit: "°C", Source: "chosen; the fits follow tabulated air within 1 %"}
 
-// Pressure is the accepted range of the air pressure in Pa.
+// pressureRange is the accepted range of the air pressure in Pa.
 var pressureRange = domain.Range{Min: 50e3, Max: 110e3, Unit: "Pa", Source: "chosen: from 5,500 m to below sea level"}
 
 // Linear fits of the properties of air over the temperature in kelvin,
@@ -31,17 +31,6 @@ const (
 	airHeat1         = 1.2324e-2 // J/(kg K²)
 	airMolarMass     = 28.97     // kg/kmol
 )
-
-// gapAirAt returns the properties of air at t in °C and p in Pa by the linear
-// fits of [IsoWin03] Annex B and the ideal-gas law; fields are NaN outside
-// AirTemperature and Pressure.
-func gapAirAt(t, p float64) airProperties {
-	if !airTemperatureRange.Contains(t) || !pressureRange.Contains(p) {
-		return airProperties{nan, nan, nan, nan}
-	}
-	k := t + constant.ZeroCelsius
-	return standard.air(k, p)
-}
 
 // constants are the physical constants of the solver. They are a parameter
 // so that checks against programs with older constants can use theirs.
@@ -73,22 +62,4 @@ func (c *constants) buoyancy(k float64, a airProperties) (b, slope float64) {
 	b = c.gravity * a.Density * a.Density * a.HeatCapacity / (k * a.Viscosity * a.Conductivity)
 	slope = -3/k + airHeat1/a.HeatCapacity - airViscosity1/a.Viscosity - airConductivity1/a.Conductivity
 	return b, slope
-}
-
-// Rayleigh returns the dimensionless Rayleigh number of an air layer of width
-// in m (of a surface: its height) with faces a and b in °C at p in Pa, air at
-// the mean of the two: g L³ |dT| cp rho²/(Tm mu k), [IsoWin03] eq. 40; NaN
-// where the mean leaves AirTemperature or p leaves Pressure.
-func rayleigh(a, b, width, p float64) float64 {
-	mean := (a + b) / 2
-	if !airTemperatureRange.Contains(mean) || !pressureRange.Contains(p) || !(width > 0) {
-		return nan
-	}
-	k := mean + constant.ZeroCelsius
-	s, _ := standard.buoyancy(k, standard.air(k, p))
-	d := a - b
-	if d < 0 {
-		d = -d
-	}
-	return s * d * width * width * width
 }

@@ -13,21 +13,21 @@ import (
 // and transmittance leave.
 type Layer struct {
 	Name          string  // for reports, may be empty
-	EmittanceOut  float64 // fraction, long-wave emittance of the face to the outside
-	EmittanceIn   float64 // fraction, long-wave emittance of the face to the inside
-	Transmittance float64 // fraction, long-wave transmittance, the same both ways
-	Thickness     float64 // m
-	Conductivity  float64 // W/(m K)
-	Openness      float64 // fraction of the layer that is open to radiation, as in a screen; 0 when closed
-	Leakage       float64 // m³/(s m²), air exchanged through the layer, as by a screen; 0 in the first layer, whose leakage is the house's
+	EmittanceOut  float64 // fraction, 0 to 1, long-wave emittance of the face to the outside
+	EmittanceIn   float64 // fraction, 0 to 1, long-wave emittance of the face to the inside
+	Transmittance float64 // fraction, 0 to 1, long-wave transmittance, the same both ways
+	Thickness     float64 // m, 1e-6 to 1
+	Conductivity  float64 // W/(m K), 0.001 to 500
+	Openness      float64 // fraction, 0 to 1, of the layer that is open to radiation, as in a screen; 0 when closed
+	Leakage       float64 // m³/(s m²), 0 to 0.5, air exchanged through the layer, as by a screen; only 0 in the first layer, whose leakage is the house's
 }
 
 // Gap is the closed air space between two layers.
 type Gap struct {
-	Width          float64 // m
-	Bridge         float64 // W/(m² K), conductance of ribs or webs beside the air
-	Collapsed      float64 // fraction of the area where the two layers lie on each other; in one gap of a cover at most
-	CollapsedWidth float64 // m, still air left between the layers there; unused while Collapsed is 0
+	Width          float64 // m, 1e-5 to 5
+	Bridge         float64 // W/(m² K), 0 to 1000, conductance of ribs or webs beside the air
+	Collapsed      float64 // fraction, 0 to 1, of the area where the two layers lie on each other; in one gap of a cover at most
+	CollapsedWidth float64 // m, 1e-5 to 5, still air left between the layers there; unused while Collapsed is 0
 }
 
 // Ranges of the properties of a cover. The long-wave limits follow from the

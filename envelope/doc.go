@@ -63,7 +63,7 @@
 // # Equations
 //
 //	function              equation                   range                 accuracy          check
-//	gapAirAt                IsoWin03 Annex B           -100 to 120 °C        1 % (from memory) fits written out
+//	air in gaps           IsoWin03 Annex B           -100 to 120 °C        1 % (from memory) fits written out
 //	GapNusselt            IsoWin03 eq. 42-53         tilt 0 to 180 degree  10 % measured     13 values of an open engine
 //	Cover.Solve           IsoWin03 8.3, eq. 15-17    -60 to 60 °C, 40 m/s  balances 1e-9 W/m² 26 values of an open engine, an
 //	                                                                                         independent solver to 1e-5 K,
@@ -76,7 +76,7 @@
 //	SkyEmissivity         BerMar84                   dew point -40 to 30   0.03              by hand
 //	ClarkAllen            ClaAll78                   dew point -40 to 29   0.1 in dry air    by hand, Berdahl and Martin
 //	Swinbank              Swinbank63                 -30 to 40 °C          5 K               an open engine
-//	coverDewPoint         IsoMoist12 E.7-E.10        -100 to 150 °C        0.1 K             DIN 4108-3, from memory
+//	Solution.DewPoint     IsoMoist12 E.7-E.10        -60 to 60 °C          0.1 K             DIN 4108-3, from memory
 //	SealedUnit.Solve      EnGlass11 clauses 5-7      1 to 20 plates        declared 0.1      5 trade values, 28 from memory
 //	Wall.Solve            IsoWall17 6.7, Annex C, D  limits within 1.5     standard's own    worked example, 31 from memory
 //	Fresnel, LightLayers   DufBec13 5.1-5.3           0 to 90 degree        1e-12             closed form, pvlib, examples

@@ -16,7 +16,7 @@ func Example_convection() {
 	fmt.Printf("  %-30s  %5.1f  %5.1f\n", "Mitchell, building of 300 m³", envelope.Mitchell(1, 300), envelope.Mitchell(5, 300))
 	fmt.Printf("  %-30s  %5.1f  %5.1f\n", "McAdams, with radiation in it", envelope.McAdams(1), envelope.McAdams(5))
 	fmt.Println("inside, W/(m² K), roof of 30 degree, face colder by  5 K   15 K")
-	face := envelope.RoomFace{Air: 15, Tilt: 30, Height: 4, Pressure: 101325}
+	face := envelope.InnerSurface{Air: 15, Tilt: 30, Height: 4, Pressure: 101325}
 	for _, m := range []envelope.InsideConvection{envelope.InsideISO15099, envelope.InsideISO6946, envelope.InsidePapadakis, envelope.InsideBaille, envelope.InsidePlate} {
 		near, far := face, face
 		near.Surface, far.Surface = 10, 0

@@ -33,9 +33,9 @@ func (k FacetKind) InGround() bool { return k == BuriedWall || k == Floor }
 type Facet struct {
 	Kind    FacetKind // part of the house
 	Name    string    // kind and compass direction, for reports
-	Area    float64   // m², exact
-	Tilt    float64   // degree, of the outer face: 0 upward, 90 upright, 180 downward
-	Azimuth float64   // degree, direction of the outer face clockwise from north; 0 for a level facet
+	Area    float64   // m², more than 0, at most 1e6, exact
+	Tilt    float64   // degree, 0 to 180, of the outer face: 0 upward, 90 upright, 180 downward
+	Azimuth float64   // degree, 0 to 360, direction of the outer face clockwise from north; 0 for a level facet
 	Height  float64   // m, length along the slope; of an end wall its mean height, of an arch the whole side
 	Party   bool      // adjoins a heated building: no loss and no cover
 }
@@ -45,11 +45,6 @@ func (f *Facet) normal() (e, n, u float64) {
 	s := f.Area * math.Sin(f.Tilt*degree)
 	return s * math.Sin(f.Azimuth*degree), s * math.Cos(f.Azimuth*degree), f.Area * math.Cos(f.Tilt*degree)
 }
-
-// skyView returns the fraction of the half-space before the facet that is
-// sky, (1 + cos tilt)/2, over a level horizon: hills, trees and neighbouring
-// bays take from it.
-func (f Facet) skyView() float64 { return (1 + math.Cos(f.Tilt*degree)) / 2 }
 
 // Incidence returns the angle in degree between the sun's rays and the
 // facet's normal, for the sun's elevation above the horizon and its azimuth

@@ -10,11 +10,11 @@ var nan = math.NaN()
 
 const degree = math.Pi / 180
 
-// GapTilt is the accepted tilt of a gap or facet in degree: 0 lies flat with
+// gapTiltRange is the accepted tilt of a gap or facet in degree: 0 lies flat with
 // the inside below, 90 stands, 180 lies flat with the inside above.
 var gapTiltRange = domain.Range{Min: 0, Max: 180, Unit: "degree", Source: "definition"}
 
-// HollandsRayleigh is the range of the Rayleigh number in which Hollands et
+// hollandsRayleighRange is the range of the Rayleigh number in which Hollands et
 // al. measured. Beyond it the correlation is still used, as [IsoWin03] does,
 // and results say so.
 var hollandsRayleighRange = domain.Range{Min: 0, Max: 1e5, Unit: "number", Source: "Hollands et al. 1976"}
@@ -49,11 +49,11 @@ const (
 
 // GapNusselt returns the dimensionless Nusselt number of a closed air layer
 // at the Rayleigh number ra, with the aspect ratio (height over width) and the
-// tilt in degree: below 90 heat flows upward, above 90 downward, so that a
-// layer at tilt with its upper face warmer stands at 180 - tilt. [IsoWin03]
+// tilt, degree, 0 to 180: below 90 heat flows upward, above 90 downward, so that
+// a layer at tilt with its upper face warmer stands at 180 - tilt. [IsoWin03]
 // eq. 42-53: Hollands below 60 degree, ElSherbiny at 60, Wright at 90, linear
-// in the angle between, and the sine rule beyond. NaN for a negative ra, an
-// aspect of zero or less, or a tilt outside GapTilt.
+// in the angle between, and the sine rule beyond. NaN for a negative or
+// infinite ra, an aspect of zero or less, or a tilt out of range.
 //
 // The vertical correlation jumps: down by 0.5 % at ra 1e4 and up by 0.6 % at
 // 5e4. The values here are those of [IsoWin03] on either side.

@@ -21,21 +21,21 @@ const (
 // heated basement in the words of ISO 13370. DefaultGround gives a complete
 // one to change.
 type Ground struct {
-	Area             float64 // m², of the floor
-	Perimeter        float64 // m, of the floor, exposed to the outside
-	Depth            float64 // m, floor below grade; 0 for a slab
-	WallThickness    float64 // m, of the walls above grade, insulation included
-	FloorResistance  float64 // m² K/W, of insulation and paving on the whole floor, surfaces apart
-	WallResistance   float64 // m² K/W, of the buried wall, surfaces apart
+	Area             float64 // m², 0.1 to 1e6, of the floor
+	Perimeter        float64 // m, 0.5 to 1e5, of the floor, exposed to the outside
+	Depth            float64 // m, 0 to 5, floor below grade; only 0 for a slab with an Edge
+	WallThickness    float64 // m, 0 to 2, of the walls above grade, insulation included
+	FloorResistance  float64 // m² K/W, 0 to 20, of insulation and paving on the whole floor, surfaces apart
+	WallResistance   float64 // m² K/W, 0 to 20, of the buried wall, surfaces apart
 	Soil             Soil    // what it stands in
 	Edge             Edge    // edge insulation of a slab; EdgeBare with a Depth, where the buried wall is the edge
-	EdgeWidth        float64 // m, width of horizontal or depth of vertical edge insulation
-	EdgeThickness    float64 // m, of the edge insulation
-	EdgeConductivity float64 // W/(m K), of the edge insulation
-	JunctionPsi      float64 // W/(m K), thermal bridge between floor and wall along the perimeter
-	FloorSurface     float64 // m² K/W, inside surface resistance of the floor
-	WallSurface      float64 // m² K/W, inside surface resistance of the buried wall
-	OutsideSurface   float64 // m² K/W, outside surface resistance
+	EdgeWidth        float64 // m, 0.05 to 5, width of horizontal or depth of vertical edge insulation
+	EdgeThickness    float64 // m, 0.005 to 0.5, of the edge insulation
+	EdgeConductivity float64 // W/(m K), at least 0.005, of the edge insulation, no more than the soil's
+	JunctionPsi      float64 // W/(m K), -1 to 3, thermal bridge between floor and wall along the perimeter
+	FloorSurface     float64 // m² K/W, 0.001 to 1, inside surface resistance of the floor
+	WallSurface      float64 // m² K/W, 0.001 to 1, inside surface resistance of the buried wall
+	OutsideSurface   float64 // m² K/W, 0.001 to 1, outside surface resistance
 }
 
 // DefaultGround returns the soil without insulation, walls of 0.1 m, and the
@@ -104,7 +104,7 @@ func equivalentThickness(wall, conductivity, inside, construction, outside float
 
 // PenetrationDepth returns the depth in m at which the yearly wave has sunk to
 // 1/e, for the conductivity in W/(m K) and the heat capacity in J/(m³ K):
-// [IsoGround17] eq. H.1. NaN outside SoilConductivity and SoilHeatCapacity.
+// [IsoGround17] eq. H.1. NaN out of range.
 func penetrationDepth(conductivity, capacity float64) float64 {
 	if !soilConductivityRange.Contains(conductivity) || !soilHeatCapacityRange.Contains(capacity) {
 		return nan

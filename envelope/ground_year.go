@@ -11,13 +11,13 @@ import (
 // GroundClimate is the year that a house's ground sees, as sine waves of the
 // monthly means. DefaultGroundClimate gives a complete one to change.
 type GroundClimate struct {
-	InsideMean   float64 // °C, annual mean of the inside air
-	InsideSwing  float64 // K, amplitude of its monthly means, coldest in the same month
-	OutsideMean  float64 // °C, annual mean of the outside air
-	OutsideSwing float64 // K, amplitude of its monthly means
-	Coldest      float64 // number of the month, 1 to 12, with the lowest outside mean
-	InsideLead   float64 // number of months, alpha, by which the flow leads the inside wave
-	OutsideLag   float64 // number of months, beta, by which the flow lags the outside wave
+	InsideMean   float64 // °C, -60 to 60, annual mean of the inside air
+	InsideSwing  float64 // K, 0 to 40, amplitude of its monthly means, coldest in the same month
+	OutsideMean  float64 // °C, -60 to 60, annual mean of the outside air
+	OutsideSwing float64 // K, 0 to 40, amplitude of its monthly means
+	Coldest      float64 // number, 0.5 to 12.5, of the month, 1 to 12, with the lowest outside mean
+	InsideLead   float64 // months, 0 to 6, alpha, by which the flow leads the inside wave
+	OutsideLag   float64 // months, 0 to 6, beta, by which the flow lags the outside wave
 }
 
 // DefaultGroundClimate returns a house at 16 °C all year in a climate of 9 °C
@@ -69,9 +69,9 @@ type GroundFlow struct {
 }
 
 // Flow returns the mean flow in W from the house into the ground in the month,
-// 1 to 12, of the year c: [IsoGround17] eq. C.3. The annual mean alone
-// understates a winter's month. Fields are NaN for a month outside MonthRange or a
-// year that is out of range.
+// number, 0.5 to 12.5, 1 being the mean of January, of the year c: [IsoGround17]
+// eq. C.3. The annual mean alone understates a winter's month. Fields are NaN
+// for a month or a year out of range.
 func (r GroundCoefficients) Flow(c GroundClimate, month float64) GroundFlow {
 	if !monthRange.Contains(month) || c.check() != nil {
 		return GroundFlow{nan, nan, nan, nan, nan, nan, nan}

@@ -12,18 +12,18 @@ import (
 // AnnexPlan says how an annex of the shape is built and kept.
 type AnnexPlan struct {
 	Covers      map[FacetKind]Cover // cover of each kind of facet against the air
-	PartitionU  float64             // W/(m² K), air to air, of the wall shared with the house
-	AirChanges  float64             // air changes per hour of the annex with the outside
-	Humidity    float64             // fraction, relative humidity in the annex
+	PartitionU  float64             // W/(m² K), 0 to 30, air to air, of the wall shared with the house
+	AirChanges  float64             // air changes per hour, 0 to 60, of the annex with the outside
+	Humidity    float64             // fraction, 0 to 1, relative humidity in the annex
 	Heated      bool                // held at Temperature; otherwise it floats
-	Temperature float64             // °C, read when Heated
+	Temperature float64             // °C, -60 to 60, read when Heated
 	Ground      Ground              // floor and buried walls; its geometry is filled in from the shape
 }
 
 // AnnexLoss is what an annex does in one hour.
 type AnnexLoss struct {
 	Name        string  // of the annex
-	Temperature float64 // °C, held or found
+	Temperature float64 // °C, -60 to 60, held or found
 	Partition   float64 // W, from the house through the shared wall
 	Cover       float64 // W, lost through its own covers
 	Ground      float64 // W, into the ground, of the month
@@ -131,7 +131,7 @@ func (h *House) annexAt(i int, k *HouseConditions, t float64) (AnnexLoss, error)
 		c.InsideMean = 0
 	}
 	r.Ground = h.annex[i].Flow(c, k.Month).Total
-	air := gapAirAt(k.Outside, k.Pressure)
+	air := standard.air(k.Outside+constant.ZeroCelsius, k.Pressure)
 	volume := a.AirChanges * s.Volume / secondsPerHour * (k.Outside + constant.ZeroCelsius) / (t + constant.ZeroCelsius)
 	r.Leakage = volume * air.Density * air.HeatCapacity * (t - k.Outside)
 	return r, nil

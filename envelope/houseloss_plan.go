@@ -13,7 +13,7 @@ import (
 type Door struct {
 	Name  string  // for reports
 	Facet int     // index in Shape.Facets of the facet that it is part of
-	Area  float64 // m², 0 to what the facet has
+	Area  float64 // m², 0 to what the facet has; only 0 in a party wall or in the ground
 	U     float64 // W/(m² K), 0 to 30, air to air
 }
 
@@ -197,16 +197,16 @@ func (h *House) Ground() GroundCoefficients { return h.ground }
 // Climate returns the year that the house's ground sees.
 func (h *House) Climate() GroundClimate { return h.plan.Climate }
 
-// OpaqueWall returns a wall, door or dwarf wall of the resistance in m² K/W
-// without its surfaces and of the thickness in m as a cover of one layer, so
-// that it too radiates to the sky; its emittance is 0.9. The error joins a
-// *RangeError for each fault: the thickness lies within ThicknessRange and
-// thickness over resistance within ConductivityRange.
+// OpaqueWall returns a wall, door or dwarf wall of the resistance, m² K/W,
+// without its surfaces, and of the thickness, m, 1e-6 to 1, as a cover of one
+// layer, so that it too radiates to the sky; its emittance is 0.9. The error
+// joins a *RangeError for each fault; thickness over resistance must be a
+// conductivity within 0.001 to 500 W/(m K).
 func OpaqueWall(name string, resistance, thickness float64) (Cover, error) {
 	if err := thicknessRange.Check("thickness", thickness); err != nil {
-		return Cover{}, errors.Join(err, domain.Range{Min: thicknessRange.Min / conductivityRange.Max, Max: thicknessRange.Max / conductivityRange.Min, Unit: "m² K/W", Source: "thickness over ConductivityRange"}.Check("resistance", resistance))
+		return Cover{}, errors.Join(err, domain.Range{Min: thicknessRange.Min / conductivityRange.Max, Max: thicknessRange.Max / conductivityRange.Min, Unit: "m² K/W", Source: "thickness over a conductivity of 0.001 to 500 W/(m K)"}.Check("resistance", resistance))
 	}
-	allowed := domain.Range{Min: thickness / conductivityRange.Max * (1 + 1e-12), Max: thickness / conductivityRange.Min * (1 - 1e-12), Unit: "m² K/W", Source: "thickness over ConductivityRange"}
+	allowed := domain.Range{Min: thickness / conductivityRange.Max * (1 + 1e-12), Max: thickness / conductivityRange.Min * (1 - 1e-12), Unit: "m² K/W", Source: "thickness over a conductivity of 0.001 to 500 W/(m K)"}
 	if err := allowed.Check("resistance", resistance); err != nil {
 		return Cover{}, err
 	}

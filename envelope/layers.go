@@ -153,7 +153,7 @@ func (s *solver) report(o *Solution) {
 	o.OutRadiative = o.Outer[0].Radiosity - s.eOut
 	o.FluxOut = o.OutConvective + o.OutRadiative
 	o.OutsideCoefficient, o.InsideCoefficient = s.hOut, s.hIn
-	o.SkyView = (1 + cosDegree(s.k.Tilt)) / 2
+	o.SkyView = skyView(s.k.Tilt)
 	o.IrradianceOut, o.IrradianceIn = s.eOut, s.eIn
 	o.OutsideInRange = s.k.OutsideConvection.published().Contains(s.k.Wind)
 	o.InsideInRange = s.k.InsideConvection.published().Contains(s.k.Tilt)

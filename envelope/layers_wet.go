@@ -4,7 +4,6 @@ import (
 	"math"
 
 	"cloche.example/internal/constant"
-	"cloche.example/internal/domain"
 )
 
 // Saturation pressure of [IsoMoist12] Annex E, used by the condensation check
@@ -15,22 +14,9 @@ const (
 	moistIceA, moistIceB     = 21.875, 265.5 // °C, below 0 °C, eq. E.8
 )
 
-// MoistTemperature is the range in °C of DewPoint and coverSaturation.
-var moistTemperatureRange = domain.Range{Min: -100, Max: 150, Unit: "°C", Source: "chosen; the fit was made for building climates"}
-
-// coverSaturation returns the saturation vapour pressure in Pa over water at
-// and above 0 °C and over ice below, at t in °C, by [IsoMoist12] eq. E.7 and
-// E.8; NaN outside MoistTemperature. Package psychro has the better equations;
-// this one is what the condensation standard prescribes.
-func coverSaturation(t float64) float64 {
-	if !moistTemperatureRange.Contains(t) {
-		return nan
-	}
-	p, _ := moistSaturation(t)
-	return p
-}
-
-// moistSaturation returns the saturation pressure in Pa and its slope in Pa/K.
+// moistSaturation returns the saturation pressure in Pa at t in °C, over water
+// at and above 0 °C and over ice below, and its slope in Pa/K: [IsoMoist12] eq.
+// E.7 and E.8.
 func moistSaturation(t float64) (p, slope float64) {
 	a, b := moistWaterA, moistWaterB
 	if t < 0 {
@@ -42,12 +28,9 @@ func moistSaturation(t float64) (p, slope float64) {
 
 // coverDewPoint returns the dew point, below 0 °C the frost point, in °C of
 // air at t in °C with the relative humidity rh as a fraction, by [IsoMoist12]
-// eq. E.9 and E.10. Dry air has none: -Inf. NaN outside MoistTemperature or
-// for rh outside 0 to 1.
+// eq. E.9 and E.10. Dry air has none: -Inf. Package psychro has the better
+// equations; this one is what the condensation standard prescribes.
 func coverDewPoint(t, rh float64) float64 {
-	if !moistTemperatureRange.Contains(t) || !fractionRange.Contains(rh) {
-		return nan
-	}
 	if rh == 0 {
 		return math.Inf(-1)
 	}

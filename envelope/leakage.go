@@ -22,12 +22,12 @@ const (
 // to change.
 type Leakage struct {
 	Model        LeakageModel // given air changes, or by pressure
-	AirChanges   float64      // air changes per hour; read with LeakageGiven alone
-	At50         float64      // air changes per hour at 50 Pa, of a pressure test; read with LeakagePressure, as are all below
-	Exponent     float64      // exponent n of the flow over the pressure, 0.5 for holes to 1 for pores
-	Horizontal   float64      // fraction R of the leaks that lie in roof and floor, the rest in the walls
-	RoofLessThan float64      // fraction X: leaks in the roof less those in the floor, -Horizontal to Horizontal
-	Shelter      float64      // fraction of the open wind that reaches the house, 1 on open ground, about 0.3 among buildings
+	AirChanges   float64      // air changes per hour, 0 to 60; read with LeakageGiven alone
+	At50         float64      // air changes per hour, 0 to 500, at 50 Pa, of a pressure test; read with LeakagePressure, as are all below
+	Exponent     float64      // exponent, 0.5 to 1, of the flow over the pressure, 0.5 for holes to 1 for pores
+	Horizontal   float64      // fraction, 0 to 1, of the leaks that lie in roof and floor, the rest in the walls
+	RoofLessThan float64      // fraction, leaks in the roof less those in the floor, from minus Horizontal to Horizontal
+	Shelter      float64      // fraction, 0 to 1, of the open wind that reaches the house, 1 on open ground, about 0.3 among buildings
 }
 
 // DefaultLeakage returns one air change per hour, given; its pressure fields
@@ -105,9 +105,9 @@ func (l *Leakage) valid() bool {
 		fractionRange.Contains(l.Horizontal) && math.Abs(l.RoofLessThan) <= l.Horizontal && fractionRange.Contains(l.Shelter)
 }
 
-// Flow returns the leakage of a house of the volume in m³ whose leaks reach
-// over the height in m, in the wind in m/s at its ridge, between inside and
-// outside air. With given air changes only the heat depends on the weather.
+// Flow returns the leakage of a house of the volume, m³, 0.1 to 1e7, whose leaks
+// reach over the height, m, 0.1 to 60, in the wind, m/s, 0 to 40, at its ridge,
+// between inside and outside air. With given air changes only the heat depends on the weather.
 // With LeakagePressure the flow is the sum of stack and wind by [WalWil98]
 // (AIM-2), whose authors state an error near 10 % for houses; for a greenhouse
 // it is an estimate. The error joins a *RangeError for each fault.

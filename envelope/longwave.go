@@ -97,12 +97,7 @@ func (w *longwave) irradiance(i, faces int, black *[maxFaces]float64, out, in fl
 	return g
 }
 
-// skyView returns the fraction of the half-space before a facet that is sky,
-// for its tilt in degree: (1 + cos tilt)/2, the remainder being ground; NaN
-// outside GapTilt.
-func skyView(tilt float64) float64 {
-	if !gapTiltRange.Contains(tilt) {
-		return nan
-	}
-	return (1 + cosDegree(tilt)) / 2
-}
+// skyView returns the fraction of the half-space before a facet that is sky, for
+// its tilt in degree over a level horizon, the remainder being ground: hills,
+// trees and neighbouring bays take from it.
+func skyView(tilt float64) float64 { return (1 + cosDegree(tilt)) / 2 }

@@ -10,9 +10,9 @@ import (
 
 // Sheet is a smooth, clear sheet for light or sun.
 type Sheet struct {
-	Index      float64 // dimensionless ratio, refractive index over that of air
-	Extinction float64 // 1/m, Bouguer's coefficient
-	Thickness  float64 // m
+	Index      float64 // dimensionless ratio, 1 to 4, refractive index over that of air
+	Extinction float64 // 1/m, 0 to 1e5, Bouguer's coefficient
+	Thickness  float64 // m, 1e-6 to 1
 }
 
 // Ranges of the optical inputs.
@@ -30,10 +30,9 @@ type Light struct {
 }
 
 // Fresnel returns the reflectances as fractions of one smooth surface from
-// air into a medium of the refractive index (a ratio, IndexRange), for light
-// polarised perpendicular and parallel to the plane of incidence, at the angle
-// in degree: [DufBec13] eq. 5.1.1 to 5.1.4. NaN outside IncidenceAngle and
-// IndexRange.
+// air into a medium of the refractive index, ratio, 1 to 4, for light polarised
+// perpendicular and parallel to the plane of incidence, at the angle, degree,
+// 0 to 90: [DufBec13] eq. 5.1.1 to 5.1.4. NaN outside these.
 func Fresnel(index, angle float64) (perpendicular, parallel float64) {
 	if !incidenceAngleRange.Contains(angle) || !indexRange.Contains(index) {
 		return nan, nan
@@ -61,8 +60,8 @@ func fresnel(n, sin, cos float64) (perpendicular, parallel float64) {
 }
 
 // Bouguer returns the fraction of light that crosses the sheet once at the
-// angle of incidence in degree, exp(-K L/cos) with the refracted ray:
-// [DufBec13] eq. 5.2.2; NaN outside IncidenceAngle.
+// angle of incidence, degree, 0 to 90, exp(-K L/cos) with the refracted ray:
+// [DufBec13] eq. 5.2.2; NaN outside.
 func (s Sheet) Bouguer(angle float64) float64 {
 	if !incidenceAngleRange.Contains(angle) {
 		return nan
@@ -73,10 +72,9 @@ func (s Sheet) Bouguer(angle float64) float64 {
 }
 
 // ExtinctionOf returns the extinction coefficient in 1/m that gives a sheet of
-// the refractive index (a ratio) and thickness in m its measured
-// transmittance at normal incidence, a fraction; NaN when the surfaces alone
-// reflect more, and outside IndexRange and ThicknessRange. It inverts
-// [DufBec13] eq. 5.3.2.
+// the refractive index, ratio, 1 to 4, and the thickness, m, 1e-6 to 1, its
+// measured transmittance at normal incidence, a fraction; NaN outside these and
+// when the surfaces alone reflect more. It inverts [DufBec13] eq. 5.3.2.
 func ExtinctionOf(index, thickness, transmittance float64) float64 {
 	r, _ := Fresnel(index, 0)
 	if !thicknessRange.Contains(thickness) || !(transmittance > 0) || !(transmittance <= (1-r)/(1+r)) {
@@ -118,10 +116,9 @@ func NewLightLayers(sheets ...Sheet) (LightLayers, error) {
 	return s, errors.Join(faults...)
 }
 
-// At returns what becomes of unpolarised light at the angle of incidence in
-// degree, as fractions: the sheets are combined for each polarisation and the
-// two averaged after, [DufBec13] 5.1 to 5.3. Fields are NaN outside
-// IncidenceAngle.
+// At returns what becomes of unpolarised light at the angle of incidence,
+// degree, 0 to 90, as fractions: the sheets are combined for each polarisation
+// and the two averaged after, [DufBec13] 5.1 to 5.3. Fields are NaN outside.
 func (s LightLayers) At(angle float64) Light {
 	if !incidenceAngleRange.Contains(angle) {
 		l := Light{Transmittance: nan, Reflectance: nan}
@@ -209,9 +206,9 @@ func (s LightLayers) Diffuse() Light {
 // LightFactors are the losses of light that the clean sheets do not show, each
 // a fraction that remains.
 type LightFactors struct {
-	Dirt         float64 // fraction that dirt and age leave
-	Condensation float64 // fraction that drops on the inner face leave
-	Frame        float64 // fraction that bars and gutters leave
+	Dirt         float64 // fraction, 0 to 1, that dirt and age leave
+	Condensation float64 // fraction, 0 to 1, that drops on the inner face leave
+	Frame        float64 // fraction, 0 to 1, that bars and gutters leave
 }
 
 // DefaultLightFactors returns a clean, dry cover without a frame: all 1.

@@ -47,23 +47,23 @@ func MixGas(a, b Gas, share float64) Gas {
 
 // SealedSpace is one gas space of a sealed unit.
 type SealedSpace struct {
-	Width     float64    // m
+	Width     float64    // m, 0.001 to 0.1
 	Gas       Gas        // filling
-	Emittance [2]float64 // fraction, corrected emittance of the two faces, outer first
+	Emittance [2]float64 // fraction, 0.005 to 1, corrected emittance of the two faces, outer first
 }
 
 // SealedUnit is a sealed glazing of plates that are opaque to long-wave, as
 // EN 673 treats it. DefaultSealedUnit gives the declared boundary conditions.
 type SealedUnit struct {
-	Glass        []float64     // m, thickness of each plate from the outside
-	Conductivity float64       // W/(m K), of the plates
+	Glass        []float64     // m, 1e-6 to 1, thickness of each plate from the outside
+	Conductivity float64       // W/(m K), 0.001 to 500, of the plates
 	Spaces       []SealedSpace // one fewer than plates
-	Tilt         float64       // degree: 90 upright, 45, or 0 flat with heat flowing up; linear between
+	Tilt         float64       // degree, 0 to 90: 90 upright, 45, or 0 flat with heat flowing up; linear between
 	FlowDown     bool          // heat flows down: no convection in the spaces
-	ROut         float64       // m² K/W, outside surface resistance
-	RIn          float64       // m² K/W, inside surface resistance
-	Mean         float64       // °C, mean temperature of the spaces
-	Difference   float64       // K, between the outermost faces of the spaces in all
+	ROut         float64       // m² K/W, 0 to 50, outside surface resistance
+	RIn          float64       // m² K/W, 0 to 50, inside surface resistance
+	Mean         float64       // °C, -60 to 60, mean temperature of the spaces
+	Difference   float64       // K, 0 to 100, between the outermost faces of the spaces in all
 }
 
 // DefaultSealedUnit returns the declared conditions of [EnGlass11]: upright,

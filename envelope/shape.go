@@ -29,18 +29,18 @@ var sectionNames = []string{"gable", "uneven gable", "round arch", "pointed arch
 // on its left.
 type Form struct {
 	Section      Section // cross-section of a bay
-	Span         float64 // m, eave to eave of one bay, or eave to back wall
-	Length       float64 // m, along the ridge
-	Eave         float64 // m above grade
-	Ridge        float64 // m above grade; of a lean-to the top of the back wall
-	Depth        float64 // m, floor below grade
-	DwarfWall    float64 // m above grade, height of an opaque upstand all round, below the eave
-	Azimuth      float64 // degree, direction of the ridge clockwise from north
+	Span         float64 // m, 0.5 to 60, eave to eave of one bay, or eave to back wall
+	Length       float64 // m, 0.5 to 1000, along the ridge
+	Eave         float64 // m, 0 to 15, above grade
+	Ridge        float64 // m, 0.3 to 30, above grade; of a lean-to the top of the back wall
+	Depth        float64 // m, 0 to 5, floor below grade
+	DwarfWall    float64 // m, 0 to 15, above grade, height of an opaque upstand all round, below the eave
+	Azimuth      float64 // degree, 0 to 360, direction of the ridge clockwise from north
 	RidgeOffset  float64 // m, ridge from the left eave; read with UnevenGable alone
 	RidgeTilt    float64 // degree, slope of the arcs at the ridge; read with PointedArch alone
-	ArchStrips   int     // count of facets in each half of an arch; read with arches alone
-	Bays         int     // count of bays side by side
-	GutterWidth  float64 // m, of each gutter between two bays
+	ArchStrips   int     // facets, 1 to 90, in each half of an arch; read with arches alone
+	Bays         int     // bays, 1 to 200, side by side; only 1 of a lean-to
+	GutterWidth  float64 // m, 0 to 1, of each gutter between two bays
 	BackWallOpen bool    // the back wall of a lean-to stands free; false when it is the wall of a heated building
 	Annexes      []Annex // lobby, plant room
 }
@@ -71,13 +71,13 @@ var (
 type Shape struct {
 	Form        Form         // what it was made from; the zero Form for NewFacetShape
 	Facets      []Facet      // all surfaces of the house itself, annexes apart
-	Volume      float64      // m³, of air, the part below grade included
+	Volume      float64      // m³, 0.1 to 1e7, of air, the part below grade included
 	BelowGrade  float64      // m³, part of Volume below grade
-	FloorArea   float64      // m²
-	Perimeter   float64      // m, of the floor, exposed to the outside
-	Depth       float64      // m, floor below grade
-	RidgeHeight float64      // m above grade
-	EaveHeight  float64      // m above grade
+	FloorArea   float64      // m², more than 0, at most 1e6
+	Perimeter   float64      // m, 0.5 to 1e5, of the floor, exposed to the outside
+	Depth       float64      // m, 0 to 5, floor below grade
+	RidgeHeight float64      // m, 0.3 to 30, above grade
+	EaveHeight  float64      // m, 0 to 15, above grade
 	CoverArea   float64      // m², of all facets against the outside air, dwarf walls and gutters included
 	CoverRatio  float64      // ratio of CoverArea to FloorArea
 	Annexes     []AnnexShape // volumes of their own beside the house

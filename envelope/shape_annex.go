@@ -25,7 +25,7 @@ type Annex struct {
 	Name  string  // for reports
 	Place Place   // wall it stands at
 	Width float64 // m, along that wall
-	Reach float64 // m, away from it
+	Reach float64 // m, 0.3 to 1000, away from it
 	High  float64 // m above grade, roof at the house
 	Low   float64 // m above grade, roof at the outer wall
 	Depth float64 // m, floor below grade, no deeper than the house
@@ -35,10 +35,10 @@ type Annex struct {
 type AnnexShape struct {
 	Annex     Annex   // what it was made from
 	Facets    []Facet // without the wall shared with the house
-	Volume    float64 // m³
-	FloorArea float64 // m²
-	Perimeter float64 // m, of its floor, exposed to the outside
-	Partition float64 // m², wall shared with the house above grade
+	Volume    float64 // m³, 0.1 to 1e7
+	FloorArea float64 // m², more than 0, at most 1e6
+	Perimeter float64 // m, 0.5 to 1e5, of its floor, exposed to the outside
+	Partition float64 // m², more than 0, at most 1e6, wall shared with the house above grade
 	Sunken    float64 // m², wall shared with the house below grade
 }
 

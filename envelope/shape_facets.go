@@ -29,10 +29,10 @@ func (s *Shape) closure() float64 {
 // Surroundings are the measures of a house of any shape that its facets do not
 // tell.
 type Surroundings struct {
-	Volume      float64 // m³, of air
-	Perimeter   float64 // m, of the floor, exposed to the outside
-	Depth       float64 // m, floor below grade
-	RidgeHeight float64 // m above grade
+	Volume      float64 // m³, 0.1 to 1e7, of air
+	Perimeter   float64 // m, 0.5 to 1e5, of the floor, exposed to the outside
+	Depth       float64 // m, 0 to 5, floor below grade
+	RidgeHeight float64 // m, 0.3 to 30, above grade
 	EaveHeight  float64 // m above grade
 }
 

@@ -116,9 +116,8 @@ func SkyTemperatureOf(t, emissivity float64) float64 {
 }
 
 // Swinbank returns the temperature of a clear sky in °C from the air
-// temperature t in °C alone, 0.0552 T^1.5 in kelvin [Swinbank63]: a fallback
-// when no humidity is known, 5 K and more off in dry or humid air. NaN outside
-// SwinbankAir.
+// temperature t, °C, -30 to 40, alone, 0.0552 T^1.5 in kelvin [Swinbank63]: a fallback
+// when no humidity is known, 5 K and more off in dry or humid air. NaN outside.
 func Swinbank(t float64) float64 {
 	if !swinbankAirRange.Contains(t) {
 		return nan
@@ -127,22 +126,7 @@ func Swinbank(t float64) float64 {
 	return swinbankFactor*k*math.Sqrt(k) - constant.ZeroCelsius
 }
 
-// swinbankFlux is the coefficient of [Swinbank63] in its form for the flux,
-// W/(m² K⁶), converted from 5.31e-14 mW/(cm² K⁶).
-const swinbankFlux = 5.31e-13
-
-// swinbankIrradiance returns the long-wave irradiance in W/m² of a clear sky
-// on level ground for air at t in °C, 5.31e-13 T⁶ in kelvin [Swinbank63]; it
-// lies 0.9 % above the temperature form. NaN outside SwinbankAir.
-func swinbankIrradiance(t float64) float64 {
-	if !swinbankAirRange.Contains(t) {
-		return nan
-	}
-	k := t + constant.ZeroCelsius
-	return swinbankFlux * k * k * k * k * k * k
-}
-
-// SwinbankAir is the range in °C of Swinbank.
+// swinbankAirRange is the range in °C of Swinbank.
 var swinbankAirRange = domain.Range{Min: -30, Max: 40, Unit: "°C", Source: "chosen; measured at 8 to 30 °C (from memory)"}
 
 // Sky emissivity of Clark and Allen with the clouds of Walton, [ClaAll78].
@@ -153,16 +137,15 @@ const (
 	tenths                    = 10
 )
 
-// ClarkAllenDewPoint is the range in °C of ClarkAllen: above it an overcast
+// clarkAllenDewPointRange is the range in °C of ClarkAllen: above it an overcast
 // sky would radiate more than a black body.
 var clarkAllenDewPointRange = domain.Range{Min: -40, Max: 29, Unit: "°C", Source: "chosen"}
 
 // ClarkAllen returns the emissivity of a sky as a fraction, referred to the
-// air temperature at the ground, for the dewPoint in °C and the cloud cover
-// as a fraction: (0.787 + 0.764 ln(Tdp/273)) (1 + 0.0224 N - 0.0035 N² +
-// 0.00028 N³) with N in tenths, [ClaAll78]. A rival of SkyEmissivity and
-// CloudySky that needs no height of the clouds. NaN outside ClarkAllenDewPoint
-// and 0 to 1.
+// air temperature at the ground, for the dewPoint, °C, -40 to 29, and the cloud
+// cover, fraction, 0 to 1: (0.787 + 0.764 ln(Tdp/273)) (1 + 0.0224 N - 0.0035 N²
+// + 0.00028 N³) with N in tenths, [ClaAll78]. A rival of SkyEmissivity and
+// CloudySky that needs no height of the clouds. NaN outside these.
 func ClarkAllen(dewPoint, cloud float64) float64 {
 	if !clarkAllenDewPointRange.Contains(dewPoint) || !fractionRange.Contains(cloud) {
 		return nan

@@ -68,14 +68,14 @@ func TestInsideCorrelations(t *testing.T) {
 				k := DefaultCoverConditions()
 				k.Tilt, k.Height = tilt, height
 				require.InEpsilon(t, plainInside(&k, 15+273.15, surface+273.15),
-					InsideISO15099.Coefficient(RoomFace{15, surface, tilt, height, 101325}), 1e-9, "%v %v %v", tilt, surface, height)
+					InsideISO15099.Coefficient(InnerSurface{15, surface, tilt, height, 101325}), 1e-9, "%v %v %v", tilt, surface, height)
 			}
 		}
 	}
-	require.Equal(t, 5.0, InsideISO6946.Coefficient(RoomFace{15, 5, 59, 1, 101325}))
-	require.Equal(t, 2.5, InsideISO6946.Coefficient(RoomFace{15, 5, 60, 1, 101325}))
-	require.InDelta(t, 1.95*math.Pow(10, 0.3), InsidePapadakis.Coefficient(RoomFace{15, 5, 30, 1, 101325}), 1e-12)
-	require.InDelta(t, 2.2*math.Pow(10, 0.33), InsideBaille.Coefficient(RoomFace{15, 5, 30, 1, 101325}), 1e-12)
-	require.True(t, math.IsNaN(InsideGiven.Coefficient(RoomFace{15, 5, 30, 1, 101325})))
-	require.True(t, math.IsNaN(InsideISO6946.Coefficient(RoomFace{15, 5, 30, 0, 101325})))
+	require.Equal(t, 5.0, InsideISO6946.Coefficient(InnerSurface{15, 5, 59, 1, 101325}))
+	require.Equal(t, 2.5, InsideISO6946.Coefficient(InnerSurface{15, 5, 60, 1, 101325}))
+	require.InDelta(t, 1.95*math.Pow(10, 0.3), InsidePapadakis.Coefficient(InnerSurface{15, 5, 30, 1, 101325}), 1e-12)
+	require.InDelta(t, 2.2*math.Pow(10, 0.33), InsideBaille.Coefficient(InnerSurface{15, 5, 30, 1, 101325}), 1e-12)
+	require.True(t, math.IsNaN(InsideGiven.Coefficient(InnerSurface{15, 5, 30, 1, 101325})))
+	require.True(t, math.IsNaN(InsideISO6946.Coefficient(InnerSurface{15, 5, 30, 0, 101325})))
 }

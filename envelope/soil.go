@@ -5,10 +5,10 @@ import "cloche.example/internal/domain"
 // Soil is what a house stands in.
 type Soil struct {
 	Name             string  // for reports
-	Conductivity     float64 // W/(m K)
+	Conductivity     float64 // W/(m K), 0.1 to 6
 	ConductivityLow  float64 // W/(m K), dry end of its kind
 	ConductivityHigh float64 // W/(m K), wet end of its kind
-	HeatCapacity     float64 // J/(m³ K), per volume
+	HeatCapacity     float64 // J/(m³ K), 3e5 to 5e6, per volume
 	Source           string  // source, or "from memory"
 }
 

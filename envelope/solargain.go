@@ -10,11 +10,11 @@ import (
 
 // Sunlight is the sun and sky of one hour.
 type Sunlight struct {
-	BeamNormal        float64 // W/m², on a plane that faces the sun
-	DiffuseHorizontal float64 // W/m², from the sky on a level plane
-	Albedo            float64 // fraction that the ground outside reflects: 0.2 grass, 0.7 fresh snow
-	Elevation         float64 // degree, of the sun above the horizon
-	Azimuth           float64 // degree, of the sun clockwise from north
+	BeamNormal        float64 // W/m², 0 to 1500, on a plane that faces the sun
+	DiffuseHorizontal float64 // W/m², 0 to 1500, from the sky on a level plane
+	Albedo            float64 // fraction, 0 to 1, that the ground outside reflects: 0.2 grass, 0.7 fresh snow
+	Elevation         float64 // degree, -90 to 90, of the sun above the horizon
+	Azimuth           float64 // degree, -180 to 360, of the sun clockwise from north
 }
 
 // Ranges of sunlight.
@@ -61,7 +61,7 @@ func (f Facet) Sun(s Sunlight) PlaneSun {
 		return PlaneSun{nan, nan, nan, nan}
 	}
 	p := PlaneSun{Incidence: f.Incidence(s.Elevation, s.Azimuth)}
-	view := f.skyView()
+	view := skyView(f.Tilt)
 	level := s.DiffuseHorizontal
 	if s.Elevation > 0 {
 		level += s.BeamNormal * math.Sin(s.Elevation*degree)
@@ -90,7 +90,7 @@ type Glazing struct {
 
 // NewGlazing returns the house of the shape with the light cover of each of its
 // facets; those of facets in the ground and of party walls are not read.
-// retained is the fraction of transmitted light that stays inside as heat or
+// retained, fraction, 0 to 1, is the part of transmitted light that stays inside as heat or
 // vapour, the rest leaving through the cover again: 0.7 to 0.9 over dark soil
 // and crop (from memory). The error joins a *RangeError for each fault.
 func NewGlazing(s Shape, lights []FacetLight, retained float64) (Glazing, error) {

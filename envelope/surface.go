@@ -21,7 +21,7 @@ const (
 	OutsideGiven                              // the caller's own coefficient
 )
 
-// LocalWind is the accepted wind at the cover in m/s.
+// localWindRange is the accepted wind at the cover in m/s.
 var localWindRange = domain.Range{Min: 0, Max: 40, Unit: "m/s", Source: "chosen"}
 
 var outsideRange = [...]domain.Range{
@@ -33,7 +33,7 @@ var outsideRange = [...]domain.Range{
 }
 
 // published returns the wind in m/s for which the correlation was published.
-// Coefficient goes on to the end of LocalWind; a cover's Solution says when it
+// Coefficient goes on to 40 m/s; a cover's Solution says when it
 // did.
 func (m OutsideConvection) published() domain.Range {
 	if int(m) >= len(outsideRange) {
@@ -52,7 +52,7 @@ const (
 )
 
 // Coefficient returns the convection coefficient in W/(m² K) for the wind v
-// at the cover in m/s; NaN outside LocalWind and for OutsideGiven.
+// at the cover, m/s, 0 to 40; NaN outside and for OutsideGiven.
 func (m OutsideConvection) Coefficient(v float64) float64 {
 	if !localWindRange.Contains(v) {
 		return nan
@@ -97,7 +97,7 @@ var insideRange = [...]domain.Range{
 }
 
 // published returns the tilt in degree for which the correlation was
-// published. Coefficient goes on to the ends of GapTilt; a cover's Solution
+// published. Coefficient goes on to any tilt; a cover's Solution
 // says when it did.
 func (m InsideConvection) published() domain.Range {
 	if int(m) >= len(insideRange) {
@@ -120,8 +120,8 @@ const (
 	bailleInside, bailleN   = 2.2, 0.33
 )
 
-// RoomFace is the inner face of a cover in the air of a room.
-type RoomFace struct {
+// InnerSurface is the inner face of a cover in the air of a room.
+type InnerSurface struct {
 	Air      float64 // °C, -100 to 120, of the room
 	Surface  float64 // °C, -100 to 120, of the face
 	Tilt     float64 // degree, 0 to 180: 0 a flat roof, 90 a wall
@@ -131,7 +131,7 @@ type RoomFace struct {
 
 // Coefficient returns the convection coefficient in W/(m² K) between the air
 // of the room and the face. NaN for a field out of range and for InsideGiven.
-func (m InsideConvection) Coefficient(f RoomFace) float64 {
+func (m InsideConvection) Coefficient(f InnerSurface) float64 {
 	if !airTemperatureRange.Contains(f.Air) || !airTemperatureRange.Contains(f.Surface) ||
 		!gapTiltRange.Contains(f.Tilt) || !pressureRange.Contains(f.Pressure) || !facetHeightRange.Contains(f.Height) || m >= InsideGiven {
 		return nan

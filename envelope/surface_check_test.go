@@ -37,7 +37,7 @@ func TestWindowOfATextbook(t *testing.T) {
 	}, func(in ...float64) float64 { return 0.02529 * ChurchillChu(in[0], in[1]) / 1.5 * 1.5 * 2.8 * 8 })
 	// The same pane through the correlation, with the linear fits of air for
 	// the table of the book: 22 °C is the mean of 26 and 18.
-	require.InEpsilon(t, 0.02529*169.5/1.5, InsidePlate.Coefficient(RoomFace{26, 18, 90, 1.5, 101325}), 0.015)
+	require.InEpsilon(t, 0.02529*169.5/1.5, InsidePlate.Coefficient(InnerSurface{26, 18, 90, 1.5, 101325}), 0.015)
 }
 
 // Each branch once, the arithmetic written out.
@@ -48,9 +48,9 @@ func TestPlateAndWindCorrelations(t *testing.T) {
 		require.InEpsilon(t, want, ChurchillChu(ra, pr), 1e-12)
 	}
 	require.InEpsilon(t, 0.42*math.Pow(1e6, 0.25)*math.Pow(7, 0.012)*math.Pow(20, -0.3), MacGregorEmery(1e6, 7, 20), 1e-12)
-	a := gapAirAt(10, 101325)
+	a := airAt(10, 101325)
 	ra := rayleigh(20, 0, 2, 101325) * math.Sin(60*degree)
-	require.InEpsilon(t, ChurchillChu(ra, a.Viscosity*a.HeatCapacity/a.Conductivity)*a.Conductivity/2, InsidePlate.Coefficient(RoomFace{20, 0, 60, 2, 101325}), 1e-9)
+	require.InEpsilon(t, ChurchillChu(ra, a.Viscosity*a.HeatCapacity/a.Conductivity)*a.Conductivity/2, InsidePlate.Coefficient(InnerSurface{20, 0, 60, 2, 101325}), 1e-9)
 	require.InDelta(t, 5.7+3.8*3, McAdams(3), 1e-12)
 	require.InDelta(t, 5.7+3.8*4.99, McAdams(4.99), 1e-12)
 	require.InDelta(t, 6.47*math.Pow(5, 0.78), McAdams(5), 1e-12)

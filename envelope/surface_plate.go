@@ -26,9 +26,9 @@ const (
 )
 
 // ChurchillChu returns the dimensionless Nusselt number of free convection at
-// an upright plate for the Rayleigh number ra over its height and the Prandtl
-// number pr, both dimensionless: [ChuChu75] for laminar and turbulent flow
-// together. NaN outside PlateRayleigh and PlatePrandtl.
+// an upright plate for the dimensionless Rayleigh number ra, 0 to 1e12, over its
+// height and the Prandtl number pr, 0.5 to 2e4: [ChuChu75] for laminar and
+// turbulent flow together. NaN outside these.
 func ChurchillChu(ra, pr float64) float64 {
 	if !plateRayleighRange.Contains(ra) || !platePrandtlRange.Contains(pr) {
 		return nan
@@ -45,11 +45,10 @@ func plateNusselt(ra, pr float64) (nu, slope float64) {
 }
 
 // MacGregorEmery returns the dimensionless Nusselt number across an upright
-// slot for the Rayleigh number ra over its width, the Prandtl number pr and
-// the aspect ratio of height to width, all dimensionless: [MacEme69], as
-// handbooks of heat transfer print it for gaps of windows. NaN outside
-// SlotRayleigh, PlatePrandtl and SlotAspect. Covers are solved with
-// GapNusselt; this is its rival.
+// slot for the dimensionless Rayleigh number ra, 1e4 to 1e7, over its width, the
+// Prandtl number pr, 0.5 to 2e4, and the aspect, ratio, 10 to 100, of height to
+// width: [MacEme69], as handbooks of heat transfer print it for gaps of windows.
+// NaN outside these. Covers are solved with GapNusselt; this is its rival.
 func MacGregorEmery(ra, pr, aspect float64) float64 {
 	if !slotRayleighRange.Contains(ra) || !platePrandtlRange.Contains(pr) || !slotAspectRange.Contains(aspect) {
 		return nan
@@ -67,10 +66,10 @@ const (
 )
 
 // McAdams returns the surface coefficient in W/(m² K) for the wind v at the
-// surface in m/s, 5.7 + 3.8 v below 5 m/s and 6.47 v^0.78 above [McAdams54]
+// surface, m/s, 0 to 30, 5.7 + 3.8 v below 5 m/s and 6.47 v^0.78 above [McAdams54]
 // (from memory). It holds radiation to surroundings at air temperature, so
 // that it is no OutsideConvection: with a cover that radiates by itself it
-// would count radiation twice. NaN outside 0 to 30 m/s.
+// would count radiation twice. NaN outside.
 func McAdams(v float64) float64 {
 	if !mcAdamsPublished.Contains(v) {
 		return nan
@@ -82,10 +81,10 @@ func McAdams(v float64) float64 {
 }
 
 // Mitchell returns the convection coefficient in W/(m² K) of a whole building
-// of the volume in m³ in the wind v in m/s, the larger of 5 and 8.6 v^0.6 /
-// L^0.4 with the length L of the cube root of the volume [Mitchell76] (from
-// memory). It holds no radiation: give it to OutsideGiven. NaN outside
-// LocalWind and MitchellVolume.
+// in the wind v, m/s, 0 to 40, and of the volume, m³, 1 to 1e5: the larger of 5
+// and 8.6 v^0.6 / L^0.4 with the length L of the cube root of the volume
+// [Mitchell76] (from memory). It holds no radiation: give it to OutsideGiven.
+// NaN outside these.
 func Mitchell(v, volume float64) float64 {
 	if !localWindRange.Contains(v) || !mitchellVolumeRange.Contains(volume) {
 		return nan

@@ -35,7 +35,7 @@ const (
 // Ranges of an unventilated air layer.
 var (
 	airSpaceWidthRange = domain.Range{Min: 1e-3, Max: 0.3, Unit: "m", Source: "ISO 6946: below 0.3 m"}
-	differenceRange    = domain.Range{Min: 0, Max: math.MaxFloat64, Unit: "K", Source: "by its amount"}
+	differenceRange    = domain.Range{Min: 0, Max: 200, Unit: "K", Source: "chosen"}
 )
 
 // radiativeCoefficient returns eps 4 sigma T³ in W/(m² K) for a surface of the
@@ -78,7 +78,7 @@ type AirSpace struct {
 	Width      float64    // m, 0.001 to 0.3
 	Emittance  [2]float64 // fraction, 0 to 1, of its two faces
 	Mean       float64    // °C, -100 to 120, mean temperature
-	Difference float64    // K, at least 0, between its faces
+	Difference float64    // K, 0 to 200, between its faces
 }
 
 // AirSpaceResistance returns the resistance in m² K/W of the air layer s,
@@ -116,22 +116,22 @@ func AirSpaceResistance(s AirSpace) float64 {
 
 // WallPart is one strip of an inhomogeneous layer.
 type WallPart struct {
-	Share      float64 // fraction of the area
-	Resistance float64 // m² K/W
+	Share      float64 // fraction, 0 to 1, of the area
+	Resistance float64 // m² K/W, 1e-6 to 50
 }
 
 // WallLayer is one layer of a wall: of one resistance, or of parts beside each
 // other such as studs and insulation.
 type WallLayer struct {
 	Name       string     // for reports
-	Resistance float64    // m² K/W, thickness over conductivity or an air space; unused when there are parts
+	Resistance float64    // m² K/W, 1e-6 to 50, thickness over conductivity or an air space; unused when there are parts
 	Parts      []WallPart // strips whose shares make 1
 }
 
 // Wall is an opaque component by ISO 6946.
 type Wall struct {
-	ROut   float64     // m² K/W, outside surface resistance, 0.04 by convention
-	RIn    float64     // m² K/W, inside surface resistance, 0.13, 0.10 up, 0.17 down by convention
+	ROut   float64     // m² K/W, 0 to 50, outside surface resistance, 0.04 by convention
+	RIn    float64     // m² K/W, 0 to 50, inside surface resistance, 0.13, 0.10 up, 0.17 down by convention
 	Layers []WallLayer // from the outside
 }
 
