@@ -14,7 +14,7 @@ type HouseConditions struct {
 	CoverConditions                      // air, sky, wind and correlations, the same for all facets
 	OutsideHumidity float64              // fraction, 0 to 1, relative humidity of the outside air
 	ScreenDrawn     bool                 // the Screened covers stand in for the others
-	Month           float64              // number, 0.5 to 12.5, of the month, for the ground: 1 the mean of January
+	Month           float64              // number of the month, 0.5 to 12.5, for the ground: 1 the mean of January
 	Sun             [][MaxLayers]float64 // W/m², absorbed in each layer of each facet, see SolarGain.Sun; nil at night
 }
 
