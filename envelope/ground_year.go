@@ -15,7 +15,7 @@ type GroundClimate struct {
 	InsideSwing  float64 // K, 0 to 40, amplitude of its monthly means, coldest in the same month
 	OutsideMean  float64 // °C, -60 to 60, annual mean of the outside air
 	OutsideSwing float64 // K, 0 to 40, amplitude of its monthly means
-	Coldest      float64 // number of the month, 0.5 to 12.5, 1 to 12, with the lowest outside mean
+	Coldest      float64 // number of the month, 0.5 to 12.5, with the lowest outside mean: 1 January, 12 December
 	InsideLead   float64 // number of months, 0 to 6, alpha, by which the flow leads the inside wave
 	OutsideLag   float64 // number of months, 0 to 6, beta, by which the flow lags the outside wave
 }
