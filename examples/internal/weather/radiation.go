@@ -1,0 +1,77 @@
+package weather
+
+import (
+	"math"
+	"time"
+
+	"cloche.example/internal/sun"
+)
+
+// lowSun is below which the sun's beam is not told from the sky by Erbs,
+// degree.
+const lowSun = 3
+
+// Limits of the checks of radiation.
+const (
+	nightLight    = 20 // W/m², of an hour without sun, that still counts as dusk or as an offset
+	apartAbsolute = 50 // W/m²
+	apartRelative = 0.2
+)
+
+// radiation checks the radiation against the sun and fills beam and diffuse
+// where they are missing.
+func (s *Series) radiation(t *table, f *faults) error {
+	site, err := sun.NewSite(s.Site.Latitude, s.Site.Longitude, s.Site.Altitude)
+	if err != nil {
+		return err
+	}
+	s.Sun = site.HoursTo(nil, s.Time)
+	a := &s.Account
+	for i, h := range s.Sun {
+		g, b, d := s.Global[i], s.Direct[i], s.Diffuse[i]
+		if h.Sine <= 0 {
+			most, what := g, t.headers[global]
+			if b > most {
+				most, what = b, t.headers[direct]
+			}
+			if most > nightLight && dark(site, s.Time[i]) {
+				number := t.line[i]
+				f.addf(max(number, 1), "%s is %.4g W/m² in the hour from %s, when the sun is down; is the time zone right?", what, most, s.Time[i].Format("2006-01-02 15:04"))
+			}
+			s.Direct[i], s.Diffuse[i] = 0, g
+			continue
+		}
+		sinE := h.Sine / h.Lit
+		switch noB, noD := math.IsNaN(b), math.IsNaN(d); {
+		case noB && noD:
+			a.Erbs++
+			d = g
+			if h.Elevation >= lowSun {
+				d = g * sun.Erbs(math.Min(2, g/(h.Extraterrestrial*h.Sine)))
+			}
+			b = math.Min(h.Extraterrestrial, (g-d)/sinE)
+			d = g - b*sinE
+		case noB:
+			a.FromDiffuse++
+			if b = math.Min(h.Extraterrestrial, math.Max(0, g-d)/sinE); h.Elevation < lowSun {
+				b, d = 0, g
+			}
+		case noD:
+			a.FromDirect++
+			d = math.Max(0, g-b*sinE)
+		default:
+			if miss := math.Abs(d + b*sinE - g); miss > apartAbsolute && miss > apartRelative*g {
+				a.Apart++
+			}
+		}
+		s.Direct[i], s.Diffuse[i] = b, d
+	}
+	return nil
+}
+
+// dark reports whether the sun stays down from half an hour before the hour to
+// half an hour after it.
+func dark(site sun.Site, start time.Time) bool {
+	beside := site.HoursTo(nil, []time.Time{start.Add(-30 * time.Minute), start.Add(30 * time.Minute)})
+	return beside[0].Lit == 0 && beside[1].Lit == 0
+}
