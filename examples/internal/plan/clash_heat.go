@@ -31,11 +31,10 @@ func (f *filler) heater(p *Plan) {
 	if len(given) > 1 {
 		f.clash("fuel has one price", given...)
 	}
-	gas, liquid := u.Name == "natural gas" || u.Name == "propane", u.Name == "light oil" || u.Name == "propane"
-	if u.PricePerM3 != nil && u.HeatingValuePerM3 == nil && !gas {
+	if u.PricePerM3 != nil && u.HeatingValuePerM3 == nil {
 		f.clash("a price by volume wants the heating value by volume", "heater.fuel.price_per_m3", "heater.fuel.heating_value_mj_m3", "heater.fuel.name")
 	}
-	if u.PricePerL != nil && u.HeatingValuePerL == nil && !liquid {
+	if u.PricePerL != nil && u.HeatingValuePerL == nil {
 		f.clash("a price by the litre wants the heating value by the litre", "heater.fuel.price_per_l", "heater.fuel.heating_value_mj_l", "heater.fuel.name")
 	}
 	if u.Name == "own" && u.HeatingValuePerKg == nil {

@@ -92,11 +92,11 @@ func (k Key) line(out *strings.Builder) {
 	case Switch:
 		allowed = "true or false"
 	}
-	if utf8.RuneCountInString(usual) > 12 {
+	if utf8.RuneCountInString(usual) > 12 || k.rule != nil {
 		below = append(below, "default: "+usual)
 		usual = "see below"
 	}
-	fmt.Fprintf(out, "  %s %s %s %s\n", padded(k.Last(), 34), padded(allowed, 24), padded(usual, 12), k.Means)
+	fmt.Fprintf(out, "  %s %s %s %s\n", padded(k.Last(), 34), padded(allowed, 26), padded(usual, 12), k.Means)
 	for _, text := range below {
 		for _, l := range wrapped(text, 90) {
 			fmt.Fprintf(out, "      %s\n", l)
@@ -115,7 +115,7 @@ func nameTail(k Key) string {
 func (k Key) usual() string {
 	switch d := k.Default.(type) {
 	case float64:
-		return strconv.FormatFloat(d, 'g', -1, 64)
+		return limit(d)
 	case bool:
 		return strconv.FormatBool(d)
 	case string:

@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"math"
 	"reflect"
+	"slices"
 	"strconv"
 	"strings"
 )
@@ -16,7 +17,10 @@ type Default struct {
 }
 
 // String prints the default as a report would: "house.depth_m 0 m".
-func (d Default) String() string {
+func (d Default) String() string { return d.Path + " " + d.value() }
+
+// value prints the value with its unit.
+func (d Default) value() string {
 	s := "none"
 	switch v := d.Value.(type) {
 	case float64:
@@ -28,7 +32,28 @@ func (d Default) String() string {
 	case int, bool:
 		s = fmt.Sprint(v)
 	}
-	return strings.TrimSpace(d.Path + " " + s + " " + unitWord(d.Unit))
+	return strings.TrimSpace(s + " " + unitWord(d.Unit))
+}
+
+// Taken lists the defaults in few lines, one for each section that took any:
+// "site.mains: voltage_v 230 V, phases_count 1 (count)".
+func (f Filled) Taken() []string {
+	var lines []string
+	section := "-"
+	for _, d := range f.Defaults {
+		i := strings.LastIndexByte(d.Path, '.')
+		here, key := d.Path[:max(i, 0)], d.Path[i+1:]
+		switch {
+		case here != section && here == "":
+			lines = append(lines, d.String())
+		case here != section:
+			lines = append(lines, here+": "+key+" "+d.value())
+		default:
+			lines[len(lines)-1] += ", " + key + " " + d.value()
+		}
+		section = here
+	}
+	return lines
 }
 
 func joinNumbers(v []float64) string {
@@ -347,14 +372,21 @@ func unitWord(unit string) string {
 // finish reckons the defaults that follow from other keys, and looks up names.
 func (f *filler) finish() {
 	for _, r := range f.later {
-		v := r.n.clamped(r.n.rule(&f.plan, r.at))
-		if r.n.Kind == Whole {
+		v := r.n.rule(&f.plan, r.at)
+		if math.IsNaN(v) {
+			continue
+		}
+		switch v = r.n.clamped(v); {
+		case r.n.Kind == Whole:
 			r.into.SetInt(int64(v))
-		} else {
+		case r.n.Open:
+			r.into.Set(reflect.ValueOf(&v))
+		default:
 			r.into.SetFloat(v)
 		}
 		f.defaults[r.index].Value = v
 	}
+	f.defaults = slices.DeleteFunc(f.defaults, func(d Default) bool { return d.Value == nil && d.Unit != "" })
 	for _, m := range f.names {
 		f.among(append(m.n.Choices[:len(m.n.Choices):len(m.n.Choices)], m.n.of(&f.plan, m.at)...), m.path, m.text)
 	}

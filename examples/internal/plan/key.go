@@ -40,6 +40,7 @@ type Key struct {
 	Choices []string // of a Choice or a Name
 	Means   string   // what it is
 
+	Open     bool   // a number that may be without a value
 	Needed   bool   // it has no default: it must be given wherever its section or list item stands
 	Most     int    // count of entries that a list may have
 	Least    int    // count of entries that a list must have
@@ -77,7 +78,14 @@ func reckoned(path, unit string, low, high float64, rule func(*Plan, int) float6
 }
 
 func optional(path, unit string, low, high float64, means string) Key {
-	return Key{Path: path, Kind: Number, Unit: unit, Min: low, Max: high, Means: means}
+	return Key{Path: path, Kind: Number, Unit: unit, Min: low, Max: high, Open: true, Means: means}
+}
+
+// or gives a number that may stay open a default that is reckoned where the
+// rule has one; NaN leaves it open.
+func (k Key) or(rule func(*Plan, int) float64, words string) Key {
+	k.rule, k.Reckoned, k.Open = rule, words, true
+	return k
 }
 
 func needed(path, unit string, low, high float64, means string) Key {

@@ -37,7 +37,7 @@ var keysCover = []Key{
 	maybe("screen", "a thermal screen under the cover"),
 	named("screen.name", screens, "aluminised screen", "ready-made, or own for the figures below"),
 	one("screen.drawn_below", "roof|roof and walls", "roof and walls", "what it covers"),
-	one("screen.drawn", "at night|always|in the cold", "at night", "when"),
+	one("screen.drawn", "at night|always|in the cold", "at night", "when it is closed"),
 	num("screen.sun_below_w_m2", "W/m²", 0, 1000, 5, "it counts as night below this sun outside"),
 	num("screen.outside_below_c", "°C", -40, 40, 5, "it is drawn in the cold below this outside air"),
 	num("screen.gap_m", "m", 0.01, 2, 0.2, "between cover and screen"),

@@ -3,7 +3,7 @@ package plan
 // keysCrop are the keys of plan_crop.go, in their order.
 var keysCrop = []Key{
 	group("crop", "what grows, and the water it sets free"),
-	one("crop.name", "lettuce|young spinach|basil|cilantro|parsley|kale|radish|tomato|cucumber|pepper|zucchini|strawberry|own", "lettuce", "its needs of light are known by name, or given below"),
+	one("crop.name", "lettuce|spinach, young|basil|cilantro|parsley|kale|radish|tomato|cucumber|pepper|zucchini|strawberry|fruiting vegetables|ornamentals|young plants|lavender, finished pot|African violet|own", "lettuce", "its need of light is known by name, or given below"),
 	optional("crop.least_light_mol_m2_d", "mol/(m² d)", 0.5, 60, "light a day, in place of the crop's own figure"),
 	optional("crop.wanted_light_mol_m2_d", "mol/(m² d)", 0.5, 60, "light a day to plan for"),
 	optional("crop.most_light_mol_m2_d", "mol/(m² d)", 0.5, 60, "light a day above which more brings nothing"),
@@ -23,7 +23,7 @@ var keysCrop = []Key{
 	num("irrigation.tank_m3", "m³", 0, 10000, 2, "tank"),
 	maybe("co2", "carbon dioxide given to the crop"),
 	one("co2.source", "bottle|burner", "bottle", "where it comes from"),
-	num("co2.level_umol_mol", "µmol/mol", 300, 2000, 800, "held inside while vents are shut"),
+	num("co2.level_umol_mol", "µmol/mol", 300, 2000, 800, "kept while the vents are shut"),
 	num("co2.outside_umol_mol", "µmol/mol", 300, 600, 420, "outside"),
 	num("co2.price_per_kg", "currency per kg", 0, 100, 1.2, "of bottled gas"),
 }

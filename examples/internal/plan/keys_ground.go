@@ -11,7 +11,7 @@ var keysGround = []Key{
 	num("ground.buried_wall_resistance_m2_k_w", "m² K/W", 0, 20, 0, "of the walls below ground"),
 	num("ground.edge_bridge_w_m_k", "W/(m K)", -1, 3, 0, "thermal bridge where floor and wall meet"),
 	group("ground.edge_insulation", "of a floor that is not dug in"),
-	one("ground.edge_insulation.lies", "none|flat|upright", "none", "along the floor, or down along the foundation"),
+	one("ground.edge_insulation.lies", "none|flat|upright", "none", "flat along the floor, or upright along the foundation"),
 	num("ground.edge_insulation.width_m", "m", 0.05, 5, 0.6, "how far it reaches"),
 	num("ground.edge_insulation.thickness_m", "m", 0.005, 0.5, 0.06, "of the board"),
 	num("ground.edge_insulation.conductivity_w_m_k", "W/(m K)", 0.01, 0.5, 0.036, "of the board"),

@@ -42,7 +42,7 @@ var keysHouse = []Key{
 	one("house.doors[].place", "near end|far end|right side|left side", "near end", "wall that it is in"),
 	num("house.doors[].width_m", "m", 0.4, 8, 0.95, "of the opening"),
 	reckoned("house.doors[].height_m", "m", 0.4, 8, doorheightRule, "2 m, less in a low house", "of the opening"),
-	num("house.doors[].sill_m", "m", -4, 5, 0, "lower edge above the ground outside"),
+	num("house.doors[].sill_m", "m", -4, 5, 0, "lower edge above the ground outside, negative below"),
 	num("house.doors[].u_w_m2_k", "W/(m² K)", 0.1, 10, 2.4, "of the closed door"),
 	num("house.doors[].openings_per_d", "1/d", 0, 2000, 20, "passages in a day"),
 	num("house.doors[].open_s", "s", 0, 36000, 12, "time that it stands open at each"),

@@ -14,6 +14,7 @@ var keysLights = []Key{
 	num("lights.beam_deg", "degree", 5, 170, 110, "full angle at half intensity"),
 	num("lights.lamp_length_m", "m", 0, 10, 0, "along its row; 0 for a point"),
 	text("lights.photometric_file", "", "photometric file of LM-63, in place of the beam"),
+	text("lights.tilt_file", "", "file of the lamp's tilt data, when the photometric file asks for one"),
 	text("lights.spectrum_file", "", "file of nm and W/nm, a pair a line, in place of the figure below"),
 	optional("lights.photons_per_lumen_umol_s_lm", "µmol/(s lm)", 0.003, 0.1, "with a photometric file, in place of a spectrum"),
 	num("lights.photons_of_lamp_umol_j", "µmol/J", 3, 7, 4.7, "in a joule of its light"),

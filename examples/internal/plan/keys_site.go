@@ -13,7 +13,7 @@ var keysSite = []Key{
 	one("site.exposure", "exposed|semi-sheltered|sheltered", "semi-sheltered", "how the house stands to the wind: nothing around, scattered obstacles half as high, or obstacles as high as the house"),
 	one("site.terrain", "flat|open|suburb|city", "open", "between the wind mast and the house"),
 	num("site.wind_mast_height_m", "m", 1, 100, 10, "height at which the wind of a weather file was measured"),
-	num("site.ground_reflectance_fraction", "fraction", 0, 0.9, 0.2, "of sunlight, by the ground around: 0.2 grass, 0.7 snow"),
+	num("site.ground_reflectance_fraction", "fraction", 0, 0.9, 0.2, "of sunlight that the ground around sends back: 0.2 grass, 0.7 snow"),
 	num("site.linke_turbidity_ratio", "ratio", 1, 10, 3.5, "of a clear sky: 2 very clear, 5 hazy"),
 	num("site.photons_of_daylight_umol_j", "µmol/J", 1.7, 2.5, 2.016, "photons of 400 to 700 nm in a joule of sun"),
 	text("site.weather_file", "", "file with a year of hours; without it the months below serve"),

@@ -50,7 +50,7 @@ type Leakage struct {
 type Screen struct {
 	Name         string     `json:"name"`            // ready-made, or own for the figures below
 	DrawnBelow   string     `json:"drawn_below"`     // roof or roof and walls; what it covers
-	Drawn        string     `json:"drawn"`           // at night, always or in the cold; when
+	Drawn        string     `json:"drawn"`           // at night, always or in the cold; when it is closed
 	SunBelow     float64    `json:"sun_below_w_m2"`  // W/m², 0 to 1000; it counts as night below this sun outside
 	OutsideBelow float64    `json:"outside_below_c"` // °C, -40 to 40; it is drawn in the cold below this outside air
 	Gap          float64    `json:"gap_m"`           // m, 0.01 to 2; between cover and screen

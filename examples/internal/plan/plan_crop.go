@@ -2,7 +2,7 @@ package plan
 
 // Crop is the section crop: what grows, and the water it sets free.
 type Crop struct {
-	Name            string   `json:"name"`                    // lettuce, young spinach, basil, cilantro, parsley, kale, radish, tomato, cucumber, pepper, zucchini, strawberry or own; its needs of light are known by name, or given below
+	Name            string   `json:"name"`                    // lettuce, spinach, young, basil, cilantro, parsley, kale, radish, tomato, cucumber, pepper, zucchini, strawberry, fruiting vegetables, ornamentals, young plants, lavender, finished pot, African violet or own; its need of light is known by name, or given below
 	LeastLight      *float64 `json:"least_light_mol_m2_d"`    // mol/(m² d), 0.5 to 60, nil when not given; light a day, in place of the crop's own figure
 	WantedLight     *float64 `json:"wanted_light_mol_m2_d"`   // mol/(m² d), 0.5 to 60, nil when not given; light a day to plan for
 	MostLight       *float64 `json:"most_light_mol_m2_d"`     // mol/(m² d), 0.5 to 60, nil when not given; light a day above which more brings nothing
@@ -28,7 +28,7 @@ type Irrigation struct {
 // CO2 is the optional section co2: carbon dioxide given to the crop.
 type CO2 struct {
 	Source     string  `json:"source"`           // bottle or burner; where it comes from
-	Level      float64 `json:"level_umol_mol"`   // µmol/mol, 300 to 2000; held inside while vents are shut
+	Level      float64 `json:"level_umol_mol"`   // µmol/mol, 300 to 2000; kept while the vents are shut
 	Outside    float64 `json:"outside_umol_mol"` // µmol/mol, 300 to 600; outside
 	PricePerKg float64 `json:"price_per_kg"`     // currency per kg, 0 to 100; of bottled gas
 }

@@ -14,7 +14,7 @@ type Ground struct {
 
 // EdgeInsulation is the section ground.edge_insulation: of a floor that is not dug in.
 type EdgeInsulation struct {
-	Lies         string  `json:"lies"`               // none, flat or upright; along the floor, or down along the foundation
+	Lies         string  `json:"lies"`               // none, flat or upright; flat along the floor, or upright along the foundation
 	Width        float64 `json:"width_m"`            // m, 0.05 to 5; how far it reaches
 	Thickness    float64 `json:"thickness_m"`        // m, 0.005 to 0.5; of the board
 	Conductivity float64 `json:"conductivity_w_m_k"` // W/(m K), 0.01 to 0.5; of the board

@@ -2,7 +2,7 @@ package plan
 
 // Heater is the section heater: the air heater.
 type Heater struct {
-	Kind              string      `json:"kind"`                     // burner, electric or heat pump; what makes the heat
+	Kind              string      `json:"kind"`                     // burner, electric or heat pump; what makes the heat; electric heat and heat pump pay the price of electricity
 	Power             float64     `json:"power_w"`                  // W, 100 to 5000000; useful heat at full load
 	Flow              float64     `json:"flow_m3_s"`                // m³/s, 0.005 to 200; of air through the heater
 	FlowBasis         string      `json:"flow_basis"`               // fan inlet, standard air or outlet; where the flow is measured
@@ -11,12 +11,12 @@ type Heater struct {
 	SeasonPerformance float64     `json:"season_performance_ratio"` // ratio, 0.8 to 8; heat pump: heat over electricity in a season
 	Electric          float64     `json:"electric_w"`               // W, 0 to 500000; burner, controls and pumps besides the fan
 	TakesAirFrom      string      `json:"takes_air_from"`           // low in the house or the ridge; where the air goes in
-	Fuel              Fuel        `json:"fuel"`                     // of a burner; give one price, and the heating value where it is known
+	Fuel              Fuel        `json:"fuel"`                     // of a burner; give one price, and the heating value in the same measure where it is known
 	RidgeReturn       RidgeReturn `json:"ridge_return"`             // warm air under the ridge
 	MixingFans        MixingFans  `json:"mixing_fans"`              // fans that stir the house, for comparison
 }
 
-// Fuel is the section heater.fuel: of a burner; give one price, and the heating value where it is known.
+// Fuel is the section heater.fuel: of a burner; give one price, and the heating value in the same measure where it is known.
 type Fuel struct {
 	Name              string   `json:"name"`                // wood pellets, wood, straw, natural gas, propane, light oil, hard coal or own; what it burns
 	Water             *float64 `json:"water_fraction"`      // fraction, 0 to 0.6, nil when not given; moisture of wood and straw, of the whole mass
@@ -24,9 +24,9 @@ type Fuel struct {
 	PricePerM3        *float64 `json:"price_per_m3"`        // currency per m³, 0 to 10000, nil when not given; price of gas by volume
 	PricePerL         *float64 `json:"price_per_l"`         // currency per L, 0 to 1000, nil when not given; price by litre
 	PricePerKWh       *float64 `json:"price_per_kwh"`       // currency per kWh, 0 to 100, nil when not given; price by heat, lower heating value
-	HeatingValuePerKg *float64 `json:"heating_value_mj_kg"` // MJ/kg, 1 to 125, nil when not given; lower
-	HeatingValuePerM3 *float64 `json:"heating_value_mj_m3"` // MJ/m³, 1 to 150, nil when not given; lower, of gas as metered
-	HeatingValuePerL  *float64 `json:"heating_value_mj_l"`  // MJ/L, 1 to 60, nil when not given; lower
+	HeatingValuePerKg *float64 `json:"heating_value_mj_kg"` // MJ/kg, 1 to 125, nil when not given; lower; without it that of the fuel named
+	HeatingValuePerM3 *float64 `json:"heating_value_mj_m3"` // MJ/m³, 1 to 150, nil when not given; lower, of gas at 0 °C and sea level
+	HeatingValuePerL  *float64 `json:"heating_value_mj_l"`  // MJ/L, 1 to 60, nil when not given; lower, of the liquid
 }
 
 // RidgeReturn is the section heater.ridge_return: warm air under the ridge.
@@ -58,7 +58,7 @@ type HeatStorage struct {
 	AirToStructure float64      `json:"air_to_structure_w_m2_k"` // W/(m² K), 0.5 to 20; for each m² of floor, with the fan
 	SoilDepth      float64      `json:"soil_depth_m"`            // m, 0.02 to 1; of the soil that follows within a night
 	AirToSoil      float64      `json:"air_to_soil_w_m2_k"`      // W/(m² K), 0.5 to 20; for each m² of floor, with the fan
-	StillAir       float64      `json:"still_air_fraction"`      // fraction, 0.05 to 1; of both that is left when the fan stands
+	StillAir       float64      `json:"still_air_fraction"`      // fraction, 0.05 to 1; of both exchanges, left when the fan stands still
 	Water          []WaterStore `json:"water"`                   // tanks, barrels, walls of water in the house
 }
 

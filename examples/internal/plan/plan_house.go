@@ -57,7 +57,7 @@ type Door struct {
 	Place          string  `json:"place"`          // near end, far end, right side or left side; wall that it is in
 	Width          float64 `json:"width_m"`        // m, 0.4 to 8; of the opening
 	Height         float64 `json:"height_m"`       // m, 0.4 to 8; of the opening
-	Sill           float64 `json:"sill_m"`         // m, -4 to 5; lower edge above the ground outside
+	Sill           float64 `json:"sill_m"`         // m, -4 to 5; lower edge above the ground outside, negative below
 	U              float64 `json:"u_w_m2_k"`       // W/(m² K), 0.1 to 10; of the closed door
 	OpeningsPerDay float64 `json:"openings_per_d"` // 1/d, 0 to 2000; passages in a day
 	Open           float64 `json:"open_s"`         // s, 0 to 36000; time that it stands open at each

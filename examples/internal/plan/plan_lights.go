@@ -13,6 +13,7 @@ type Lights struct {
 	Beam             float64      `json:"beam_deg"`                    // degree, 5 to 170; full angle at half intensity
 	LampLength       float64      `json:"lamp_length_m"`               // m, 0 to 10; along its row; 0 for a point
 	PhotometricFile  string       `json:"photometric_file"`            // photometric file of LM-63, in place of the beam
+	TiltFile         string       `json:"tilt_file"`                   // file of the lamp's tilt data, when the photometric file asks for one
 	SpectrumFile     string       `json:"spectrum_file"`               // file of nm and W/nm, a pair a line, in place of the figure below
 	PhotonsPerLumen  *float64     `json:"photons_per_lumen_umol_s_lm"` // µmol/(s lm), 0.003 to 0.1, nil when not given; with a photometric file, in place of a spectrum
 	PhotonsOfLamp    float64      `json:"photons_of_lamp_umol_j"`      // µmol/J, 3 to 7; in a joule of its light

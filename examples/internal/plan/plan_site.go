@@ -9,7 +9,7 @@ type Site struct {
 	Exposure          string        `json:"exposure"`                    // exposed, semi-sheltered or sheltered; how the house stands to the wind: nothing around, scattered obstacles half as high, or obstacles as high as the house
 	Terrain           string        `json:"terrain"`                     // flat, open, suburb or city; between the wind mast and the house
 	WindMastHeight    float64       `json:"wind_mast_height_m"`          // m, 1 to 100; height at which the wind of a weather file was measured
-	GroundReflectance float64       `json:"ground_reflectance_fraction"` // fraction, 0 to 0.9; of sunlight, by the ground around: 0.2 grass, 0.7 snow
+	GroundReflectance float64       `json:"ground_reflectance_fraction"` // fraction, 0 to 0.9; of sunlight that the ground around sends back: 0.2 grass, 0.7 snow
 	LinkeTurbidity    float64       `json:"linke_turbidity_ratio"`       // ratio, 1 to 10; of a clear sky: 2 very clear, 5 hazy
 	PhotonsOfDaylight float64       `json:"photons_of_daylight_umol_j"`  // µmol/J, 1.7 to 2.5; photons of 400 to 700 nm in a joule of sun
 	WeatherFile       string        `json:"weather_file"`                // file with a year of hours; without it the months below serve

@@ -153,6 +153,42 @@ func TestTheDemoPlan(t *testing.T) {
 	require.Equal(t, 24, d.Lights.Rows*d.Lights.PerRow)
 }
 
+func TestFuelHasAPriceAndAHeatingValue(t *testing.T) {
+	price := parsed(t, `{}`).Heater.Fuel
+	require.Equal(t, 0.08, *price.PricePerKWh)
+	require.Nil(t, price.HeatingValuePerL)
+	oil := parsed(t, `{"heater": {"fuel": {"name": "light oil", "price_per_l": 1.1}}}`)
+	require.Nil(t, oil.Heater.Fuel.PricePerKWh, "one price is enough")
+	require.Equal(t, 36.0, *oil.Heater.Fuel.HeatingValuePerL)
+	var words []string
+	for _, d := range oil.Defaults {
+		words = append(words, d.String())
+	}
+	require.Contains(t, words, "heater.fuel.heating_value_mj_l 36 MJ/L")
+	require.NotContains(t, words, "heater.fuel.price_per_kwh none")
+	gas := parsed(t, `{"heater": {"fuel": {"name": "natural gas", "price_per_m3": 1, "heating_value_mj_m3": 33}}}`)
+	require.Equal(t, 33.0, *gas.Heater.Fuel.HeatingValuePerM3, "what is given counts")
+	require.Equal(t, 93.0, *parsed(t, `{"heater": {"fuel": {"name": "propane", "price_per_m3": 1}}}`).Heater.Fuel.HeatingValuePerM3)
+	changed, err := oil.Change([]byte(`{"heater": {"fuel": {"price_per_l": null, "price_per_kg": 2}}}`))
+	require.NoError(t, err)
+	require.Nil(t, changed.Heater.Fuel.HeatingValuePerL, "the default goes with its reason")
+}
+
+func TestDefaultsInFewLines(t *testing.T) {
+	f := parsed(t, `{"site": {"mains": {"voltage_v": 400}}, "house": {"doors": []}}`)
+	lines := f.Taken()
+	require.Contains(t, lines, "site.mains: phases_count 1 (count)")
+	require.Contains(t, lines, "site.heating_season: wind_m_s 2.2 m/s, cloud_fraction 0.6 (fraction)")
+	require.Contains(t, lines, "lights none, vents 0")
+	require.Less(t, len(lines), 75)
+	require.Equal(t, strings.Count(strings.Join(lines, "\n"), "latitude_deg"), 1)
+	for _, line := range parsed(t, string(plan.Demo().Text())).Taken() {
+		for _, part := range strings.Split(line, ", ") {
+			require.True(t, strings.HasSuffix(part, " none"), "a full plan lacks nothing but sections: %s", part)
+		}
+	}
+}
+
 // nested makes a plan that has every section and one entry in each list, with
 // the value at path.
 func nested(path string, v any) map[string]any {

@@ -48,9 +48,35 @@ func cropheightRule(p *Plan, _ int) float64 {
 func vapourRule(p *Plan, _ int) float64     { return 0.074 * floorArea(p.House) }
 func powerRule(p *Plan, _ int) float64      { return 360 * floorArea(p.House) }
 func heaterflowRule(p *Plan, _ int) float64 { return 0.022 * p.Heater.Power / 1000 }
-func mixingRule(p *Plan, _ int) float64     { return 0.4 * p.Heater.Flow }
-func stirringRule(p *Plan, _ int) float64   { return p.Heater.Flow }
-func structureRule(p *Plan, _ int) float64  { return 9.5 * floorArea(p.House) }
+
+// priceRule gives fuel a price by heat when it has none.
+func priceRule(p *Plan, _ int) float64 {
+	if u := p.Heater.Fuel; u.PricePerKg != nil || u.PricePerM3 != nil || u.PricePerL != nil {
+		return math.NaN()
+	}
+	return 0.08
+}
+
+// gasvalueRule and oilvalueRule give a fuel that is paid by volume its lower
+// heating value, MJ/m³ and MJ/L; from memory.
+func gasvalueRule(p *Plan, _ int) float64 {
+	return valueOf(p.Heater.Fuel, p.Heater.Fuel.PricePerM3, map[string]float64{"natural gas": 36, "propane": 93})
+}
+
+func oilvalueRule(p *Plan, _ int) float64 {
+	return valueOf(p.Heater.Fuel, p.Heater.Fuel.PricePerL, map[string]float64{"light oil": 36, "propane": 23.5})
+}
+
+func valueOf(f Fuel, price *float64, values map[string]float64) float64 {
+	if v, ok := values[f.Name]; ok && price != nil {
+		return v
+	}
+	return math.NaN()
+}
+
+func mixingRule(p *Plan, _ int) float64    { return 0.4 * p.Heater.Flow }
+func stirringRule(p *Plan, _ int) float64  { return p.Heater.Flow }
+func structureRule(p *Plan, _ int) float64 { return 9.5 * floorArea(p.House) }
 
 func watersurfaceRule(p *Plan, at int) float64 {
 	return 6 * math.Pow(p.HeatStorage.Water[at].Volume, 2.0/3)

@@ -70,8 +70,7 @@ func (n *node) fits(f reflect.Type) reflect.Type {
 	ok := false
 	switch n.Kind {
 	case Number:
-		open := n.Default == nil && n.rule == nil && !n.Needed
-		ok = kind == reflect.Float64 && !open || open && kind == reflect.Pointer && f.Elem().Kind() == reflect.Float64
+		ok = kind == reflect.Float64 && !n.Open || n.Open && kind == reflect.Pointer && f.Elem().Kind() == reflect.Float64
 	case Whole:
 		ok = kind == reflect.Int
 	case Text, Choice, Name:
@@ -92,9 +91,4 @@ func (n *node) fits(f reflect.Type) reflect.Type {
 		panic("the field of " + n.Path + " is a " + f.String())
 	}
 	return below
-}
-
-// open reports whether a number may stay without a value.
-func (n *node) open() bool {
-	return n.Kind == Number && n.Default == nil && n.rule == nil && !n.Needed
 }
