@@ -87,17 +87,6 @@ func (a CombustionAir) molarMass() float64 { return a.Oxygen*molarO2 + (1-a.Oxyg
 
 const molarRest = 28.161 // kg/kmol, (28.965 - 0.2095 × 31.998)/0.7905
 
-// OxygenByMass returns the volume fraction of oxygen in dry air that holds the
-// given mass fraction of it, the rest being nitrogen: sources that state 23 %
-// by mass are followed so. NaN for a fraction outside 0 to 1.
-func OxygenByMass(fraction float64) float64 {
-	if !(fraction >= 0 && fraction <= 1) {
-		return math.NaN()
-	}
-	o, n := fraction/molarO2, (1-fraction)/molarN2
-	return o / (o + n)
-}
-
 // Stoichiometry is complete combustion with just enough air, per kg of fuel.
 type Stoichiometry struct {
 	Oxygen    float64 // kmol/kg, oxygen needed

@@ -35,10 +35,10 @@ func (f Fuel) DirectFired(power float64) (DirectFired, error) {
 	}, nil
 }
 
-// SteadyShare returns the fraction by which a gas released at source, m³/s, 0
+// steadyShare returns the fraction by which a gas released at source, m³/s, 0
 // to 1e4, ends above that of the outside air, when flow, m³/s, 1e-6 to 1e4, is
 // exchanged: both at the same temperature. NaN outside.
-func SteadyShare(source, flow float64) float64 {
+func steadyShare(source, flow float64) float64 {
 	if !sourceRange.Contains(source) || !flowRange.Contains(flow) {
 		return math.NaN()
 	}
@@ -57,7 +57,7 @@ type MixedGas struct {
 // C = Cs + (C0 - Cs) exp(-flow t/volume). NaN outside the ranges and for a time
 // before the start.
 func (g MixedGas) ShareAfter(after time.Duration) float64 {
-	s := SteadyShare(g.Source, g.Flow)
+	s := steadyShare(g.Source, g.Flow)
 	if !shareRange.Contains(g.Start) || !mixedVolumeRange.Contains(g.Volume) || after < 0 {
 		return math.NaN()
 	}

@@ -40,7 +40,7 @@
 //	ShareAfter, PurgeTime well mixed house       constant exchange     exact                 Douglas Ex. 25.11
 //	DryGasLoss and so on  [BWSteam11]            gas analysis          short forms           Babcock p. 262, 263
 //	SiegertFor            fitted to FlueLoss     1 to 12 % of oxygen   0.2 % of FlueLoss     scan
-//	MoistHeating          [IsoFuel21]            moisture 0 to 1       definition            wood energy sheet
+//	moistHeating          [IsoFuel21]            moisture 0 to 1       definition            wood energy sheet
 //	Dulong, Boie          as they stand          coal; wood poor       1 to 3 % apart        Murphy Ex. 6.8; declared values
 //	House.After, Reach    eigenvectors           linear nodes          1e-8 K, 1e-5 s        40-digit solutions; marching
 //	WarmUp, CoolDown,     House.Reach from the   level met at the      1e-5 s                40-digit solutions; one-node closed form
@@ -49,7 +49,7 @@
 //	NightSetBack          exact steps of 5 min   constant weather      balance 1e-6          bound by the mean set-point
 //	FreezeOut             heat contents, march   step from the nodes   0.01 K of a tenth     balance 1e-9; Stefan's depth; exact house
 //	Season                sums over the year     8,760 or 8,784 h      rounding              constant year; Murphy Ex. 9.5
-//	Utilisation, Monthly  [IsoEnergy08]          ratio from 0          of the method         limits; constant year
+//	utilisation, Monthly  [IsoEnergy08]          ratio from 0          of the method         limits; constant year
 //	SeasonNodes           exact hours            linear nodes          balance 1e-9          constant year; House.After
 //
 // The methods of the season part for stated reasons: Hourly keeps no sun for

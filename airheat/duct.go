@@ -126,7 +126,7 @@ type run struct {
 	diameter float64 // m, hydraulic
 	slender  float64 // length over diameter
 	rough    float64 // Colebrook's first term
-	f4000    float64 // friction factor at TurbulentLimit
+	f4000    float64 // friction factor at turbulentLimit
 }
 
 func (s Segment) ready() run {
@@ -137,7 +137,7 @@ func (s Segment) ready() run {
 		diameter: d,
 		slender:  s.Length / d,
 		rough:    s.Roughness / d / colebrookRough,
-		f4000:    Colebrook(TurbulentLimit, s.Roughness/d),
+		f4000:    Colebrook(turbulentLimit, s.Roughness/d),
 	}
 }
 
@@ -235,12 +235,12 @@ func (r *run) loss(flow, nu float64) (loss, slope float64) {
 	f, df := 0.0, 0.0 // f and Re df/dRe
 	switch {
 	case r.slender == 0:
-	case re <= LaminarLimit:
+	case re <= laminarLimit:
 		linear := laminar * nu / r.diameter * r.slender // f V = 64 ν/D
 		return linear*v + r.segment.Fittings*v*speed, (linear + 2*r.segment.Fittings*speed) / r.area
-	case re < TurbulentLimit:
+	case re < turbulentLimit:
 		f = between(re, r.f4000)
-		df = (r.f4000 - laminar/LaminarLimit) * (re / (TurbulentLimit - LaminarLimit))
+		df = (r.f4000 - laminar/laminarLimit) * (re / (turbulentLimit - laminarLimit))
 	default:
 		x, k := colebrookRoot(colebrookSmooth/re, r.rough)
 		f = 1 / (x * x)

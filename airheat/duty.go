@@ -252,15 +252,15 @@ func (h *heated) fill(d *Duty, in *psychro.State, flow Flow, da float64) {
 	*d = Duty{
 		In: *in, Outlet: h.t2, Power: da * h.up, DryAir: da, MoistAir: moist,
 		InletFlow: da * h.v1, OutletFlow: da * h.v2, Standard: moist * (1 / StandardDensity),
-		Rise: rise, Enthalpy: h.up, ByRule: RuleOfThumb(stated, rise),
+		Rise: rise, Enthalpy: h.up, ByRule: ruleOfThumb(stated, rise),
 	}
 }
 
-// RuleOfThumb is the trade's short form 1.2 × 1005 × flow × rise, W, for a
+// ruleOfThumb is the trade's short form 1.2 × 1005 × flow × rise, W, for a
 // flow in m³/s, 0 to 1e4, and a rise in K, -400 to 400. It knows neither
 // density, nor humidity, nor where the flow was measured; PowerFor does. NaN
 // outside.
-func RuleOfThumb(flow, rise float64) float64 {
+func ruleOfThumb(flow, rise float64) float64 {
 	if !sourceRange.Contains(flow) || !airRiseRange.Contains(rise) {
 		return math.NaN()
 	}

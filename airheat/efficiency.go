@@ -28,16 +28,6 @@ func (l Losses) Efficiency() float64 {
 	return 1 - l.Flue - l.Unburnt - l.Residues - l.Casing
 }
 
-// DirectEfficiency returns useful heat over fuel heat, a fraction: useful in
-// W, 0 to 1e9; fuel in kg/s, more than 0, at most 1e4; heating, the lower or the
-// higher value as is to be stated, in J/kg, 1e6 to 200e6. NaN outside.
-func DirectEfficiency(useful, fuel, heating float64) float64 {
-	if !powerRange.Contains(useful) || !fuelFlowRange.Contains(fuel) || !higherRange.Contains(heating) {
-		return math.NaN()
-	}
-	return useful / (fuel * heating)
-}
-
 // carbonMonoxideHeat is what CO would give on burning, J/mol (from memory).
 const carbonMonoxideHeat = 282.98e3
 
@@ -91,7 +81,6 @@ var (
 	dryGasRange      = domain.Range{Min: 0, Max: 1000, Unit: "kg/kg"}
 	gasCapacityRange = domain.Range{Min: 0, Max: 5000, Unit: "J/(kg K)"}
 	gasRiseRange     = domain.Range{Min: -100, Max: 1000, Unit: "K"}
-	fuelFlowRange    = domain.Range{Min: domain.MoreThan(0), Max: 1e4, Unit: "kg/s"}
 )
 
 // incompleteCarbon is the heat lost per kg of carbon burnt to carbon monoxide

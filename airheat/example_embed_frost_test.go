@@ -28,7 +28,7 @@ func Example_embedFrost() {
 	night, e5 := envelope.NewHouseConditions(envelope.HouseAir{Inside: inside, Outside: outside, Wind: 2})
 	nodes, drive, e6 := house.Nodes(night, 0, envelope.DefaultNodeStores())
 	transient, e7 := airheat.NewTransient(nodes)
-	frost, e8 := transient.CoolDown(transient, drive, airheat.Cooling{SetPoint: 12, Level: 0, Limit: airheat.Forever})
+	frost, e8 := transient.CoolDown(transient, drive, airheat.HeatFailure{SetPoint: 12, Level: 0, Limit: airheat.Forever})
 	for _, err := range []error{e1, e2, e3, e4, e5, e6, e7, e8} {
 		if err != nil {
 			fmt.Println(err)

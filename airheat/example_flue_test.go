@@ -12,6 +12,7 @@ func Example_flueLossBothWays() {
 	oil := airheat.LightOil()
 	air := airheat.DefaultCombustionAir()
 	const o2, flue, room, pressure = 0.05, 180.0, 20.0, 101325.0
+	siegert, _ := airheat.FindSiegert("light oil")
 	s, err := oil.Stoichiometry(air)
 	if err != nil {
 		fmt.Println(err)
@@ -32,7 +33,7 @@ func Example_flueLossBothWays() {
 	fmt.Printf("latent loss            %.3f MJ/kg of oil\n", l.Latent/1e6)
 	fmt.Printf("of the lower value     %.2f %%\n", 100*l.OfLower)
 	fmt.Printf("of the higher value    %.2f %%\n", 100*l.OfHigher)
-	fmt.Printf("Siegert form           %.2f %% of the lower value (constants from memory)\n", 100*airheat.SiegertOil().Siegert(flue, room, o2))
+	fmt.Printf("Siegert form           %.2f %% of the lower value (constants from memory)\n", 100*siegert.Siegert(flue, room, o2))
 	fmt.Printf("useful heat either way %.2f and %.2f MJ/kg\n", (1-l.OfLower)*oil.Lower/1e6, (1-l.OfHigher)*oil.Higher/1e6)
 	fmt.Println(airheat.CombustionCaution)
 	// Output:

@@ -39,7 +39,7 @@ func Example_warmUp() {
 	fmt.Printf("with 15 kW         reached: %t; it would settle at %.2f °C\n", e.Reached, e.Limiting)
 	q, _ := house.HoldingHeat(d, 15)
 	fmt.Printf("to hold 15 °C      %.0f W\n", q)
-	e, _ = house.CoolDown(house, d, airheat.Cooling{SetPoint: 15, Share: 0, Level: 0, Limit: airheat.Forever})
+	e, _ = house.CoolDown(house, d, airheat.HeatFailure{SetPoint: 15, Share: 0, Level: 0, Limit: airheat.Forever})
 	fmt.Printf("heater fails       frost after %.2f h; the soil is then at %.2f °C\n", e.Time.Hours(), e.State.Soil)
 	fmt.Println(airheat.FrostCaution)
 	// Output:

@@ -93,17 +93,20 @@ type SiegertConstants struct {
 	B  float64 // per cent per K
 }
 
-// SiegertOil returns the constants of light oil as the ordinance [BimschV10] has
-// them, from memory.
-func SiegertOil() SiegertConstants { return SiegertConstants{0.68, 0.007} }
-
-// SiegertGas returns the constants of natural gas as the ordinance [BimschV10]
-// has them, from memory.
-func SiegertGas() SiegertConstants { return SiegertConstants{0.65, 0.009} }
-
-// SiegertPropane returns the constants of propane as the ordinance [BimschV10]
-// has them, from memory.
-func SiegertPropane() SiegertConstants { return SiegertConstants{0.63, 0.008} }
+// FindSiegert returns the constants of the fuel named "light oil", "natural gas"
+// or "propane" as the ordinance [BimschV10] has them, from memory, and whether
+// it has that fuel.
+func FindSiegert(fuel string) (SiegertConstants, bool) {
+	switch fuel {
+	case "light oil":
+		return SiegertConstants{0.68, 0.007}, true
+	case "natural gas":
+		return SiegertConstants{0.65, 0.009}, true
+	case "propane":
+		return SiegertConstants{0.63, 0.008}, true
+	}
+	return SiegertConstants{}, false
+}
 
 // Siegert returns the flue loss as a fraction of the lower heating value by
 // the legal rule [BimschV10] for a flue at flue, °C, -20 to 900, air at

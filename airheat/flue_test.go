@@ -15,8 +15,8 @@ func TestFlueTable(t *testing.T) {
 		fuel                                        Fuel
 		loss, ratio, co2, stoich, dew, heatingRatio float64
 	}{
-		{NaturalGas(), 8.126, 1.2806, 8.908, 59.2, 54.4, 1.110},
-		{Propane(), 7.906, 1.2872, 10.445, 54.9, 50.1, 1.086},
+		{naturalGas(), 8.126, 1.2806, 8.908, 59.2, 54.4, 1.110},
+		{propane(), 7.906, 1.2872, 10.445, 54.9, 50.1, 1.086},
 		{LightOil(), 7.84, 1.293, 11.73, 50.2, 45.4, 1.068},
 		{Wood(), 8.736, 1.3115, 15.570, 57.7, 52.9, 1.107},
 		{Pellets(), 8.276, 1.3115, 15.570, 53.6, 48.8, 1.083},
@@ -107,7 +107,7 @@ func TestBothHeatingValuesTellTheSameHeat(t *testing.T) {
 }
 
 func TestCondensingGasBeatsItsLowerValue(t *testing.T) {
-	f := NaturalGas()
+	f := naturalGas()
 	l, err := f.FlueLoss(FlueState{Drawn: DefaultCombustionAir(), AirRatio: 1.2, Air: 20, Flue: 30, Pressure: 101325})
 	require.NoError(t, err)
 	require.Less(t, l.OfLower, 0.0)
@@ -130,7 +130,7 @@ func TestSiegertForMeetsTheIntegral(t *testing.T) {
 			require.InEpsilon(t, l.OfLower, k.Siegert(180, 20, o2), 2e-3, "%s %g", f.Name, o2)
 		}
 	}
-	gas := NaturalGas()
+	gas := naturalGas()
 	k, err := gas.SiegertFor(180, 20)
 	require.NoError(t, err)
 	require.InDelta(t, 0.66, k.A2, 0.002)
@@ -173,10 +173,10 @@ func TestMoistureMovesBothHeatingValues(t *testing.T) {
 		f, err := w.MoistFuel(m)
 		require.NoError(t, err)
 		require.InDelta(t, 18.5e6*(1-m)-2.443e6*m, f.Lower, 1)
-		require.InDelta(t, LowerHeating(f.Composition, f.Higher), f.Lower, 1)
+		require.InDelta(t, lowerHeating(f.Composition, f.Higher), f.Lower, 1)
 		require.InDelta(t, 1, f.Composition.Carbon+f.Composition.Hydrogen+f.Composition.Oxygen+f.Composition.Water+f.Composition.Ash, 1e-12)
 	}
-	require.True(t, math.IsNaN(MoistHeating(18e6, 45)))
+	require.True(t, math.IsNaN(moistHeating(18e6, 45)))
 	// Boie's form is within 5 % of the declared values of wood and coal, 1 to 3 % being usual.
 	for _, f := range []Fuel{Wood(), hardCoal(), LightOil()} {
 		require.InEpsilon(t, f.Higher, Boie(f.Composition), 0.05, f.Name)
@@ -189,7 +189,7 @@ func TestDirectFiring(t *testing.T) {
 	for _, r := range []struct {
 		f     Fuel
 		water float64
-	}{{LightOil(), 0.10}, {Propane(), 0.13}, {NaturalGas(), 0.16}} {
+	}{{LightOil(), 0.10}, {propane(), 0.13}, {naturalGas(), 0.16}} {
 		d, err := r.f.DirectFired(1000)
 		require.NoError(t, err)
 		require.InDelta(t, r.water, d.Water*3600, 0.005, r.f.Name)
@@ -208,7 +208,7 @@ func TestBurnerAtPartLoad(t *testing.T) {
 	require.True(t, math.IsNaN(b.FuelPower(31000)))
 	b.Efficiency = 1.1 // above what pellets allow on the lower value
 	require.ErrorContains(t, b.Check(), "Efficiency")
-	g := NaturalGas()
+	g := naturalGas()
 	burnt, err := g.Burn(DefaultCombustionAir(), 1.2)
 	require.NoError(t, err)
 	// About 1.15 m³ of air a kWh of natural gas at 20 °C.
@@ -236,11 +236,11 @@ func TestFlueAllocatesNothing(t *testing.T) {
 }
 
 func TestBareFormulasRefuse(t *testing.T) {
-	f := NaturalGas()
+	f := naturalGas()
 	g, err := f.Burn(DefaultCombustionAir(), 1.3)
 	require.NoError(t, err)
 	for _, v := range []float64{
-		SteadyShare(1, 0), SteadyShare(-1, 1), MixedGas{0, 1, 1, -1}.ShareAfter(0), IncompleteCarbonLoss(GasAnalysis{CO: 0, CO2: 0}, 0.7), IncompleteCarbonLoss(GasAnalysis{CO: -0.1, CO2: 0.5}, 0.7),
+		steadyShare(1, 0), steadyShare(-1, 1), MixedGas{0, 1, 1, -1}.ShareAfter(0), IncompleteCarbonLoss(GasAnalysis{CO: 0, CO2: 0}, 0.7), IncompleteCarbonLoss(GasAnalysis{CO: -0.1, CO2: 0.5}, 0.7),
 		f.CombustionAirFlow(g, -1, 20, 101325), f.CombustionAirFlow(g, 1, 200, 101325), f.CombustionAirFlow(g, 1, 20, 101.3), DryGasFromAnalysis(GasAnalysis{0, 0.2, 0, 0.8}, 0.7),
 	} {
 		require.True(t, math.IsNaN(v))
@@ -250,4 +250,12 @@ func TestBareFormulasRefuse(t *testing.T) {
 	require.InDelta(t, 0.9, b.partLoad(0.2), 1e-12)
 	require.True(t, math.IsNaN(b.partLoad(1.1)))
 	require.True(t, math.IsNaN(b.partLoad(-0.1)))
+}
+
+func siegertOf(fuel string) SiegertConstants {
+	k, ok := FindSiegert(fuel)
+	if !ok {
+		panic(fuel)
+	}
+	return k
 }

@@ -11,8 +11,8 @@ import (
 // from the second, and a straight line in Re between the two end values: a
 // convention, not a law, for no published formula holds there.
 const (
-	LaminarLimit   = 2300.0
-	TurbulentLimit = 4000.0
+	laminarLimit   = 2300.0
+	turbulentLimit = 4000.0
 )
 
 // ReynoldsRange holds for Friction and Colebrook, dimensionless.
@@ -25,7 +25,7 @@ var relativeRoughnessRange = domain.Range{Min: 0, Max: 0.1, Unit: "dimensionless
 // Friction returns the Darcy friction factor, dimensionless, of a pipe or duct
 // at the Reynolds number re (above 0, up to 1e9, dimensionless) with the
 // roughness relativeRoughness over the diameter (0 to 0.1, dimensionless):
-// 64/re up to LaminarLimit, Colebrook from TurbulentLimit, linear in re between
+// 64/re up to laminarLimit, Colebrook from turbulentLimit, linear in re between
 // those two values. The Fanning factor of some books is a quarter of it. NaN
 // outside the ranges. Accuracy: 4e-16 relative to the exact root of the
 // equation; Colebrook itself stands within some 5 % of measured pipes.
@@ -34,10 +34,10 @@ func Friction(re, relativeRoughness float64) float64 {
 		return math.NaN()
 	}
 	switch {
-	case re <= LaminarLimit:
+	case re <= laminarLimit:
 		return laminar / re
-	case re < TurbulentLimit:
-		x, _ := colebrookRoot(colebrookSmooth/TurbulentLimit, relativeRoughness/colebrookRough)
+	case re < turbulentLimit:
+		x, _ := colebrookRoot(colebrookSmooth/turbulentLimit, relativeRoughness/colebrookRough)
 		return between(re, 1/(x*x))
 	}
 	x, _ := colebrookRoot(colebrookSmooth/re, relativeRoughness/colebrookRough)
@@ -54,10 +54,10 @@ const (
 )
 
 // between is the straight line in re from the laminar value to f4000, the
-// turbulent value at TurbulentLimit.
+// turbulent value at turbulentLimit.
 func between(re, f4000 float64) float64 {
-	const f2300 = laminar / LaminarLimit
-	return f2300 + (f4000-f2300)*((re-LaminarLimit)/(TurbulentLimit-LaminarLimit))
+	const f2300 = laminar / laminarLimit
+	return f2300 + (f4000-f2300)*((re-laminarLimit)/(turbulentLimit-laminarLimit))
 }
 
 // Colebrook returns the Darcy friction factor f, dimensionless, of turbulent
@@ -69,7 +69,7 @@ func between(re, f4000 float64) float64 {
 // relativeRoughness over the diameter (0 to 0.1, dimensionless). NaN outside.
 // [Cole39] eq. 12. Accuracy: 4e-16 relative to the exact root.
 func Colebrook(re, relativeRoughness float64) float64 {
-	if !(re >= TurbulentLimit && re <= reynoldsRange.Max) || !relativeRoughnessRange.Contains(relativeRoughness) {
+	if !(re >= turbulentLimit && re <= reynoldsRange.Max) || !relativeRoughnessRange.Contains(relativeRoughness) {
 		return math.NaN()
 	}
 	x, _ := colebrookRoot(colebrookSmooth/re, relativeRoughness/colebrookRough)

@@ -28,49 +28,59 @@ const condensationHeat = 2.443e6
 // standards print it.
 const waterPerHydrogen = 8.937
 
-// LowerHeating returns the lower heating value, J/kg as fired, of a fuel of
+// lowerHeating returns the lower heating value, J/kg as fired, of a fuel of
 // composition c whose higher heating value is higher, J/kg:
 // LHV = HHV - 2.443 (8.937 H + w) MJ/kg [IsoFuel21].
-func LowerHeating(c Composition, higher float64) float64 {
+func lowerHeating(c Composition, higher float64) float64 {
 	return higher - condensationHeat*(waterPerHydrogen*c.Hydrogen+c.Water)
 }
 
-// MoistHeating returns the lower heating value, J/kg as fired, of a fuel whose
+// moistHeating returns the lower heating value, J/kg as fired, of a fuel whose
 // dry matter has the lower heating value dry, J/kg, at the moisture water, kg/kg
 // on the wet basis: NCV = NCVdry (1 - M) - 2.443 M MJ/kg [IsoFuel21]. NaN for
 // water outside 0 to 1.
-func MoistHeating(dry, water float64) float64 {
+func moistHeating(dry, water float64) float64 {
 	if !(water >= 0 && water <= 1) {
 		return math.NaN()
 	}
 	return dry*(1-water) - condensationHeat*water
 }
 
-// Dulong returns the higher heating value, J/kg, from the composition c by the
-// form in [MurMck03] ch. 6: 33.9 C + 143 (H - O/8) + 9.1 S MJ/kg. A fall-back
-// for coal; for wood, rich in oxygen, it is poor: prefer a declared value.
-func Dulong(c Composition) float64 {
-	return 1e6 * (33.9*c.Carbon + 143*(c.Hydrogen-c.Oxygen/8) + 9.1*c.Sulphur)
+// Dulong returns the higher and the lower heating value, J/kg, from the
+// composition c by the forms in [MurMck03] ch. 6: 33.9 C + 143 (H - O/8) + 9.1 S
+// MJ/kg, and 121 in place of 143 for the lower one, without the fuel's moisture.
+// A fall-back for coal; for wood, rich in oxygen, it is poor: prefer a declared
+// value. NaN for a composition with shares outside 0 to 1.
+func Dulong(c Composition) (higher, lower float64) {
+	if !c.shares() {
+		return math.NaN(), math.NaN()
+	}
+	h := c.Hydrogen - c.Oxygen/8
+	return 1e6 * (33.9*c.Carbon + 143*h + 9.1*c.Sulphur), 1e6 * (33.9*c.Carbon + 121*h + 9.1*c.Sulphur)
 }
 
-// DulongLower is Dulong with 121 in place of 143, J/kg, the source's lower
-// heating value of composition c, without its moisture.
-func DulongLower(c Composition) float64 {
-	return 1e6 * (33.9*c.Carbon + 121*(c.Hydrogen-c.Oxygen/8) + 9.1*c.Sulphur)
+// shares reports whether every part of c is a share.
+func (c Composition) shares() bool {
+	for _, v := range [...]float64{c.Carbon, c.Hydrogen, c.Oxygen, c.Nitrogen, c.Sulphur, c.Water, c.Ash} {
+		if !shareRange.Contains(v) {
+			return false
+		}
+	}
+	return true
 }
 
 // Boie returns the higher heating value, J/kg, from the composition c by
 // Boie's form, from memory: 35.16 C + 116.225 H - 11.09 O + 6.28 N + 10.465 S
-// MJ/kg. Rivals lie 1 to 3 % apart.
+// MJ/kg. Rivals lie 1 to 3 % apart. NaN as for Dulong.
 func Boie(c Composition) float64 {
+	if !c.shares() {
+		return math.NaN()
+	}
 	return 1e6 * (35.16*c.Carbon + 116.225*c.Hydrogen - 11.09*c.Oxygen + 6.28*c.Nitrogen + 10.465*c.Sulphur)
 }
 
 // HeatingRange is that of the lower heating value.
 var heatingRange = domain.Range{Min: 1e6, Max: 125e6, Unit: "J/kg"}
-
-// higherRange is that of the higher one.
-var higherRange = domain.Range{Min: 1e6, Max: 200e6, Unit: "J/kg"}
 
 // NewFuel returns a fuel with composition c as fired and the lower heating
 // value lower, J/kg as fired, from 1e6 to 125e6. All faults are reported
@@ -107,7 +117,7 @@ func (f Fuel) MoistFuel(water float64) (Fuel, error) {
 	c := &f.Composition
 	dry := (f.Lower + condensationHeat*c.Water) / (1 - c.Water)
 	f.Composition = c.moist(water)
-	f.Lower = MoistHeating(dry, water)
+	f.Lower = moistHeating(dry, water)
 	f.Higher = f.Lower + condensationHeat*(waterPerHydrogen*f.Composition.Hydrogen+water)
 	return f, nil
 }

@@ -53,7 +53,7 @@ func NewGasFuel(name string, g GasShares) (Fuel, error) {
 	}
 	m := c + h + o + n
 	f := Fuel{Name: name, Composition: Composition{Carbon: c / m, Hydrogen: h / m, Oxygen: o / m, Nitrogen: n / m}, Higher: 1000 * heat / m, MolarMass: m / sum, Source: "shares as given; heats of the gases ISO 6976, from memory"}
-	f.Lower = LowerHeating(f.Composition, f.Higher)
+	f.Lower = lowerHeating(f.Composition, f.Higher)
 	return f, f.valid()
 }
 
@@ -66,15 +66,15 @@ const (
 	emissionCoal    = 94.6e-9
 )
 
-// NaturalGas is methane, which good natural gas nearly is.
-func NaturalGas() Fuel {
+// naturalGas is methane, which good natural gas nearly is.
+func naturalGas() Fuel {
 	f, _ := NewGasFuel("natural gas", GasShares{Methane: 1})
 	f.Emission = emissionGas
 	return f
 }
 
-// Propane is pure propane.
-func Propane() Fuel {
+// propane is pure propane.
+func propane() Fuel {
 	f, _ := NewGasFuel("propane", GasShares{Propane: 1})
 	f.Emission = emissionPropane
 	return f
@@ -123,7 +123,7 @@ func hardCoal() Fuel {
 // Fuels returns the ready-made fuels: natural gas, propane, light oil, wood, wood
 // pellets, straw and hard coal.
 func Fuels() []Fuel {
-	return []Fuel{NaturalGas(), Propane(), LightOil(), Wood(), Pellets(), straw(), hardCoal()}
+	return []Fuel{naturalGas(), propane(), LightOil(), Wood(), Pellets(), straw(), hardCoal()}
 }
 
 // FindFuel returns the ready-made fuel of that name, and whether there is one.

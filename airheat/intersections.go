@@ -179,7 +179,7 @@ func (s *finder) corner(q float64) float64 {
 	nu := s.against.air.Viscosity / s.against.air.Density
 	for i := range s.against.ducts.runs {
 		r := &s.against.ducts.runs[i]
-		y := TurbulentLimit * nu / r.diameter * r.area / s.speed
+		y := turbulentLimit * nu / r.diameter * r.area / s.speed
 		if y > q && r.slender > 0 {
 			next = math.Min(next, y)
 		}

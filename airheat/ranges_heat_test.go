@@ -194,7 +194,6 @@ func TestNoFalseComfort(t *testing.T) {
 	require.True(t, math.IsNaN(MixedGas{-0.01, 0, 1, 100}.ShareAfter(time.Second)))
 	require.True(t, math.IsNaN(LeakageRule(-1, 100)))
 	require.True(t, math.IsNaN(LeakageRule(1, -100)))
-	require.True(t, math.IsNaN(DirectEfficiency(-5, 0.001, 17e6)))
 	require.True(t, math.IsNaN(DryGasFromAnalysis(GasAnalysis{0.1, -0.05, 0, 0.8}, 0.5)))
 	l := TwoLayers{LowerLoss: 5, UpperLoss: 5, Lower: 15, Outside: 0, RisingShare: 0.5, Mixing: 0.1, HeaterFlow: 0.5, HeatCapacity: 1200}
 	_, err := l.Fans(MixingFans{Flow: 0.5, Power: 5000, FilmFactor: 1}, 1)

@@ -6,7 +6,6 @@ import (
 	"math"
 
 	"cloche.example/internal/domain"
-	"cloche.example/psychro"
 )
 
 // TwoLayers is a house with a lower and an upper layer of air, heated so that
@@ -27,12 +26,8 @@ type TwoLayers struct {
 	RisingShare  float64 // fraction, 0 to 1, of the heat that rises past the crop
 	Mixing       float64 // m³/s, 0 to 10000, exchanged between the layers without fans
 	HeaterFlow   float64 // m³/s, 1e-6 to 10000, through the heater, at the lower layer's density
-	HeatCapacity float64 // J/(m³ K), 300 to 3000, of the air, AirHeatCapacity gives it
+	HeatCapacity float64 // J/(m³ K), 300 to 3000, of the air: psychro.State's HeatCapacity over SpecificVolume
 }
-
-// AirHeatCapacity returns the heat capacity of moist air by volume at state s,
-// J/(m³ K).
-func AirHeatCapacity(s psychro.State) float64 { return s.HeatCapacity() / s.SpecificVolume() }
 
 func (l *TwoLayers) check() error {
 	err := errors.Join(

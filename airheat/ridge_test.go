@@ -103,7 +103,7 @@ func TestTwoLayersRefuse(t *testing.T) {
 	l.RisingShare, l.Mixing = 1, 0
 	_, err = l.RidgeReturn()
 	require.ErrorContains(t, err, "Mixing")
-	require.InDelta(t, 1206, AirHeatCapacity(idealAir(t, 20, 0.5, 101325)), 10)
+	require.InDelta(t, 1206, (idealAir(t, 20, 0.5, 101325).HeatCapacity() / idealAir(t, 20, 0.5, 101325).SpecificVolume()), 10)
 }
 
 // A lower layer that neither loses nor exchanges heat asks for none, and a house

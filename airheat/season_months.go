@@ -52,11 +52,11 @@ type MonthlyHouse struct {
 	Price    float64 // currency per kg, 0 to 1e6, of fuel
 }
 
-// Utilisation returns the share of the gains that meets loss, a fraction, by
+// utilisation returns the share of the gains that meets loss, a fraction, by
 // the monthly method of [IsoEnergy08]: ratio is gains over loss, storage the
 // time constant in h; a = 1 + storage/15. A light house uses little of gains
 // as large as its loss. NaN for a negative ratio or storage.
-func Utilisation(ratio, storage float64) float64 {
+func utilisation(ratio, storage float64) float64 {
 	if !(ratio >= 0 && storage >= 0) {
 		return math.NaN()
 	}
@@ -108,7 +108,7 @@ func (h MonthlyHouse) Solve(m Months) (SeasonHeat, [12]float64, error) {
 			continue
 		}
 		gain := h.Aperture*m.Sun[k] + h.Gain
-		used := gain * Utilisation(gain/loss, h.Storage)
+		used := gain * utilisation(gain/loss, h.Storage)
 		asked := math.Max(0, loss-used)
 		r.add(&h.Burner, asked, m.Hours[k])
 		r.Loss += loss * m.Hours[k] * 3600

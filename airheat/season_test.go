@@ -161,13 +161,13 @@ func TestAHeaterTooSmallIsSaid(t *testing.T) {
 }
 
 func TestUtilisation(t *testing.T) {
-	require.InDelta(t, 1, Utilisation(0, 30), 1e-12)
-	require.InDelta(t, (1+30.0/15)/(2+30.0/15), Utilisation(1, 30), 1e-9)
-	require.InDelta(t, Utilisation(1, 30), Utilisation(1+1e-6, 30), 1e-5)
-	require.InDelta(t, 0.5, Utilisation(1, 0), 1e-9)
-	require.InDelta(t, 1.0/4, Utilisation(4, 1e5), 1e-9)
-	require.Zero(t, Utilisation(math.Inf(1), 10))
-	require.True(t, math.IsNaN(Utilisation(-1, 10)))
+	require.InDelta(t, 1, utilisation(0, 30), 1e-12)
+	require.InDelta(t, (1+30.0/15)/(2+30.0/15), utilisation(1, 30), 1e-9)
+	require.InDelta(t, utilisation(1, 30), utilisation(1+1e-6, 30), 1e-5)
+	require.InDelta(t, 0.5, utilisation(1, 0), 1e-9)
+	require.InDelta(t, 1.0/4, utilisation(4, 1e5), 1e-9)
+	require.Zero(t, utilisation(math.Inf(1), 10))
+	require.True(t, math.IsNaN(utilisation(-1, 10)))
 }
 
 func TestSeasonRefuses(t *testing.T) {

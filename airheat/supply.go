@@ -2,8 +2,6 @@ package airheat
 
 import (
 	"fmt"
-
-	"cloche.example/psychro"
 )
 
 // SupplyCaution is to be printed wherever a supply temperature is shown.
@@ -35,34 +33,4 @@ func (l SupplyLimits) Warnings(supply float64) []string {
 		}
 	}
 	return w
-}
-
-// Intake is what a heater draws in.
-type Intake struct {
-	Air         psychro.State // mixed air
-	OutsideHeat float64       // J/kg of dry intake air, what warming the outside share to the inside state's temperature asks
-	Fog         bool          // the two airs met in fog; the state is then the saturated air of the mixture
-}
-
-// MixedIntake returns the intake of a heater that draws the given share of
-// outside air, a fraction of the dry air from 0 (recirculated) to 1 (all from
-// outside), the rest from inside; both states at one pressure. What leaves
-// through the cover for the outside share is the house's leakage and is not
-// counted here.
-func MixedIntake(inside, outside psychro.State, share float64) (Intake, error) {
-	if err := shareRange.Check("share", share); err != nil {
-		return Intake{}, err
-	}
-	warm := share * outside.HeatCapacity() * (inside.Temperature() - outside.Temperature())
-	switch share {
-	case 0:
-		return Intake{Air: inside}, nil
-	case 1:
-		return Intake{Air: outside, OutsideHeat: warm}, nil
-	}
-	m, err := psychro.Mix(psychro.Stream{State: inside, DryAir: 1 - share}, psychro.Stream{State: outside, DryAir: share})
-	if err != nil {
-		return Intake{}, err
-	}
-	return Intake{Air: m.Air.State, OutsideHeat: warm, Fog: m.FogLiquid+m.FogIce > 0}, nil
 }

@@ -24,29 +24,6 @@ func TestSupplyWarnings(t *testing.T) {
 	require.Len(t, l.Warnings(50), 1)
 }
 
-func TestMixedIntake(t *testing.T) {
-	in, out := idealAir(t, 16, 0.7, 101325), idealAir(t, -5, 0.8, 101325)
-	all, err := MixedIntake(in, out, 1)
-	require.NoError(t, err)
-	require.Equal(t, out, all.Air)
-	none, err := MixedIntake(in, out, 0)
-	require.NoError(t, err)
-	require.Equal(t, in, none.Air)
-	require.Zero(t, none.OutsideHeat)
-	m, err := MixedIntake(in, out, 0.25)
-	require.NoError(t, err)
-	require.InDelta(t, 0.75*in.Enthalpy()+0.25*out.Enthalpy(), m.Air.Enthalpy(), 1e-6)
-	require.InDelta(t, 0.25*out.HeatCapacity()*21, m.OutsideHeat, 1e-9)
-	require.False(t, m.Fog)
-	wet, err := MixedIntake(idealAir(t, 25, 1, 101325), out, 0.5)
-	require.NoError(t, err)
-	require.True(t, wet.Fog)
-	_, err = MixedIntake(in, out, 25)
-	require.ErrorIs(t, err, ErrRange)
-	_, err = MixedIntake(in, idealAir(t, 0, 0.5, 90000), 0.5)
-	require.Error(t, err)
-}
-
 // TestCoilWarmsOutsideAir: 75 people with 0.3 m³ a minute each, at 0.81 m³/kg,
 // from 24.5 to 39.5 kJ/kg.
 func TestCoilWarmsOutsideAir(t *testing.T) {
@@ -74,19 +51,19 @@ func TestCoilWarmsOutsideAir(t *testing.T) {
 	}, func(v ...float64) float64 { return idealAir(t, v[0], 0, v[1]).Density() })
 	// Mixing 20 kg/s of 21 °C with 3 kg/s of 28 °C; the printed enthalpy 41.8
 	// of a companion to the book multiplies one stream's twice.
-	m, err := MixedIntake(idealAir(t, 21, 0.4, 101325), idealAir(t, 28, 0.4, 101325), 3.0/23)
+	m, err := psychro.Mix(psychro.Stream{State: idealAir(t, 21, 0.4, 101325), DryAir: 20}, psychro.Stream{State: idealAir(t, 28, 0.4, 101325), DryAir: 3})
 	require.NoError(t, err)
 	check.Run(t, []check.Row{
 		{Where: "Hundy08.Ex21.3/dry-bulb", Printed: "21.9"},
-	}, func(...float64) float64 { return m.Air.Temperature() })
+	}, func(...float64) float64 { return m.Air.State.Temperature() })
 	check.Run(t, []check.Row{
 		{Where: "Hundy08.Ex21.3/enthalpy", In: []float64{20, 41.8, 3, 56.6}, Printed: "41.8", Suspect: "the source's companion multiplies one stream's enthalpy twice", Right: "43.73"},
 	}, func(v ...float64) float64 {
 		a := stateOfEnthalpy(t, 21, v[1]*1000)
 		b := stateOfEnthalpy(t, 28, v[3]*1000)
-		mix, err := MixedIntake(a, b, v[2]/(v[0]+v[2]))
+		mix, err := psychro.Mix(psychro.Stream{State: a, DryAir: v[0]}, psychro.Stream{State: b, DryAir: v[2]})
 		require.NoError(t, err)
-		return mix.Air.Enthalpy() / 1000
+		return mix.Air.State.Enthalpy() / 1000
 	})
 }
 

@@ -33,7 +33,7 @@ func TestTradeFigureOfTheRise(t *testing.T) {
 	require.InDelta(t, 88.6, rise(inlet), 0.5)
 	// At the outlet the same flow is less air: rise = r T1/(T1 - r).
 	require.InDelta(t, rise(inlet)*293.15/(293.15-rise(inlet)), rise(outlet), 1e-9)
-	require.InDelta(t, 1.2*1005*2000/3600*100, RuleOfThumb(2000.0/3600, 100), 1e-9)
+	require.InDelta(t, 1.2*1005*2000/3600*100, ruleOfThumb(2000.0/3600, 100), 1e-9)
 }
 
 // At a rise of 100 K, air returned 10 K warmer asks 10 % less of the heater:
@@ -74,7 +74,7 @@ func TestTradeFigureOfTheWarmUp(t *testing.T) {
 // A heater that warms air directly reaches about 93 %: gas with 5 % of oxygen
 // in a flue of 140 °C, and a hundredth lost from the casing.
 func TestTradeFigureOfTheEfficiency(t *testing.T) {
-	f := NaturalGas()
+	f := naturalGas()
 	check.Run(t, []check.Row{
 		{Where: trade + "efficiency of a direct air heater", In: []float64{140, 0.05, 0.01}, Printed: "93"},
 	}, func(v ...float64) float64 {

@@ -24,7 +24,7 @@ func TestCoolDownAgainstMatrixExponential(t *testing.T) {
 			require.NoError(t, err)
 		}
 		h := house(t, envelope.Nodes{AirCapacity: v[0], StructureCapacity: v[1], SoilCapacity: v[2], Cover: v[3], Leakage: v[4], AirStructure: v[5], AirSoil: v[6], StructureOutside: v[7], SoilDeep: v[8]})
-		e, err := h.CoolDown(h, envelope.Drive{Outside: v[9], Ramp: v[10], Deep: v[11]}, Cooling{v[12], v[13], v[14], 40 * time.Hour})
+		e, err := h.CoolDown(h, envelope.Drive{Outside: v[9], Ramp: v[10], Deep: v[11]}, HeatFailure{v[12], v[13], v[14], 40 * time.Hour})
 		require.NoError(t, err)
 		if row[15] == "never" {
 			require.False(t, e.Reached)
@@ -63,7 +63,7 @@ func TestTransientsAgainstEigenvectorsInManyDigits(t *testing.T) {
 			d.Heat = v[12]
 			e, err = h.WarmUp(d, v[15], limit)
 		} else {
-			e, err = h.CoolDown(h, d, Cooling{v[13], v[14], v[15], limit})
+			e, err = h.CoolDown(h, d, HeatFailure{v[13], v[14], v[15], limit})
 			d.Heat, start = h.HoldingHeat(d, v[13])
 			d.Heat *= v[14]
 		}

@@ -72,7 +72,7 @@ func TestReachFindsTheFirstCrossing(t *testing.T) {
 	q, start := h.HoldingHeat(d, 16)
 	require.Greater(t, q, 0.0)
 	for _, level := range []float64{12, 8, 4, 0.5} {
-		e, err := h.CoolDown(h, d, Cooling{16, 0, level, 100 * time.Hour})
+		e, err := h.CoolDown(h, d, HeatFailure{16, 0, level, 100 * time.Hour})
 		require.NoError(t, err)
 		// The same on marched steps of a second, joined by straight lines.
 		y, tm := start, 0.0
@@ -112,12 +112,12 @@ func TestATurningCurveIsNotMissed(t *testing.T) {
 	}
 	require.Greater(t, when, 1000.0)
 	require.Less(t, when, 39000.0)
-	e, err := h.CoolDown(h, d, Cooling{16, 0, low + 0.001, 300 * time.Hour})
+	e, err := h.CoolDown(h, d, HeatFailure{16, 0, low + 0.001, 300 * time.Hour})
 	require.NoError(t, err)
 	require.True(t, e.Reached)
 	require.Less(t, e.Time.Seconds(), when)
 	require.Greater(t, e.Time.Seconds(), when-2000)
-	e, err = h.CoolDown(h, d, Cooling{16, 0, low - 0.01, 10 * time.Hour})
+	e, err = h.CoolDown(h, d, HeatFailure{16, 0, low - 0.01, 10 * time.Hour})
 	require.NoError(t, err)
 	require.False(t, e.Reached)
 	require.InDelta(t, low, e.Nearest, 1e-3)
@@ -161,7 +161,7 @@ func TestLevelsMetAtTheStartTakeNoTime(t *testing.T) {
 		require.True(t, e.Reached)
 		require.Zero(t, e.Time)
 		require.InDelta(t, h.Steady(cold).Air, e.State.Air, 1e-12)
-		e, err = h.CoolDown(h, d, Cooling{12, 0.3, 12 + below, time.Hour})
+		e, err = h.CoolDown(h, d, HeatFailure{12, 0.3, 12 + below, time.Hour})
 		require.NoError(t, err)
 		require.True(t, e.Reached)
 		require.Zero(t, e.Time)
@@ -171,7 +171,7 @@ func TestLevelsMetAtTheStartTakeNoTime(t *testing.T) {
 	var none Transient
 	_, err := none.WarmUp(d, 12, time.Hour)
 	require.ErrorContains(t, err, "NewTransient")
-	_, err = h.CoolDown(none, d, Cooling{12, 0, 2, time.Hour})
+	_, err = h.CoolDown(none, d, HeatFailure{12, 0, 2, time.Hour})
 	require.ErrorContains(t, err, "NewTransient")
 	_, err = none.NightSetBack(d, SetPoints{}, 100)
 	require.ErrorContains(t, err, "NewTransient")
@@ -240,6 +240,6 @@ func TestTransientsAllocateNothing(t *testing.T) {
 	require.Zero(t, testing.AllocsPerRun(100, func() {
 		h, _ := NewTransient(n)
 		_, _ = h.WarmUp(envelope.Drive{Heat: 40000, Outside: -8, Deep: 8}, 18, Forever)
-		_, _ = h.CoolDown(h, envelope.Drive{Outside: -8, Ramp: 1e-4, Deep: 8}, Cooling{18, 0, 1, 90 * time.Hour})
+		_, _ = h.CoolDown(h, envelope.Drive{Outside: -8, Ramp: 1e-4, Deep: 8}, HeatFailure{18, 0, 1, 90 * time.Hour})
 	}))
 }

@@ -11,7 +11,7 @@ type marcher struct {
 	regain, gain float64 // gain: discharge times hole area over the section
 	hole         float64 // m², area of a row's holes
 	toRe         float64 // Reynolds number over velocity, s/m
-	slow, fast   float64 // m/s, at LaminarLimit and TurbulentLimit
+	slow, fast   float64 // m/s, at laminarLimit and turbulentLimit
 	smooth       float64 // m/s, Colebrook's second term times the velocity, its b
 	inverse      float64 // s/m, one over it
 	linear       float64 // laminar f V: 64 ν/D
@@ -30,12 +30,12 @@ func (t PerforatedTube) marcher(s TubeSupply) marcher {
 		hole:   hole,
 		gain:   t.Discharge * hole / (math.Pi / 4 * t.Diameter * t.Diameter),
 		toRe:   t.Diameter / nu,
-		slow:   LaminarLimit * nu / t.Diameter,
-		fast:   TurbulentLimit * nu / t.Diameter,
+		slow:   laminarLimit * nu / t.Diameter,
+		fast:   turbulentLimit * nu / t.Diameter,
 		smooth: colebrookSmooth * nu / t.Diameter, inverse: t.Diameter / (colebrookSmooth * nu),
 		linear: laminar * nu / t.Diameter,
 		rough:  t.Roughness / t.Diameter / colebrookRough,
-		f4000:  Colebrook(TurbulentLimit, t.Roughness/t.Diameter),
+		f4000:  Colebrook(turbulentLimit, t.Roughness/t.Diameter),
 		pitch:  t.Pitch / t.Diameter,
 		lead:   t.LeadIn / t.Diameter,
 	}
@@ -180,13 +180,13 @@ func (m *marcher) careful(u float64, dst []TubePosition) (fan, slope, stale, ben
 	return v, dv, 0, bend, true
 }
 
-// slowFriction is f |v| and its slope by |v| up to TurbulentLimit.
+// slowFriction is f |v| and its slope by |v| up to turbulentLimit.
 func (m *marcher) slowFriction(speed float64) (f, slope float64) {
 	if speed <= m.slow {
 		return m.linear, 0
 	}
 	factor := between(speed*m.toRe, m.f4000)
-	return factor * speed, factor + (m.f4000-laminar/LaminarLimit)/(m.fast-m.slow)*speed
+	return factor * speed, factor + (m.f4000-laminar/laminarLimit)/(m.fast-m.slow)*speed
 }
 
 // friction is the factor of a leg whose velocity is v, from the root that the

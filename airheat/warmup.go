@@ -25,8 +25,8 @@ func (h Transient) WarmUp(d envelope.Drive, setPoint float64, limit time.Duratio
 	return h.reachFrom(start, d, airNode, [2]string{"setPoint", "limit"}, setPoint, start.Air >= setPoint, limit)
 }
 
-// Cooling says how the heat of a house fails and what is waited for.
-type Cooling struct {
+// HeatFailure says how the heat of a house fails and what is waited for.
+type HeatFailure struct {
 	SetPoint float64       // °C, -90 to 120, held in the steady state until the failure
 	Share    float64       // fraction, 0 to 1, of the heat that held it which is left; 0 with the heater out of work
 	Level    float64       // °C, -90 to 120, of the air, that is waited for
@@ -39,7 +39,7 @@ type Cooling struct {
 // heater alone fails, or another where a power cut stops the fan too, so that
 // air, structure and soil are less firmly joined and the leakage changes. The
 // error lists every fault.
-func (h Transient) CoolDown(after Transient, d envelope.Drive, c Cooling) (Event, error) {
+func (h Transient) CoolDown(after Transient, d envelope.Drive, c HeatFailure) (Event, error) {
 	if err := errors.Join(h.made(), d.Check(), roomRange.Check("SetPoint", c.SetPoint), shareRange.Check("Share", c.Share)); err != nil {
 		return Event{}, err
 	}

@@ -118,7 +118,7 @@ func one(c choice, house *envelope.House, outside float64) (row, error) {
 		return r, err
 	}
 	r.heat, r.start = r.fan.HoldingHeat(r.drive, c.inside)
-	fails := airheat.Cooling{SetPoint: c.inside, Share: 0, Level: c.level, Limit: horizon}
+	fails := airheat.HeatFailure{SetPoint: c.inside, Share: 0, Level: c.level, Limit: horizon}
 	if r.fault, err = r.fan.CoolDown(r.fan, r.drive, fails); err != nil {
 		return r, err
 	}

@@ -99,7 +99,7 @@ func split(c choice) (layers, error) {
 	if err != nil {
 		return layers{}, err
 	}
-	l := layers{capacity: airheat.AirHeatCapacity(air)}
+	l := layers{capacity: air.HeatCapacity() / air.SpecificVolume()}
 	for _, f := range loss.Facets {
 		if f.Kind == envelope.Roof {
 			l.upper += f.Loss

@@ -61,7 +61,8 @@ func dryingOf(p plan, d design) (dryingMorning, error) {
 	r.Sensible, r.Latent, r.Saved = a.Sensible, a.Latent, a.Heat.Saved
 	over := a.Over(time.Duration(q.Hours * float64(time.Hour)))
 	r.Heat = (over.Sensible + over.Latent) / 3.6e6
-	b := airheat.Burner{Rated: p.Heater.Power, Efficiency: p.Heater.Efficiency, Fuel: fuels[p.Heater.Fuel]()}
+	fuel, _ := airheat.FindFuel(p.Heater.Fuel)
+	b := airheat.Burner{Rated: p.Heater.Power, Efficiency: p.Heater.Efficiency, Fuel: fuel}
 	if a.Total <= b.Rated {
 		fuel := b.FuelPower(a.Total) / b.Fuel.Lower * 3600 * q.Hours
 		cost := fuel * p.Heater.FuelPrice

@@ -91,7 +91,7 @@ func timesOf(p plan, d design) (timeFigures, error) {
 	if err := errors.Join(e1, e2); err != nil {
 		return timeFigures{}, err
 	}
-	fails := airheat.Cooling{SetPoint: p.Inside.Temperature, Share: 0, Level: 0, Limit: horizon}
+	fails := airheat.HeatFailure{SetPoint: p.Inside.Temperature, Share: 0, Level: 0, Limit: horizon}
 	out, err := turning.CoolDown(turning, fall, fails)
 	if err != nil {
 		return timeFigures{}, err

@@ -43,12 +43,10 @@ func ridgeOf(p plan, d design) (ridgeReturn, error) {
 	}
 	r, err := airheat.TwoLayers{
 		LowerLoss: d.Loss.Coefficient - upper, UpperLoss: upper, Lower: p.Inside.Temperature, Outside: p.Site.Outside,
-		RisingShare: p.Ridge.Rising, Mixing: p.Ridge.Mixing, HeaterFlow: d.Heater.Inlet, HeatCapacity: airheat.AirHeatCapacity(d.Air.inside),
+		RisingShare: p.Ridge.Rising, Mixing: p.Ridge.Mixing, HeaterFlow: d.Heater.Inlet, HeatCapacity: d.Air.inside.HeatCapacity() / d.Air.inside.SpecificVolume(),
 	}.RidgeReturn()
 	return ridgeReturn{r.Floor.Upper, r.Ridge.Upper, r.CoilView, r.Saving, r.SavingHeat, r.Bound}, err
 }
-
-var fuels = map[string]func() airheat.Fuel{"wood pellets": airheat.Pellets, "wood": airheat.Wood, "natural gas": airheat.NaturalGas, "propane": airheat.Propane, "light oil": airheat.LightOil}
 
 // days of the months.
 var days = [12]float64{31, 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31}
@@ -56,7 +54,8 @@ var days = [12]float64{31, 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31}
 // seasonOf is the monthly method on the plan's means, with the loss
 // coefficient of the season's mean night.
 func seasonOf(p plan, d design) (seasonFuel, error) {
-	b := airheat.Burner{Rated: p.Heater.Power, Efficiency: p.Heater.Efficiency, Fuel: fuels[p.Heater.Fuel]()}
+	fuel, _ := airheat.FindFuel(p.Heater.Fuel)
+	b := airheat.Burner{Rated: p.Heater.Power, Efficiency: p.Heater.Efficiency, Fuel: fuel}
 	if err := b.Check(); err != nil {
 		return seasonFuel{}, err
 	}
