@@ -21,7 +21,7 @@ type DirectFired struct {
 }
 
 // DirectFired returns what the fuel gives to the house when it burns without a
-// flue at power, W on the lower heating value. Print CombustionCaution with it.
+// flue at power, W, 0 to 1e9, on the lower heating value. Print CombustionCaution with it.
 func (f Fuel) DirectFired(power float64) (DirectFired, error) {
 	if err := errors.Join(f.valid(), powerRange.Check("power", power)); err != nil {
 		return DirectFired{}, err

@@ -11,7 +11,7 @@ import (
 // DuctSection is the open cross-section of a duct: round, by its Diameter, or
 // rectangular, by Width and Height. Make it with Round or Rectangular.
 type DuctSection struct {
-	Diameter float64 // m, 0.01 to 10, inside; 0 for a rectangular duct
+	Diameter float64 // m, 0.01 to 10, inside; only 0 in a rectangular duct
 	Width    float64 // m, 0.01 to 10, inside; 0 for a round duct
 	Height   float64 // m, 0.01 to 10, inside; 0 for a round duct
 }

@@ -43,7 +43,7 @@ func (d Duct) Dew(film, dryAir float64, in psychro.State, around float64) (DuctD
 	if err := errors.Join(
 		d.Section.check("Section."),
 		ductLengthRange.Check("Length", d.Length),
-		positive(heatTransferRange).Check("HeatTransfer", d.HeatTransfer),
+		notZero(heatTransferRange).Check("HeatTransfer", d.HeatTransfer),
 		outer.Check("film", film),
 		domain.Range{Min: 1e-6, Max: 1000, Unit: "kg/s"}.Check("dryAir", dryAir),
 		stateCheck("in", in),

@@ -28,7 +28,7 @@ func (d Duct) Heat(flow, inlet, around float64, air Air) (DuctHeat, error) {
 		d.Section.check("Section."),
 		ductLengthRange.Check("Length", d.Length),
 		heatTransferRange.Check("HeatTransfer", d.HeatTransfer),
-		positive(ductFlowRange).Check("flow", flow),
+		notZero(ductFlowRange).Check("flow", flow),
 		airTemperatureRange.Check("inlet", inlet),
 		airTemperatureRange.Check("around", around),
 		air.check("Air."),

@@ -41,9 +41,9 @@ type RoundSizing struct {
 // 10 m does it.
 func RoundFor(s RoundSizing) (float64, error) {
 	if err := errors.Join(
-		positive(ductFlowRange).Check("Flow", s.Flow),
-		positive(ductPressureRange).Check("Pressure", s.Pressure),
-		positive(ductLengthRange).Check("Length", s.Length),
+		notZero(ductFlowRange).Check("Flow", s.Flow),
+		notZero(ductPressureRange).Check("Pressure", s.Pressure),
+		notZero(ductLengthRange).Check("Length", s.Length),
 		ductRoughnessRange.Check("Roughness", s.Roughness),
 		domain.Within("Air", s.Air.check("")),
 	); err != nil {
@@ -66,8 +66,8 @@ func RoundFor(s RoundSizing) (float64, error) {
 // smallest stands for "more than nothing" in a range.
 const smallest = 1e-9
 
-// positive is the range r without its zero.
-func positive(r domain.Range) domain.Range {
+// notZero is the range r without its zero.
+func notZero(r domain.Range) domain.Range {
 	if r.Min <= 0 {
 		r.Min = smallest
 	}

@@ -78,7 +78,7 @@ type Duty struct {
 }
 
 // PowerFor returns the duty of a heater that takes in air at state in, in the
-// stated flow, and lets it out at outlet, °C. The balance is
+// stated flow, and lets it out at outlet, °C, -90 to 300. The balance is
 // Q = m (h2 - h1) per kg of dry air [HoF17] ch. 1 eq. 30, in the model that in
 // was made with. psychro.IdealGas is the handbook's ideal form and answers any
 // outlet to 300 °C; psychro.RealGas is some 0.2 % above it and ends at 200 °C,
@@ -94,7 +94,7 @@ func PowerFor(in psychro.State, flow Flow, outlet float64) (Duty, error) {
 	return d, nil
 }
 
-// RiseFor returns the duty of a heater that gives power, W, to air entering
+// RiseFor returns the duty of a heater that gives power, W, 0 to 1e9, to air entering
 // at state in, in the stated flow: its outlet temperature. A flow stated at
 // the outlet makes the balance implicit: as the air expands, the mass falls,
 // and above a certain power there is no solution (ErrNoSolution).
@@ -170,8 +170,8 @@ func (h *heated) closed(flow Flow, power, T1 float64) (da, x float64, err error)
 	return da, x, nil
 }
 
-// FlowFor returns the duty of a heater that gives power, W, to air entering
-// at state in and leaving at outlet, °C: its flow, on every basis. ByRule is
+// FlowFor returns the duty of a heater that gives power, W, 1e-6 to 1e9, to air
+// entering at state in and leaving at outlet, °C, -90 to 300: its flow, on every basis. ByRule is
 // that of the flow at the inlet.
 func FlowFor(in psychro.State, power, outlet float64) (Duty, error) {
 	h, err := newHeated(&in, outlet)

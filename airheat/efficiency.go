@@ -154,13 +154,12 @@ func (b Burner) partLoad(load float64) float64 {
 	return load * b.Rated / b.FuelPower(load*b.Rated)
 }
 
-// CombustionAirFlow returns the air a fire draws, m³/s at temperature t, °C, and
-// pressure p, Pa, for the fuel's power, W on the lower heating value, burning
+// CombustionAirFlow returns the air a fire draws, m³/s at temperature t, °C, -30 to 60,
+// and pressure p, Pa, 30000 to 200000, for the fuel's power, W on the lower heating value, burning
 // to gas g. It is what the house must let in, or the fire starves. NaN for a
-// power below 0, t outside −30 to 60 °C or p outside psychro.Pressures. Print
-// CombustionCaution with it.
+// power outside 0 to 1e9 W, t or p outside. Print CombustionCaution with it.
 func (f Fuel) CombustionAirFlow(g FlueGas, power, t, p float64) float64 {
-	if !(power >= 0) || !fireAirRange.Contains(t) || !(domain.Range{Min: 30e3, Max: 200e3, Unit: "Pa"}).Contains(p) {
+	if !powerRange.Contains(power) || !fireAirRange.Contains(t) || !(domain.Range{Min: 30e3, Max: 200e3, Unit: "Pa"}).Contains(p) {
 		return math.NaN()
 	}
 	kmol := power / f.Lower * (g.air + g.airWater)

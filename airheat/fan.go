@@ -26,8 +26,8 @@ var (
 )
 
 // NewFanTable returns the fan that a table of two or more points describes:
-// flow in m³/s, rising, at the fan's inlet, and the fan pressure there in Pa
-// for air of 1.2 kg/m³. Between points the pressure is linear; outside the
+// flow in m³/s, 0 to 1000, rising, at the fan's inlet, and the fan pressure
+// there in Pa, -1e5 to 1e5, for air of 1.2 kg/m³. Between points the pressure is linear; outside the
 // table nothing is assumed. The error lists every fault.
 func NewFanTable(flow, pressure []float64) (Fan, error) {
 	var faults []error
@@ -64,7 +64,8 @@ const maxFanDegree = 8
 
 // NewFanPolynomial returns the fan whose pressure in Pa, for air of 1.2 kg/m³,
 // is coefficients[0] + coefficients[1] Q + coefficients[2] Q² + … of the inlet
-// flow Q in m³/s, for the flows from first to last (m³/s) and nowhere else.
+// flow Q in m³/s, for the flows from first, m³/s, 0 to 1000, to last (m³/s, above first, at most
+// 1000) and nowhere else.
 // The coefficients have the unit Pa over the power of m³/s. The error lists
 // every fault.
 func NewFanPolynomial(first, last float64, coefficients ...float64) (Fan, error) {

@@ -37,7 +37,7 @@ func TestRangesOfHeat(t *testing.T) {
 		"share":            {shareRange, 0, 1},
 		"sun":              {sunRange, 0, 1500},
 		"wet":              {wetRange, -60, 50},
-		"positive":         {positive(domain.Range{Max: 3}), 1e-9, 3},
+		"positive":         {notZero(domain.Range{Max: 3}), 1e-9, 3},
 	} {
 		require.Equal(t, [2]float64{c.min, c.max}, [2]float64{c.r.Min, c.r.Max}, name)
 	}

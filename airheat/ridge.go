@@ -156,7 +156,7 @@ type FansCompared struct {
 }
 
 // Fans returns the balance with mixing fans instead of a ridge return. worth,
-// a ratio, is how many W of heat one W of electricity is worth: the ratio of
+// a ratio, 0 to 100, is how many W of heat one W of electricity is worth: the ratio of
 // prices, or of primary energy; 1 counts joule for joule.
 func (l TwoLayers) Fans(f MixingFans, worth float64) (FansCompared, error) {
 	err := errors.Join(l.check(),

@@ -16,8 +16,8 @@ type SetPoints struct {
 	DayEnds   int     // number of the first hour of the night, after DayStarts, to 24
 }
 
-// At returns the set-point of hour i of the year, °C.
-func (s SetPoints) At(i int) float64 {
+// at returns the set-point of hour i of the year, °C.
+func (s SetPoints) at(i int) float64 {
 	if h := i % 24; h >= s.DayStarts && h < s.DayEnds {
 		return s.Day
 	}
@@ -122,7 +122,7 @@ func (s HeatingSeason) Hourly() (SeasonHeat, error) {
 	}
 	r := SeasonHeat{Method: "hourly"}
 	for i, to := range s.Outside {
-		loss := s.Loss * (s.SetPoints.At(i) - to)
+		loss := s.Loss * (s.SetPoints.at(i) - to)
 		gain := s.Aperture*s.Sun[i] + s.Gain
 		if loss > gain {
 			r.add(&s.Burner, loss-gain, 1)
@@ -154,7 +154,7 @@ func (s HeatingSeason) Bins(width float64) (SeasonHeat, error) {
 	for i, v := range s.Outside {
 		b := &bins[int(math.Floor(v/width)-first)]
 		b.hours++
-		b.diff += s.SetPoints.At(i) - v
+		b.diff += s.SetPoints.at(i) - v
 		b.sun += s.Sun[i]
 	}
 	r := SeasonHeat{Method: "bins"}
@@ -174,7 +174,7 @@ func (s HeatingSeason) Bins(width float64) (SeasonHeat, error) {
 }
 
 // DegreeHours sums the outside temperatures below the base temperature base,
-// °C: heat = Loss × degree-hours, at the burner's efficiency for the mean
+// °C, -90 to 120: heat = Loss × degree-hours, at the burner's efficiency for the mean
 // load. The base is the set-point less what the gains carry; BaseTemperature
 // gives it. One base for the whole year knows no sunny hour from a dull one.
 func (s HeatingSeason) DegreeHours(base float64) (SeasonHeat, error) {
@@ -223,9 +223,12 @@ func (s HeatingSeason) BaseTemperature() (float64, error) {
 	return mean - sum/n/s.Loss, nil
 }
 
-// DegreeDayEnergy returns the heat in J of a house of loss, W/K, over
-// degreeDays, K d: 86400 × loss × degree-days × share, the share of the day or
-// of the rooms that is heated, a fraction.
+// DegreeDayEnergy returns the heat in J of a house of loss, W/K, 0 to 1e9, over
+// degreeDays, K d, 0 to 1e5: 86400 × loss × degree-days × share, the share of
+// the day or of the rooms that is heated, a fraction, 0 to 1. NaN outside.
 func DegreeDayEnergy(loss, degreeDays, share float64) float64 {
+	if !conductanceRange.Contains(loss) || !(degreeDays >= 0 && degreeDays <= 1e5) || !shareRange.Contains(share) {
+		return math.NaN()
+	}
 	return 86400 * loss * degreeDays * share
 }

@@ -84,13 +84,13 @@ func (s SeasonNodes) Solve() (SeasonCourse, error) {
 	step := h.s.Step(3600)
 	c := SeasonCourse{Lowest: math.Inf(1), Highest: math.Inf(-1), LowestSoil: math.Inf(1)}
 	c.Method = "three nodes, hourly"
-	_, start := h.HoldingHeat(s.drive(0), s.SetPoints.At(0))
+	_, start := h.HoldingHeat(s.drive(0), s.SetPoints.at(0))
 	t := start
 	var ground, lossOut, gains, vented float64 // W h
 	month, left := 0, s.monthHours(0)
 	for i := range s.Outside {
 		d := s.drive(i)
-		set := s.SetPoints.At(i)
+		set := s.SetPoints.at(i)
 		rest := h.steady(&d)
 		x := [3]float64{t.Air - rest.Air, t.Structure - rest.Structure, t.Soil - rest.Soil}
 		free := rest.Air + step.Decay[0][0]*x[0] + step.Decay[0][1]*x[1] + step.Decay[0][2]*x[2]

@@ -51,7 +51,7 @@ func (h Transient) NightSetBack(d envelope.Drive, sp SetPoints, rated float64) (
 		lost := 0.0
 		for i := range 24 * perHour {
 			// The day starts with DayStarts, so that the recovery stands first.
-			set := sp.At((i/perHour + sp.DayStarts) % 24)
+			set := sp.at((i/perHour + sp.DayStarts) % 24)
 			rest := h.steady(&d)
 			x := [3]float64{t.Air - rest.Air, t.Structure - rest.Structure, t.Soil - rest.Soil}
 			free := rest.Air + transient.Times(&step.Decay, x)[0]

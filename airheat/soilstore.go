@@ -15,7 +15,7 @@ import (
 type SoilStore struct {
 	Tubes            int     // number, 1 to 1000, of tubes in parallel
 	Diameter         float64 // m, 0.01 to 10, of a tube
-	Length           float64 // m, of a tube
+	Length           float64 // m, 1e-9 to 10000, of a tube
 	Spacing          float64 // m, from axis to axis
 	Film             float64 // W/(m² K), 0.1 to 1000, from the air through the tube's wall to the soil; see DuctFilm
 	Roughness        float64 // m, 0 to 0.02, of the tube's wall
@@ -49,7 +49,7 @@ func (s SoilStore) check() error {
 	return errors.Join(
 		tubeHolesRange.Check("Tubes", float64(s.Tubes)),
 		ductSizeRange.Check("Diameter", s.Diameter),
-		positive(ductLengthRange).Check("Length", s.Length),
+		notZero(ductLengthRange).Check("Length", s.Length),
 		spacing.Check("Spacing", s.Spacing),
 		soilFilmRange.Check("Film", s.Film),
 		ductRoughnessRange.Check("Roughness", s.Roughness),
@@ -143,7 +143,7 @@ type StoreStep struct {
 }
 
 // Step passes the flow (0 to 1000 m³/s) of air at the inlet temperature (−60
-// to 200 °C) through the store for the time step (1 s to a day); backward
+// to 200 °C) through the store for the time step (1 to 86400 s); backward
 // sends it from the far end, as a store is best emptied. At no flow the heat
 // in the store only spreads. Air in a cell follows 1 − exp(−NTU) against the
 // first ring; the rings conduct, solved implicitly, so that any step is stable

@@ -17,14 +17,14 @@ type MoistStoreStep struct {
 
 // StepMoist is Step for moist air in the state inlet, with the water that
 // condenses where the wall lies below its dew point: flow in m³/s at the inlet
-// (above 0 to 1000), air for the fan's pressure, step 1 s to a day. Mass follows
+// (above 0 to 1000), air for the fan's pressure, step 1 to 86400 s. Mass follows
 // heat by Lewis's relation; a wet store does not dry again into air that could
 // take the water up. The heat into the store is what the air's enthalpy loses
 // less what the water takes along. The error lists every fault.
 func (s *Store) StepMoist(flow float64, inlet psychro.State, air Air, step time.Duration, backward bool) (MoistStoreStep, error) {
 	if err := errors.Join(
 		s.made(),
-		positive(ductFlowRange).Check("flow", flow),
+		notZero(ductFlowRange).Check("flow", flow),
 		stateCheck("inlet", inlet),
 		storeStepRange.Check("step", step.Seconds()),
 		air.check("Air."),

@@ -14,9 +14,9 @@ type Branch struct {
 	Name     string    // for messages
 	Parent   int       // index of the branch it starts from, below its own; -1 for the one at the fan
 	Segments []Segment // ducts in series; without a tee the losses at the branch's start stand in their Fittings
-	Static   float64   // Pa, -1000 to 1000, pressure at the far end of a branch without children, above the house
+	Static   float64   // Pa, -1000 to 1000, pressure at the far end of a branch without children, above the house; only 0 in others
 	Junction Junction  // how it leaves its parent: NoTee, StraightRun or SideBranch
-	Angle    float64   // degree between a SideBranch and its parent, 30 to 90; 0 for others
+	Angle    float64   // degree, 30 to 90, between a SideBranch and its parent; only 0 in others
 }
 
 // Tree is a tree of duct branches from one fan to many outlets, checked by
@@ -98,7 +98,7 @@ type TreeFlow struct {
 	Residual float64      // Pa, largest mismatch of pressure at a junction or outlet
 }
 
-// Solve returns the flows in all branches when the fan moves flow (m³/s) of
+// Solve returns the flows in all branches when the fan moves flow (m³/s, 1e-9 to 1000) of
 // the air: at each junction flows sum to zero, and every way from it to an
 // outlet takes the same pressure. Newton's method on all branches at once. The
 // error lists every fault, or is ErrNotConverged, or ErrNoSolution where the
@@ -107,7 +107,7 @@ func (t Tree) Solve(flow float64, air Air) (TreeFlow, error) {
 	if len(t.systems) == 0 {
 		return TreeFlow{}, fmt.Errorf("%w: the tree is empty, make it with NewTree", ErrRange)
 	}
-	if err := errors.Join(positive(ductFlowRange).Check("flow", flow), air.check("Air.")); err != nil {
+	if err := errors.Join(notZero(ductFlowRange).Check("flow", flow), air.check("Air.")); err != nil {
 		return TreeFlow{}, err
 	}
 	return t.solve(flow, air)
@@ -250,7 +250,7 @@ func (t Tree) Dampers(wanted []float64, air Air) (factors []float64, pressure fl
 	for i := len(q) - 1; i >= 0; i-- {
 		if t.children[i] == 0 {
 			q[i] = wanted[i]
-			faults = append(faults, positive(ductFlowRange).Check(fmt.Sprintf("wanted[%d]", i), q[i]))
+			faults = append(faults, notZero(ductFlowRange).Check(fmt.Sprintf("wanted[%d]", i), q[i]))
 		}
 		if i > 0 {
 			q[t.branches[i].Parent] += q[i]

@@ -37,7 +37,7 @@ func DefaultPerforatedTube() PerforatedTube {
 
 // TubeSupply is the air that enters a PerforatedTube and the house around it.
 type TubeSupply struct {
-	Flow        float64 // m³/s, at the supply air's own density
+	Flow        float64 // m³/s, 1e-9 to 1000, at the supply air's own density
 	Temperature float64 // °C, -60 to 200, of the supply air
 	House       float64 // °C, -60 to 200, of the air around the tube
 	Air         Air     // properties of the supply air, as DryAir gives them at Temperature
@@ -83,7 +83,7 @@ func (t PerforatedTube) check() error {
 
 func (s TubeSupply) check() error {
 	return errors.Join(
-		positive(ductFlowRange).Check("TubeSupply.Flow", s.Flow),
+		notZero(ductFlowRange).Check("TubeSupply.Flow", s.Flow),
 		airTemperatureRange.Check("TubeSupply.Temperature", s.Temperature),
 		airTemperatureRange.Check("TubeSupply.House", s.House),
 		s.Air.check("TubeSupply.Air."),
