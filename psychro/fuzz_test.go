@@ -3,6 +3,7 @@ package psychro_test
 import (
 	"math"
 	"reflect"
+	"strings"
 	"testing"
 
 	"cloche.example/psychro"
@@ -14,7 +15,7 @@ func FuzzConstructors(f *testing.F) {
 	for _, s := range [][3]float64{
 		{20, 0.5, 101325}, {0, 1, 101325}, {0.01, 1e-300, 70e3}, {-100, 0, 200e3}, {99.9, 1, 101325}, {110, 1, 200e3}, {25, 12, 95e3},
 		{-0.5, -0.6, 101325}, {5e4, 0.9, 85e3}, {0.84, 0.008, 101325}, {math.NaN(), math.Inf(1), 0}, {20, 60, 101.325}, {293.15, 0.5, 101325},
-		{-99.99, 1e-12, 30e3}, {30, 1000, 1e5}, {20, 2338, 1e5}, {0.009, 0.009, 101325}, {89.9, 0.9, 70e3}, {1e5, 0.03, 101325},
+		{-99.99, 1e-12, 30e3}, {30, 1000, 1e5}, {20, 2338, 1e5}, {0.009, 0.009, 101325}, {0.0099, 0.0045, 85e3}, {0.0099, 0.00377, 101325}, {150, 0.02, 101325}, {199, 900, 101325}, {89.9, 0.9, 70e3}, {1e5, 0.03, 101325},
 	} {
 		f.Add(s[0], s[1], s[2])
 	}
@@ -25,6 +26,9 @@ func FuzzConstructors(f *testing.F) {
 				if err != nil {
 					if err.Error() == "" || s != (psychro.State{}) {
 						t.Fatalf("%v %s(%v, %v, %v): error %q with state %v", m, c.name, a, b, p, err, s)
+					}
+					if strings.Contains(err.Error(), "allowed NaN") || strings.Contains(err.Error(), "to NaN") {
+						t.Fatalf("%v %s(%v, %v, %v): error %q names no limit", m, c.name, a, b, p, err)
 					}
 					continue
 				}
