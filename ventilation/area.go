@@ -97,7 +97,7 @@ func (h *heatBalance) surplus(rise float64) float64 {
 // unstable one between; which of the stable ones a house takes depends on what
 // went before. Both airs count as dry and the share Transpired is fixed; the
 // balance of temperature and humidity together is another function of this
-// package. States are sought up to the end of TemperatureRange: ErrNoSolution
+// package. States are sought up to 80 °C inside: ErrNoSolution
 // says that the house would pass it. Other errors join the inputs outside
 // their ranges.
 func (n *Network) SteadyStates(load Load, out Outdoors) ([]SteadyState, error) {

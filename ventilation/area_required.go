@@ -26,7 +26,7 @@ type RequiredArea struct {
 }
 
 // AreaForRise returns how much larger, or smaller, all openings must be for
-// the house to stand rise, K (RiseRange), above the outside air under load and
+// the house to stand rise, K, 0.01 to 80, above the outside air under load and
 // out. Leaks and fans stay as they are. A Factor of zero says that cover, leaks
 // and fans carry the heat without any opening. ErrNoSolution says that no area
 // does, since at that rise nothing drives air through the openings; other

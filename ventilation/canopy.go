@@ -30,7 +30,7 @@ type Canopy struct {
 	Stomata            Stomata // which published response
 }
 
-// DefaultCanopy returns a crop of leaf area lai, m²/m² (LeafAreaRange), with the
+// DefaultCanopy returns a crop of leaf area lai, m²/m², 0 to 12, with the
 // coefficients of a trellised tomato: extinction 0.48 of the sun and 0.64 of
 // heat radiation, leaves of 0.05 m in air of 0.09 m/s [Stanghellini87] (from
 // memory), reflectance 0.2, outdoor CO2 of 420 µmol/mol.

@@ -24,9 +24,9 @@ type CanopyState struct {
 }
 
 // Solve returns the leaves' temperature and transpiration in the given air
-// with sun, W/m² of floor (SunRange), above them and surroundings that radiate
-// as at radiant, °C (SkyRange), to both faces of the canopy with the effective
-// emissivity, fraction:
+// with sun, W/m², 0 to 1500, of floor above them and surroundings that radiate
+// as at radiant, °C, -100 to 80, to both faces of the canopy with the effective
+// emissivity, fraction, 0 to 1:
 //
 //	sun = 2 LAI rho cp (Tc - Ta)/re + lambda E + 2 f e sigma (Tc⁴ - Tr⁴)
 //	E   = 2 LAI (e*(Tc) - e)/(Rv T (re + ri)), f = 1 - exp(-k LAI)

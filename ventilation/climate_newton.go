@@ -203,7 +203,7 @@ func (k *climateCase) settle(x *climateNodes) error {
 	return failed
 }
 
-// tooHot reports whether the house would pass TemperatureRange: heat is left
+// tooHot reports whether the house would pass 80 °C: heat is left
 // over at its end, where four balances are quickly closed.
 func (k *climateCase) tooHot(x *climateNodes) bool {
 	y := *x

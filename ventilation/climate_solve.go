@@ -16,7 +16,7 @@ const climateClosure = 1e-12
 // house counts as sealed while states are sought.
 const weakest = 1e-7
 
-// errHot marks a flow too weak to keep the house within TemperatureRange.
+// errHot marks a flow too weak to keep the house within -60 to 80 °C.
 var errHot = fmt.Errorf("balance of heat and water: %w: the house would leave %g to %g °C", ErrNoSolution, temperatureRange.Min, temperatureRange.Max)
 
 // start returns the state from which Newton's method sets out: somewhat warmer
@@ -95,8 +95,8 @@ func (k *climateCase) strongest(x *climateNodes) (top float64, none bool) {
 	return top, top <= m || falling && k.wind > 0
 }
 
-// most returns a flow, kg/s of dry air, that no inside air within
-// TemperatureRange drives: each element with all the pressure that wind, stack
+// most returns a flow, kg/s of dry air, that no inside air of
+// -60 to 80 °C drives: each element with all the pressure that wind, stack
 // and fans can leave across it.
 func (k *climateCase) most() float64 {
 	es, _ := saturation(temperatureRange.Max)

@@ -80,8 +80,8 @@ type ClimateState struct {
 // setting s: temperature, humidity and flow solved together. Where several
 // states exist it is the one with the strongest flow, the coolest as a rule;
 // States lists them all. The error joins the
-// inputs outside their ranges; ErrNoSolution says that the house would pass
-// TemperatureRange; ErrNotConverged tells the residuals. It allocates nothing.
+// inputs outside their ranges; ErrNoSolution says that the house would
+// pass -60 to 80 °C; ErrNotConverged tells the residuals. It allocates nothing.
 func (c *Climate) Solve(w Weather, s Setting) (ClimateState, error) {
 	var k climateCase
 	if err := c.prepare(&k, &w, &s); err != nil {
@@ -97,7 +97,7 @@ func (c *Climate) Solve(w Weather, s Setting) (ClimateState, error) {
 }
 
 // HeatFor returns the state in which the inside air has the given temperature,
-// °C (TemperatureRange), with the heat that this takes in the field Heat: what
+// °C, -60 to 80, with the heat that this takes in the field Heat: what
 // a heater must give, or, negative, a cooler take. The Heat of s is not used.
 // Errors are those of Solve.
 func (c *Climate) HeatFor(w Weather, s Setting, temperature float64) (ClimateState, error) {

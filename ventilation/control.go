@@ -57,7 +57,7 @@ type Position struct {
 	By      Cause   // what set Opening
 }
 
-// BandRange limits a proportional band.
+// bandRange limits a proportional band.
 var bandRange = domain.Range{Min: 0.1, Max: 30, Unit: "K", Source: "below, vents hunt; a rule in K, not in per cent"}
 
 // Check joins every fault of r, by field.

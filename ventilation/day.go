@@ -79,10 +79,10 @@ type VentMoment struct {
 	At func(opening float64) (ClimateState, error)
 }
 
-// DayStepRange limits the length of a step.
-var dayStepRange = domain.Range{Min: 1.0 / 60, Max: 24, Unit: "h", Source: "a minute to a day"}
+// dayStepRange limits the length of a step.
+var dayStepRange = domain.Range{Min: 1, Max: 1440, Unit: "min", Source: "a minute to a day"}
 
-// Day returns the course of the house over steps of one interval each, the
+// Day returns the course of the house over steps of one interval, 1 to 1440 min, each, the
 // first from midnight, under vents, judged by limits. The house is steady in
 // each step, since its air follows within minutes: an OpeningRule is taken as
 // come to rest, with the temperature that the vents leave and the vents that
@@ -155,7 +155,7 @@ func checkDay(steps []DayStep, interval time.Duration, vents Vents, limits DayLi
 	if len(steps) == 0 {
 		faults = append(faults, &RangeError{Field: "number of steps", Value: 0, Min: 1, Max: math.Inf(1), Unit: "count"})
 	}
-	faults = append(faults, dayStepRange.Check("interval", interval.Hours()))
+	faults = append(faults, dayStepRange.Check("interval", interval.Minutes()))
 	if vents == nil {
 		faults = append(faults, fmt.Errorf("vents: %w: give an OpeningRule, a Schedule or a controller", ErrRange))
 	} else if s, ok := vents.(Schedule); ok {

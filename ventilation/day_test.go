@@ -233,7 +233,7 @@ func TestDayFaultsComeTogether(t *testing.T) {
 	require.ErrorContains(t, err, "at 09:00")
 	_, err = dayHouse(t).Day(steps, time.Hour, ventilation.OpeningRule{}, ventilation.DefaultDayLimits())
 	require.ErrorContains(t, err, "Band")
-	require.Equal(t, [2]float64{1.0 / 60, 24}, [2]float64{ventilation.DayStepRange.Min, ventilation.DayStepRange.Max})
+	require.Equal(t, [2]float64{1, 1440}, [2]float64{ventilation.DayStepRange.Min, ventilation.DayStepRange.Max})
 	l := ventilation.DefaultDayLimits()
 	require.Equal(t, ventilation.DayLimits{Temperature: 30, DeficitLow: 300, DeficitHigh: 1200}, l)
 }

@@ -120,8 +120,8 @@ type Fall struct {
 	Coldest float64 // °C, the lowest of both
 }
 
-// Fall returns where the jet comes down by drop, m (DropRange), below the
-// opening, with the far wall at the level distance reach, m (ReachRange). The
+// Fall returns where the jet comes down by drop, m, 0 to 50, below the
+// opening, with the far wall at the level distance reach, m, 0.01 to 500. The
 // axis drops below its straight line by
 //
 //	y = psi (KT/K²) Ar (s/L)^n L, n 3 of a compact jet, 5/2 of a slot,

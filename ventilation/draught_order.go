@@ -56,7 +56,7 @@ func (v ColdVents) fractions(order [][]int, opened float64) []float64 {
 	return f
 }
 
-// ForFlow opens the vents in that order until flow, kg/s (DryAirRange), enters
+// ForFlow opens the vents in that order until flow, kg/s, 0 to 1e4, enters
 // the house, leaks included. ErrNoSolution says that all of them do not suffice;
 // other errors join every fault by field.
 func (v ColdVents) ForFlow(order [][]int, flow float64) (ColdAir, error) {

@@ -63,7 +63,7 @@ func (v ColdVents) check() error {
 		pressureRange.Check("Pressure", v.Pressure),
 		windRange.Check("Wind", v.Wind),
 		heightRange.Check("Crop", v.Crop),
-		domain.Range{Min: math.Max(temperatureRange.Min, v.Inside+inletExcessRange.Min), Max: v.Inside, Unit: "°C", Source: "no warmer than the house, nor colder by more than InletExcessRange"}.Check("Outside", v.Outside),
+		domain.Range{Min: math.Max(temperatureRange.Min, v.Inside+inletExcessRange.Min), Max: v.Inside, Unit: "°C", Source: "no warmer than the house, nor colder by more than 80 K"}.Check("Outside", v.Outside),
 		domain.Range{Min: temperatureRange.Min, Max: v.Inside, Unit: "°C", Source: "no warmer than the house"}.Check("Limit", v.Limit),
 	}
 	if v.Network == nil || len(v.Network.paths) == 0 {
@@ -91,11 +91,11 @@ func (v ColdVents) check() error {
 	return errors.Join(faults...)
 }
 
-// At returns the cold air at the crop with each opening at the fraction, 0 to
-// 1, of its area that fractions gives. The flow is that of Network.Solve for
+// At returns the cold air at the crop with each opening at the
+// fraction of its area that fractions gives, fraction, 0 to 1. The flow is that of Network.Solve for
 // dry air; each inflow is one jet or Count of them, and jets do not meet. Of a
 // tall opening with air both ways the part below its own neutral level counts;
-// a gap or speed below InletSizeRange and InletSpeedRange counts as their least.
+// a gap or speed below the range of ColdJet counts as its least.
 // Leaks let in air too, but their jets are spent before they reach the crop.
 // The error joins every fault by field.
 func (v ColdVents) At(fractions []float64) (ColdAir, error) {

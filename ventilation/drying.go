@@ -186,8 +186,8 @@ func (r Drying) Over(t time.Duration) DryingEnergy {
 	}
 }
 
-// DewLimit returns the air of temperature t, °C, at pressure p, Pa, whose dew
-// point lies margin, K, below the coldest of surfaces: the most humid air that
+// DewLimit returns the air of temperature t, °C, -60 to 80, at pressure p, Pa,
+// 60000 to 110000, whose dew point lies margin, K, 0 to 20, below the coldest of surfaces: the most humid air that
 // keeps all of them dry. It may stand as DryingCase.Wanted. ErrNoSolution says
 // that no surface is colder than the air, so that any air short of saturation
 // does; other errors join every fault by field.

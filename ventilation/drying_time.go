@@ -65,7 +65,7 @@ func (d DryingCase) rest(all []sink, dryAir float64) (w, pull float64) {
 }
 
 // Settled returns the air in which the house comes to rest at the wanted
-// temperature with dryAir, kg/s (DryAirRange), of outside air through it:
+// temperature with dryAir, kg/s, 0 to 1e4, of outside air through it:
 // Release = dryAir (W - Wo) + what the surfaces take. ErrNoSolution says that
 // the air would saturate before: it drips or fogs. Other errors join every
 // fault by field.
@@ -105,9 +105,9 @@ func (d DryingCase) settle(all []sink, dryAir float64) float64 {
 	}
 }
 
-// Time returns how long the house of volume, m³ (HouseVolumeRange), takes
+// Time returns how long the house of volume, m³, more than 0, at most 1e6, takes
 // from the air from, at the wanted temperature, to the wanted humidity with
-// dryAir, kg/s (DryAirRange), of outside air through it. Well mixed and held
+// dryAir, kg/s, 0 to 1e4, of outside air through it. Well mixed and held
 // at its temperature,
 //
 //	M dW/dt = Release - dryAir (W - Wo) - Σ k A (W - Ws),

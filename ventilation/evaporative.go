@@ -56,8 +56,8 @@ func (p PadWall) check() error {
 // that goes as the speed [Dowdy87] (from memory).
 const padExponent = -0.2
 
-// efficiencyAt returns the efficiency, fraction, at the face speed, m/s
-// (PadSpeedRange): 1 - exp(-N), with the transfer units N as the speed to the
+// efficiencyAt returns the efficiency, fraction, at the face speed, m/s, 0.1
+// to 3: 1 - exp(-N), with the transfer units N as the speed to the
 // power -0.2 [Dowdy87] (from memory) from those measured. NaN outside and for
 // a faulty wall; an efficiency of 1 stays 1.
 func (p PadWall) efficiencyAt(speed float64) float64 {
@@ -68,7 +68,7 @@ func (p PadWall) efficiencyAt(speed float64) float64 {
 	return -math.Expm1(-units * math.Pow(speed/p.Speed, padExponent))
 }
 
-// Cool returns what the pads do to the flow, m³/s (PadFlowRange), of outside
+// Cool returns what the pads do to the flow, m³/s, more than 0, at most 1000, of outside
 // air that meets them: t = t0 - eta (t0 - twb) along the line of constant wet
 // bulb; the bleed is Evaporated/(Cycles - 1). The error joins the faults by
 // field; pads that would freeze are refused.

@@ -66,8 +66,8 @@ func FlapAngle(stroke, depth float64) float64 {
 }
 
 // FlapStroke returns the straight distance, m, of the free edge of a flap of
-// the given depth, m, from the frame at angle, degree: 2 depth sin(angle/2).
-// NaN outside FlapAngleRange and for a negative depth.
+// the given depth, m, from the frame at angle, degree, 0 to 90: 2 depth sin(angle/2).
+// NaN outside and for a negative depth.
 func FlapStroke(angle, depth float64) float64 {
 	if !(flapAngleRange.Contains(angle) && depth >= 0) {
 		return math.NaN()
@@ -137,7 +137,8 @@ var enCubic = [3]float64{2.60e-7, -1.19e-4, 1.86e-2}
 // aspectDischarge returns the discharge coefficient (dimensionless, on width
 // times height) of a flap hung along its width, m, of the given height, m, at
 // angle, degree: Cd = Cmax (1 - exp(-M angle)) [Bb18] sec. 8.3. Accuracy not
-// stated in the source. NaN outside FlapRange and FlapAngleRange.
+// stated in the source. NaN for sides of 0 or above
+// 200 m and angles beyond 0 to 90.
 func aspectDischarge(width, height, angle float64) float64 {
 	if !(width > 0 && height > 0 && flapRange.Contains(width) && flapRange.Contains(height) && flapAngleRange.Contains(angle)) {
 		return math.NaN()
@@ -152,7 +153,7 @@ func aspectDischarge(width, height, angle float64) float64 {
 
 // enAreaRatio returns the ratio (dimensionless) of the opening area of a
 // tilted flap to its frame at angle, degree: 2.6e-7 a³ - 1.19e-4 a² + 1.86e-2 a
-// [EnVent17]. It reaches 0.90 at 90 degrees, not 1. NaN outside FlapAngleRange.
+// [EnVent17]. It reaches 0.90 at 90 degrees, not 1. NaN beyond 0 to 90.
 func enAreaRatio(angle float64) float64 {
 	if !flapAngleRange.Contains(angle) {
 		return math.NaN()
@@ -162,7 +163,7 @@ func enAreaRatio(angle float64) float64 {
 
 // Discharge returns the discharge coefficient (dimensionless, on the frame
 // area) of h by the model. The polynomial and the geometry give an area;
-// sharp, dimensionless, is the coefficient of a sharp-edged hole that turns it
+// sharp, more than 0, at most 1, is the coefficient of a sharp-edged hole that turns it
 // into a flow, commonly 0.6 to 0.65. The first two models were published for
 // flaps hung at top or bottom: for SideHinged they give an error. The error
 // joins the faults of h.

@@ -21,9 +21,8 @@ var (
 	densityRange     = domain.Range{Min: 0.5, Max: 2, Unit: "kg/m³", Source: "air at 60 to 110 kPa and -60 to 80 °C"}
 )
 
-// DryAirDensity returns the density, kg/m³, of dry air at t, °C, and pressure
-// p, Pa: rho = p/(R_da T) [AshHoF17] ch. 1 eq. 10. It returns NaN outside
-// TemperatureRange and PressureRange. Vapour makes moist air lighter, by 0.4 %
+// DryAirDensity returns the density, kg/m³, of dry air at t, °C, -60 to 80, and
+// pressure p, Pa, 60000 to 110000: rho = p/(R_da T) [AshHoF17] ch. 1 eq. 10. NaN outside. Vapour makes moist air lighter, by 0.4 %
 // at 15 °C and 2.6 % at 40 °C when saturated; take psychro.State.Density then.
 func DryAirDensity(t, p float64) float64 {
 	if !temperatureRange.Contains(t) || !pressureRange.Contains(p) {

@@ -7,7 +7,7 @@ import (
 	"cloche.example/internal/domain"
 )
 
-// FreeAreaRange limits a side of a vent.
+// freeAreaRange limits a side of a vent.
 var freeAreaRange = domain.Range{Min: 0, Max: 200, Unit: "m", Source: "vents of protected-cropping houses, continuous ones included"}
 var openFreeAreaRange = domain.Range{Min: domain.MoreThan(0), Max: 200, Unit: "m", Source: "vents of protected-cropping houses, continuous ones included"}
 
@@ -65,7 +65,8 @@ func (o Opening) Points(count int) []Opening {
 }
 
 // CheckOpenings looks at openings as a whole in a house with its floor at
-// floor and its ridge at ridge, m above the datum, for the wind, m/s. It joins
+// floor and its ridge at ridge, m above the datum, -10 to 50, for the wind, m/s, 0
+// to 45. It joins
 // every fault by field: a vent above the ridge or below the floor, a tall one
 // that sticks out, and no way for air to move: all points at one height
 // without wind (air then passes two ways only through a tall opening). The

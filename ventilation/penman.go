@@ -19,14 +19,14 @@ type BigLeaf struct {
 	Temperature float64 // °C, of the surface that gives off Heat
 }
 
-// BigLeafRange is the range of the resistances of a big leaf.
+// bigLeafRange is the range of the resistances of a big leaf.
 var bigLeafRange = domain.Range{Min: 0, Max: 1e5, Unit: "s/m", Source: "free water in a gale to a shut canopy"}
 var openBigLeafRange = domain.Range{Min: domain.MoreThan(0), Max: 1e5, Unit: "s/m", Source: "free water in a gale to a shut canopy"}
 
 // PenmanMonteith returns the evaporation of a canopy in the given air from the
 // available radiation (net radiation less heat into the ground), W/m² (-1000
-// to 1500), behind the aerodynamic and the surface resistance, s/m
-// (BigLeafRange; aerodynamic above zero), both on floor area:
+// to 1500), behind the aerodynamic and the surface resistance, s/m, 0 to
+// 1e5, of which aerodynamic is more than 0, at most 1e5, both on floor area:
 //
 //	lambda E = (s Rn + rho cp D/ra)/(s + gamma (1 + rs/ra))
 //

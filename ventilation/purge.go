@@ -69,7 +69,7 @@ func (p Purge) check() error {
 	)
 }
 
-// Rounds returns the course of count rounds (RoundRange). Mixing takes place at
+// Rounds returns the course of count rounds, 1 to 100. Mixing takes place at
 // constant enthalpy, that of psychro.Mix. The error joins every fault by field;
 // ErrNoSolution says that what is released would saturate the warm air.
 func (p Purge) Rounds(count int) (PurgeCourse, error) {
@@ -87,9 +87,9 @@ func (p Purge) Rounds(count int) (PurgeCourse, error) {
 }
 
 // RoundsFor returns the shortest course that ends, warm, at the relative
-// humidity rh, fraction, or below: no round where heating alone does.
+// humidity rh, fraction, 0 to 1, or below: no round where heating alone does.
 // ErrNoSolution says that no number of rounds leads there, or not
-// RoundRange.Max; other errors join every fault by field.
+// 100; other errors join every fault by field.
 func (p Purge) RoundsFor(rh float64) (PurgeCourse, error) {
 	if err := errors.Join(p.check(), (domain.Range{Min: 0, Max: 1, Unit: "fraction", Source: "saturation; to accept a sensor's 1.01, clip it before: min(rh, 1)"}).Check("rh", rh)); err != nil {
 		return PurgeCourse{}, err

@@ -18,7 +18,7 @@ type RidgeVent struct {
 	Angle  float64 // degree, opened from the roof's plane, 0 to 90
 }
 
-// PitchRange limits the slope of a roof.
+// pitchRange limits the slope of a roof.
 var pitchRange = domain.Range{Min: 0, Max: 80, Unit: "degree", Source: "roofs"}
 
 // check joins every fault of v, by field.
@@ -42,7 +42,7 @@ func (v RidgeVent) ends() (lip, edge float64) {
 // in the roof and the free edge of the flap, on its frame area Length times
 // Depth. Its discharge coefficient is that of model m with the coefficient
 // sharp (dimensionless) of a sharp-edged hole, its pressure coefficient the
-// given one (dimensionless) of the slope. Where one house has such vents on
+// given coefficient, dimensionless, -3 to 2, of the slope. Where one house has such vents on
 // both slopes each is an opening of its own. The error joins the faults by
 // field; a closed vent, Angle zero, is none.
 func (v RidgeVent) Opening(m HingedModel, sharp, coefficient float64) (Opening, error) {

@@ -64,8 +64,8 @@ var porosityFits = [2]struct{ a, b, c, d float64 }{
 	{5.68e-8, 3.68, 5.67e-2, -1.1604}, // [Valera06]
 }
 
-// Screen returns the clean screen that the fit gives for porosity, fraction
-// (PorosityRange), and thickness, m. The error joins the faults by field.
+// Screen returns the clean screen that the fit gives for porosity, fraction,
+// 0.05 to 0.95, and thickness, m, 1e-5 to 0.01. The error joins the faults by field.
 func (m PorosityModel) Screen(porosity, thickness float64) (Screen, error) {
 	if err := errors.Join(enumFault("PorosityModel", "PorosityModel", porosityModelNames, uint8(m)), porosityRange.Check("porosity", porosity), thicknessRange.Check("thickness", thickness)); err != nil {
 		return Screen{}, err
@@ -74,8 +74,8 @@ func (m PorosityModel) Screen(porosity, thickness float64) (Screen, error) {
 	return Screen{Thickness: thickness, Porosity: porosity, Permeability: f.a * math.Pow(porosity, f.b), Inertia: f.c * math.Pow(porosity, f.d)}, nil
 }
 
-// PressureDrop returns the pressure drop, Pa, of air of density, kg/m³, and
-// viscosity, kg/(m s), that meets the screen's face at speed, m/s:
+// PressureDrop returns the pressure drop, Pa, of air of density, kg/m³, 0.5
+// to 2, and viscosity, kg/(m s), 1e-5 to 3e-5, that meets the screen's face at speed, m/s:
 // dp = e (mu v/Kp + rho Y v²/sqrt(Kp)), v = speed/(1 - Blocked)
 // [SenScreen16] (Forchheimer). NaN for a faulty screen or a negative speed.
 func (s Screen) PressureDrop(speed, density, viscosity float64) float64 {
@@ -89,8 +89,9 @@ func (s Screen) PressureDrop(speed, density, viscosity float64) float64 {
 func (s Screen) viscous(viscosity float64) float64 { return s.Thickness * viscosity / s.Permeability }
 func (s Screen) inertial() float64                 { return s.Thickness * s.Inertia / math.Sqrt(s.Permeability) }
 
-// Over returns the opening o with the screen stretched over faceArea, m², in
-// series with it, for air of viscosity, kg/(m s). The speed-dependent loss is
+// Over returns the opening o with the screen stretched over faceArea, m², more
+// than 0, at most 1e5, in series with it, for air of viscosity, kg/(m s), 1e-5 to
+// 3e-5. The speed-dependent loss is
 // exact: the part that grows with the square of the flow enters Discharge, the
 // viscous part Viscous. The error joins the faults of screen and opening by
 // field; o must be a point without a screen.

@@ -134,8 +134,8 @@ func (s Shade) Balance() (ShadeBalance, error) {
 	return b, nil
 }
 
-// LayerFor returns the layer, of the absorptance (fraction) given, that takes
-// the transmission of cover down to together (fraction), as two measurements
+// LayerFor returns the layer, of the absorptance, fraction, 0 to 1, that takes
+// the transmission of cover down to together, fraction, 0 to 1, as two measurements
 // tell it: whitening a glasshouse took it from 0.62 to 0.31 [Baille01]. The
 // error joins the faults by field; ErrNoSolution says that no such layer
 // does, as for more light than before.

@@ -8,7 +8,7 @@ import (
 	"cloche.example/internal/solve"
 )
 
-// DeficitRange is what a vapour pressure deficit may be asked to be.
+// deficitRange is what a vapour pressure deficit may be asked to be.
 var deficitRange = domain.Range{Min: 0, Max: 10000, Unit: "Pa", Source: "saturated air to air that no crop stands"}
 
 // VentPosition answers how far to open.
@@ -43,12 +43,12 @@ func (o *openings) try(u float64, out *ClimateState) bool {
 
 // OpeningForTemperature returns the least position of the vents at which the
 // house of the weather w and the setting s, whose Opening is not used, is no
-// warmer than limit, °C (TemperatureRange). All openings move together, leaks
+// warmer than limit, °C, -60 to 80. All openings move together, leaks
 // and fans stay. When the house is too warm whatever opens, Met is false and
 // the position is the one with the coolest house: fully open as a rule, less
 // where the house is cooler than the air that enters. Errors are those of
 // Solve; ErrNoSolution says that no position leaves the house within
-// TemperatureRange.
+// -60 to 80 °C.
 func (c *Climate) OpeningForTemperature(w Weather, s Setting, limit float64) (VentPosition, error) {
 	var o openings
 	s.Opening = 1
@@ -98,7 +98,7 @@ func (o *openings) coolerThan(limit float64) (VentPosition, error) {
 
 // OpeningForDeficit returns the least position of the vents at which the inside
 // air of the house of the weather w and the setting s, whose Opening is not
-// used, has a vapour pressure deficit between low and high, Pa (DeficitRange).
+// used, has a vapour pressure deficit between low and high, Pa, 0 to 1e4.
 // When none does, Met is false and the position is the one whose deficit comes
 // nearest. Positions are looked at in 32 steps, finer near shut, and between
 // them where the deficit crosses the range. Errors are as of

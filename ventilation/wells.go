@@ -49,7 +49,8 @@ type Sunken struct {
 }
 
 // StackOf returns what openings leave of the stack in a house with its floor
-// at floor, m above grade (negative when dug in), of floorArea, m². Cold air
+// at floor, m above grade, -10 to 50 (negative when dug in), of floorArea, m², more
+// than 0, at most 1e5. Cold air
 // stays in the pool below the lowest opening until it is mixed by a fan or
 // warmed. The error joins every fault by field.
 func StackOf(openings []Opening, floor, floorArea float64) (Sunken, error) {

@@ -122,7 +122,7 @@ var swami = [7]float64{1.248, -0.703, -1.175, 0.131, 0.769, 0.071, 0.717}
 // (dimensionless) of a wall of a low-rise building at angle, degree between
 // the wind and its normal, 0 to 180, for its length over that of the adjacent
 // wall, side (ratio, 0.2 to 5), and normal, its coefficient at 0 degrees
-// (dimensionless, 0.6 in the source):
+// (dimensionless, 0 to 1, 0.6 in the source):
 //
 //	Cp = Cp0 ln(1.248 - 0.703 sin(a/2) - 1.175 sin²a + 0.131 sin³(2 a G)
 //	     + 0.769 cos(a/2) + 0.071 G² sin²(a/2) + 0.717 cos²(a/2)), G = ln side
