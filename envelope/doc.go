@@ -1,7 +1,7 @@
 // Package envelope computes heat and light through the covers, walls and
 // ground of a protected-cropping house.
 //
-// A cover is a stack of one to six layers: films, panes, hollow sheets,
+// A cover is one to six layers: films, panes, hollow sheets,
 // screens. A film lets long-wave radiation of the house through to the sky,
 // so one table U-value cannot describe it: under a clear sky the same film
 // loses nearly twice what it loses under an overcast one. Package envelope
@@ -19,7 +19,7 @@
 // collapsed.
 //
 // Beside it: sealed glazing with declared values (EN 673), opaque walls
-// (ISO 6946), light through stacks of clear sheets, a table of materials and a
+// (ISO 6946), light through layers of clear sheets, a table of materials and a
 // set of ready-made covers.
 //
 // The house: gable, uneven gable, round and pointed arch and lean-to, several
@@ -45,12 +45,15 @@
 //
 // # Which to take
 //
-// Sky: SkyEmissivity, CloudySky and SkyTemperatureOf in that order; ClarkAllen
-// when the height of the clouds is not known, Swinbank when the humidity is
-// not. Covers: Cover.Solve with the convection of DefaultCoverConditions; its gaps
-// are those of GapNusselt, and MacGregorEmery is a rival for an upright slot. McAdams holds radiation and never goes into a cover; Mitchell
-// goes in through OutsideGiven. Ground: Ground.Solve; MaceyFloor and
-// AndersonFloor are older rules to compare with, StripFlow and BoxFlow exact
+// Conditions: NewHouseConditions or NewCoverConditions from the air inside and
+// outside, which bring sky and ground along; a change of the outside temperature
+// alone takes both with it. Sky: SkyTemperature, made of SkyEmissivity, CloudySky
+// and SkyTemperatureOf; ClarkAllen when the height of the clouds is not known,
+// Swinbank when the humidity is not. Covers: Cover.Solve with the convection of
+// DefaultCoverConditions; its gaps are those of GapNusselt, and MacGregorEmery is
+// a rival for an upright slot. McAdams holds radiation and never goes into a
+// cover; Mitchell goes in through OutsideGiven. Ground: Ground.Solve; MaceyFloor
+// and AndersonFloor are older rules to compare with, StripFlow and BoxFlow exact
 // checks. A whole house: NewHouse and House.Loss, which call all of these.
 //
 // # References of a U-value
@@ -73,6 +76,7 @@
 //	MacGregorEmery        MacEme69                   Ra 1e4 to 1e7         20 % (from memory) window of a textbook
 //	OutsideConvection     IsoWall17 C.5, Watmuff77   0 to 40 m/s           20 to 30 %        coefficients written out
 //	McAdams, Mitchell     McAdams54, Mitchell76      0 to 30, 40 m/s       20 to 30 %        coefficients written out
+//	SkyTemperature        BerMar84                   as SkyEmissivity      as SkyEmissivity  its parts
 //	SkyEmissivity         BerMar84                   dew point -40 to 30   0.03              by hand
 //	ClarkAllen            ClaAll78                   dew point -40 to 29   0.1 in dry air    by hand, Berdahl and Martin
 //	Swinbank              Swinbank63                 -30 to 40 °C          5 K               an open engine
@@ -105,7 +109,7 @@
 // Nusselt number between the branches, and GapState.AtJump tells. At the
 // downward jump at 1e4 two roots may exist; either is a solution. Where a
 // screen leaks into a gap its air is a node between two films, and about one
-// such stack in a hundred thousand has no root that the solver finds: a Nusselt
+// such cover in a hundred thousand has no root that the solver finds: a Nusselt
 // number is then held beside its correlation, and AtJump tells that, too.
 //
 // A deposit turns to frost over the 0.2 K below 0 °C, and drying frost is taken

@@ -50,7 +50,7 @@ func (f *Facet) normal() (e, n, u float64) {
 // facet's normal, for the sun's elevation above the horizon and its azimuth
 // clockwise from north, both in degree: [DufBec13] eq. 1.6.3 in other words.
 // Beyond 90 the sun stands behind the facet. NaN for an elevation outside -90
-// to 90 or an azimuth that is no number.
+// to 90 or an infinite azimuth.
 func (f Facet) Incidence(elevation, azimuth float64) float64 {
 	c := f.cosIncidence(elevation, azimuth)
 	return math.Acos(math.Max(-1, math.Min(1, c))) / degree

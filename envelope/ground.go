@@ -27,7 +27,7 @@ type Ground struct {
 	WallThickness    float64 // m, 0 to 2, of the walls above grade, insulation included
 	FloorResistance  float64 // m² K/W, 0 to 20, of insulation and paving on the whole floor, surfaces apart
 	WallResistance   float64 // m² K/W, 0 to 20, of the buried wall, surfaces apart
-	Soil             Soil    // what it stands in
+	Soil             Soil    // soil under and beside the house
 	Edge             Edge    // edge insulation of a slab; EdgeBare with a Depth, where the buried wall is the edge
 	EdgeWidth        float64 // m, 0.05 to 5, width of horizontal or depth of vertical edge insulation
 	EdgeThickness    float64 // m, 0.005 to 0.5, of the edge insulation

@@ -8,7 +8,7 @@ import (
 	"cloche.example/psychro"
 )
 
-// HouseConditions are what a house stands in for one hour. Tilt, Height and
+// HouseConditions are the boundary conditions of a house for one hour. Tilt, Height and
 // AbsorbedSun of the embedded CoverConditions are not read: each facet has its own.
 type HouseConditions struct {
 	CoverConditions                      // air, sky, wind and correlations, the same for all facets
@@ -83,7 +83,7 @@ func (h *House) Loss(k HouseConditions) (HouseLoss, error) {
 }
 
 // LossTo is Loss that writes to dst and uses its slices again: no allocation
-// from the second hour on. On an error dst is of no use.
+// from the second hour on. On an error dst is undefined.
 func (h *House) LossTo(dst *HouseLoss, k *HouseConditions) error {
 	inside, outside, err := h.states(k)
 	if err != nil {
@@ -110,7 +110,7 @@ func (h *House) LossTo(dst *HouseLoss, k *HouseConditions) error {
 		dst.Facets = append(dst.Facets, FacetLoss{})
 		r := &dst.Facets[len(dst.Facets)-1]
 		if err := r.solve(cover.set, &one, k.InnerFace); err != nil {
-			return fmt.Errorf("facet %d (%s): %w", i, f.Name, err)
+			return domain.Within(fmt.Sprintf("facet %d (%s)", i, f.Name), err)
 		}
 		r.scale(i, f, h.net[i])
 		dst.Cover += r.Loss
@@ -167,15 +167,15 @@ func (h *House) states(k *HouseConditions) (inside, outside psychro.State, err e
 		n := float64(len(h.net))
 		faults := []error{one.check(MaxLayers), fractionRange.Check("OutsideHumidity", k.OutsideHumidity), monthRange.Check("Month", k.Month)}
 		if k.Sun != nil {
-			faults = append(faults, domain.Range{Min: n, Max: n, Unit: "facets", Source: "one entry for each facet of the shape"}.Check("number of Sun", float64(len(k.Sun))))
+			faults = append(faults, domain.Range{Min: n, Max: n, Unit: "facets", Source: "one entry for each facet of the shape"}.Check("length of Sun", float64(len(k.Sun))))
 		}
 		return inside, outside, errors.Join(faults...)
 	}
 	if inside, err = psychro.FromRelativeHumidity(k.Inside, k.InsideHumidity, k.Pressure); err != nil {
-		return inside, outside, fmt.Errorf("inside air: %w", err)
+		return inside, outside, domain.Within("inside air", err)
 	}
 	if outside, err = psychro.FromRelativeHumidity(k.Outside, k.OutsideHumidity, k.Pressure); err != nil {
-		return inside, outside, fmt.Errorf("outside air: %w", err)
+		return inside, outside, domain.Within("outside air", err)
 	}
 	return inside, outside, nil
 }

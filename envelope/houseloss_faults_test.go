@@ -31,12 +31,12 @@ func TestAllFaultsOfAHouse(t *testing.T) {
 	k.Inside, k.OutsideHumidity, k.Month, k.Wind, k.SkyDrop = 99, 2, 0, -1, -30
 	k.Sun = make([][MaxLayers]float64, 1)
 	_, err = h.Loss(k)
-	requireFields(t, err, "Inside", "SkyDrop", "Wind", "OutsideHumidity", "Month", "number of Sun")
+	requireFields(t, err, "Inside", "SkyDrop", "Wind", "OutsideHumidity", "Month", "length of Sun")
 	k = winterNight()
 	k.Sun = make([][MaxLayers]float64, len(filmHouse(t).Shape.Facets))
 	k.Sun[0][0] = -1
 	_, err = h.Loss(k)
-	require.ErrorContains(t, err, "facet 0 (roof, north): AbsorbedSun[0] is -1")
+	require.ErrorContains(t, err, "facet 0 (roof, north).AbsorbedSun[0] is -1")
 	_, err = (&House{}).Loss(winterNight())
 	require.ErrorIs(t, err, ErrRange)
 	_, err = OpaqueWall("bad", -1, 0.1)

@@ -6,7 +6,7 @@ import (
 	"cloche.example/internal/constant"
 )
 
-// Unknowns of a stack: for each layer its outer temperature and the flux
+// Unknowns of a cover: for each layer its outer temperature and the flux
 // conducted through it (not its inner temperature, so that a layer that
 // conducts well loses no digits), then the air of each gap where a layer
 // leaks, then the Nusselt number of each gap held at a jump.
@@ -41,7 +41,7 @@ type gapCalc struct {
 	air       float64 // °C
 }
 
-// solver holds the problem and the iterate of one stack. It lives on the
+// solver holds the problem and the iterate of one cover. It lives on the
 // caller's stack.
 type solver struct {
 	n     int

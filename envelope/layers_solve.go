@@ -55,7 +55,7 @@ func (j *system) eliminate(n int) bool {
 // between runs; a gap that asks for branch 2 from branch 1 and for branch 1
 // from branch 2 has no exact root on either side of the upward jump, and is
 // held at the jump, its Nusselt number being found between the two values.
-// Relaxation is left for what is still open, about one stack in a hundred
+// Relaxation is left for what is still open, about one cover in a hundred
 // thousand over the whole domain.
 func (s *solver) solve() error {
 	if s.newton(16) {

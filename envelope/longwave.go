@@ -9,7 +9,7 @@ const maxFaces = 2 * MaxLayers
 func outerFace(layer int) int { return 2 * layer }
 func innerFace(layer int) int { return 2*layer + 1 }
 
-// longwave holds what the optical properties of a stack alone decide: the
+// longwave holds what the optical properties of the layers alone decide: the
 // irradiance on each face is linear in the black-body emission of all faces
 // and in the irradiance from outside and inside. [IsoWin03] eq. 15-17 solved
 // once for unit sources.
@@ -31,11 +31,11 @@ func (w *longwave) radiosity(i int, emission, own, other float64) float64 {
 }
 
 // trace fills the tables for n layers by following each unit source through
-// the stack. It returns false when two facing faces are perfect mirrors, which
+// the layers. It returns false when two facing faces are perfect mirrors, which
 // leaves the radiation between them undefined.
 //
 // With d_i the flow down (inward) and u_i the flow up (outward) in the space
-// outside layer i, the part of the stack from layer i inward answers d_i with
+// outside layer i, the part of the cover from layer i inward answers d_i with
 // u_i = r_i d_i + s_i: a single backward and forward sweep.
 func (w *longwave) trace(n int) bool {
 	for source := range 2*n + 2 {

@@ -22,7 +22,7 @@ var (
 	extinctionRange     = domain.Range{Min: 0, Max: 1e5, Unit: "1/m", Source: "chosen"}
 )
 
-// Light is what becomes of light on a stack of sheets; the parts make 1.
+// Light is what becomes of light on layers of sheets; the parts make 1.
 type Light struct {
 	Transmittance float64            // fraction
 	Reflectance   float64            // fraction
@@ -86,14 +86,14 @@ func ExtinctionOf(index, thickness, transmittance float64) float64 {
 	return math.Max(0, -math.Log(a)/thickness)
 }
 
-// LightLayers is a checked stack of sheets from the outside. It is made by
+// LightLayers are checked sheets from the outside. They are made by
 // NewLightLayers.
 type LightLayers struct {
 	n      int
 	sheets [MaxLayers]Sheet
 }
 
-// NewLightLayers returns the stack of one to six sheets, from the outside. The
+// NewLightLayers returns the layers of one to six sheets, from the outside. The
 // error joins a *RangeError for each fault, with Field as in
 // "sheets[0].Index".
 func NewLightLayers(sheets ...Sheet) (LightLayers, error) {
@@ -189,7 +189,7 @@ func (s LightLayers) Diffuse() Light {
 	const panels = 16
 	for p := range panels {
 		for i, x := range gaussNodes {
-			// cos² = u², graded so that grazing angles are resolved.
+			// cos² = u², graded so that grazing angles get points enough.
 			u := (float64(p) + x) / panels
 			w := 2 * u * gaussWeights[i] / panels // d(sin²) = -d(cos²)
 			l := s.at(math.Sqrt(1-u*u), u)

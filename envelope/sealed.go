@@ -13,10 +13,10 @@ import (
 // properties hold.
 type Gas struct {
 	Name         string  // for reports
-	Density      float64 // kg/m³
-	Viscosity    float64 // Pa s, dynamic
-	Conductivity float64 // W/(m K)
-	HeatCapacity float64 // J/(kg K)
+	Density      float64 // kg/m³, 0.01 to 30
+	Viscosity    float64 // Pa s, 1e-6 to 1e-4, dynamic
+	Conductivity float64 // W/(m K), 0.001 to 1
+	HeatCapacity float64 // J/(kg K), 100 to 2e4
 }
 
 // AirFilling returns air at 10 °C, [EnGlass11] Table 1 (from memory; confirmed
@@ -180,13 +180,10 @@ func (g SealedUnit) check() error {
 		for j, e := range s.Emittance {
 			check(domain.Range{Min: 0.005, Max: 1, Unit: "fraction", Source: "chosen"}, fmt.Sprintf("Spaces[%d].Emittance[%d]", i, j), e)
 		}
-		positive := func(unit string) domain.Range {
-			return domain.Range{Min: 1e-9, Max: inf, Unit: unit, Source: "above zero"}
-		}
-		check(positive("kg/m³"), fmt.Sprintf("Spaces[%d].Gas.Density", i), s.Gas.Density)
-		check(positive("Pa s"), fmt.Sprintf("Spaces[%d].Gas.Viscosity", i), s.Gas.Viscosity)
-		check(positive("W/(m K)"), fmt.Sprintf("Spaces[%d].Gas.Conductivity", i), s.Gas.Conductivity)
-		check(positive("J/(kg K)"), fmt.Sprintf("Spaces[%d].Gas.HeatCapacity", i), s.Gas.HeatCapacity)
+		check(gasDensityRange, fmt.Sprintf("Spaces[%d].Gas.Density", i), s.Gas.Density)
+		check(gasViscosityRange, fmt.Sprintf("Spaces[%d].Gas.Viscosity", i), s.Gas.Viscosity)
+		check(gasConductivityRange, fmt.Sprintf("Spaces[%d].Gas.Conductivity", i), s.Gas.Conductivity)
+		check(gasHeatRange, fmt.Sprintf("Spaces[%d].Gas.HeatCapacity", i), s.Gas.HeatCapacity)
 	}
 	check(domain.Range{Min: 0, Max: 90, Unit: "degree", Source: "EN 673"}, "Tilt", g.Tilt)
 	check(resistanceRange, "ROut", g.ROut)
@@ -197,3 +194,12 @@ func (g SealedUnit) check() error {
 }
 
 var resistanceRange = domain.Range{Min: 0, Max: 50, Unit: "m² K/W", Source: "chosen"}
+
+// Ranges of a filling: gases from hydrogen to sulphur hexafluoride and vapours
+// of refrigerants, at the pressure of the air (chosen).
+var (
+	gasDensityRange      = domain.Range{Min: 0.01, Max: 30, Unit: "kg/m³", Source: "chosen: gases at the pressure of the air"}
+	gasViscosityRange    = domain.Range{Min: 1e-6, Max: 1e-4, Unit: "Pa s", Source: "chosen: gases"}
+	gasConductivityRange = domain.Range{Min: 1e-3, Max: 1, Unit: "W/(m K)", Source: "chosen: gases"}
+	gasHeatRange         = domain.Range{Min: 100, Max: 2e4, Unit: "J/(kg K)", Source: "chosen: gases"}
+)

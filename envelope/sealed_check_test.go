@@ -121,6 +121,13 @@ func TestSealedTerms(t *testing.T) {
 	require.Greater(t, s.U, r.U)
 }
 
+func TestImpossibleFillings(t *testing.T) {
+	for _, gas := range []Gas{{Density: 1e300, Viscosity: 1e-5, Conductivity: 0.02, HeatCapacity: 1000}, MixGas(AirFilling(), ArgonFilling(), 2)} {
+		_, err := sealed(0.012, gas, 0.837).Solve()
+		require.ErrorContains(t, err, "Spaces[0].Gas.Density is")
+	}
+}
+
 func TestSealedFaults(t *testing.T) {
 	g := DefaultSealedUnit()
 	g.Glass = []float64{-0.004, 0.004}

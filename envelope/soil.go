@@ -2,7 +2,7 @@ package envelope
 
 import "cloche.example/internal/domain"
 
-// Soil is what a house stands in.
+// Soil is the ground under and beside a house.
 type Soil struct {
 	Name             string  // for reports
 	Conductivity     float64 // W/(m K), 0.1 to 6
