@@ -16,13 +16,16 @@ func (f *filler) shape(h House) {
 		f.clash("a round arch rises above its eave by no more than half its span", ridge, eave, span)
 	case h.Shape == "pointed arch":
 		chord := math.Atan2(rise, h.Span/2) * 180 / math.Pi
-		if h.RidgeSlope >= chord || 2*chord-h.RidgeSlope > 90 {
+		if h.RidgeSlope > 0.999*chord || 2*chord-h.RidgeSlope > 90 {
 			f.clash("no circular arcs lead from this eave to this ridge: at the ridge they must be flatter than the line from eave to ridge, and at the eave no steeper than upright",
 				"house.ridge_slope_deg", ridge, eave, span)
 		}
 	}
-	if h.Shape == "uneven gable" && h.RidgeOffset > h.Span-0.1 {
-		f.clash("the ridge must stand within the span", "house.ridge_offset_m", span)
+	if h.Depth > h.Span {
+		f.clash("a house is dug in no deeper than it is wide", "house.depth_m", span)
+	}
+	if h.Shape == "uneven gable" && (h.RidgeOffset > 0.98*h.Span || h.RidgeOffset < 0.02*h.Span) {
+		f.clash("the ridge must stand within the span, 2 % from its ends and more", "house.ridge_offset_m", span)
 	}
 	if h.Shape == "lean-to" && h.Bays > 1 {
 		f.clash("a lean-to has one bay", "house.bays_count", "house.shape")
@@ -35,14 +38,18 @@ func (f *filler) shape(h House) {
 // annexes looks at what is built on, and at the doors.
 func (f *filler) annexes(h House) {
 	once(f, "house.annexes", h.Annexes, func(a Annex) string { return a.Name }, "none")
-	used := map[string]float64{}
+	used, shared := map[string]float64{}, map[string]float64{}
 	for i, a := range h.Annexes {
 		at := func(key string) string { return under("house.annexes", i, key) }
 		if used[a.Place] += a.Width; used[a.Place] > placeLength(h, a.Place)+1e-9 {
 			f.clash("annexes must find room at their wall", at("width_m"), at("place"), "house.length_m", "house.span_m")
 		}
-		if a.High > placeHeight(h, a.Place) {
+		if a.High > wallHeight(h, a.Place) {
 			f.clash("an annex must not stand above its wall", at("high_m"), at("place"), "house.eave_height_m", "house.ridge_height_m")
+		}
+		shared[a.Place] += a.Width * math.Max(0, a.High-h.DwarfWall.Height)
+		if room := used[a.Place] <= placeLength(h, a.Place); room && shared[a.Place] > wallArea(h, a.Place) {
+			f.clash("annexes must not cover more than their wall", at("width_m"), at("high_m"), at("place"), "house.eave_height_m", "house.ridge_height_m")
 		}
 		if a.Low > a.High {
 			f.clash("an annex's roof falls away from the house", at("low_m"), at("high_m"))
@@ -56,7 +63,7 @@ func (f *filler) annexes(h House) {
 		if d.Width > placeLength(h, d.Place) {
 			f.clash("a door must be narrower than its wall", at("width_m"), at("place"), "house.length_m", "house.span_m")
 		}
-		if d.Sill+d.Height > placeHeight(h, d.Place)+1e-9 {
+		if d.Sill+d.Height > wallHeight(h, d.Place)+1e-9 {
 			f.clash("a door must end below the top of its wall", at("height_m"), at("sill_m"), at("place"), "house.eave_height_m", "house.ridge_height_m")
 		}
 		if d.Sill < -h.Depth {
@@ -71,6 +78,16 @@ func (f *filler) annexes(h House) {
 			}
 		}
 	}
+}
+
+// wallArea is the area of a wall above the dwarf wall, m²; of an arch's end the
+// straight triangle over the eaves.
+func wallArea(h House, place string) float64 {
+	high := wallHeight(h, place)
+	if place == "near end" || place == "far end" {
+		high = (h.EaveHeight + h.RidgeHeight) / 2
+	}
+	return placeLength(h, place) * (high - h.DwarfWall.Height)
 }
 
 // weather compares the design states with the months.

@@ -8,7 +8,7 @@ type House struct {
 	EaveHeight   float64   `json:"eave_height_m"`     // m, 0 to 10; where roof and side wall meet
 	RidgeHeight  float64   `json:"ridge_height_m"`    // m, 0.5 to 20; top of the roof, or of a lean-to's back wall
 	Depth        float64   `json:"depth_m"`           // m, 0 to 4; floor below the ground outside
-	RidgeAzimuth float64   `json:"ridge_azimuth_deg"` // degree, 0 to 360; direction of the ridge, clockwise from north
+	RidgeAzimuth float64   `json:"ridge_azimuth_deg"` // degree, 0 to 360; direction of the ridge, clockwise from north; left and right are seen along it, and a lean-to's back wall is on the left
 	RidgeOffset  float64   `json:"ridge_offset_m"`    // m, 0.1 to 59.9; uneven gable: ridge from the left eave
 	RidgeSlope   float64   `json:"ridge_slope_deg"`   // degree, 0 to 80; pointed arch: slope of the arcs where they meet
 	ArchStrips   int       `json:"arch_strips_count"` // count, 1 to 30; arches: flat strips that stand for each half
@@ -42,7 +42,7 @@ type Annex struct {
 	Width            float64  `json:"width_m"`            // m, 0.3 to 400; along that wall
 	Reach            float64  `json:"reach_m"`            // m, 0.3 to 60; away from it
 	High             float64  `json:"high_m"`             // m, 0.3 to 20; its roof at the house, above the ground outside
-	Low              float64  `json:"low_m"`              // m, 0.2 to 20; its roof at the outer wall
+	Low              float64  `json:"low_m"`              // m, 0.3 to 20; its roof at the outer wall
 	Depth            float64  `json:"depth_m"`            // m, 0 to 4; its floor below the ground outside
 	Cover            string   `json:"cover"`              // of its roof and walls
 	PartitionU       float64  `json:"partition_u_w_m2_k"` // W/(m² K), 0.1 to 10; of the wall shared with the house

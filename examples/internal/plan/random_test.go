@@ -54,7 +54,7 @@ func TestShortPlansSuffice(t *testing.T) {
 	for i := range 1000 {
 		house := map[string]any{"shape": shapes[i%5], "span_m": 1 + 30*r.Float64(), "length_m": 1 + 150*r.Float64(), "eave_height_m": 0.4 + 5*r.Float64()}
 		if r.IntN(2) == 0 {
-			house["depth_m"] = 2 * r.Float64()
+			house["depth_m"] = r.Float64()
 		}
 		if r.IntN(3) == 0 && house["shape"] != "lean-to" {
 			house["bays_count"] = 1 + r.IntN(4)

@@ -25,14 +25,14 @@ func annexwidthRule(p *Plan, at int) float64 {
 }
 
 func annexhighRule(p *Plan, at int) float64 {
-	return math.Min(2.2, 0.99*placeHeight(p.House, p.House.Annexes[at].Place))
+	return math.Min(2.2, 0.99*wallHeight(p.House, p.House.Annexes[at].Place))
 }
 
 func annexlowRule(p *Plan, at int) float64 { return 0.95 * p.House.Annexes[at].High }
 
 func doorheightRule(p *Plan, at int) float64 {
 	sill := p.House.Doors[at].Sill
-	return math.Min(2, 0.9*(placeHeight(p.House, p.House.Doors[at].Place)-sill))
+	return math.Min(2, 0.9*(wallHeight(p.House, p.House.Doors[at].Place)-sill))
 }
 
 // floorArea is the floor of the house without annexes, m².
@@ -139,13 +139,20 @@ func placeLength(h House, place string) float64 {
 	return h.Length
 }
 
-// placeHeight is how high a wall reaches above the ground outside, m: to the
-// eave, or to the ridge of an end wall, an arch or a lean-to's back wall.
-func placeHeight(h House, place string) float64 {
-	side := place == "left side" || place == "right side"
-	arch := h.Shape == "round arch" || h.Shape == "pointed arch" || h.Shape == "lean-to"
-	if side && !arch {
+// wallHeight is how high a wall reaches above the ground outside, m: a side to
+// the eave, an end to the ridge, and so a lean-to's back wall on the left.
+func wallHeight(h House, place string) float64 {
+	if place == "right side" || place == "left side" && h.Shape != "lean-to" {
 		return h.EaveHeight
 	}
 	return h.RidgeHeight
+}
+
+// placeHeight is how high a vent may reach, m: as far as the wall, and in the
+// cover of an arch up to the ridge.
+func placeHeight(h House, place string) float64 {
+	if h.Shape == "round arch" || h.Shape == "pointed arch" {
+		return h.RidgeHeight
+	}
+	return wallHeight(h, place)
 }
