@@ -7,10 +7,10 @@ import (
 	"cloche.example/internal/domain"
 )
 
-// Split returns the fixture as n points (count, 1 to 100,000) at the middles of
+// split returns the fixture as n points (count, 1 to 100,000) at the middles of
 // n equal segments, each with an nth of the flux and power and the shape of the
 // whole.
-func (f Fixture) Split(n int) ([]Fixture, error) {
+func (f Fixture) split(n int) ([]Fixture, error) {
 	if n < 1 || n > 100000 {
 		return nil, &RangeError{Field: "n", Value: float64(n), Min: 1, Max: 100000, Unit: "count"}
 	}
@@ -134,7 +134,7 @@ func (f Fixture) SplitWithin(p *Points, tol float64) (Layout, error) {
 	var last []float64
 	change := math.Inf(1)
 	for n := 1; n <= most; n *= 2 {
-		parts, err := f.Split(n)
+		parts, err := f.split(n)
 		if err != nil {
 			return nil, err
 		}
@@ -142,7 +142,7 @@ func (f Fixture) SplitWithin(p *Points, tol float64) (Layout, error) {
 		if err != nil {
 			return nil, err
 		}
-		ppfd, err := l.Map(p)
+		ppfd, err := l.MapTo(nil, p)
 		if err != nil {
 			return nil, err
 		}

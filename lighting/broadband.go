@@ -25,6 +25,3 @@ var broadband = []Broadband{
 // [Thimijan83], second-hand. Theirs is a measured daylight: the CIE's D65 has
 // 55.5 lx per µmol/(m² s) and 4.53 µmol/J.
 func BroadbandFactors() []Broadband { return append([]Broadband(nil), broadband...) }
-
-// PPFD returns the PPFD in µmol/(m² s) at the illuminance lux, lx.
-func (b Broadband) PPFD(lux float64) float64 { return lux / b.LuxPerPPFD }

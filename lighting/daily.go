@@ -55,7 +55,3 @@ func LightingTime(dli, ppfd float64) (time.Duration, error) {
 	}
 	return time.Duration(math.Round(s * float64(time.Second))), nil
 }
-
-// MolPerKilowattHour turns an efficacy of 1 µmol/J into mol/kWh: the factor
-// 3.6, dimensionless.
-const MolPerKilowattHour = 3.6

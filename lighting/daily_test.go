@@ -32,7 +32,6 @@ func TestDLITable(t *testing.T) {
 	require.NoError(t, err)
 	require.NoError(t, check.Row{Where: "run-time worksheet, numbers own", Printed: "21.85"}.Verify(run.Hours()))
 	require.NoError(t, check.Row{Where: "unit arithmetic", Printed: "0.0036"}.Verify(DLI(1, time.Hour)))
-	require.Equal(t, 3.6, MolPerKilowattHour, "3.6e6 J in a kWh, 1e-6 mol in a µmol")
 }
 
 func TestDailyLightRanges(t *testing.T) {

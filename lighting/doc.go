@@ -38,11 +38,11 @@
 // # What is computed, and how well
 //
 //	function             equation                         range               accuracy           check
-//	BeamExponent         ln 0.5/ln cos(beam/2)            2..178 degree       1e-15              Moreno06
+//	FromBeamAngle        ln 0.5/ln cos(beam/2)            2..178 degree       1e-15              Moreno06
 //	Table.Flux           exact integral of interpolant    type A, B, C        1e-14              spheres, quadrature
-//	Lights.Map, points   Σ I cos φ/r²                     any aim             1e-9 (1e-11 seen)  inverse square, disc
-//	Lights.Map, tables   the same, bilinear in angle      type A, B, C        1e-9 (1e-10 seen)  definition term by term
-//	Lights.Map, bars     integral along the bar           cosine power        1e-8 (1e-13 seen)  line source, 8000 points
+//	Lights.MapTo, points Σ I cos φ/r²                     any aim             1e-9 (1e-11 seen)  inverse square, disc
+//	Lights.MapTo, tables the same, bilinear in angle      type A, B, C        1e-9 (1e-10 seen)  definition term by term
+//	Lights.MapTo, bars   integral along the bar           cosine power        1e-8 (1e-13 seen)  line source, 8000 points
 //	Evenness             U0, Ud, CV, Christiansen         -                   1e-15              Hart's relation
 //	CosinePower.SpotAngle acos f^(1/(m+3))                above a level plane 1e-15              identities
 //	CosinePower.FlatPair 2h/√(m+4)                        above a level plane 1e-15              curvature

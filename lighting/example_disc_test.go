@@ -21,7 +21,7 @@ func Example_discByPointsAndByFactor() {
 		for k := range n {
 			r := radius * (float64(i) + 0.5) / rings
 			s, c := math.Sincos(2 * math.Pi * float64(k) / float64(n))
-			light, err := lighting.Lambertian(total / (rings * rings))
+			light, err := lighting.NewCosinePower(total/(rings*rings), 1)
 			if err != nil {
 				fmt.Println(err)
 				return
@@ -35,7 +35,7 @@ func Example_discByPointsAndByFactor() {
 		return
 	}
 	below, _ := lighting.NewPoints(lighting.Receiver{Normal: lighting.Up()})
-	ppfd, err := lights.Map(below)
+	ppfd, err := lights.MapTo(nil, below)
 	if err != nil {
 		fmt.Println(err)
 		return

@@ -29,14 +29,14 @@ func Example_luxToPhotons() {
 	}
 	for _, l := range lights {
 		fmt.Printf("%-28s %6.2f lx per µmol/(m² s)  %6.1f µmol/(m² s)  %.2f µmol/J\n",
-			l.name, l.s.LuxPerPPFD(), l.s.PPFDFromLux(lux), l.s.PARPhotonsPerJoule())
+			l.name, l.s.LuxPerPPFD(), lux/l.s.LuxPerPPFD(), l.s.PARPhotonsPerJoule())
 	}
-	for _, b := range lighting.Bands()[:2] {
+	for _, b := range []lighting.Band{lighting.PAR(), lighting.FarRed()} {
 		fmt.Printf("%s, %g to %g nm: %.2f µmol/s in each W of CIE A\n", b.Name, b.From, b.To, lights[1].s.Photons(b)/lights[1].s.Power(300, 830))
 	}
 	fmt.Printf("at 660 nm: %.3f µmol/J, V = %.3f; CIE A of 300 to 830 nm: %.1f lm/W\n", lighting.PhotonsPerJoule(660), lighting.LuminousEfficiency(660), lights[1].s.Luminous()/lights[1].s.Power(300, 830))
 	rule := lighting.BroadbandFactors()[0]
-	fmt.Printf("%-28s %6.2f lx per µmol/(m² s)  %6.1f µmol/(m² s), a labelled rule\n", rule.Name+" [Thimijan83]", rule.LuxPerPPFD, rule.PPFD(lux))
+	fmt.Printf("%-28s %6.2f lx per µmol/(m² s)  %6.1f µmol/(m² s), a labelled rule\n", rule.Name+" [Thimijan83]", rule.LuxPerPPFD, lux/rule.LuxPerPPFD)
 
 	// Output:
 	// daylight, CIE D65             55.50 lx per µmol/(m² s)   180.2 µmol/(m² s)  4.53 µmol/J

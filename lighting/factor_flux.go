@@ -25,13 +25,13 @@ func CosineFlux(f Fixture, corners ...Point) float64 {
 func (p *polygon) cosineFlux(axis Vector, d CosinePower) float64 {
 	seen := p.clip(axis)
 	if d.m == 1 {
-		return d.Axial() / 2 * math.Abs(seen.lambert(axis))
+		return d.axial() / 2 * math.Abs(seen.lambert(axis))
 	}
 	sum := 0.0
 	for i := range seen.n {
 		sum += edgeFlux(seen.corner[i], seen.corner[(i+1)%seen.n], axis, d.m)
 	}
-	return d.Axial() / (d.m + 1) * math.Abs(sum)
+	return d.axial() / (d.m + 1) * math.Abs(sum)
 }
 
 // edgeFlux is ∫ (1 - c^(m+1))/(1 - c²) dα times the cosine between the axis

@@ -179,8 +179,8 @@ func (p Point) plus(u Vector, s float64) Point {
 	return Point{p.X + s*u.X, p.Y + s*u.Y, p.Z + s*u.Z}
 }
 
-// PPF returns the fixture's photon flux in µmol/s.
-func (f Fixture) PPF() float64 {
+// ppf returns the fixture's photon flux in µmol/s.
+func (f Fixture) ppf() float64 {
 	if f.dark() {
 		return 0
 	}

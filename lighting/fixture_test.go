@@ -50,7 +50,7 @@ func TestAxesFollowTheAngles(t *testing.T) {
 // extrapolation of the midpoint rule's error.
 func split(t *testing.T, f Fixture, at Point, n Vector, count int) float64 {
 	sum := func(count int) float64 {
-		parts, err := f.Split(count)
+		parts, err := f.split(count)
 		require.NoError(t, err)
 		s := 0.0
 		for _, p := range parts {
@@ -109,11 +109,11 @@ func TestABarIsNoPointFromFiveTimesItsLength(t *testing.T) {
 	require.NoError(t, err)
 	exact, err := NewLights(f)
 	require.NoError(t, err)
-	want, err := exact.Map(p)
+	want, err := exact.MapTo(nil, p)
 	require.NoError(t, err)
 	l, err := NewLights(parts...)
 	require.NoError(t, err)
-	got, err := l.Map(p)
+	got, err := l.MapTo(nil, p)
 	require.NoError(t, err)
 	peak := slices.Max(want)
 	for i := range want {
@@ -156,7 +156,7 @@ func TestSuperpositionAndRotation(t *testing.T) {
 		require.NoError(t, err)
 		q, err := NewPoints(Receiver{p, up})
 		require.NoError(t, err)
-		all, err := l.Map(q)
+		all, err := l.MapTo(nil, q)
 		require.NoError(t, err)
 		require.InEpsilon(t, sum, all[0], 1e-13)
 		// Turn the whole scene about the vertical.
@@ -183,7 +183,7 @@ func TestMeanTimesAreaIsNoMoreThanTheFlux(t *testing.T) {
 			bed := Bed{X: -side / 2, Y: -side / 2, Length: side, Width: side}
 			p, err := bed.Grid(200, 200)
 			require.NoError(t, err)
-			v, err := l.Map(p)
+			v, err := l.MapTo(nil, p)
 			require.NoError(t, err)
 			s, err := Evenness(v)
 			require.NoError(t, err)
@@ -208,7 +208,7 @@ func TestSplitWithinMeetsTheIntegral(t *testing.T) {
 	require.NoError(t, err)
 	l, err := NewLights(parts...)
 	require.NoError(t, err)
-	got, err := l.Map(p)
+	got, err := l.MapTo(nil, p)
 	require.NoError(t, err)
 	for i, v := range got {
 		require.InDelta(t, one(t, f, p.At(i), up), v, 1e-5*150)
@@ -217,7 +217,7 @@ func TestSplitWithinMeetsTheIntegral(t *testing.T) {
 	parts, err = f.SplitWithin(p, 1e-3)
 	require.NoError(t, err)
 	require.Greater(t, len(parts), 4)
-	require.InEpsilon(t, f.PPF(), parts.PPF(), 1e-12)
+	require.InEpsilon(t, f.ppf(), parts.PPF(), 1e-12)
 	_, err = f.SplitWithin(p, 0)
 	require.ErrorIs(t, err, ErrRange)
 	f.At.Z = -1

@@ -16,7 +16,7 @@ type Layout []Fixture
 func (l Layout) PPF() float64 {
 	sum := 0.0
 	for _, f := range l {
-		sum += f.PPF()
+		sum += f.ppf()
 	}
 	return sum
 }

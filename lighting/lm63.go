@@ -97,14 +97,15 @@ func (e *LM63Error) Error() string {
 // Is reports whether target is ErrRange.
 func (e *LM63Error) Is(target error) bool { return target == ErrRange }
 
-// MaxLM63Bytes is the size of the largest file that ReadLM63 takes, bytes.
-const MaxLM63Bytes = 16 << 20
+// maxLM63Bytes is the size of the largest file that ReadLM63 takes.
+const maxLM63Bytes = 16 << 20
 
 // ReadLM63 reads a photometric file of any edition from 1986 to 2019, types A,
 // B and C. It takes what is harmless (and lists it in Warnings) and refuses,
 // with a *LM63Error, what could be read in two ways. A file may refer to a
 // second one for the lamp's tilt: pass its text as tilt, or nil to refuse such
 // a reference; nothing that a file names is ever opened.
+// Files above 16 MiB are refused.
 func ReadLM63(r io.Reader, tilt io.Reader) (*LM63, error) {
 	data, err := limited(r)
 	if err != nil {
@@ -120,12 +121,12 @@ func ReadLM63(r io.Reader, tilt io.Reader) (*LM63, error) {
 }
 
 func limited(r io.Reader) ([]byte, error) {
-	data, err := io.ReadAll(io.LimitReader(r, MaxLM63Bytes+1))
+	data, err := io.ReadAll(io.LimitReader(r, maxLM63Bytes+1))
 	if err != nil {
 		return nil, err
 	}
-	if len(data) > MaxLM63Bytes {
-		return nil, &LM63Error{Reason: fmt.Sprintf("longer than %d bytes", MaxLM63Bytes)}
+	if len(data) > maxLM63Bytes {
+		return nil, &LM63Error{Reason: fmt.Sprintf("longer than %d bytes", maxLM63Bytes)}
 	}
 	return data, nil
 }

@@ -75,13 +75,10 @@ func (s Spectrum) Luminous() float64 {
 }
 
 // LuxPerPPFD returns the illuminance of a PPFD of this spectrum: lx per
-// µmol/(m² s), the same as lm per µmol/s. NaN for a spectrum dark in PAR.
+// µmol/(m² s), the same as lm per µmol/s. The PPFD of a meter's lux is lux over
+// it. NaN for a spectrum dark in PAR.
 func (s Spectrum) LuxPerPPFD() float64 { return ratio(s.Luminous(), s.PPF()) }
 
 // PhotonsPerLumen returns the photons in the band for each lumen, µmol/s per
 // lm: the factor from candela to µmol/(s sr). NaN for an invisible spectrum.
 func (s Spectrum) PhotonsPerLumen(b Band) float64 { return ratio(s.Photons(b), s.Luminous()) }
-
-// PPFDFromLux returns the PPFD in µmol/(m² s) of the illuminance lux, lx, of
-// this spectrum.
-func (s Spectrum) PPFDFromLux(lux float64) float64 { return ratio(lux, s.LuxPerPPFD()) }

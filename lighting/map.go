@@ -36,7 +36,7 @@ type powerSource struct {
 
 // NewLights checks the fixtures and makes them ready. Bars with a cosine-power
 // light are integrated along their length for each point; a bar with a table
-// must be split first (Fixture.Split). Every fault of every fixture is
+// must be split first (Fixture.SplitWithin). Every fault of every fixture is
 // reported, with its index.
 func NewLights(fixtures ...Fixture) (*Lights, error) { return newLights(fixtures, &tables{}) }
 
@@ -65,7 +65,7 @@ func newLights(fixtures []Fixture, shared *tables) (*Lights, error) {
 		if z := math.Min(a.Z, b.Z); z < l.lowest {
 			l.lowest, l.low = z, i
 		}
-		l.ppf += f.PPF()
+		l.ppf += f.ppf()
 		switch d := f.Light.(type) {
 		case CosinePower:
 			l.addCosine(f, d, shared.powers)
@@ -92,11 +92,11 @@ func (l *Lights) addCosine(f Fixture, d CosinePower, powers map[float64]*powerTa
 	}
 	axis := f.Aim.Axis()
 	if f.Length > 0 {
-		l.bars = append(l.bars, barSource{at: f.At, along: f.Aim.along(), axis: axis, half: f.Length / 2, m: d.m, scale: d.Axial() / f.Length})
+		l.bars = append(l.bars, barSource{at: f.At, along: f.Aim.along(), axis: axis, half: f.Length / 2, m: d.m, scale: d.axial() / f.Length})
 		return
 	}
 	if d.m == 1 && axis == (Vector{0, 0, -1}) {
-		l.down = append(l.down, downSource{f.At.X, f.At.Y, f.At.Z, d.Axial()})
+		l.down = append(l.down, downSource{f.At.X, f.At.Y, f.At.Z, d.axial()})
 		return
 	}
 	p := (d.m + 3) / 2
@@ -105,15 +105,12 @@ func (l *Lights) addCosine(f Fixture, d CosinePower, powers map[float64]*powerTa
 		t = newPowerTable(p)
 		powers[p] = t
 	}
-	l.power = append(l.power, powerSource{f.At.X, f.At.Y, f.At.Z, axis.X, axis.Y, axis.Z, d.Axial(), t, p})
+	l.power = append(l.power, powerSource{f.At.X, f.At.Y, f.At.Z, axis.X, axis.Y, axis.Z, d.axial(), t, p})
 }
 
 // block is how many points are mapped at a time: they stay in the nearest
 // cache while all fixtures pass over them, and cores share out blocks.
 const block = 512
-
-// Map returns the PPFD in µmol/(m² s) at each point, in new memory; see MapTo.
-func (l *Lights) Map(p *Points) ([]float64, error) { return l.MapTo(nil, p) }
 
 // MapTo writes the PPFD in µmol/(m² s) at each point to dst and returns it: the
 // direct light of all fixtures, Σ I cos φ/r², exact to 1e-9. A nil dst is

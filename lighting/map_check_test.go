@@ -15,7 +15,7 @@ func one(t testing.TB, f Fixture, at Point, n Vector) float64 {
 	require.NoError(t, err)
 	p, err := NewPoints(Receiver{at, n})
 	require.NoError(t, err)
-	v, err := l.Map(p)
+	v, err := l.MapTo(nil, p)
 	require.NoError(t, err)
 	return v[0]
 }
@@ -51,7 +51,7 @@ func TestADiscOfPointsMeetsItsFactor(t *testing.T) {
 	require.NoError(t, err)
 	p, err := NewPoints(Receiver{Point{}, up})
 	require.NoError(t, err)
-	v, err := l.Map(p)
+	v, err := l.MapTo(nil, p)
 	require.NoError(t, err)
 	require.InDelta(t, DiscFactor(1, 1), v[0], 5e-5)
 }

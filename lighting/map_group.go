@@ -28,7 +28,7 @@ func GroupMaps(layout Layout, p *Points) ([]GroupMap, error) {
 		if err != nil {
 			return nil, fmt.Errorf("group %q: %w", name, err)
 		}
-		ppfd, err := l.Map(p)
+		ppfd, err := l.MapTo(nil, p)
 		if err != nil {
 			return nil, fmt.Errorf("group %q: %w", name, err)
 		}

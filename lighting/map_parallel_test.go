@@ -19,7 +19,7 @@ func TestAParallelMapIsTheSame(t *testing.T) {
 	require.NoError(t, err)
 	p, err := Bed{Length: 9, Width: 3}.Grid(180, 60)
 	require.NoError(t, err)
-	want, err := l.Map(p)
+	want, err := l.MapTo(nil, p)
 	require.NoError(t, err)
 	last, calls := 0, 0
 	got, err := l.MapParallelTo(context.Background(), nil, p, func(done, total int) {

@@ -120,7 +120,7 @@ func TestTablesOfAnyAnglesFollowTheDefinition(t *testing.T) {
 		require.NoError(t, err)
 		p, err := Bed{Length: 10, Width: 6}.Grid(140, 9)
 		require.NoError(t, err)
-		got, err := l.Map(p)
+		got, err := l.MapTo(nil, p)
 		require.NoError(t, err)
 		for k, v := range got {
 			want := direct(f, p.At(k), up)

@@ -84,7 +84,7 @@ func TestEveryKernelFollowsTheDefinition(t *testing.T) {
 			receivers := randomReceivers(r, 30)
 			p, err := NewPoints(receivers...)
 			require.NoError(t, err)
-			got, err := l.Map(p)
+			got, err := l.MapTo(nil, p)
 			require.NoError(t, err)
 			for i, v := range got {
 				want := direct(f, p.At(i), p.normal(i))
@@ -110,7 +110,7 @@ func TestDownlightsOnAGridAgreeWithTheGeneralKernel(t *testing.T) {
 		require.NoError(t, err)
 		p, err := bed.Grid(67, 23)
 		require.NoError(t, err)
-		got, err := l.Map(p)
+		got, err := l.MapTo(nil, p)
 		require.NoError(t, err)
 		want := make([]float64, p.Len())
 		list := make([]Receiver, p.Len())
@@ -123,7 +123,7 @@ func TestDownlightsOnAGridAgreeWithTheGeneralKernel(t *testing.T) {
 		require.Empty(t, cmp.Diff(want, got, cmpopts.EquateApprox(1e-13, 0)))
 		single, err := NewPoints(list...)
 		require.NoError(t, err)
-		got, err = l.Map(single)
+		got, err = l.MapTo(nil, single)
 		require.NoError(t, err)
 		require.Empty(t, cmp.Diff(want, got, cmpopts.EquateApprox(1e-13, 0)))
 	}
@@ -148,21 +148,21 @@ func TestBadPlacesAreRefused(t *testing.T) {
 	for _, z := range []float64{1, 0.5} {
 		l, err := NewLights(Fixture{Light: light, At: Point{1, 1, 3}}, Fixture{Light: light, At: Point{1, 1, z}})
 		require.NoError(t, err)
-		_, err = l.Map(p)
+		_, err = l.MapTo(nil, p)
 		require.ErrorIs(t, err, ErrRange)
 		require.ErrorContains(t, err, "fixtures[1]")
 	}
 	// A sloping bar with one end below the plane.
 	l, err := NewLights(Fixture{Light: light, At: Point{1, 1, 1.4}, Length: 1, Aim: AimBar(BarAngles{0, 60, 0})})
 	require.NoError(t, err)
-	_, err = l.Map(p)
+	_, err = l.MapTo(nil, p)
 	require.ErrorIs(t, err, ErrRange)
 	// A point on a fixture.
 	l, err = NewLights(Fixture{Light: cosine(t, 1, 2), At: Point{1, 1, 1}})
 	require.NoError(t, err)
 	on, err := NewPoints(Receiver{Point{1, 1, 1}, Vector{1, 0, 0}})
 	require.NoError(t, err)
-	_, err = l.Map(on)
+	_, err = l.MapTo(nil, on)
 	require.ErrorIs(t, err, ErrRange)
 	// No area, no fixtures, no light, no direction, and all faults at once.
 	_, err = Bed{}.Grid(3, 3)

@@ -12,7 +12,7 @@ func TestTablesWithoutValuesAreRefused(t *testing.T) {
 	var missing *Table
 	for _, empty := range []*Table{missing, {}} {
 		f := Fixture{Light: empty, At: Point{1, 1, 2}}
-		require.Zero(t, f.PPF())
+		require.Zero(t, f.ppf())
 		_, err := NewLights(f)
 		require.ErrorContains(t, err, "fixtures[0]: Light is missing")
 		_, err = Room{4, 3, 3, 0.2, 0.7, 0.5, 0.5, 0.5, 0.5}.Reflect(Layout{f}, 2)

@@ -36,7 +36,8 @@ type Distribution interface {
 type CosinePower struct{ ppf, m float64 }
 
 // NewCosinePower returns the distribution that emits ppf, µmol/s, 0 to
-// 100,000, with the exponent m, 0 to 20,000 (1 is Lambertian). All faults are
+// 100,000, with the exponent m, 0 to 20,000: 1 is Lambert's, a flat diffuse
+// emitter with a beam angle of 120 degree. All faults are
 // reported together.
 func NewCosinePower(ppf, m float64) (CosinePower, error) {
 	err := errors.Join(ppfRange.Check("ppf", ppf), exponentRange.Check("m", m))
@@ -46,10 +47,6 @@ func NewCosinePower(ppf, m float64) (CosinePower, error) {
 	return CosinePower{ppf, m}, nil
 }
 
-// Lambertian returns the distribution with exponent 1 that emits ppf, µmol/s,
-// 0 to 100,000: a flat diffuse emitter, beam angle 120 degree.
-func Lambertian(ppf float64) (CosinePower, error) { return NewCosinePower(ppf, 1) }
-
 // FromBeamAngle returns the cosine-power distribution that emits ppf, µmol/s,
 // 0 to 100,000, with the beam angle beam, degree, 2 to 178: the FULL angle
 // between the directions of half the axial intensity.
@@ -58,7 +55,7 @@ func FromBeamAngle(ppf, beam float64) (CosinePower, error) {
 	if err != nil {
 		return CosinePower{}, err
 	}
-	return NewCosinePower(ppf, BeamExponent(beam))
+	return NewCosinePower(ppf, beamExponent(beam))
 }
 
 // FromFieldAngle returns the cosine-power distribution that emits ppf, µmol/s,
@@ -72,10 +69,10 @@ func FromFieldAngle(ppf, field float64) (CosinePower, error) {
 	return NewCosinePower(ppf, exponentAt(field, tenthIntensity))
 }
 
-// BeamExponent returns the exponent m (dimensionless) of the cosine-power
+// beamExponent returns the exponent m (dimensionless) of the cosine-power
 // distribution whose full angle at half intensity is beam, degree, 2 to 178:
 // m = ln 0.5/ln cos(beam/2) [Moreno06]. NaN outside.
-func BeamExponent(beam float64) float64 { return exponentAt(beam, halfIntensity) }
+func beamExponent(beam float64) float64 { return exponentAt(beam, halfIntensity) }
 
 // The two conventions for the angle of a beam.
 const (
@@ -96,9 +93,9 @@ func (d CosinePower) Flux() float64 { return d.ppf }
 // Exponent returns m (dimensionless).
 func (d CosinePower) Exponent() float64 { return d.m }
 
-// Axial returns the intensity on the axis, I0 = PPF (m+1)/2π, in µmol/(s sr)
+// axial returns the intensity on the axis, I0 = PPF (m+1)/2π, in µmol/(s sr)
 // [Moreno06].
-func (d CosinePower) Axial() float64 { return d.ppf * (d.m + 1) / (2 * math.Pi) }
+func (d CosinePower) axial() float64 { return d.ppf * (d.m + 1) / (2 * math.Pi) }
 
 // BeamAngle returns the full angle in degree at half the axial intensity, NaN
 // for an exponent of 0.
@@ -126,7 +123,7 @@ func (d CosinePower) Intensity(gamma, c float64) float64 {
 	if gamma >= 90 {
 		return 0
 	}
-	return d.Axial() * math.Pow(math.Cos(gamma*radian), d.m)
+	return d.axial() * math.Pow(math.Cos(gamma*radian), d.m)
 }
 
 func (d CosinePower) scaled(k float64) Distribution { return CosinePower{d.ppf * k, d.m} }

@@ -18,11 +18,11 @@ func TestCosinePower(t *testing.T) {
 		{Where: "Moreno06.exponent/60deg", In: []float64{60}, Printed: "4.818841679"},
 		{Where: "from memory, Kahn and Barry 1997/30deg", In: []float64{30}, Printed: "20"},
 		{Where: "from memory, Komine and Nakagawa 2004/140deg", In: []float64{140}, Printed: "0.6461"},
-	}, func(in ...float64) float64 { return BeamExponent(in[0]) })
+	}, func(in ...float64) float64 { return beamExponent(in[0]) })
 	check.Run(t, []check.Row{
 		{Where: "identity/Lambertian axis", In: []float64{1000, 1}, Printed: "318.3098862"},
 		{Where: "identity/even hemisphere", In: []float64{1000, 0}, Printed: "159.1549431"},
-	}, func(in ...float64) float64 { return cosine(t, in[0], in[1]).Axial() })
+	}, func(in ...float64) float64 { return cosine(t, in[0], in[1]).axial() })
 	check.Run(t, []check.Row{
 		{Where: "identity/cone of a Lambertian, 45deg", In: []float64{1, 45}, Printed: "0.500000000000"},
 		{Where: "identity/cone m 3, 60deg", In: []float64{3, 60}, Printed: "0.937500000000"},
@@ -32,7 +32,7 @@ func TestCosinePower(t *testing.T) {
 		{Where: "identity/flux of a Lambertian", In: []float64{1000}, Printed: "3141.592654"},
 	}, func(in ...float64) float64 {
 		d := cosine(t, 1, 1)
-		return in[0] / d.Axial() * d.Flux()
+		return in[0] / d.axial() * d.Flux()
 	})
 }
 
@@ -54,15 +54,15 @@ func TestAnglesOfABeam(t *testing.T) {
 		d, err := FromBeamAngle(10, angle)
 		require.NoError(t, err)
 		require.InDelta(t, angle, d.BeamAngle(), 1e-9)
-		require.InEpsilon(t, d.Axial()/2, d.Intensity(angle/2, 77), 1e-9)
+		require.InEpsilon(t, d.axial()/2, d.Intensity(angle/2, 77), 1e-9)
 		f, err := FromFieldAngle(10, angle)
 		require.NoError(t, err)
 		require.InDelta(t, angle, f.angleAt(tenthIntensity), 1e-9)
-		require.InEpsilon(t, f.Axial()/10, f.Intensity(angle/2, 0), 1e-9)
+		require.InEpsilon(t, f.axial()/10, f.Intensity(angle/2, 0), 1e-9)
 		require.Greater(t, f.Exponent(), d.Exponent())
 	}
 	for _, bad := range []float64{0, -3, 1.9, 180, 360, math.NaN()} {
-		require.True(t, math.IsNaN(BeamExponent(bad)))
+		require.True(t, math.IsNaN(beamExponent(bad)))
 		_, err := FromBeamAngle(-1, bad)
 		require.ErrorContains(t, err, "ppf is -1")
 		require.ErrorContains(t, err, "beam is")

@@ -98,7 +98,7 @@ func (n Need) check() error {
 		errs = append(errs, domain.Within("Room", n.Room.Check()), n.Room.holds(nil, n.Bed),
 			domain.Range{Min: heightRange.Min, Max: n.Room.Height - n.Bed.Z, Unit: "m", Source: "within the room"}.Check("MaxHeight", n.MaxHeight))
 	}
-	if n.Fixture.PPF() == 0 {
+	if n.Fixture.ppf() == 0 {
 		errs = append(errs, &RangeError{Field: "Fixture.PPF", Value: 0, Min: domain.MoreThan(0), Max: ppfRange.Max, Unit: "µmol/s"})
 	}
 	return errors.Join(errs...)
@@ -153,7 +153,7 @@ func (n Need) lack(mean, u0 float64) float64 { return math.Max((n.PPFD-mean)/n.P
 func (n Need) find(ppfd float64) (Plan, error) {
 	n.PPFD = ppfd
 	shared := &tables{}
-	least := int(math.Ceil(UtilisationMethod{n.PPFD, n.Bed.Area(), n.Fixture.PPF(), 1, n.Maintenance.Factor()}.Fixtures() * (1 - 1e-9)))
+	least := int(math.Ceil(UtilisationMethod{n.PPFD, n.Bed.Area(), n.Fixture.ppf(), 1, n.Maintenance.Factor()}.Fixtures() * (1 - 1e-9)))
 	var best Plan
 	miss := math.Inf(1)
 	for count := max(least, 1); count <= n.MaxCount; count++ {

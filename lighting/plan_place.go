@@ -34,7 +34,7 @@ func (n Need) light(p *Plan, shared *tables) (*Lights, *Points, []float64, error
 	if err != nil {
 		return nil, nil, nil, err
 	}
-	ppfd, err := lights.Map(points)
+	ppfd, err := lights.MapTo(nil, points)
 	return lights, points, ppfd, err
 }
 

@@ -53,7 +53,7 @@ func TestAPlanCountsReflectedLight(t *testing.T) {
 	require.NoError(t, err)
 	points, err := n.Bed.GridFor(p.Height)
 	require.NoError(t, err)
-	direct, err := l.Map(points)
+	direct, err := l.MapTo(nil, points)
 	require.NoError(t, err)
 	s, err := n.Room.Reflect(p.Layout, 16)
 	require.NoError(t, err)

@@ -40,7 +40,7 @@ func TestSixFaceModelAgreesWithAnotherSolution(t *testing.T) {
 	require.NoError(t, err)
 	l, err := NewLights(layout...)
 	require.NoError(t, err)
-	direct, err := l.Map(p)
+	direct, err := l.MapTo(nil, p)
 	require.NoError(t, err)
 	for i, want := range []struct{ reflected, direct float64 }{
 		{6.57041305490071, 43.72183564073748}, {6.586867611865262, 87.32892600691537}, {7.971618999838902, 15.593884291127408},
@@ -83,7 +83,7 @@ func TestSixteenPatchesAreWithinThreePerMilleOfTheLight(t *testing.T) {
 			layout = nil
 			far := max(0.3, r.Length/16, r.Width/16) // a patch away from each face
 			for range 3 {
-				layout = append(layout, Fixture{Light: cosine(t, 100, BeamExponent(between(60, 140))), Aim: Aim(AimAngles{between(0, 360), between(0, 40), 0}),
+				layout = append(layout, Fixture{Light: cosine(t, 100, beamExponent(between(60, 140))), Aim: Aim(AimAngles{between(0, 360), between(0, 40), 0}),
 					At: Point{between(far, r.Length-far), between(far, r.Width-far), between(1.4, r.Height-far)}})
 			}
 		}
@@ -94,7 +94,7 @@ func TestSixteenPatchesAreWithinThreePerMilleOfTheLight(t *testing.T) {
 		require.NoError(t, err)
 		l, err := NewLights(layout...)
 		require.NoError(t, err)
-		direct, err := l.Map(p)
+		direct, err := l.MapTo(nil, p)
 		require.NoError(t, err)
 		for k, want := range extrapolated(t, r, layout, p, 8) {
 			require.InDelta(t, want, got[k], 0.003*(want+direct[k]), "room %d, point %d", i, k)

@@ -5,7 +5,7 @@ import "math"
 // rectangleFlux is the photon flux in µmol/s of a fixture on a rectangle that
 // it sees from inside the room.
 func rectangleFlux(f Fixture, corners [4]Point) float64 {
-	if f.PPF() == 0 {
+	if f.ppf() == 0 {
 		return 0
 	}
 	if f.Length > 0 {

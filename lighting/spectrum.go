@@ -56,7 +56,9 @@ func NewSpectrum(wavelength, power []float64) (Spectrum, error) {
 }
 
 // Band is a range of wavelengths under a name. Photons of different bands are
-// different quantities; no function adds them.
+// different quantities; no function adds them. Besides PAR and FarRed, the trade
+// speaks of ultraviolet, 100 to 400 nm, blue, 400 to 500, green, 500 to 600, and
+// red, 600 to 700; some authors propose 400 to 750 nm instead of PAR.
 type Band struct {
 	Name string  // what the photons of the band are called
 	From float64 // nm
@@ -71,15 +73,6 @@ func PAR() Band { return Band{"photosynthetic", 400, 700} }
 // [Asabe17].
 func FarRed() Band { return Band{"far-red", 700, 800} }
 
-// Bands returns the bands of photons with a name. Photosynthetic, far-red and
-// ultraviolet are those of ANSI/ASABE S640 [Asabe17]; 400 to 750 nm is the band
-// that some authors propose instead of PAR and counts toward no PPF or DLI
-// here. Blue, green and red divide PAR in the usual way.
-func Bands() []Band {
-	return []Band{PAR(), FarRed(), {"ultraviolet", 100, 400}, {"extended 400-750 nm", 400, 750},
-		{"blue", 400, 500}, {"green", 500, 600}, {"red", 600, 700}}
-}
-
 // nmPerMicromole turns a wavelength in nm into µmol/J: N_A h c = 0.119627 J
 // m/mol, in nm J/µmol.
 const nmPerMicromole = constant.Avogadro * constant.Planck * constant.LightSpeed * 1e3
@@ -93,9 +86,9 @@ func PhotonsPerJoule(wavelength float64) float64 {
 	return wavelength / nmPerMicromole
 }
 
-// At returns the power at wavelength, nm, in the unit of the table (W/nm);
+// at returns the power at wavelength, nm, in the unit of the table (W/nm);
 // zero outside the table.
-func (s Spectrum) At(wavelength float64) float64 {
+func (s Spectrum) at(wavelength float64) float64 {
 	n := len(s.nm)
 	if n == 0 || !(wavelength >= s.nm[0] && wavelength <= s.nm[n-1]) {
 		return 0
@@ -189,7 +182,7 @@ func MixSpectra(spectra ...Spectrum) Spectrum {
 	out := Spectrum{nm, make([]float64, len(nm))}
 	for _, s := range spectra {
 		for i, w := range nm {
-			out.power[i] += s.At(w)
+			out.power[i] += s.at(w)
 		}
 	}
 	return out

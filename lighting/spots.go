@@ -15,7 +15,7 @@ func (d CosinePower) SpotPPFD(height, offset float64) float64 {
 	if !(height > 0) || !(offset >= 0) {
 		return math.NaN()
 	}
-	return spotPPFD(d.Axial(), d.m, height, offset)
+	return spotPPFD(d.axial(), d.m, height, offset)
 }
 
 func spotPPFD(axial, m, height, offset float64) float64 {

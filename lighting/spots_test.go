@@ -33,7 +33,7 @@ func TestFlatSpacingsHaveNoCurvature(t *testing.T) {
 	for _, m := range []float64{0, 0.65, 1, 4.8, 40} {
 		const h = 1.4
 		light := cosine(t, 1, m)
-		spot := func(x, y float64) float64 { return light.SpotPPFD(h, math.Hypot(x, y)) / light.Axial() }
+		spot := func(x, y float64) float64 { return light.SpotPPFD(h, math.Hypot(x, y)) / light.axial() }
 		scale := curvature(func(x float64) float64 { return spot(x, 0) })
 		d := light.FlatPair(h) / 2
 		pair := curvature(func(x float64) float64 { return spot(x-d, 0) + spot(x+d, 0) })

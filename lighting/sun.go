@@ -7,12 +7,9 @@ import (
 )
 
 // RiseElevation is where the centre of the disc stands, degree, when its upper
-// edge rises or sets: 34' of refraction and 16' of radius [Reda04].
+// edge rises or sets: 34' of refraction and 16' of radius [Reda04]. At -6 civil
+// twilight ends, which some plants still take as day.
 const RiseElevation = sun.RiseElevation
-
-// TwilightElevation is where the sun stands at the end of civil twilight,
-// degree: the light that some plants still take as day.
-const TwilightElevation = sun.TwilightElevation
 
 // Site is a place on Earth. Make it with NewSite.
 type Site struct{ at sun.Site }

@@ -46,7 +46,7 @@ func drawMap(file string, r result) error {
 	if r.points, err = r.bed.Grid(200, across); err != nil {
 		return err
 	}
-	if r.ppfd, err = lights.Map(r.points); err != nil {
+	if r.ppfd, err = lights.MapTo(nil, r.points); err != nil {
 		return err
 	}
 	g := grid{r}

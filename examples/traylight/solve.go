@@ -141,7 +141,7 @@ func (in input) at(light lighting.CosinePower, bed lighting.Bed, z float64) (lig
 	if err != nil {
 		return nil, nil, nil, err
 	}
-	ppfd, err := lights.Map(points)
+	ppfd, err := lights.MapTo(nil, points)
 	return layout, points, ppfd, err
 }
 

@@ -49,7 +49,7 @@ func lightOf(p plan, daylight float64) (light, error) {
 	if err != nil {
 		return l, err
 	}
-	ppfd, err := lights.Map(points)
+	ppfd, err := lights.MapTo(nil, points)
 	if err != nil {
 		return l, err
 	}
