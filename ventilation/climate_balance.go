@@ -62,199 +62,225 @@ func (k *climateCase) exchangeRate(x *climateNodes, m float64) float64 {
 // The balance of the air is that of its enthalpy less h_g(T) times that of
 // water.
 func (k *climateCase) evaluate(x *climateNodes, m, rate float64, derivatives bool) {
+	k.residual, k.size, k.jacobian = [5]float64{}, [5]float64{}, [5][5]float64{}
+	a := airTerms(x, k.pressure)
+	k.longwave(x)
+	k.canopy(x, &a, derivatives)
+	k.floor(x, &a, derivatives)
+	k.lining(x, &a, derivatives)
+	k.carried(x, &a, m, rate, derivatives)
+	if derivatives && x.wet {
+		k.followSaturation(x)
+	}
+}
+
+// insideAir is what the balances need of the inside air.
+type insideAir struct {
+	t, e     float64 // °C, Pa
+	tk       float64 // K
+	dry      float64 // Pa, partial pressure of dry air
+	w        float64 // kg/kg
+	byW      float64 // 1/Pa, dw/de
+	cp       float64 // J/(kg K), per kg of dry air
+	rc       float64 // J/(m³ K), rho cp
+	rcT, rcE float64 // its derivatives with temperature and vapour pressure
+}
+
+func airTerms(x *climateNodes, p float64) insideAir {
+	a := insideAir{t: x.air, e: x.vapour, tk: x.air + kelvin, dry: p - x.vapour}
+	a.w = vapourRatio * a.e / a.dry
+	a.byW = vapourRatio * p / (a.dry * a.dry)
+	a.cp = heatCapacityAir + vapourHeat*a.w
+	a.rc = a.dry / (gasConstantDryAir * a.tk) * a.cp
+	a.rcT, a.rcE = -a.rc/a.tk, -a.rc/a.dry+a.rc/a.cp*vapourHeat*a.byW
+	return a
+}
+
+// vapourGas is the gas constant of vapour, J/(kg K).
+const vapourGas = gasConstantDryAir / vapourRatio
+
+// longwave adds the exchange of heat radiation between canopy, floor and lining,
+// gray with one effective emissivity.
+func (k *climateCase) longwave(x *climateNodes) {
 	c := k.c
-	h := &c.house
-	p, t, e := k.pressure, x.air, x.vapour
-	tk := t + kelvin
-	dry := p - e
-	w := vapourRatio * e / dry
-	byW := vapourRatio * p / (dry * dry) // dW/de
-	cp := heatCapacityAir + vapourHeat*w
-	rc := dry / (gasConstantDryAir * tk) * cp // rho cp, J/(m³ K)
-	rcT, rcE := -rc/tk, -rc/dry+rc/cp*vapourHeat*byW
-	const rv = gasConstantDryAir / vapourRatio // J/(kg K), gas constant of vapour
-
-	var j [5][5]float64
-	var r, size [5]float64
-
-	// Long-wave exchange, gray with one effective emissivity.
+	q, share := c.radiation, c.longwave
 	tc, tf, tv := x.canopy+kelvin, x.floor+kelvin, x.lining+kelvin
-	q := c.radiation
-	c2, f2, v2 := tc*tc, tf*tf, tv*tv
-	c4, f4, v4 := c2*c2, f2*f2, v2*v2
-	up, down, bare := q*c.longwave*(c4-v4), q*c.longwave*(c4-f4), q*(1-c.longwave)*(f4-v4)
-	dc, df, dv := 4*q*c2*tc, 4*q*f2*tf, 4*q*v2*tv
+	c3, f3, v3 := tc*tc*tc, tf*tf*tf, tv*tv*tv
+	up, down, bare := q*share*(c3*tc-v3*tv), q*share*(c3*tc-f3*tf), q*(1-share)*(f3*tf-v3*tv)
+	dc, df, dv := 4*q*c3, 4*q*f3, 4*q*v3
+	r, size, j := &k.residual, &k.size, &k.jacobian
+	r[onCanopy], size[onCanopy] = -up-down, math.Abs(up)+math.Abs(down)
+	r[onFloor], size[onFloor] = down-bare, math.Abs(down)+math.Abs(bare)
+	r[onLining], size[onLining] = up+bare, math.Abs(up)+math.Abs(bare)
+	j[onCanopy][onCanopy], j[onCanopy][onFloor], j[onCanopy][onLining] = -2*share*dc, share*df, share*dv
+	j[onFloor][onCanopy], j[onFloor][onFloor], j[onFloor][onLining] = share*dc, -df, (1-share)*dv
+	j[onLining][onCanopy], j[onLining][onFloor], j[onLining][onLining] = share*dc, (1-share)*df, -dv
+}
 
-	// Canopy.
-	if c.leaf > 0 {
-		d := x.canopy - t
-		a := h.Crop.LeafSize*math.Abs(d) + c.forced
-		re := c.boundary / math.Sqrt(math.Sqrt(a))
-		bend := -re / 4 * h.Crop.LeafSize / a // d re/d|d|
-		if d < 0 {
-			bend = -bend
+// given is what a surface gives to the air, with its derivatives by the
+// surface's own temperature, the vapour pressure and the air's temperature.
+type given struct {
+	heat, heatOwn, heatE, heatT float64 // W
+	vap, vapOwn, vapE, vapT     float64 // kg/s; negative is taken
+	passes                      float64 // kg/s, vapour that passes both ways
+}
+
+// take adds what the surface of temperature own, °C, at node gives to the air to
+// the balances of both and of water.
+func (k *climateCase) take(node int, own float64, g *given, a *insideAir, derivatives bool) {
+	r, size := &k.residual, &k.size
+	source, byOwn, byAir := own, vapourHeat-liquidHeat, 0.0 // the vapour's temperature as it passes
+	if g.vap < 0 {
+		source, byOwn, byAir = a.t, -liquidHeat, vapourHeat
+	}
+	latent := vapourEnthalpy(source) - liquidHeat*own
+	d := own - a.t
+	r[node] -= g.heat + latent*g.vap
+	size[node] += math.Abs(g.heat) + math.Abs(latent*g.vap)
+	r[onWater] += g.vap
+	size[onWater] += g.passes
+	r[onAir] += g.heat
+	size[onAir] += math.Abs(g.heat)
+	if g.vap > 0 {
+		r[onAir] += vapourHeat * g.vap * d
+	}
+	if !derivatives {
+		return
+	}
+	j := &k.jacobian
+	j[node][node] -= g.heatOwn + latent*g.vapOwn + byOwn*g.vap
+	j[node][onWater] -= g.heatE + latent*g.vapE
+	j[node][onAir] -= g.heatT + latent*g.vapT + byAir*g.vap
+	j[onWater][node] += g.vapOwn
+	j[onWater][onWater] += g.vapE
+	j[onWater][onAir] += g.vapT
+	j[onAir][node] += g.heatOwn
+	j[onAir][onWater] += g.heatE
+	j[onAir][onAir] += g.heatT
+	if g.vap > 0 {
+		j[onAir][node] += vapourHeat * (g.vap + g.vapOwn*d)
+		j[onAir][onWater] += vapourHeat * g.vapE * d
+		j[onAir][onAir] += vapourHeat * (g.vapT*d - g.vap)
+	}
+}
+
+// canopy adds the leaves: sun, and what they give to the air.
+func (k *climateCase) canopy(x *climateNodes, a *insideAir, derivatives bool) {
+	c := k.c
+	if c.leaf == 0 {
+		k.residual[onCanopy], k.size[onCanopy] = a.t-x.canopy, 100
+		k.jacobian[onCanopy] = [5]float64{onCanopy: -1, onAir: 1}
+		return
+	}
+	crop := &c.house.Crop
+	d := x.canopy - a.t
+	mixed := crop.LeafSize*math.Abs(d) + c.forced
+	re := c.boundary / math.Sqrt(math.Sqrt(mixed))
+	bend := -re / 4 * crop.LeafSize / mixed // d re/d|d|
+	if d < 0 {
+		bend = -bend
+	}
+	var g given
+	g.heat = c.leaf * a.rc * d / re
+	g.heatOwn = c.leaf*a.rc/re - g.heat/re*bend
+	g.heatE = g.heat / a.rc * a.rcE
+	g.heatT = -g.heatOwn + g.heat/a.rc*a.rcT
+	es, slope := saturation(x.canopy)
+	gap := es - a.e
+	ri, riC, riD := 0.0, 0.0, 0.0
+	if gap > 0 {
+		f, fC, fD := crop.Stomata.factor(x.canopy, gap)
+		ri, riC, riD = k.stomata*f, k.stomata*fC, k.stomata*fD
+	}
+	y := c.leaf / (vapourGas * a.tk * (re + ri))
+	g.vap = y * gap
+	g.vapOwn = y * (slope - gap/(re+ri)*(bend+riC+riD*slope))
+	g.vapE = y * (-1 + gap/(re+ri)*riD)
+	g.vapT = y * gap * (-1/a.tk + bend/(re+ri))
+	g.passes = y * (es + a.e)
+	k.residual[onCanopy] += k.canopySun
+	k.size[onCanopy] += k.canopySun
+	k.take(onCanopy, x.canopy, &g, a, derivatives)
+}
+
+// film returns what a surface of temperature own, °C, and area, m², gives to the
+// air through the convection, W/(m² K), of its film. All of it takes dew; the
+// share wet of it evaporates, behind the resistance, s/m.
+func film(own, area, convection, wet, resistance float64, a *insideAir) given {
+	g := given{heatOwn: area * convection, heatT: -area * convection}
+	g.heat = g.heatOwn * (own - a.t)
+	es, slope := saturation(own)
+	gap := es - a.e
+	if gap > 0 {
+		if wet == 0 {
+			return g
 		}
-		heat := c.leaf * rc * d / re
-		heatC := c.leaf*rc/re - heat/re*bend
-		heatT := -c.leaf*rc/re + heat/re*bend + heat/rc*rcT
-		es, slope := saturation(x.canopy)
-		gap := es - e
-		ri, riC, riD := 0.0, 0.0, 0.0
-		if gap > 0 {
-			f, fC, fD := h.Crop.Stomata.factor(x.canopy, gap)
-			ri, riC, riD = k.stomata*f, k.stomata*fC, k.stomata*fD
-		}
-		y := c.leaf / (rv * tk * (re + ri))
-		vap := y * gap // kg/s
-		vapC := y * (slope - gap/(re+ri)*(bend+riC+riD*slope))
-		vapE := y * (-1 + gap/(re+ri)*riD)
-		vapT := y * gap * (-1/tk + bend/(re+ri))
-		latent, latentC, latentT := vapourEnthalpy(x.canopy)-liquidHeat*x.canopy, vapourHeat-liquidHeat, 0.0
-		if vap < 0 {
-			latent, latentC, latentT = vapourEnthalpy(t)-liquidHeat*x.canopy, -liquidHeat, vapourHeat
-		}
-		r[onCanopy] = k.canopySun - heat - latent*vap - up - down
-		size[onCanopy] = k.canopySun + math.Abs(heat) + math.Abs(latent*vap) + math.Abs(up) + math.Abs(down)
-		r[onWater] += vap
-		r[onAir] += heat
-		size[onWater] += y * (es + e)
-		size[onAir] += math.Abs(heat)
-		if derivatives {
-			j[onCanopy][onCanopy] = -heatC - latent*vapC - latentC*vap - 2*c.longwave*dc
-			j[onCanopy][onFloor] = c.longwave * df
-			j[onCanopy][onLining] = c.longwave * dv
-			j[onCanopy][onWater] = -heat/rc*rcE - latent*vapE
-			j[onCanopy][onAir] = -heatT - latent*vapT - latentT*vap
-			j[onWater][onCanopy] += vapC
-			j[onWater][onWater] += vapE
-			j[onWater][onAir] += vapT
-			j[onAir][onCanopy] += heatC
-			j[onAir][onWater] += heat / rc * rcE
-			j[onAir][onAir] += heatT
-		}
-		if vap > 0 {
-			extra := vapourHeat * vap * d
-			r[onAir] += extra
-			if derivatives {
-				j[onAir][onCanopy] += vapourHeat * (vap + vapC*d)
-				j[onAir][onWater] += vapourHeat * vapE * d
-				j[onAir][onAir] += vapourHeat * (vapT*d - vap)
-			}
-		}
+		area *= wet
 	} else {
-		r[onCanopy], size[onCanopy] = t-x.canopy, 100
-		j[onCanopy][onCanopy], j[onCanopy][onAir] = -1, 1
+		resistance = 0
 	}
+	ra := lewisFactor * a.rc / convection
+	y := area / (vapourGas * a.tk * (ra + resistance))
+	g.vap, g.vapOwn, g.passes = y*gap, y*slope, y*(es+a.e)
+	byFilm := g.vap / (ra + resistance) * ra / a.rc
+	g.vapE = -y - byFilm*a.rcE
+	g.vapT = -g.vap/a.tk - byFilm*a.rcT
+	return g
+}
 
-	// Floor.
-	{
-		d := x.floor - t
-		heat := h.FloorArea * h.Floor.Convection * d
-		es, slope := saturation(x.floor)
-		gap := es - e
-		ra, area, rs := lewisFactor*rc/h.Floor.Convection, h.FloorArea, 0.0
-		if gap > 0 {
-			area *= h.Floor.Wet
-			rs = h.Floor.Resistance
-		}
-		y := area / (rv * tk * (ra + rs))
-		vap := y * gap
-		vapE := -y - vap/(ra+rs)*ra/rc*rcE
-		vapT := -vap/tk - vap/(ra+rs)*ra/rc*rcT
-		latent, latentF, latentT := vapourEnthalpy(x.floor)-liquidHeat*x.floor, vapourHeat-liquidHeat, 0.0
-		if vap < 0 {
-			latent, latentF, latentT = vapourEnthalpy(t)-liquidHeat*x.floor, -liquidHeat, vapourHeat
-		}
-		ground := k.floorConductance
-		r[onFloor] = k.floorSun - heat - latent*vap - ground*(x.floor-k.ground) + down - bare
-		size[onFloor] = k.floorSun + math.Abs(heat) + math.Abs(latent*vap) + math.Abs(ground*(x.floor-k.ground)) + math.Abs(down) + math.Abs(bare)
-		r[onWater] += vap
-		r[onAir] += heat
-		size[onWater] += y * (es + e)
-		size[onAir] += math.Abs(heat)
-		if derivatives {
-			hf := h.FloorArea * h.Floor.Convection
-			j[onFloor][onCanopy] = c.longwave * dc
-			j[onFloor][onFloor] = -hf - latent*y*slope - latentF*vap - ground - df
-			j[onFloor][onLining] = (1 - c.longwave) * dv
-			j[onFloor][onWater] = -latent * vapE
-			j[onFloor][onAir] = hf - latent*vapT - latentT*vap
-			j[onWater][onFloor] += y * slope
-			j[onWater][onWater] += vapE
-			j[onWater][onAir] += vapT
-			j[onAir][onFloor] += hf
-			j[onAir][onAir] -= hf
-		}
-		if vap > 0 {
-			r[onAir] += vapourHeat * vap * d
-			if derivatives {
-				j[onAir][onFloor] += vapourHeat * (vap + y*slope*d)
-				j[onAir][onWater] += vapourHeat * vapE * d
-				j[onAir][onAir] += vapourHeat * (vapT*d - vap)
-			}
-		}
-	}
+// floor adds the floor: sun, heat into the ground, and what it gives to the air.
+func (k *climateCase) floor(x *climateNodes, a *insideAir, derivatives bool) {
+	f := &k.c.house.Floor
+	into := k.floorConductance * (x.floor - k.ground)
+	k.residual[onFloor] += k.floorSun - into
+	k.size[onFloor] += k.floorSun + math.Abs(into)
+	k.jacobian[onFloor][onFloor] -= k.floorConductance
+	g := film(x.floor, k.c.house.FloorArea, f.Convection, f.Wet, f.Resistance, a)
+	k.take(onFloor, x.floor, &g, a, derivatives)
+}
 
-	// Inner surface of the cover.
-	{
-		conv := h.Cover.Area * h.Cover.Convection
-		heat := conv * (t - x.lining)
-		beyond := c.beyond * (x.lining - k.solAir)
-		r[onLining] = heat + up + bare - beyond
-		size[onLining] = math.Abs(heat) + math.Abs(up) + math.Abs(bare) + math.Abs(beyond)
-		j[onLining][onCanopy] = c.longwave * dc
-		j[onLining][onFloor] = (1 - c.longwave) * df
-		j[onLining][onLining] = -conv - dv - c.beyond
-		j[onLining][onAir] = conv
-		es, slope := saturation(x.lining)
-		if gap := e - es; gap > 0 {
-			y := conv * vapourRatio / (lewisFactor * dry * cp)
-			vap := y * gap
-			vapE := y + vap/dry - vap/cp*vapourHeat*byW
-			latent := vapourEnthalpy(t) - liquidHeat*x.lining
-			r[onLining] += latent * vap
-			size[onLining] += latent * vap
-			r[onWater] -= vap
-			size[onWater] += y * (es + e)
-			if derivatives {
-				j[onLining][onLining] -= latent*y*slope + liquidHeat*vap
-				j[onLining][onWater] += latent * vapE
-				j[onLining][onAir] += vapourHeat * vap
-				j[onWater][onLining] += y * slope
-				j[onWater][onWater] -= vapE
-			}
-		}
-		r[onAir] -= heat
-		size[onAir] += math.Abs(heat)
-		j[onAir][onLining] += conv
-		j[onAir][onAir] -= conv
-	}
+// lining adds the inner surface of the cover: what goes to the sol-air
+// temperature, and what it takes from the air. What condenses on it runs off, so
+// that it never evaporates.
+func (k *climateCase) lining(x *climateNodes, a *insideAir, derivatives bool) {
+	c := &k.c.house.Cover
+	beyond := k.c.beyond * (x.lining - k.solAir)
+	k.residual[onLining] -= beyond
+	k.size[onLining] += math.Abs(beyond)
+	k.jacobian[onLining][onLining] -= k.c.beyond
+	g := film(x.lining, c.Area, c.Convection, 0, 0, a)
+	k.take(onLining, x.lining, &g, a, derivatives)
+}
 
-	// Air and water carried by the flow, and what is set free.
-	latent := evaporationHeat + (vapourHeat-liquidHeat)*t
-	rise := t - k.entering
-	gain := w - k.enteringRatio
-	r[onWater] += k.moisture + k.mist - x.drip - m*gain
-	size[onWater] += k.moisture + k.mist + x.drip + m*(w+k.enteringRatio)
-	r[onAir] += k.heat + latent*(x.drip-k.mist) - m*k.enteringHeat*rise
-	size[onAir] += math.Abs(k.heat) + latent*(x.drip+k.mist) + math.Abs(m*k.enteringHeat*rise)
-	if derivatives {
-		rho := moistDensity(t, e, p)
-		mT, mE := -rate*rho/tk, -rate*(1-vapourRatio)/(gasConstantDryAir*tk)
-		j[onWater][onWater] -= m*byW + mE*gain
-		j[onWater][onAir] -= mT * gain
-		j[onAir][onWater] -= mE * k.enteringHeat * rise
-		j[onAir][onAir] += (vapourHeat-liquidHeat)*(x.drip-k.mist) - (m+mT*rise)*k.enteringHeat
-		if x.wet {
-			// The vapour follows the air; the drip takes its column.
-			_, slope := saturation(t)
-			for i := range j {
-				j[i][onAir] += slope * j[i][onWater]
-				j[i][onWater] = 0
-			}
-			j[onWater][onWater] = -1
-			j[onAir][onWater] = latent
-		}
+// carried adds the air and water carried by the flow, and what is set free.
+func (k *climateCase) carried(x *climateNodes, a *insideAir, m, rate float64, derivatives bool) {
+	latent := evaporationHeat + (vapourHeat-liquidHeat)*a.t
+	rise, gain := a.t-k.entering, a.w-k.enteringRatio
+	k.residual[onWater] += k.moisture + k.mist - x.drip - m*gain
+	k.size[onWater] += k.moisture + k.mist + x.drip + m*(a.w+k.enteringRatio)
+	k.residual[onAir] += k.heat + latent*(x.drip-k.mist) - m*k.enteringHeat*rise
+	k.size[onAir] += math.Abs(k.heat) + latent*(x.drip+k.mist) + math.Abs(m*k.enteringHeat*rise)
+	if !derivatives {
+		return
 	}
-	k.residual, k.size, k.jacobian = r, size, j
+	rho := moistDensity(a.t, a.e, k.pressure)
+	mT, mE := -rate*rho/a.tk, -rate*(1-vapourRatio)/(gasConstantDryAir*a.tk)
+	j := &k.jacobian
+	j[onWater][onWater] -= m*a.byW + mE*gain
+	j[onWater][onAir] -= mT * gain
+	j[onAir][onWater] -= mE * k.enteringHeat * rise
+	j[onAir][onAir] += (vapourHeat-liquidHeat)*(x.drip-k.mist) - (m+mT*rise)*k.enteringHeat
+}
+
+// followSaturation lets the vapour pressure follow the temperature of saturated
+// air, so that the drip takes its column.
+func (k *climateCase) followSaturation(x *climateNodes) {
+	_, slope := saturation(x.air)
+	j := &k.jacobian
+	for i := range j {
+		j[i][onAir] += slope * j[i][onWater]
+		j[i][onWater] = 0
+	}
+	j[onWater][onWater] = -1
+	j[onAir][onWater] = evaporationHeat + (vapourHeat-liquidHeat)*x.air
 }

@@ -179,8 +179,8 @@
 // moist air and differs by half of that gain, under 1 %. Its moist air is the
 // ideal form of the handbook over psychro's saturation lines; humidities of a
 // real-gas State differ by the enhancement factor, 0.4 % at saturation.
-// EnPolynomial gives 0.90 of the frame at 90 degrees,
-// where a flap is wholly open. Two transcriptions of the pressure coefficients
+// EnPolynomial gives 0.90 of the frame at 90 degrees, where a flap is wholly
+// open. Two transcriptions of the pressure coefficients
 // of semi-sheltered roofs of 11 to 30 degrees differ by 0.05: both are kept, in
 // Shelter.Coefficient and in RoofMean. The fall of a tilted slot's jet counts along its
 // line, as that of a compact one, where the source counts the level distance;
