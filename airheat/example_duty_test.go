@@ -29,6 +29,13 @@ func Example_dutyOnThreeFlowBases() {
 		}
 		fmt.Printf("%-16s %12.4f %8.1f %11.1f %25.0f\n", basis, d.DryAir, d.Rise, d.Outlet, d.ByRule)
 	}
+	need, e1 := airheat.PowerFor(in, airheat.Flow{Value: flow, Basis: airheat.FanInlet}, 60)
+	size, e2 := airheat.FlowFor(in, 60000, 60)
+	if e1 != nil || e2 != nil {
+		fmt.Println(e1, e2)
+		return
+	}
+	fmt.Printf("\nto 60 °C           %.1f kW at that flow, or %.2f m³/s for 60 kW\n", need.Power/1000, size.InletFlow)
 	fmt.Println(airheat.SupplyCaution)
 	// Output:
 	// humidity ratio     0.00726 kg/kg        [HoF17] ch. 1 eq. 20
@@ -39,5 +46,7 @@ func Example_dutyOnThreeFlowBases() {
 	// fan inlet              0.6613     89.0       109.0                     59631
 	// standard air           0.6619     88.9       108.9                     59576
 	// outlet                 0.4605    127.8       147.8                     85627
+	//
+	// to 60 °C           27.0 kW at that flow, or 1.24 m³/s for 60 kW
 	// Hot supply air softens film, scorches leaves and burns skin. Keep outlets clear of film, crop and people; follow the maker's limits, local codes and licensed practice.
 }

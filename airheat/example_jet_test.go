@@ -23,6 +23,7 @@ func Example_jetThrow() {
 		h := jet.Height(x)
 		fmt.Printf("at %g m: %5.2f m/s, %5.2f K, axis up by %5.2f to %5.2f m\n", x, jet.AxisSpeed(x), jet.AxisExcess(x), h.Least, h.Most)
 	}
+	fmt.Printf("inertia rules for %6.2f m\n", jet.ForcedLength())
 	near, far := jet.Meets(1.8, 30)
 	fmt.Printf("meets a film 1.8 m above after %.2f to %.2f m\n", near.Distance, far.Distance)
 	// Output:
@@ -31,5 +32,6 @@ func Example_jetThrow() {
 	// at 2 m:  3.75 m/s, 12.50 K, axis up by  0.02 to  0.06 m
 	// at 4 m:  1.88 m/s,  6.25 K, axis up by  0.16 to  0.45 m
 	// at 6 m:  1.25 m/s,  4.17 K, axis up by  0.54 to  1.54 m
+	// inertia rules for   1.61 m
 	// meets a film 1.8 m above after 6.33 to 8.94 m
 }
