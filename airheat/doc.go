@@ -28,7 +28,6 @@
 //	function              equation               range                 accuracy              check
 //	PowerFor, RiseFor     [HoF17] ch. 1 eq. 26,  −90 to 300 °C ideal,  rounding              by hand; Nag Ex. 15.10; Hundy Ex. 21.1,
 //	FlowFor               30                     to 200 °C real gas                          21.2, 25.1; trade figure
-//	MixedIntake           mass and enthalpy      any two states        of psychro.Mix        Hundy Ex. 21.3
 //	TwoLayers             two heat balances      Lower above Outside   rounding              worked by hand; mixed bound
 //	Stoichiometry, Burn   atoms and [IupacAw21]  any composition       rounding              Babcock, Joel, Murphy and McKay, ORNL
 //	AirRatioFromO2, -CO2  exact                  complete combustion   rounding              each the other's inverse
@@ -37,20 +36,20 @@
 //	Siegert               [BimschV10]            above the dew point   1 to 5 % of FlueLoss  from memory
 //	Losses, Burner        [EnBoiler12] losses    to the higher value   definition            Murphy Ex. 6.9; trade figure
 //	DirectFired           atoms                  any fuel              rounding              kg of water per kWh
-//	ShareAfter, PurgeTime well mixed house       constant exchange     exact                 Douglas Ex. 25.11
+//	MixedGas, PurgeTime   well mixed house       constant exchange     exact                 Douglas Ex. 25.11
 //	DryGasLoss and so on  [BWSteam11]            gas analysis          short forms           Babcock p. 262, 263
 //	SiegertFor            fitted to FlueLoss     1 to 12 % of oxygen   0.2 % of FlueLoss     scan
-//	moistHeating          [IsoFuel21]            moisture 0 to 1       definition            wood energy sheet
+//	Fuel.MoistFuel        [IsoFuel21]            moisture 0 to 0.65    definition            wood energy sheet
 //	Dulong, Boie          as they stand          coal; wood poor       1 to 3 % apart        Murphy Ex. 6.8; declared values
-//	House.After, Reach    eigenvectors           linear nodes          1e-8 K, 1e-5 s        40-digit solutions; marching
-//	WarmUp, CoolDown,     House.Reach from the   level met at the      1e-5 s                40-digit solutions; one-node closed form
-//	Failure               steady states          start: no time
+//	Transient.After       eigenvectors           linear nodes          1e-8 K, 1e-5 s        40-digit solutions; marching
+//	WarmUp, CoolDown      After, from the   level met at the      1e-5 s                40-digit solutions; one-node closed form
+//	                      steady states          start: no time
 //	PowerForWarmUp        linear in the heat     positive heat         rounding              inverse of WarmUp
 //	NightSetBack          exact steps of 5 min   constant weather      balance 1e-6          bound by the mean set-point
 //	FreezeOut             heat contents, march   step from the nodes   0.01 K of a tenth     balance 1e-9; Stefan's depth; exact house
-//	Season                sums over the year     8,760 or 8,784 h      rounding              constant year; Murphy Ex. 9.5
-//	utilisation, Monthly  [IsoEnergy08]          ratio from 0          of the method         limits; constant year
-//	SeasonNodes           exact hours            linear nodes          balance 1e-9          constant year; House.After
+//	HeatingSeason         sums over the year     8,760 or 8,784 h      rounding              constant year; Murphy Ex. 9.5
+//	MonthlyHouse          [IsoEnergy08]          ratio from 0          of the method         limits; constant year
+//	SeasonNodes           exact hours            linear nodes          balance 1e-9          constant year; After
 //
 // The methods of the season part for stated reasons: Hourly keeps no sun for
 // the night and is the highest; bins and degree-hours lend gains from one hour
@@ -83,8 +82,8 @@
 //	Haaland               [Haal83] eq. 8         Re 4e3 to 1e8         1.5 % of Colebrook    scan
 //	AltshulTsal           [Tsal89]               Re 4e3 to 1e8         −9 to +3 %            duct sheet; scan
 //	EquivalentDiameter    [Hueb48]               any                   as printed            duct sheet
-//	DryAir, AirViscosity  [USStd76] eq. 51       −60 to 200 °C         0.5 % (from memory)   tables
-//	DuctFilm              [Pet70]                Re 1e4 to 5e6         6 % of measurements   Lienhard Ex. 7.6
+//	DryAir                psychro.Viscosity      −60 to 200 °C         0.5 % (from memory)   tables
+//	DuctNusselt           [Pet70]                Re 1e4 to 5e6         6 % of measurements   Lienhard Ex. 7.6
 //	SmoothElbow and so on [SmaDuct06] table A-7  as the table          linear between points the table's rows; Hundy Ex. 24.3
 //	DividingRun, -Branch  [Crane09] ch. 2        share 0 to 1          4 % at the source's   Crane Ex. 7-36
 //	                                                                   own steps
@@ -157,7 +156,7 @@
 //	            memory
 //	Tsal89      R. J. Tsal, "Altshul-Tsal friction factor equation", Heating/Piping/
 //	            Air Conditioning, August 1989
-//	USStd76     U.S. Standard Atmosphere, 1976: eq. 51, viscosity of air
+//	USStd76     U.S. Standard Atmosphere, 1976: tables, against which DryAir is checked
 //	VentGuide01 H. Goodfellow, E. Tähti, Industrial Ventilation Design Guidebook,
 //	            2001: section 7.4, jets
 package airheat

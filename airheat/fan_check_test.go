@@ -73,7 +73,7 @@ func TestFanPublished(t *testing.T) {
 	check.Run(t, []check.Row{
 		{Where: "Arasu.Ex4.12/power", In: []float64{2.5, 10}, Printed: "28.35"},
 	}, func(in ...float64) float64 {
-		// FanRise turned round: the pressure at efficiency 1 that warms by 10 K.
+		// The inverse of FanRise: the pressure at efficiency 1 that warms by 10 K.
 		return in[0] * in[1] / FanRise(1, 1, air) / 1000
 	})
 }

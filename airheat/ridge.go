@@ -105,7 +105,7 @@ type RidgeReturn struct {
 // the cooler upper layer loses less: Hu (Tu,floor - Tu,ridge).
 //
 // Where so much heat rises that the upper layer would be above 120 °C the two
-// layers are no picture of a house: ErrNoSolution.
+// layers do not describe a house: ErrNoSolution.
 func (l TwoLayers) RidgeReturn() (RidgeReturn, error) {
 	if err := l.check(); err != nil {
 		return RidgeReturn{}, err
