@@ -10,7 +10,7 @@ import (
 )
 
 // HouseAir is the air inside and outside a house with the wind and the sky
-// over it: what NewCoverConditions and NewHouseConditions start from. The zero
+// over it: what NewCoverConditions, NewHouseConditions and Leakage.Flow take. The zero
 // Hour is midnight, the zero Cloud a clear sky.
 type HouseAir struct {
 	Inside  psychro.State // air in the house

@@ -16,7 +16,7 @@ var exactLengths = domain.Range{Min: 1e-3, Max: 1e4, Unit: "m", Source: "chosen"
 // BareFloor is a rectangular floor at grade without insulation, for formulas
 // older than ISO 13370 and for exact solutions to compare it with.
 type BareFloor struct {
-	Length       float64 // m, 0.001 to 10000
+	Length       float64 // m, 0.001 to 10000; for MaceyFloor any that is no less than Width
 	Width        float64 // m, 0.001 to 10000
 	Wall         float64 // m, 0.001 to 10000, thickness of the walls that stand round it
 	Conductivity float64 // W/(m K), 0.1 to 6, of the soil

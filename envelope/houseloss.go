@@ -139,7 +139,7 @@ func (h *House) LossTo(dst *HouseLoss, k *HouseConditions) error {
 	}
 	dst.Doors, dst.Bridges = linear.Doors*dt, linear.Bridges*dt
 	dst.Ground = h.ground.Flow(p.Climate, k.Month)
-	if dst.Leakage, err = p.Leakage.Flow(p.Shape.Volume, p.Shape.RidgeHeight, k.Wind, inside, outside); err != nil {
+	if dst.Leakage, err = p.Leakage.Flow(p.Shape.Volume, p.Shape.RidgeHeight, HouseAir{Inside: inside, Outside: outside, Wind: k.Wind}); err != nil {
 		return err
 	}
 	if err := h.annexes(dst, k); err != nil {

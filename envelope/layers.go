@@ -9,8 +9,8 @@ import (
 // Solve returns the steady state of the cover in the conditions k: every face
 // temperature and radiosity, the heat flux in W/m² and what drives it, and the
 // coefficients used. Face balances close to 1e-9 W/m². The error joins a
-// *RangeError for each field of k out of range; ErrNotConverged is returned
-// should the solver fail, which it does not in all tests of the stated domain.
+// *RangeError for each field of k out of range; ErrNotConverged when the
+// balances of the faces do not close.
 func (c Cover) Solve(k CoverConditions) (Solution, error) {
 	return c.solve(&k, &standard)
 }

@@ -106,17 +106,18 @@ func (l *Leakage) valid() bool {
 }
 
 // Flow returns the leakage of a house of the volume, m³, 0.1 to 1e7, whose leaks
-// reach over the height, m, 0.1 to 60, in the wind, m/s, 0 to 40, at its ridge,
-// between inside and outside air. With given air changes only the heat depends on the weather.
+// reach over the height, m, 0.1 to 60, between the air inside and outside, in
+// the wind at its ridge; hour and cloud are not read. With given air changes only the heat depends on the weather.
 // With LeakagePressure the flow is the sum of stack and wind by [WalWil98]
 // (AIM-2), whose authors state an error near 10 % for houses; for a greenhouse
 // it is an estimate. The error joins a *RangeError for each fault.
-func (l Leakage) Flow(volume, height, wind float64, inside, outside psychro.State) (LeakageFlow, error) {
+func (l Leakage) Flow(volume, height float64, air HouseAir) (LeakageFlow, error) {
+	inside, outside, wind := air.Inside, air.Outside, air.Wind
 	if !l.valid() || !leakageVolume.Contains(volume) || !leakageHeight.Contains(height) || !localWindRange.Contains(wind) ||
 		!(inside.Pressure() > 0) || !(outside.Pressure() > 0) {
 		return LeakageFlow{}, errors.Join(l.check(),
-			leakageVolume.Check("volume", volume), leakageHeight.Check("height", height), localWindRange.Check("wind", wind),
-			pressureRange.Check("pressure of the inside air", inside.Pressure()), pressureRange.Check("pressure of the outside air", outside.Pressure()))
+			leakageVolume.Check("volume", volume), leakageHeight.Check("height", height), localWindRange.Check("Wind", wind),
+			pressureRange.Check("pressure of Inside", inside.Pressure()), pressureRange.Check("pressure of Outside", outside.Pressure()))
 	}
 	var r LeakageFlow
 	if l.Model == LeakageGiven {

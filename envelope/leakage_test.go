@@ -20,7 +20,7 @@ func moist(t *testing.T, temperature, rh float64) psychro.State {
 
 func leak(t *testing.T, l Leakage, volume, height, wind float64, in, out psychro.State) LeakageFlow {
 	t.Helper()
-	f, err := l.Flow(volume, height, wind, in, out)
+	f, err := l.Flow(volume, height, HouseAir{Inside: in, Outside: out, Wind: wind})
 	require.NoError(t, err)
 	return f
 }
@@ -141,6 +141,6 @@ func TestAllFaultsOfLeakage(t *testing.T) {
 	l := Leakage{Model: LeakagePressure, At50: -1, Exponent: 0.4, Horizontal: 2, RoofLessThan: -3, Shelter: 5}
 	requireFields(t, CheckLeakage(l), "At50", "Exponent", "Horizontal", "RoofLessThan", "Shelter")
 	requireFields(t, CheckLeakage(Leakage{Model: 5}), "Model", "Exponent")
-	_, err := Leakage{AirChanges: -1}.Flow(-1, 0, 99, psychro.State{}, moist(t, 0, 0.5))
-	requireFields(t, err, "AirChanges", "volume", "height", "wind", "pressure of the inside air")
+	_, err := Leakage{AirChanges: -1}.Flow(-1, 0, HouseAir{Inside: psychro.State{}, Outside: moist(t, 0, 0.5), Wind: 99})
+	requireFields(t, err, "AirChanges", "volume", "height", "Wind", "pressure of Inside")
 }
