@@ -107,6 +107,9 @@ const maxLM63Bytes = 16 << 20
 // a reference; nothing that a file names is ever opened.
 // Files above 16 MiB are refused.
 func ReadLM63(r io.Reader, tilt io.Reader) (*LM63, error) {
+	if r == nil {
+		return nil, &LM63Error{Reason: "no file to read"}
+	}
 	data, err := limited(r)
 	if err != nil {
 		return nil, err

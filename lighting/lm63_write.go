@@ -96,6 +96,7 @@ func (f *LM63) check() error {
 	errs = append(errs,
 		domain.Range{Min: 1, Max: 1e9, Unit: "(count)"}.Check("Lamps", float64(f.Lamps)),
 		domain.Range{Min: 0, Max: 1e9, Unit: "W"}.Check("InputPower", f.InputPower),
+		finite.Check("Multiplier", f.Multiplier), finite.Check("BallastFactor", f.BallastFactor),
 		finite.Check("LumensPerLamp", f.LumensPerLamp), finite.Check("Field12", f.Field12),
 		finite.Check("Width", f.Width), finite.Check("Length", f.Length), finite.Check("Height", f.Height))
 	for i, l := range f.Labels {

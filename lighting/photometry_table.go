@@ -70,6 +70,11 @@ func NewTable(w Web) (*Table, error) {
 	}
 	t := &Table{web: w.clone()}
 	polar, azi, rows := expand(t.web)
+	for i := 1; i < len(polar); i++ {
+		if !(polar[i] > polar[i-1]) {
+			return nil, fmt.Errorf("two angles about %g degree from the polar axis lie too close to tell apart: %w", polar[i]/radian, ErrRange)
+		}
+	}
 	t.polar, t.azi = polar, azi
 	for _, row := range rows {
 		t.value = append(t.value, row...)
@@ -93,13 +98,20 @@ func (t *Table) integral() float64 {
 }
 
 // planeIntegral is ∫ I sin θ dθ of the piecewise linear I, exactly: each
-// segment gives Ia (cos a - cos b) + s (sin b - sin a - (b-a) cos b).
+// segment gives 2 Ia sin m sin h + (Ib-Ia) (cos m (sin h/h - cos h) + sin m sin h)
+// with its middle m and half width h.
 func planeIntegral(theta, value []float64) float64 {
 	sum := 0.0
 	for i := 1; i < len(theta); i++ {
-		a, b := theta[i-1], theta[i]
-		s := (value[i] - value[i-1]) / (b - a)
-		sum += value[i-1]*(math.Cos(a)-math.Cos(b)) + s*(math.Sin(b)-math.Sin(a)-(b-a)*math.Cos(b))
+		h := (theta[i] - theta[i-1]) / 2
+		sinM, cosM := math.Sincos(theta[i-1] + h)
+		sinH, cosH := math.Sincos(h)
+		lean := sinH/h - cosH
+		if h < 0.1 { // the series keeps the digits that the difference loses
+			h2 := h * h
+			lean = h2 / 3 * (1 - h2/10*(1-h2/28*(1-h2/54)))
+		}
+		sum += 2*value[i-1]*sinM*sinH + (value[i]-value[i-1])*(cosM*lean+sinM*sinH)
 	}
 	return sum
 }
