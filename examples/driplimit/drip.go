@@ -88,7 +88,7 @@ func named(err error) error {
 	if !ok {
 		return err
 	}
-	option := map[string]string{"temperature of Inside": "-inside", "temperature of Outside": "-outside", "dew point of Outside": "",
+	option := map[string]string{"temperature of Inside": "-inside", "temperature of Outside": "-outside",
 		"Wind": "-wind", "Tilt": "-tilt", "Height": "-slope"}
 	name, known := option[r.Field]
 	switch {

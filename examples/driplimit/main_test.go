@@ -44,7 +44,7 @@ func TestTheLimitIsTheDewPoint(t *testing.T) {
 func TestWrongInput(t *testing.T) {
 	for _, args := range [][]string{
 		{"-cover", "x"}, {"-inside", "x"}, {"-inside", "NaN"}, {"-inside", "290"}, {"-outside", "1,b"}, {"-outside", "300"}, {"-rh", "60"},
-		{"-outside-rh", "85"}, {"-cloud", "2"}, {"-wind", "400"}, {"-tilt", "900"}, {"-altitude", "1e6"}, {"extra"}, {"-slope", "-1"},
+		{"-outside-rh", "85"}, {"-cloud", "2"}, {"-outside", "-50"}, {"-wind", "400"}, {"-tilt", "900"}, {"-altitude", "1e6"}, {"extra"}, {"-slope", "-1"},
 	} {
 		golden.Refuse(t, run, args)
 	}
