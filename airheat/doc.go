@@ -88,7 +88,7 @@
 //	DividingRun, -Branch  [Crane09] ch. 2        share 0 to 1          4 % at the source's   Crane Ex. 7-36
 //	                                                                   own steps
 //	Duct.Heat             exact                  any                   rounding              Lienhard Ex. 7.6
-//	Duct.Dew              Lewis number 1         any                   0.5 % of finer cells  balance 1e-8; Duct.Heat
+//	Duct.Dew              psychro.LewisFactor    any                   0.5 % of finer cells  balance 1e-8; Duct.Heat
 //	System.Loss, RoundFor Darcy-Weisbach         any                   rounding              Cengel Ex. 8-4, 8-5; Douglas Ex. 14.5, 14.6
 //	OperatingPoint        fan laws [HoF17]       within the curve      1e-9                  scan; Cengel Ex. 14-1; Arasu Ex. 3.11, 4.12
 //	Tree.Solve            balance of branches    any tree              1e-9                  laws
@@ -97,7 +97,7 @@
 //	Jet.ForcedLength      [VentGuide01] eq. 7.60 plane; round memory   limit of a zone       powers of F
 //	AirOrWater            heat balance           above                 rounding              Hundy Ex. 21.1
 //	SoilStore, RockBed    conduction, [Ergun52]  steps to a day        heat to 1e-9          line source; laws
-//	Store.StepMoist       Lewis number 1         steps to a day        heat to 1e-9          balance of water and heat
+//	Store.StepMoist       psychro.LewisFactor    steps to a day        heat to 1e-9          balance of water and heat
 //
 // Between Reynolds numbers 2300 and 4000 the friction factor is a straight
 // line, a convention. In Cengel's Ex. 14-1 the fan table is joined by straight

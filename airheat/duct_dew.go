@@ -34,8 +34,8 @@ const dewCells = 200
 // 200 °C), and the water that condenses where the inside of the wall lies below
 // the air's dew point. film is the coefficient from the air to the wall,
 // W/(m² K), above HeatTransfer; DuctFilm gives it. Mass follows heat by Lewis's
-// relation with a Lewis number of 1: both come nearer to the wall's state by the
-// same exponential. Fog that forms in the stream counts as water. Without
+// relation: both come nearer to the wall's state by an exponential, that of mass
+// faster by psychro.State.LewisFactor at the inlet. Fog that forms in the stream counts as water. Without
 // condensation the answer is that of Heat. The error lists every fault.
 func (d Duct) Dew(film, dryAir float64, in psychro.State, around float64) (DuctDew, error) {
 	outer := filmRange
@@ -53,6 +53,7 @@ func (d Duct) Dew(film, dryAir float64, in psychro.State, around float64) (DuctD
 	}
 	t, w, p := in.Temperature(), in.HumidityRatio(), in.Pressure()
 	r := DuctDew{DewPoint: in.DewPoint(), ColdestWall: math.Inf(1), WetFrom: math.NaN()}
+	lewis := in.LewisFactor()
 	area := d.Section.perimeter() * d.Length / dewCells
 	grip := area / (1/d.HeatTransfer - 1/film) // W/K, from the wall's inside outwards
 	for i := range dewCells {
@@ -68,7 +69,7 @@ func (d Duct) Dew(film, dryAir float64, in psychro.State, around float64) (DuctD
 		if math.IsNaN(r.WetFrom) {
 			r.WetFrom = d.Length * float64(i) / dewCells
 		}
-		c := wetCell(t, w, p, dryAir, film*area/cp, grip, around)
+		c := wetCell(t, w, p, dryAir, film*area/cp, lewis, grip, around)
 		r.Loss += c.heat
 		r.Latent += c.heat - dryAir*(cpAir+cpVapour*c.w)*(t-c.t)
 		r.Water += dryAir * (w - c.w)
@@ -107,15 +108,16 @@ type cell struct {
 }
 
 // wetCell passes mass kg/s of dry air of t and w at pressure p along a wall of
-// one temperature, with the number of transfer units between them, behind which
+// one temperature, with the number of transfer units of heat between them and
+// lewis times as many as of mass, behind which
 // lies sink, °C, at grip, W/K. What the air's enthalpy loses is the heat into
 // the wall and what the water takes along.
-func wetCell(t, w, p, mass, units, grip, sink float64) cell {
-	e := -math.Expm1(-units)
+func wetCell(t, w, p, mass, units, lewis, grip, sink float64) cell {
+	e, em := -math.Expm1(-units), -math.Expm1(-units/lewis)
 	pass := func(wall float64) cell {
 		c := cell{wall: wall, t: t - e*(t-wall), w: w}
 		if ws := psychro.IdealGas.SaturationHumidityRatio(wall, p); ws < w {
-			c.w -= e * (w - ws)
+			c.w -= em * (w - ws)
 		}
 		// Fog: saturated air of the same enthalpy.
 		for range 4 {

@@ -79,14 +79,15 @@ func TestDewCellsAreFineEnough(t *testing.T) {
 func TestWetCellBalances(t *testing.T) {
 	in := idealAir(t, 22, 0.8, 101325)
 	w := in.HumidityRatio()
-	c := wetCell(22, w, 101325, 0.2, 0.05, 40, 4)
+	c := wetCell(22, w, 101325, 0.2, 0.05, 0.9, 40, 4)
 	require.InDelta(t, c.heat, 40*(c.wall-4), 1e-8)
 	ws := psychro.IdealGas.SaturationHumidityRatio(c.wall, 101325)
-	require.InDelta(t, (22-c.t)/(22-c.wall), (w-c.w)/(w-ws), 1e-9)
+	require.InDelta(t, 0.05, -math.Log1p(-(22-c.t)/(22-c.wall)), 1e-9)
+	require.InDelta(t, 0.05/0.9, -math.Log1p(-(w-c.w)/(w-ws)), 1e-9)
 	h := func(t, w float64) float64 { return 1006*t + w*(2501000+1860*t) }
 	require.InDelta(t, 0.2*(h(22, w)-h(c.t, c.w)-(w-c.w)*4200*c.wall), c.heat, 1e-8)
 	// Frost gives its heat of melting too.
-	f := wetCell(2, 0.004, 101325, 0.2, 0.05, 40, -20)
+	f := wetCell(2, 0.004, 101325, 0.2, 0.05, 0.9, 40, -20)
 	require.InDelta(t, 0.2*(h(2, 0.004)-h(f.t, f.w)-(0.004-f.w)*(2100*f.wall-333600)), f.heat, 1e-8)
 }
 

@@ -70,7 +70,7 @@ func Example_soilStore() {
 	//   night   12.3 kWh back, air at last out at 11.2 °C
 	//   fan     0.29 kWh of electricity
 	// water counted: true
-	//   day     36.8 kWh in, 28.9 kg of water to drain, air at last out at 24.0 °C
-	//   night   14.8 kWh back, air at last out at 11.7 °C
+	//   day     37.8 kWh in, 30.6 kg of water to drain, air at last out at 24.0 °C
+	//   night   15.0 kWh back, air at last out at 11.7 °C
 	//   fan     0.29 kWh of electricity
 }
