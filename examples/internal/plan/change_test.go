@@ -1,6 +1,7 @@
 package plan_test
 
 import (
+	"math"
 	"testing"
 
 	"github.com/google/go-cmp/cmp"
@@ -32,7 +33,7 @@ func TestAChangeHoldsOnlyWhatDiffers(t *testing.T) {
 	require.Equal(t, 8, changed(t, demo, `{"lights": {"rows_count": 4}}`).Lights.PerRow, "other keys of the section stay")
 }
 
-func TestReckonedDefaultsFollowAChange(t *testing.T) {
+func TestDerivedDefaultsFollowAChange(t *testing.T) {
 	short, err := plan.Parse([]byte(`{"house": {"length_m": 10}}`))
 	require.NoError(t, err)
 	long := changed(t, short, `{"house": {"length_m": 20}}`)
@@ -59,4 +60,21 @@ func TestChangesFollowEachOther(t *testing.T) {
 	f := changed(t, changed(t, plan.Demo(), `{"house": {"length_m": 20}}`), `{"house": {"depth_m": 0.2}}`)
 	require.Equal(t, 20.0, f.House.Length)
 	require.Equal(t, 0.2, f.House.Depth)
+}
+
+func TestFiguresOfFlags(t *testing.T) {
+	f, err := plan.Demo().With(plan.Figure{Path: "house.length_m", Value: 5.0}, plan.Figure{Path: "lights", Value: nil}, plan.Figure{Path: "vents", Value: nil},
+		plan.Figure{Path: "perforated_tube.rows_count", Value: 3}, plan.Figure{Path: "cover.roof", Value: "single glass"}, plan.Figure{Path: "heater_fan.motor_in_air", Value: false},
+		plan.Figure{Path: "heater_fan.pressure_pa", Value: []float64{320, 300, 290, 250, 150, 0}})
+	require.NoError(t, err, "checked together: the bed goes with the short house")
+	require.Equal(t, 5.0, f.House.Length)
+	require.Equal(t, 3, f.PerforatedTube.Rows)
+	require.Equal(t, "single glass", f.Cover.Roof)
+	require.False(t, f.HeaterFan.MotorInAir)
+	require.Equal(t, 320.0, f.HeaterFan.Pressure[0])
+	require.Nil(t, f.Lights)
+	for path, v := range map[string]any{"house.length_m": 5000.0, "house.shape": 3, "house.lenght_m": 3.0, "name": "\x1b[2J", "house.span_m": struct{}{}, "site.altitude_m": math.NaN(), "site": "here"} {
+		_, err := plan.Demo().With(plan.Figure{Path: path, Value: v})
+		require.ErrorContains(t, err, path)
+	}
 }

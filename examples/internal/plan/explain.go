@@ -39,8 +39,9 @@ func Explain(w io.Writer, about string) error {
 }
 
 const intro = `A plan is a JSON object. Keys may be left out: the default then holds, and the
-report says so; null stands for leaving out. Entries of a list have keys that
-are "to be given". A list is given whole. Columns: key, allowed, default, meaning.
+report says so; null stands for leaving out. A section that is absent unless given
+comes with all its defaults as {}. A list is given whole; "to be given" are keys
+that its entries cannot do without. Columns: key, allowed, default, meaning.
 `
 
 // written is a path as a plan's reader would say it.
@@ -59,7 +60,7 @@ func (k Key) head(out *strings.Builder) {
 func (k Key) presence() string {
 	switch {
 	case k.Kind == Optional:
-		return "\n  absent unless given; {} has all its defaults"
+		return "\n  absent unless given"
 	case k.Kind == List && k.Needed:
 		return fmt.Sprintf("\n  a list of %d to %d, to be given", k.Least, k.Most)
 	case k.Kind == List && k.Unless > 0:
@@ -133,7 +134,7 @@ func (k Key) usual() string {
 	case k.Needed:
 		return "to be given"
 	case k.rule != nil:
-		return k.Reckoned
+		return k.Derived
 	}
 	return "none"
 }

@@ -69,7 +69,7 @@ type filler struct {
 	faults
 	plan     Plan
 	defaults []Default
-	later    []rule // defaults to be reckoned
+	later    []rule // defaults to be derived
 	names    []name // names to be looked up
 }
 
@@ -369,7 +369,7 @@ func unitWord(unit string) string {
 	return unit
 }
 
-// finish reckons the defaults that follow from other keys, and looks up names.
+// finish derives the defaults that follow from other keys, and looks up names.
 func (f *filler) finish() {
 	for _, r := range f.later {
 		v := r.n.rule(&f.plan, r.at)

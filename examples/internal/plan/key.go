@@ -36,18 +36,18 @@ type Key struct {
 	Unit    string   // of a number
 	Min     float64  // the smallest number accepted, in Unit
 	Max     float64  // the largest number accepted, in Unit
-	Default any      // float64, string, bool or []float64; nil when there is none or it is reckoned
+	Default any      // float64, string, bool or []float64; nil when there is none or it is derived
 	Choices []string // of a Choice or a Name
 	Means   string   // what it is
 
-	Open     bool   // a number that may be without a value
-	Needed   bool   // it has no default: it must be given wherever its section or list item stands
-	Most     int    // count of entries that a list may have
-	Least    int    // count of entries that a list must have
-	Unless   int    // count of entries that a list has unless it is given
-	Reckoned string // in words, how a default is reckoned from other keys
+	Open    bool   // a number that may be without a value
+	Needed  bool   // it has no default: it must be given wherever its section or list item stands
+	Most    int    // count of entries that a list may have
+	Least   int    // count of entries that a list must have
+	Unless  int    // count of entries that a list has unless it is given
+	Derived string // in words, how a default is derived from other keys
 
-	rule func(p *Plan, at int) float64  // the reckoned default; at is the place in the innermost list
+	rule func(p *Plan, at int) float64  // the derived default; at is the place in the innermost list
 	of   func(p *Plan, at int) []string // names in the plan that a Name may take besides Choices
 }
 
@@ -69,8 +69,8 @@ func whole(path, unit string, low, high, usual float64, means string) Key {
 	return k
 }
 
-func reckoned(path, unit string, low, high float64, rule func(*Plan, int) float64, words, means string) Key {
-	k := Key{Path: path, Kind: Number, Unit: unit, Min: low, Max: high, Reckoned: words, Means: means, rule: rule}
+func derived(path, unit string, low, high float64, rule func(*Plan, int) float64, words, means string) Key {
+	k := Key{Path: path, Kind: Number, Unit: unit, Min: low, Max: high, Derived: words, Means: means, rule: rule}
 	if unit == "count" {
 		k.Kind = Whole
 	}
@@ -81,10 +81,10 @@ func optional(path, unit string, low, high float64, means string) Key {
 	return Key{Path: path, Kind: Number, Unit: unit, Min: low, Max: high, Open: true, Means: means}
 }
 
-// or gives a number that may stay open a default that is reckoned where the
+// or gives a number that may stay open a default that is derived where the
 // rule has one; NaN leaves it open.
 func (k Key) or(rule func(*Plan, int) float64, words string) Key {
-	k.rule, k.Reckoned, k.Open = rule, words, true
+	k.rule, k.Derived, k.Open = rule, words, true
 	return k
 }
 
@@ -144,7 +144,7 @@ func Keys() []Key {
 	return all
 }
 
-// clamped keeps a reckoned default within its key's range and short.
+// clamped keeps a derived default within its key's range and short.
 func (k Key) clamped(v float64) float64 {
 	if k.Kind == Whole {
 		v = math.Floor(v)

@@ -4,7 +4,7 @@ package plan
 var keysGround = []Key{
 	group("ground", "under and beside the house"),
 	one("ground.soil", "clay or silt|sand or gravel|rock|own", "clay or silt", "what it stands in"),
-	optional("ground.soil_conductivity_w_m_k", "W/(m K)", 0.1, 6, "of own soil, or measured: 0.3 dry sand to 2.5 wet"),
+	optional("ground.soil_conductivity_w_m_k", "W/(m K)", 0.1, 5, "of own soil, or measured: 0.3 dry sand to 2.5 wet"),
 	optional("ground.soil_heat_capacity_mj_m3_k", "MJ/(m³ K)", 0.3, 5, "of own soil, or measured"),
 	num("ground.floor_resistance_m2_k_w", "m² K/W", 0, 20, 0, "of paving and insulation on the whole floor"),
 	num("ground.wall_thickness_m", "m", 0, 2, 0.2, "of the walls where they meet the ground"),

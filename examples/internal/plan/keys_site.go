@@ -8,7 +8,7 @@ var keysSite = []Key{
 	group("site", "where the house stands"),
 	num("site.latitude_deg", "degree", -80, 80, 50.6, "north of the equator positive"),
 	num("site.longitude_deg", "degree", -180, 180, 14.1, "east of Greenwich positive"),
-	reckoned("site.time_zone_h", "h", -12, 14, zoneRule, "longitude over 15, rounded", "local standard time ahead of universal time"),
+	derived("site.time_zone_h", "h", -12, 14, zoneRule, "longitude over 15, rounded", "local standard time ahead of universal time"),
 	num("site.altitude_m", "m", -400, 4000, 340, "above sea level"),
 	one("site.exposure", "exposed|semi-sheltered|sheltered", "semi-sheltered", "how the house stands to the wind: nothing around, scattered obstacles half as high, or obstacles as high as the house"),
 	one("site.terrain", "flat|open|suburb|city", "open", "between the wind mast and the house"),

@@ -16,7 +16,7 @@ type Cover struct {
 // OwnCover is one of the list cover.own: covers made up from data sheets, for the names above.
 type OwnCover struct {
 	Name   string   `json:"name"`           // name that roof and walls may use
-	Light  *float64 `json:"light_fraction"` // fraction, 0.01 to 1, nil when not given; light that the whole cover lets through, square on; without it reckoned from the layers
+	Light  *float64 `json:"light_fraction"` // fraction, 0.01 to 1, nil when not given; light that the whole cover lets through, square on; without it calculated from the layers
 	Layers []Layer  `json:"layers"`         // from the outside to the inside
 }
 
@@ -25,8 +25,8 @@ type Layer struct {
 	Name                  string  `json:"name"`                             // what it is
 	Thickness             float64 `json:"thickness_m"`                      // m, 1e-6 to 0.1; of the layer
 	Conductivity          float64 `json:"conductivity_w_m_k"`               // W/(m K), 0.001 to 400; of its material
-	EmittanceOutward      float64 `json:"emittance_outward_fraction"`       // fraction, 0.01 to 1; long-wave, of the outer face
-	EmittanceInward       float64 `json:"emittance_inward_fraction"`        // fraction, 0.01 to 1; long-wave, of the inner face
+	EmittanceOutward      float64 `json:"emittance_outward_fraction"`       // fraction, 0.01 to 1; of the outer face, for heat radiation
+	EmittanceInward       float64 `json:"emittance_inward_fraction"`        // fraction, 0.01 to 1; of the inner face, for heat radiation
 	LongWaveTransmittance float64 `json:"long_wave_transmittance_fraction"` // fraction, 0 to 0.98; heat radiation that passes
 	LightTransmittance    float64 `json:"light_transmittance_fraction"`     // fraction, 0 to 1; light that passes, square on
 	Refractive            float64 `json:"refractive_ratio"`                 // ratio, 1 to 2.5; refractive index
@@ -61,8 +61,8 @@ type Screen struct {
 type OwnScreen struct {
 	Thickness             float64 `json:"thickness_m"`                      // m, 1e-6 to 0.05; of the cloth
 	Conductivity          float64 `json:"conductivity_w_m_k"`               // W/(m K), 0.01 to 5; of its material
-	EmittanceOutward      float64 `json:"emittance_outward_fraction"`       // fraction, 0.01 to 1; long-wave, of the upper face
-	EmittanceInward       float64 `json:"emittance_inward_fraction"`        // fraction, 0.01 to 1; long-wave, of the lower face
+	EmittanceOutward      float64 `json:"emittance_outward_fraction"`       // fraction, 0.01 to 1; of the upper face, for heat radiation
+	EmittanceInward       float64 `json:"emittance_inward_fraction"`        // fraction, 0.01 to 1; of the lower face, for heat radiation
 	LongWaveTransmittance float64 `json:"long_wave_transmittance_fraction"` // fraction, 0 to 0.98; heat radiation that passes
 	Openness              float64 `json:"openness_fraction"`                // fraction, 0 to 0.95; holes that let radiation through
 	AirLeakage            float64 `json:"air_leakage_m3_s_m2"`              // m³/(s m²), 0 to 0.5; air exchanged through it

@@ -19,7 +19,7 @@ type Duct struct {
 	WallU         float64  `json:"wall_u_w_m2_k"`      // W/(m² K), 0 to 50; through its wall
 }
 
-// HeaterFan is the optional section heater_fan: the heater's fan.
+// HeaterFan is the optional section heater_fan: the heater's fan, by its table or its polynomial.
 type HeaterFan struct {
 	KnownFrom       string    `json:"known_from"`                // table or polynomial; which of the figures below counts
 	Flow            []float64 `json:"flow_m3_s"`                 // m³/s, 0 to 500; table: flows, rising
@@ -40,7 +40,7 @@ type PerforatedTube struct {
 	Pitch        float64  `json:"pitch_m"`             // m, 0.02 to 10; from row to row
 	Rows         int      `json:"rows_count"`          // count, 1 to 2000; of holes
 	HolesPerRow  int      `json:"holes_per_row_count"` // count, 1 to 50; in each row
-	HoleDiameter *float64 `json:"hole_diameter_m"`     // m, 0.002 to 0.3, nil when not given; without it found for the evenness wanted
+	HoleDiameter *float64 `json:"hole_diameter_m"`     // m, 0.002 to 0.3, nil when not given; of a hole; without it found for the evenness wanted
 	Evenness     float64  `json:"evenness_fraction"`   // fraction, 0.3 to 0.999; wanted, weakest row over strongest
 	Roughness    float64  `json:"roughness_m"`         // m, 0 to 0.005; of its wall
 	Discharge    float64  `json:"discharge_factor"`    // factor, 0.3 to 1; of a hole
@@ -56,7 +56,7 @@ type AirCircuit struct {
 	Efficiency float64 `json:"efficiency_fraction"` // fraction, 0.01 to 1; from electricity to air power
 	Volume     float64 `json:"volume_m3"`           // m³, 0 to 10000; of air in it
 	Metal      float64 `json:"metal_kj_k"`          // kJ/K, 0 to 1000000; heat capacity of what holds it
-	WallLoss   float64 `json:"wall_loss_w_k"`       // W/K, 0 to 10000; outdoors
+	WallLoss   float64 `json:"wall_loss_w_k"`       // W/K, 0 to 10000; of the ducts that lie outdoors
 }
 
 // WaterCircuit is the section water_circuit: heat brought by water, for the comparison.
@@ -67,6 +67,6 @@ type WaterCircuit struct {
 	Efficiency  float64 `json:"efficiency_fraction"` // fraction, 0.01 to 1; from electricity to water power
 	Volume      float64 `json:"volume_m3"`           // m³, 0 to 1000; of water in it
 	Metal       float64 `json:"metal_kj_k"`          // kJ/K, 0 to 1000000; heat capacity of what holds it
-	WallLoss    float64 `json:"wall_loss_w_k"`       // W/K, 0 to 10000; outdoors
+	WallLoss    float64 `json:"wall_loss_w_k"`       // W/K, 0 to 10000; of the pipes that lie outdoors
 	StoppedLoss float64 `json:"stopped_loss_w_k"`    // W/K, 0 to 10000; of stopped pipes to the outside
 }

@@ -3,7 +3,7 @@ package plan
 // Ground is the section ground: under and beside the house.
 type Ground struct {
 	Soil                 string         `json:"soil"`                          // clay or silt, sand or gravel, rock or own; what it stands in
-	SoilConductivity     *float64       `json:"soil_conductivity_w_m_k"`       // W/(m K), 0.1 to 6, nil when not given; of own soil, or measured: 0.3 dry sand to 2.5 wet
+	SoilConductivity     *float64       `json:"soil_conductivity_w_m_k"`       // W/(m K), 0.1 to 5, nil when not given; of own soil, or measured: 0.3 dry sand to 2.5 wet
 	SoilHeatCapacity     *float64       `json:"soil_heat_capacity_mj_m3_k"`    // MJ/(m³ K), 0.3 to 5, nil when not given; of own soil, or measured
 	FloorResistance      float64        `json:"floor_resistance_m2_k_w"`       // m² K/W, 0 to 20; of paving and insulation on the whole floor
 	WallThickness        float64        `json:"wall_thickness_m"`              // m, 0 to 2; of the walls where they meet the ground

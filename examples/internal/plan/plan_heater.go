@@ -31,7 +31,7 @@ type Fuel struct {
 
 // RidgeReturn is the section heater.ridge_return: warm air under the ridge.
 type RidgeReturn struct {
-	KnownFrom string  `json:"known_from"`      // computed or measured; whether the difference is reckoned or measured
+	KnownFrom string  `json:"known_from"`      // computed or measured; whether the difference is calculated or measured
 	Rising    float64 `json:"rising_fraction"` // fraction, 0 to 1; of the heat that rises past the crop
 	Mixing    float64 `json:"mixing_m3_s"`     // m³/s, 0 to 500; exchanged between the layers by itself
 	Measured  float64 `json:"measured_k"`      // K, -20 to 20; ridge over crop, measured
@@ -49,7 +49,7 @@ type MixingFans struct {
 type EmergencyHeat struct {
 	Power      float64 `json:"power_w"`     // W, 0 to 1000000; useful heat
 	NeedsMains bool    `json:"needs_mains"` // whether a power failure stops it
-	Lasts      float64 `json:"lasts_h"`     // h, 0.1 to 240; on its fuel
+	Lasts      float64 `json:"lasts_h"`     // h, 0.1 to 240; how long its fuel lasts
 }
 
 // HeatStorage is the section heat_storage: what holds heat in the house.

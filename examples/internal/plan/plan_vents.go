@@ -15,13 +15,13 @@ type Vent struct {
 	SlatThickness         float64  `json:"slat_thickness_m"`                // m, 0 to 0.1; of a louvre
 	Discharge             float64  `json:"discharge_factor"`                // factor, 0.05 to 1; of the free opening
 	PressureCoefficient   *float64 `json:"pressure_coefficient"`            // ratio, -3 to 2, nil when not given; of the wind; without it by the exposure
-	InsectScreenPorosity  *float64 `json:"insect_screen_porosity_fraction"` // fraction, 0.05 to 0.95, nil when not given; without it there is no screen
+	InsectScreenPorosity  *float64 `json:"insect_screen_porosity_fraction"` // fraction, 0.05 to 0.95, nil when not given; open share of an insect screen; without it there is none
 	InsectScreenThickness float64  `json:"insect_screen_thickness_m"`       // m, 1e-5 to 0.01; of its cloth
 }
 
 // VentControl is the section vent_control: who moves the vents, and when.
 type VentControl struct {
-	By        string  `json:"by"`                 // hand or temperature; hand: twice a day; temperature: as below
+	By        string  `json:"by"`                 // hand or temperature; by hand twice a day, or by the inside temperature
 	First     string  `json:"first"`              // ridge, side or together; which vents open first
 	Band      float64 `json:"band_k"`             // K, 0.1 to 30; above the set-point over which they open
 	DeadBand  float64 `json:"dead_band_fraction"` // fraction, 0 to 1; smaller moves are not made
@@ -75,7 +75,7 @@ type Pads struct {
 
 // WinterDrying is the section winter_drying: damp air vented on a winter morning.
 type WinterDrying struct {
-	Lasts        float64 `json:"lasts_h"`                // h, 0.1 to 24; how long
+	Lasts        float64 `json:"lasts_h"`                // h, 0.1 to 24; how long the venting lasts
 	HeatRecovery float64 `json:"heat_recovery_fraction"` // fraction, 0 to 0.95; of a heat exchanger between the two airs
 }
 

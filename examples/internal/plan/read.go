@@ -4,7 +4,8 @@ import (
 	_ "embed"
 	"fmt"
 	"io"
-	"sync"
+	"slices"
+	"strings"
 
 	"cloche.example/examples/internal/input"
 )
@@ -61,7 +62,7 @@ func read(text []byte) (value, []string, error) {
 }
 
 // Change returns the plan with a change merged into it, as the package comment
-// says, checked and filled as a whole plan is: defaults that are reckoned from
+// says, checked and filled as a whole plan is: defaults that are derived from
 // changed keys follow. The plan itself stays as it is, and may be changed by
 // several goroutines at once.
 func (f Filled) Change(text []byte) (Filled, error) {
@@ -87,15 +88,60 @@ func fill(source value, twice []string) (Filled, error) {
 	return Filled{Plan: f.plan, Defaults: f.defaults, source: source}, nil
 }
 
+// Figure is one value for a key of a plan, as a flag of a program gives it.
+type Figure struct {
+	Path  string // of a key that stands in no list
+	Value any    // float64, int, string, bool or []float64; nil takes the key out
+}
+
+// With is Change by single figures: all are merged before the plan is checked.
+func (f Filled) With(figures ...Figure) (Filled, error) {
+	source := f.source
+	for _, g := range figures {
+		v, err := valueOfAny(g.Value)
+		if err != nil {
+			return Filled{}, fmt.Errorf("%s: %w", shown(g.Path), err)
+		}
+		parts := strings.Split(g.Path, ".")
+		for _, key := range slices.Backward(parts) {
+			v = value{form: isObject, members: []member{{key, v}}}
+		}
+		source = merge(source, v)
+	}
+	return fill(source, nil)
+}
+
+func valueOfAny(x any) (value, error) {
+	switch x := x.(type) {
+	case nil:
+		return value{}, nil
+	case float64:
+		return value{form: isNumber, number: x}, nil
+	case int:
+		return value{form: isNumber, number: float64(x)}, nil
+	case bool:
+		return value{form: isBool, yes: x}, nil
+	case string:
+		return value{form: isText, text: x}, plain(x)
+	case []float64:
+		v := value{form: isList}
+		for _, n := range x {
+			v.items = append(v.items, value{form: isNumber, number: n})
+		}
+		return v, nil
+	}
+	return value{}, fmt.Errorf("a plan holds no %T", x)
+}
+
 //go:embed demo.json
 var demoText []byte
 
 // Demo returns the plan of the demo house. The house, its site and its prices
 // are invented, as its note says.
-var Demo = sync.OnceValue(func() Filled {
+func Demo() Filled {
 	f, err := Parse(demoText)
 	if err != nil {
 		panic(err) // a test reads it
 	}
 	return f
-})
+}
