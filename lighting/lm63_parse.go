@@ -11,7 +11,8 @@ import (
 // parser holds what has been read so far.
 type parser struct {
 	*lexer
-	f *LM63
+	f    *LM63
+	more []byte // [MORE] lines of the last label
 }
 
 func (p *parser) warn(line int, format string, a ...any) {
@@ -22,7 +23,7 @@ func (p *parser) warn(line int, format string, a ...any) {
 }
 
 func parseLM63(data, tilt []byte, hasTilt bool) (*LM63, error) {
-	p := &parser{newLexer(data, false), &LM63{}}
+	p := &parser{lexer: newLexer(data, false), f: &LM63{}}
 	if len(p.data) != len(data) {
 		p.warn(1, "a byte order mark precedes the text")
 	}
@@ -86,6 +87,14 @@ func (p *parser) edition(s string, line int) bool {
 	return false
 }
 
+// continued adds the [MORE] lines so far to the label that they continue.
+func (p *parser) continued() {
+	if n := len(p.f.Labels); n > 0 && len(p.more) > 0 {
+		p.f.Labels[n-1].Value += string(p.more)
+		p.more = p.more[:0]
+	}
+}
+
 // label adds a label line or continues the one before it.
 func (p *parser) label(s []byte, line int) {
 	f := p.f
@@ -94,13 +103,14 @@ func (p *parser) label(s []byte, line int) {
 		if f.Edition != LM63of1986 {
 			p.warn(line, "text without a keyword")
 		}
+		p.continued()
 		f.Labels = append(f.Labels, Label{"", text(s)})
 		return
 	}
 	key, value := strings.ToUpper(text(s[1:end])), text(s[end+1:])
 	if key == "MORE" {
-		if n := len(f.Labels); n > 0 {
-			f.Labels[n-1].Value += "\n" + value
+		if len(f.Labels) > 0 {
+			p.more = append(append(p.more, '\n'), value...)
 			return
 		}
 		p.warn(line, "[MORE] continues nothing")
@@ -108,6 +118,7 @@ func (p *parser) label(s []byte, line int) {
 	if !strings.HasPrefix(key, "_") && !slices.Contains(keywords, key) {
 		p.warn(line, "unknown keyword [%s]", key)
 	}
+	p.continued()
 	f.Labels = append(f.Labels, Label{key, value})
 }
 
@@ -119,6 +130,7 @@ var keywords = strings.Fields("TEST TESTLAB TESTDATE ISSUEDATE MANUFAC LUMCAT LU
 var required = []string{"TEST", "TESTLAB", "ISSUEDATE", "MANUFAC"}
 
 func (p *parser) checkRequired(line int) {
+	p.continued()
 	if p.f.Edition < LM63of2002 {
 		return
 	}

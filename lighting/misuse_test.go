@@ -3,7 +3,9 @@ package lighting
 import (
 	"io"
 	"math"
+	"strings"
 	"testing"
+	"time"
 
 	"github.com/stretchr/testify/require"
 )
@@ -97,4 +99,19 @@ func TestFluxAtASharpEdge(t *testing.T) {
 	}
 	_, err := NewTable(Web{TypeB, []float64{-90, 90}, []float64{0, 1e-18, 90}, [][]float64{{1, 1}, {1, 1}, {1, 1}}})
 	require.ErrorIs(t, err, ErrRange)
+}
+
+// A megabyte of [MORE] lines is read in proportion to its length.
+func TestManyContinuedLines(t *testing.T) {
+	const lines = 150_000
+	file := "IESNA:LM-63-2002\n[TEST] a\n" + strings.Repeat("[MORE] b\n", lines) +
+		"[TESTLAB] x\n[ISSUEDATE] x\n[MANUFAC] x\n[MORE] y\nTILT=NONE\n1 -1 1 2 1 1 2 0 0 0\n1 1 50\n0 90\n0\n1 1\n"
+	start := time.Now()
+	f, err := ReadLM63(strings.NewReader(file), nil)
+	require.NoError(t, err)
+	require.Less(t, time.Since(start), 3*time.Second)
+	v, _ := f.Label("TEST")
+	require.Len(t, v, 1+2*lines)
+	last, _ := f.Label("MANUFAC")
+	require.Equal(t, "x\ny", last)
 }
