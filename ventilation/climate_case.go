@@ -63,6 +63,7 @@ type climateCase struct {
 	size             [5]float64
 	jacobian         [5][5]float64
 	held             bool    // the inside temperature is given and its balance left open
+	target           float64 // °C, the inside temperature when held
 	lastFlow         float64 // kg/s of dry air
 	lastDrive        float64 // Pa
 }

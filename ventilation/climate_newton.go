@@ -209,7 +209,7 @@ func (k *climateCase) tooHot(x *climateNodes) bool {
 	y := *x
 	y.air = temperatureRange.Max
 	y.canopy, y.floor, y.lining = y.air+2, y.air+2, y.air-2
-	k.held = true
+	k.held = true // at y.air, which Newton's method leaves
 	_, ok := k.newton(&y, false)
 	k.held = false
 	return ok && k.residual[onAir] > 0

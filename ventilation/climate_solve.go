@@ -26,6 +26,9 @@ func (k *climateCase) start() climateNodes {
 	rise := 0.1 * (k.canopySun + k.floorSun + k.heat) / (h.FloorArea * 10)
 	rise = max(-8, min(8, rise))
 	t := min(temperatureRange.Max, k.entering+rise)
+	if k.held {
+		t = k.target
+	}
 	x := climateNodes{air: t, canopy: t, floor: t + rise, lining: 0.5 * (t + k.outside)}
 	es, _ := saturation(t)
 	x.vapour = min(1.1*k.outsideVapour+50, 0.95*es)

@@ -120,11 +120,8 @@ func (c *Climate) HeatFor(w Weather, s Setting, temperature float64) (ClimateSta
 // hold returns the state with the inside temperature t, °C, and sets heat to
 // what this takes.
 func (k *climateCase) hold(t float64) (climateNodes, bool, error) {
-	k.held, k.heat = true, 0
+	k.held, k.target, k.heat = true, t, 0
 	x := k.start()
-	x.air = t
-	es, _ := saturation(t)
-	x.vapour = min(x.vapour, 0.95*es)
 	var err error
 	if stable, ok := k.newton(&x, true); ok && stable {
 		x, _, err = k.stronger(x)
