@@ -115,3 +115,20 @@ func TestDutyAllocatesNothing(t *testing.T) {
 		}
 	}))
 }
+
+// Small and no powers converge with the real gas too.
+func TestRiseForSmallPowers(t *testing.T) {
+	for _, c := range []float64{-20, 0, 15, 40} {
+		for _, power := range []float64{0, 0.01, 1, 3, 10, 77, 500} {
+			for _, flow := range []float64{0.01, 0.5, 3, 40} {
+				for _, basis := range []FlowBasis{FanInlet, StandardAir, Outlet, MoistMass} {
+					in, err := psychro.RealGas.FromRelativeHumidity(c, 0.6, 98000)
+					require.NoError(t, err)
+					d, err := RiseFor(in, Flow{flow, basis}, power)
+					require.NoError(t, err, "%g °C, %g W, %g", c, power, flow)
+					require.InDelta(t, power, d.Power, 1e-6)
+				}
+			}
+		}
+	}
+}

@@ -164,7 +164,11 @@ func (t Tree) solve(flow float64, air Air) (TreeFlow, error) {
 		return TreeFlow{}, err
 	}
 	f := t.state(q, air)
-	if f.Residual <= 1e-10*math.Abs(f.Pressure) {
+	scale := math.Abs(f.Pressure) // of the terms, not of a sum that may vanish
+	for _, b := range f.Branches {
+		scale = math.Max(scale, math.Max(math.Abs(b.Loss), math.Abs(b.End)))
+	}
+	if f.Residual <= 1e-10*scale {
 		return f, nil
 	}
 	return TreeFlow{}, fmt.Errorf("%w: the branches still differ by %g Pa", ErrNotConverged, f.Residual)
