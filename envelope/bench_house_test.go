@@ -10,7 +10,7 @@ var sinkLoss float64
 
 // BenchmarkHouseLoss solves the dug-in film house of the tests on eight
 // weathers: ten facets, ground, leakage, moist air. The inner faces are taken
-// as dry, so that each is solved once. Its limit is that of the stack solver,
+// as dry, so that each is solved once. Its limit is that of the cover solver,
 // once for each facet; ground and moist air are about a twentieth.
 func BenchmarkHouseLoss(b *testing.B) { benchHouse(b, InnerDry) }
 

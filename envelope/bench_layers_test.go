@@ -12,7 +12,7 @@ func BenchmarkMathExp(b *testing.B) { speed.MathExp(b) }
 // table of nights. Each step costs an elimination of 6 unknowns and, in each
 // gap, a cube root; a solution takes 4 to 6 steps and one elimination of 6
 // unknowns with 4 right-hand sides for the drives.
-func BenchmarkStack3(b *testing.B) {
+func BenchmarkLayers3(b *testing.B) {
 	c := must([]Layer{clearFilm, infraredFilm, clearFilm}, Gap{Width: 0.1}, Gap{Width: 0.03})
 	var table [64]CoverConditions
 	for i := range table {

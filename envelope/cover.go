@@ -3,7 +3,6 @@ package envelope
 import (
 	"errors"
 	"fmt"
-	"math"
 
 	"cloche.example/internal/domain"
 )
@@ -183,6 +182,3 @@ func (c Cover) gaps() []Gap {
 	}
 	return c.set.gaps[:c.set.n-1]
 }
-
-// inf is an open end of a range.
-var inf = math.Inf(1)

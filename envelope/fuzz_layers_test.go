@@ -6,7 +6,7 @@ import (
 )
 
 // Whatever the numbers, a cover is refused or solved with every balance closed.
-func FuzzStack(f *testing.F) {
+func FuzzLayers(f *testing.F) {
 	f.Add(0.28, 0.65, 0.00015, 0.1, 15.0, -10.0, -25.0, 3.0, 30.0, 0.8, uint8(3), uint8(1))
 	f.Add(0.84, 0.0, 0.004, 0.012, 20.0, 20.0, 20.0, 0.0, 90.0, 0.0, uint8(2), uint8(0))
 	f.Add(0.9, 0.0, 0.004, 0.3, -60.0, 60.0, 0.0, 40.0, 180.0, 1.0, uint8(6), uint8(2))

@@ -5,7 +5,7 @@ import (
 	"testing"
 )
 
-// A stack of sheets is refused or shares out exactly what falls on it.
+// A pile of sheets is refused or shares out exactly what falls on it.
 func FuzzOptics(f *testing.F) {
 	f.Add(1.526, 32.0, 0.0023, 60.0)
 	f.Add(1.0, 0.0, 1e-6, 90.0)

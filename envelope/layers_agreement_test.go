@@ -8,14 +8,14 @@ import (
 	"github.com/stretchr/testify/require"
 )
 
-// agreement solves random stacks both ways and compares: face temperatures to
+// agreement solves random covers both ways and compares: face temperatures to
 // 1e-5 K, a hundredth of the stated accuracy, and the flux to 1e-4 W/m². Where
 // the balance has two roots, about the downward jump at Ra = 1e4, ours must be
 // a root of the plain problem, too.
 func agreement(t *testing.T, seed uint64, count int, change func(*rand.Rand, []Layer, *CoverConditions)) (solved, open, two int) {
 	r := rand.New(rand.NewPCG(seed, seed))
 	for i := range count {
-		layers, gaps, k := randomStack(r)
+		layers, gaps, k := randomLayers(r)
 		k.OutsideConvection = OutsideConvection(r.IntN(2))
 		k.InsideConvection = InsideConvection(r.IntN(2))
 		change(r, layers, &k)
@@ -23,7 +23,7 @@ func agreement(t *testing.T, seed uint64, count int, change func(*rand.Rand, []L
 		require.NoError(t, err)
 		s, err := c.Solve(k)
 		require.NoError(t, err)
-		p := plainStack{layers: layers, gaps: gaps, k: k, wet: s.Wet}
+		p := plainLayers{layers: layers, gaps: gaps, k: k, wet: s.Wet}
 		want, ok := p.solve()
 		if !ok {
 			open++

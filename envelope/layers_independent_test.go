@@ -10,7 +10,7 @@ import (
 // with powers and kelvin, radiosities from a dense linear system at each
 // evaluation, temperatures alone as unknowns, differences for slopes. Slow and
 // plain; it shares nothing with the solver but the constants of nature.
-type plainStack struct {
+type plainLayers struct {
 	layers []Layer
 	gaps   []Gap
 	k      CoverConditions
@@ -20,7 +20,7 @@ type plainStack struct {
 
 // plainFace returns emittance and transmittance of face a, open area and water
 // included.
-func (p *plainStack) plainFace(a int) (e, transmittance float64) {
+func (p *plainLayers) plainFace(a int) (e, transmittance float64) {
 	l := p.layers[a/2]
 	out, in, tau := l.EmittanceOut, l.EmittanceIn, l.Transmittance
 	if p.wet && a/2 == len(p.layers)-1 {
@@ -40,7 +40,7 @@ func (p *plainStack) plainFace(a int) (e, transmittance float64) {
 	return in, tau
 }
 
-func (p *plainStack) leaks() bool {
+func (p *plainLayers) leaks() bool {
 	for _, l := range p.layers {
 		if l.Leakage > 0 {
 			return true
@@ -59,7 +59,7 @@ func plainVapour(c float64) float64 {
 
 // latent is the heat that vapour brings to a wet face at t in kelvin with the
 // convection coefficient h.
-func (p *plainStack) latent(t, h float64) float64 {
+func (p *plainLayers) latent(t, h float64) float64 {
 	_, _, cp, rho := plainAir(p.k.Inside + 273.15)
 	air := p.k.InsideHumidity * plainVapour(p.k.Inside) / (461.5 * (p.k.Inside + 273.15))
 	g := math.Max(h, 0.5) / (rho * cp * math.Pow(0.87, 2./3)) * (air - plainVapour(t-273.15)/(461.5*t))
@@ -71,7 +71,7 @@ func (p *plainStack) latent(t, h float64) float64 {
 }
 
 // radiosities solves the 2N equations for J, outer faces at even places.
-func (p *plainStack) radiosities(t []float64) {
+func (p *plainLayers) radiosities(t []float64) {
 	n := len(p.layers)
 	f := (1 + math.Cos(p.k.Tilt*math.Pi/180)) / 2
 	eOut := plainSigma * (f*math.Pow(p.k.sky()+273.15, 4) + (1-f)*math.Pow(p.k.ground()+273.15, 4))
@@ -123,7 +123,7 @@ func (p *plainStack) radiosities(t []float64) {
 	}
 }
 
-func (p *plainStack) balances(t []float64) []float64 {
+func (p *plainLayers) balances(t []float64) []float64 {
 	n := len(p.layers)
 	p.radiosities(t)
 	f := make([]float64, len(t))
@@ -188,7 +188,7 @@ func (p *plainStack) balances(t []float64) []float64 {
 
 // solve is Newton's method with slopes by differences, each step shortened
 // until the norm falls; false where it does not.
-func (p *plainStack) solve() ([]float64, bool) {
+func (p *plainLayers) solve() ([]float64, bool) {
 	faces := 2 * len(p.layers)
 	n := faces
 	if p.leaks() {

@@ -34,8 +34,8 @@ func TestNoHeatAtNoDifference(t *testing.T) {
 	}
 }
 
-// An opaque stack turned round between equal surfaces carries the same heat.
-func TestOpaqueStackReversed(t *testing.T) {
+// Opaque layers in reverse order between equal surfaces carries the same heat.
+func TestOpaqueLayersReversed(t *testing.T) {
 	a := Layer{EmittanceOut: 0.2, EmittanceIn: 0.9, Thickness: 0.003, Conductivity: 1}
 	b := Layer{EmittanceOut: 0.84, EmittanceIn: 0.5, Thickness: 0.01, Conductivity: 0.2}
 	turn := func(l Layer) Layer { l.EmittanceOut, l.EmittanceIn = l.EmittanceIn, l.EmittanceOut; return l }

@@ -8,8 +8,8 @@ import (
 	"github.com/stretchr/testify/require"
 )
 
-// randomStack draws a cover and conditions over the whole domain.
-func randomStack(r *rand.Rand) ([]Layer, []Gap, CoverConditions) {
+// randomLayers draws a cover and conditions over the whole domain.
+func randomLayers(r *rand.Rand) ([]Layer, []Gap, CoverConditions) {
 	n := 1 + r.IntN(MaxLayers)
 	span := func(a, b float64) float64 { return a + (b-a)*r.Float64() }
 	layers, gaps := make([]Layer, n), make([]Gap, n-1)
@@ -66,11 +66,11 @@ func randomStack(r *rand.Rand) ([]Layer, []Gap, CoverConditions) {
 
 // Over the whole domain the solver closes each face to 1e-9 W/m², energy is
 // conserved through the cover, and the drives make up the total.
-func TestAnyStackCloses(t *testing.T) {
+func TestAnyCoverCloses(t *testing.T) {
 	r := rand.New(rand.NewPCG(1, 2))
 	jumps, worst := 0, 0
 	for i := range 30000 {
-		layers, gaps, k := randomStack(r)
+		layers, gaps, k := randomLayers(r)
 		c, err := NewCover(layers, gaps)
 		require.NoError(t, err)
 		s, err := c.Solve(k)
@@ -94,7 +94,7 @@ func TestAnyStackCloses(t *testing.T) {
 
 // At the ends of the ranges, coefficients of zero and mirrors among them, the
 // solver closes, too: films to boards, half a millimetre to two metres of air.
-func TestExtremeStacksClose(t *testing.T) {
+func TestExtremeCoversClose(t *testing.T) {
 	r := rand.New(rand.NewPCG(3, 4))
 	pick := func(low, high float64) float64 {
 		switch r.IntN(4) {

@@ -44,7 +44,7 @@ func TestIncidenceModifier(t *testing.T) {
 	}, func(in ...float64) float64 { return once(in[0]) / once(0) })
 }
 
-func stackOf(t testing.TB, sheets ...Sheet) LightLayers {
+func lightOf(t testing.TB, sheets ...Sheet) LightLayers {
 	t.Helper()
 	s, err := NewLightLayers(sheets...)
 	require.NoError(t, err)
@@ -52,12 +52,12 @@ func stackOf(t testing.TB, sheets ...Sheet) LightLayers {
 }
 
 func TestSheetValues(t *testing.T) {
-	two := stackOf(t, Sheet{1.526, 0, 0.002}, Sheet{1.526, 0, 0.002})
+	two := lightOf(t, Sheet{1.526, 0, 0.002}, Sheet{1.526, 0, 0.002})
 	check.Run(t, []check.Row{
 		{Where: "DufBec13 from memory/ex 5.1.2 normal", In: []float64{0}, Printed: "0.85"},
 		{Where: "DufBec13 from memory/ex 5.1.2 60", In: []float64{60}, Printed: "0.76"},
 	}, func(in ...float64) float64 { return two.At(in[0]).Transmittance })
-	one := stackOf(t, Sheet{1.526, 32, 0.0023})
+	one := lightOf(t, Sheet{1.526, 32, 0.0023})
 	check.Run(t, []check.Row{{Where: "DufBec13 from memory/ex 5.3.1", Printed: "0.768"}},
 		func(...float64) float64 { return one.At(60).Transmittance })
 	polarised := func(index int) float64 {
@@ -79,7 +79,7 @@ func TestSheetValues(t *testing.T) {
 // polarisations, [DufBec13] eq. 5.1.7: 1e-12.
 func TestClearSheetsByTheClosedForm(t *testing.T) {
 	clear := Sheet{1.526, 0, 0.002}
-	for n, s := range map[float64]LightLayers{1: stackOf(t, clear), 2: stackOf(t, clear, clear), 3: stackOf(t, clear, clear, clear)} {
+	for n, s := range map[float64]LightLayers{1: lightOf(t, clear), 2: lightOf(t, clear, clear), 3: lightOf(t, clear, clear, clear)} {
 		for a := 0.0; a < 90; a += 7 {
 			p, q := Fresnel(1.526, a)
 			want := 0.5 * ((1-p)/(1+(2*n-1)*p) + (1-q)/(1+(2*n-1)*q))
@@ -88,14 +88,14 @@ func TestClearSheetsByTheClosedForm(t *testing.T) {
 	}
 }
 
-// Parts make 1, at any angle and diffuse; the stack passes the same light
+// Parts make 1, at any angle and diffuse; the layers pass the same light
 // either way; the diffuse value stands against a fine sum and near the value
 // at 59 to 60 degree.
 func TestLightLaws(t *testing.T) {
 	a, b := Sheet{1.515, 200, 0.00015}, Sheet{1.526, 12, 0.004}
-	s := stackOf(t, a, b, a)
-	back := stackOf(t, b, a, a)
-	forward := stackOf(t, a, a, b)
+	s := lightOf(t, a, b, a)
+	back := lightOf(t, b, a, a)
+	forward := lightOf(t, a, a, b)
 	for x := 0.0; x <= 90; x += 3 {
 		l := s.At(x)
 		require.InDelta(t, 1, l.Transmittance+l.Reflectance+l.Absorptance[0]+l.Absorptance[1]+l.Absorptance[2], 1e-12)
@@ -109,7 +109,7 @@ func TestLightLaws(t *testing.T) {
 		sum += 2 * u * s.at(math.Sqrt(1-u*u), u).Transmittance / float64(n)
 	}
 	require.InDelta(t, sum, d.Transmittance, 1e-9)
-	one := stackOf(t, Sheet{1.526, 0, 0.002})
+	one := lightOf(t, Sheet{1.526, 0, 0.002})
 	require.InDelta(t, one.At(59.5).Transmittance, one.Diffuse().Transmittance, 0.006)
 	level, _ := DiffuseAngles(0)
 	require.InDelta(t, 59.7, level, 1e-12)
@@ -120,7 +120,7 @@ func TestLightLaws(t *testing.T) {
 
 func TestExtinctionInverts(t *testing.T) {
 	k := ExtinctionOf(1.515, 0.00015, 0.88)
-	s := stackOf(t, Sheet{1.515, k, 0.00015})
+	s := lightOf(t, Sheet{1.515, k, 0.00015})
 	require.InDelta(t, 0.88, s.At(0).Transmittance, 1e-12)
 	require.True(t, math.IsNaN(ExtinctionOf(1.515, 0.00015, 0.95)))
 }
@@ -135,7 +135,7 @@ func TestLightFactorsAndFaults(t *testing.T) {
 	}
 	_, err = NewLightLayers()
 	require.ErrorIs(t, err, ErrRange)
-	s := stackOf(t, Sheet{1.5, 1, 0.001})
+	s := lightOf(t, Sheet{1.5, 1, 0.001})
 	require.True(t, math.IsNaN(s.At(-1).Transmittance))
 	require.Zero(t, testing.AllocsPerRun(50, func() { s.At(40); s.Diffuse() }))
 }

@@ -77,10 +77,10 @@ func TestInsideInRange(t *testing.T) {
 	require.False(t, InsideConvection(99).published().Contains(90))
 }
 
-// A flat-plate collector as a stack: J. A. Duffie and W. A. Beckman example
+// A flat-plate collector as a cover: J. A. Duffie and W. A. Beckman example
 // 6.4.1, from memory: plate at 100 °C of emittance 0.95, one glass of 0.88, 25
 // mm, 45 degree, wind coefficient 10, air and sky at 10 °C.
-func TestCollectorAsAStack(t *testing.T) {
+func TestCollectorAsACover(t *testing.T) {
 	sheet := func(e float64) Layer {
 		return Layer{EmittanceOut: e, EmittanceIn: e, Thickness: 1e-6, Conductivity: 500}
 	}

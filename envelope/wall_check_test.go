@@ -100,7 +100,7 @@ func TestCombinedMethod(t *testing.T) {
 // The curtain of Mihara and Hayashi 1979: their heat transmission over the
 // wind w, 4.41 + 0.40 w of glass and 2.93 + 0.10 w with a PVC curtain, saves
 // 37 % at 1 m/s as their abstract says. A pane and a PVC screen solved as a
-// stack save less and more, by how tight the screen is.
+// cover save less and more, by how tight the screen is.
 func TestCurtainSaving(t *testing.T) {
 	check.Run(t, []check.Row{{Where: "Mihara and Hayashi 1979, J. Agric. Meteorol. 35:13/saving", Printed: "37"}},
 		func(...float64) float64 { return 100 * (1 - (2.93+0.10)/(4.41+0.40)) })

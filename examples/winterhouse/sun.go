@@ -27,7 +27,7 @@ var sheets = map[string][]sheet{
 	"twin-wall sheet": {{1.585, 0.5e-3, 0.895}, {1.585, 0.5e-3, 0.895}},
 }
 
-func stackOf(name string) (envelope.LightLayers, error) {
+func layersOf(name string) (envelope.LightLayers, error) {
 	var of []envelope.Sheet
 	for _, s := range sheets[name] {
 		of = append(of, envelope.Sheet{Index: s.index, Thickness: s.thickness, Extinction: envelope.ExtinctionOf(s.index, s.thickness, s.light)})
@@ -56,7 +56,7 @@ func sunOf(p plan, shape envelope.Shape) (sunInside, error) {
 		l := envelope.FacetLight{Factors: factors}
 		if name, clear := names[f.Kind]; clear {
 			var err error
-			l.Sheets, err = stackOf(name)
+			l.Sheets, err = layersOf(name)
 			faults = append(faults, err)
 		}
 		lights = append(lights, l)
@@ -70,7 +70,7 @@ func sunOf(p plan, shape envelope.Shape) (sunInside, error) {
 	if err != nil {
 		return sunInside{}, err
 	}
-	roof, err := stackOf(p.Cover.Roof)
+	roof, err := layersOf(p.Cover.Roof)
 	s := sunInside{OnTrays: roof.Diffuse().Transmittance * factors.Total(), Gain: gain.Gain / (level * shape.FloorArea)}
 	outside := lighting.OutdoorDLI(p.Site.MonthlySun[p.Site.DesignMonth-1]*1e6, lighting.DaylightFaust)
 	s.Daylight = lighting.InsideDLI(outside, s.OnTrays)
