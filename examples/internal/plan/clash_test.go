@@ -109,6 +109,7 @@ var clashes = []struct{ plan, says string }{
 	{`{"vents": [{"name": "a", "place": "left side", "height_m": 1.4}]}`, "a vent must end below the top of its wall"},
 	{`{"vents": [{"name": "a", "place": "near end", "centre_above_ground_m": -0.2, "length_m": 1}]}`, "a vent lies above the floor"},
 	{`{"vents": [{"name": "a", "place": "left side", "height_m": 0.7}, {"name": "b", "place": "left side", "height_m": 1.1}]}`, "the vents of a wall must find room in it"},
+	{`{"house": {"depth_m": 1}, "vents": [{"name": "a", "place": "left side", "centre_above_ground_m": -0.4}]}`, "a vent below the ground outside has a well: vents[0].centre_above_ground_m is -0.4 m, vents[0].well_area_m2 is not given"},
 	{`{"vents": [{"name": "a"}, {"name": "a"}]}`, `vents[1].name is "a", a name that is taken already`},
 	{`{"vents": [{"name": "a", "kind": "roll-up"}]}`, "a roll-up vent is in a wall or a roof"},
 	{`{"vent_control": {"least_fraction": 0.5, "most_fraction": 0.4}}`, "vents are never shut further than their most"},

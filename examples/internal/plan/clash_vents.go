@@ -22,6 +22,9 @@ func (f *filler) vents(p *Plan) {
 				f.clash("the vents of a wall must find room in it", at("length_m"), at("height_m"), at("place"), "house.length_m", "house.span_m")
 			}
 		}
+		if inside := v.Centre-v.Height/2 >= -h.Depth-1e-9; upright && inside && v.Centre < 0 && v.WellArea == nil {
+			f.clash("a vent below the ground outside has a well", at("centre_above_ground_m"), at("well_area_m2"))
+		}
 		if v.Place == "ridge" && v.Kind == "roll-up" {
 			f.clash("a roll-up vent is in a wall or a roof", at("kind"), at("place"))
 		}

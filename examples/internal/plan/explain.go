@@ -41,7 +41,9 @@ func Explain(w io.Writer, about string) error {
 const intro = `A plan is a JSON object. Keys may be left out: the default then holds, and the
 report says so; null stands for leaving out. A section that is absent unless given
 comes with all its defaults as {}. A list is given whole; "to be given" are keys
-that its entries cannot do without. Columns: key, allowed, default, meaning.
+that its entries cannot do without. Defaults are those of an invented house or
+common practice: put your own figures first. Columns: key, allowed, default,
+meaning.
 `
 
 // written is a path as a plan's reader would say it.

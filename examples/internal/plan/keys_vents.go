@@ -16,6 +16,7 @@ var keysVents = []Key{
 	num("vents[].slat_thickness_m", "m", 0, 0.1, 0.005, "of a louvre"),
 	num("vents[].discharge_factor", "factor", 0.05, 1, 0.6, "of the free opening"),
 	optional("vents[].pressure_coefficient", "ratio", -3, 2, "of the wind; without it by the exposure"),
+	optional("vents[].well_area_m2", "m²", 0.01, 100, "narrowest section of the well that leads air to a vent below ground"),
 	optional("vents[].insect_screen_porosity_fraction", "fraction", 0.05, 0.95, "open share of an insect screen; without it there is none"),
 	num("vents[].insect_screen_thickness_m", "m", 1e-5, 0.01, 0.00025, "of its cloth"),
 	group("vent_control", "who moves the vents, and when"),

@@ -176,6 +176,9 @@ func (p *parser) object(depth int) (value, error) {
 			if p.at >= len(p.text) {
 				return v, errEnd
 			}
+			if c := p.peek(); c >= '0' && c <= '9' {
+				return v, errors.New("a key in double quotation marks is wanted; numbers take a decimal point, not a comma")
+			}
 			return v, fmt.Errorf("a key in double quotation marks is wanted; found %s", p.found())
 		}
 		key, err := p.string()

@@ -75,6 +75,7 @@ func TestSlipsOfJSONAreNamedWithTheirLine(t *testing.T) {
 		"{\"a\": [1,\n2,]}":                   "line 2: after a last entry there is no comma: ] follows one",
 		"{\"a\": 1\n\"b\": 2}":                `line 2: a comma or } is wanted after the value of "a"; found "\"b\":"`,
 		"{\"a\" 1}":                           `line 1: a colon is wanted after the key "a"; found "1}"`,
+		"{\"span_m\": 6,4}":                   "line 1: a key in double quotation marks is wanted; numbers take a decimal point, not a comma",
 		"{a: 1}":                              `line 1: a key in double quotation marks is wanted; found "a:"`,
 		"{'a': 1}":                            `line 1: a key in double quotation marks is wanted; found "'a':"`,
 		"{\"a\": 'b'}":                        "line 1: texts stand in double quotation marks",

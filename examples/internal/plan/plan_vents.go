@@ -15,6 +15,7 @@ type Vent struct {
 	SlatThickness         float64  `json:"slat_thickness_m"`                // m, 0 to 0.1; of a louvre
 	Discharge             float64  `json:"discharge_factor"`                // factor, 0.05 to 1; of the free opening
 	PressureCoefficient   *float64 `json:"pressure_coefficient"`            // ratio, -3 to 2, nil when not given; of the wind; without it by the exposure
+	WellArea              *float64 `json:"well_area_m2"`                    // m², 0.01 to 100, nil when not given; narrowest section of the well that leads air to a vent below ground
 	InsectScreenPorosity  *float64 `json:"insect_screen_porosity_fraction"` // fraction, 0.05 to 0.95, nil when not given; open share of an insect screen; without it there is none
 	InsectScreenThickness float64  `json:"insect_screen_thickness_m"`       // m, 1e-5 to 0.01; of its cloth
 }
