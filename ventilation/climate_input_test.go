@@ -90,7 +90,7 @@ func TestAHouseThatWouldCook(t *testing.T) {
 	require.True(t, errors.Is(err, ventilation.ErrNoSolution), "%v", err)
 }
 
-// One opening alone passes nothing, wind or not: the house is as if sealed.
+// One opening alone carries no flow, wind or not: the house is as if sealed.
 func TestOneOpeningAlonePassesNothing(t *testing.T) {
 	h := summerHouse(t)
 	for _, o := range []ventilation.Opening{point(1.29, 2, 0.24), {Height: 1.29, Area: 2, Discharge: 0.6, Viscous: 0.3, PressureCoefficient: 0.1}} {

@@ -129,8 +129,8 @@ func (k *climateCase) eliminate() (step [5]float64, stable bool) {
 }
 
 // advance takes the step from x, shortened where it is long, and changes
-// between moist and saturated air. It reports false for a step that is no
-// number.
+// between moist and saturated air. It reports false for a step that is not
+// finite.
 func (k *climateCase) advance(x *climateNodes, step [5]float64) bool {
 	const longest = 15 // K
 	most := max(math.Abs(step[onCanopy]), math.Abs(step[onFloor]), math.Abs(step[onLining]), math.Abs(step[onAir]))
@@ -175,7 +175,7 @@ const noVapour = 1e-200
 func withinNodes(t float64) float64 { return max(climateLow, min(climateHigh, t)) }
 
 // settle closes the balances at the flow lastFlow by brackets alone, each
-// inside the next: surfaces by turns, vapour pressure from dry to saturated
+// inside the next: surfaces in turn, vapour pressure from dry to saturated
 // air, inside temperature. At a given flow each balance falls strictly with its
 // own unknown.
 func (k *climateCase) settle(x *climateNodes) error {

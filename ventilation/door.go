@@ -69,7 +69,7 @@ type DoorLoss struct {
 	Latent    float64 // W, with the vapour that leaves in excess
 	Vapour    float64 // kg/s, that leaves in excess
 	Each      float64 // J, of one opening while the heater holds the house
-	Let       float64 // J, of one opening if the air is let cool instead, its warmth alone counted
+	Let       float64 // J, of one opening if the air is allowed to cool instead, its warmth alone counted
 	Exchanged float64 // fraction of the house air that one opening replaces, above 1 for more than all
 	Energy    float64 // J, Each times the count of openings
 	Water     float64 // kg, vapour of all openings

@@ -128,7 +128,7 @@ type Fall struct {
 //
 // with s the distance along that line; dilution counts along the bent axis.
 // At a drop of zero the air has its outside temperature. The fields are NaN
-// where Check, drop or reach is at fault.
+// where a field, drop or reach lies outside its range.
 func (j ColdJet) Fall(drop, reach float64) Fall {
 	nan := math.NaN()
 	if !(dropRange.Contains(drop) && reachRange.Contains(reach)) || j.check() != nil {

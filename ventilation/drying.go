@@ -145,7 +145,7 @@ func (d DryingCase) Flow() (Drying, error) {
 		return r, nil
 	}
 	if !(r.Difference > 0) {
-		return Drying{}, fmt.Errorf("drying: %w: %.4g kg/s are to go, but outside air holds %.5g kg/kg and the wanted air only %.5g: heat the house or allow more humidity", ErrNoSolution, r.Excess, d.Outside.HumidityRatio(), d.Wanted.HumidityRatio())
+		return Drying{}, fmt.Errorf("drying: %w: %.4g kg/s must be removed, but outside air holds %.5g kg/kg and the wanted air only %.5g: heat the house or allow more humidity", ErrNoSolution, r.Excess, d.Outside.HumidityRatio(), d.Wanted.HumidityRatio())
 	}
 	r.DryAir = r.Excess / r.Difference
 	if err := dryAirRange.Check("dry air needed", r.DryAir); err != nil {

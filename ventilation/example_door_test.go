@@ -32,7 +32,7 @@ func Example_doorAndLobby() {
 	fmt.Printf("through the open door         %.3f kg/s in, %.3f kg/s out\n", b.In, b.Out)
 	fmt.Printf("by leaks while it is shut     %.3f kg/s, the door adds %.3f kg/s\n", b.Shut, b.Extra)
 	fmt.Printf("its heat                      %.0f W sensible, %.0f W latent\n", b.Sensible, b.Latent)
-	fmt.Printf("one opening                   %.0f kJ; %.1f %% of the air; let cool %.0f kJ\n", b.Each/1e3, 100*b.Exchanged, b.Let/1e3)
+	fmt.Printf("one opening                   %.0f kJ; %.1f %% of the air; allowed to cool %.0f kJ\n", b.Each/1e3, 100*b.Exchanged, b.Let/1e3)
 	fmt.Printf("a day                         %.1f kWh, %.1f kg of vapour\n", b.Energy/3.6e6, b.Water)
 	fmt.Printf("the lobby's air               %.2f of the difference before, %.2f once the outer door has been open\n", r.Before, r.Filled)
 	fmt.Printf("one passage with it           %.0f kJ of at most %.0f kJ: it saves %.0f %%\n", r.Passage/1e3, r.Most/1e3, 100*r.Saved)
@@ -42,7 +42,7 @@ func Example_doorAndLobby() {
 	// through the open door         0.541 kg/s in, 0.529 kg/s out
 	// by leaks while it is shut     0.027 kg/s, the door adds 0.534 kg/s
 	// its heat                      10765 W sensible, 8825 W latent
-	// one opening                   392 kJ; 3.8 % of the air; let cool 381 kJ
+	// one opening                   392 kJ; 3.8 % of the air; allowed to cool 381 kJ
 	// a day                         4.4 kWh, 2.8 kg of vapour
 	// the lobby's air               0.76 of the difference before, 0.24 once the outer door has been open
 	// one passage with it           113 kJ of at most 215 kJ: it saves 71 %

@@ -47,7 +47,7 @@ func Example_dryingAWinterMorning() {
 	fmt.Println("2. The air that carries the rest: m = (E - C)/(W - Wo)")
 	fmt.Printf("   E - C = %.2f - %.3f = %.3f kg/h\n", 3600*r.Release, 3600*r.Condensed, 3600*r.Excess)
 	fmt.Printf("   W - Wo = %.3f - %.3f = %.3f g/kg\n", 1000*inside.HumidityRatio(), 1000*outside.HumidityRatio(), 1000*r.Difference)
-	fmt.Printf("   m = %.4f kg/s, %.0f m³/h of outside air; without step 1 it were %.4f kg/s\n", r.DryAir, 3600*r.Supply, r.Uncounted)
+	fmt.Printf("   m = %.4f kg/s, %.0f m³/h of outside air; without step 1 it would be %.4f kg/s\n", r.DryAir, 3600*r.Supply, r.Uncounted)
 	fmt.Println("3. Its heat: m (h - ho)")
 	fmt.Printf("   h - ho = %.2f - %.2f kJ/kg\n", inside.Enthalpy()/1000, outside.Enthalpy()/1000)
 	fmt.Printf("   sensible %.0f W, latent %.0f W, together %.0f W\n", r.Sensible, r.Latent, r.Total)
@@ -72,7 +72,7 @@ func Example_dryingAWinterMorning() {
 	// 2. The air that carries the rest: m = (E - C)/(W - Wo)
 	//    E - C = 7.20 - 3.049 = 4.151 kg/h
 	//    W - Wo = 9.446 - 3.005 = 6.441 g/kg
-	//    m = 0.1790 kg/s, 518 m³/h of outside air; without step 1 it were 0.3105 kg/s
+	//    m = 0.1790 kg/s, 518 m³/h of outside air; without step 1 it would be 0.3105 kg/s
 	// 3. Its heat: m (h - ho)
 	//    h - ho = 38.97 - 5.50 kJ/kg
 	//    sensible 3079 W, latent 2914 W, together 5993 W

@@ -35,7 +35,7 @@ func (l Louvre) check() error {
 
 // FreeArea returns the free area, m², between the slats, square to them: slats
 // times width times (spacing sin(angle) - thickness), and zero while the slats
-// still touch. NaN where Check finds a fault.
+// still touch. NaN for a field outside its range.
 func (l Louvre) FreeArea() float64 {
 	if l.check() != nil {
 		return math.NaN()

@@ -100,7 +100,7 @@ var (
 )
 
 // Flow returns the volume flow, m³/s, each way through f. It returns NaN
-// where f.Check finds a fault and for an unknown name.
+// for a fault in f and for an unknown name.
 func (s singleSided) Flow(f OneFace) float64 {
 	if f.check() != nil {
 		return math.NaN()
