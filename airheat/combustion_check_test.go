@@ -189,7 +189,7 @@ func TestMoistWoodAndPellets(t *testing.T) {
 		{Where: "COFORD wood energy/NCV at 45 %", In: []float64{19.2e6, 0.45}, Printed: "9.42", Suspect: "the page's own 19.2 - 0.2164 M gives 9.462", Right: "9.46"},
 	}, func(in ...float64) float64 { return moistHeating(in[0], in[1]) / 1e6 })
 	// Pellets of class A1 hold at least 16.5 MJ/kg, printed as 4.6 kWh/kg.
-	p := Pellets()
+	p := pellets()
 	require.GreaterOrEqual(t, p.Lower, 16.5e6)
 	check.Run(t, []check.Row{
 		{Where: "ISO 17225-2 A1 as quoted by dealers/kWh per kg", In: []float64{16.5e6}, Printed: "4.6"},

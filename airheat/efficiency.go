@@ -137,7 +137,9 @@ func (b Burner) Check() error {
 // FuelPower returns the fuel's power on the lower heating value, W, when the
 // burner gives the useful heat, W, on average: heat/Efficiency while firing,
 // and the standby loss for the rest of the time. NaN for heat outside 0 to Rated.
-func (b Burner) FuelPower(heat float64) float64 {
+func (b Burner) FuelPower(heat float64) float64 { return b.fuelPower(heat) }
+
+func (b *Burner) fuelPower(heat float64) float64 {
 	if !(heat >= 0 && heat <= b.Rated*(1+1e-9)) {
 		return math.NaN()
 	}

@@ -19,7 +19,7 @@ func TestFlueTable(t *testing.T) {
 		{propane(), 7.906, 1.2872, 10.445, 54.9, 50.1, 1.086},
 		{LightOil(), 7.84, 1.293, 11.73, 50.2, 45.4, 1.068},
 		{Wood(), 8.736, 1.3115, 15.570, 57.7, 52.9, 1.107},
-		{Pellets(), 8.276, 1.3115, 15.570, 53.6, 48.8, 1.083},
+		{pellets(), 8.276, 1.3115, 15.570, 53.6, 48.8, 1.083},
 	}
 	air := DefaultCombustionAir()
 	for _, r := range rows {
@@ -201,7 +201,7 @@ func TestDirectFiring(t *testing.T) {
 }
 
 func TestBurnerAtPartLoad(t *testing.T) {
-	b := Burner{Rated: 30000, Efficiency: 0.9, Standby: 0.02, Fuel: Pellets()}
+	b := Burner{Rated: 30000, Efficiency: 0.9, Standby: 0.02, Fuel: pellets()}
 	require.NoError(t, b.Check())
 	require.InDelta(t, 0.9, b.partLoad(1), 1e-12)
 	require.InDelta(t, 0.9*0.1/(0.1+0.02*0.9), b.partLoad(0.1), 1e-12)

@@ -101,9 +101,9 @@ func Wood() Fuel {
 	return drySolid("wood", Composition{Carbon: 0.50, Hydrogen: 0.06, Oxygen: 0.435, Ash: 0.005}, 18.5e6, 0.20)
 }
 
-// Pellets are wood pellets with 8 % of moisture. Dry matter from memory,
+// pellets are wood pellets with 8 % of moisture. Dry matter from memory,
 // within the typical values of [IsoFuel21].
-func Pellets() Fuel {
+func pellets() Fuel {
 	return drySolid("wood pellets", Composition{Carbon: 0.50, Hydrogen: 0.06, Oxygen: 0.435, Ash: 0.005}, 18.5e6, 0.08)
 }
 
@@ -123,7 +123,7 @@ func hardCoal() Fuel {
 // Fuels returns the ready-made fuels: natural gas, propane, light oil, wood, wood
 // pellets, straw and hard coal.
 func Fuels() []Fuel {
-	return []Fuel{naturalGas(), propane(), LightOil(), Wood(), Pellets(), straw(), hardCoal()}
+	return []Fuel{naturalGas(), propane(), LightOil(), Wood(), pellets(), straw(), hardCoal()}
 }
 
 // FindFuel returns the ready-made fuel of that name, and whether there is one.

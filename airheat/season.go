@@ -59,7 +59,7 @@ type SeasonHeat struct {
 	Gains    float64 // J, gains that met loss in that time
 }
 
-func (s HeatingSeason) check() error {
+func (s *HeatingSeason) check() error {
 	err := errors.Join(checkColumn("Outside", s.Outside, roomRange), checkColumn("Sun", s.Sun, sunRange))
 	if err == nil && len(s.Outside) != len(s.Sun) {
 		err = fmt.Errorf("Outside has %d values and Sun %d: %w", len(s.Outside), len(s.Sun), ErrRange)
@@ -101,7 +101,7 @@ func (r *SeasonHeat) add(b *Burner, asked, h float64) {
 	r.Peak = math.Max(r.Peak, asked)
 	r.Heat += heat * h * 3600
 	r.Unmet += (asked - heat) * h * 3600
-	r.Fuel += b.FuelPower(heat) * h * 3600
+	r.Fuel += b.fuelPower(heat) * h * 3600
 	r.Hours += h
 }
 

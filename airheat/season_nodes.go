@@ -44,7 +44,7 @@ type SeasonCourse struct {
 	HeatPerMonth [12]float64  // J
 }
 
-func (s SeasonNodes) check() error {
+func (s *SeasonNodes) check() error {
 	err := errors.Join(checkColumn("Outside", s.Outside, roomRange), checkColumn("Sun", s.Sun, sunRange))
 	if err == nil && len(s.Outside) != len(s.Sun) {
 		err = fmt.Errorf("Outside has %d values and Sun %d: %w", len(s.Outside), len(s.Sun), ErrRange)
@@ -91,7 +91,7 @@ func (s SeasonNodes) Solve() (SeasonCourse, error) {
 	for i := range s.Outside {
 		d := s.drive(i)
 		set := s.SetPoints.at(i)
-		rest := h.steady(&d)
+		rest := h.steady(d)
 		x := [3]float64{t.Air - rest.Air, t.Structure - rest.Structure, t.Soil - rest.Soil}
 		free := rest.Air + step.Decay[0][0]*x[0] + step.Decay[0][1]*x[1] + step.Decay[0][2]*x[2]
 		q := 0.0
@@ -108,11 +108,11 @@ func (s SeasonNodes) Solve() (SeasonCourse, error) {
 			q = (s.VentAt - free) / step.PerWatt[0]
 			vented -= q
 		}
-		c.Fuel += s.Burner.FuelPower(math.Max(0, q)) * 3600
+		c.Fuel += s.Burner.fuelPower(math.Max(0, q)) * 3600
 		if q != 0 {
 			gain := d.Heat
 			d.Heat += q
-			rest = h.steady(&d)
+			rest = h.steady(d)
 			d.Heat = gain
 			x = [3]float64{t.Air - rest.Air, t.Structure - rest.Structure, t.Soil - rest.Soil}
 		}
@@ -142,7 +142,7 @@ func (s SeasonNodes) Solve() (SeasonCourse, error) {
 	return c, nil
 }
 
-func (s SeasonNodes) monthHours(month int) int {
+func (s *SeasonNodes) monthHours(month int) int {
 	n := int(calendarHours()[month])
 	if month == 1 && len(s.Outside) == 8784 {
 		n += 24
@@ -151,7 +151,7 @@ func (s SeasonNodes) monthHours(month int) int {
 }
 
 // drive is the weather of hour i without the heater.
-func (s SeasonNodes) drive(i int) envelope.Drive {
+func (s *SeasonNodes) drive(i int) envelope.Drive {
 	d := envelope.Drive{Heat: s.Gain + s.ToAir*s.Sun[i], StructureHeat: s.ToPlants * s.Sun[i], SoilHeat: s.ToSoil * s.Sun[i], Outside: s.Outside[i], Deep: s.Deep}
 	if s.SkyDrop != nil {
 		d.SkyDrop = s.SkyDrop[i]

@@ -15,7 +15,7 @@ import (
 )
 
 func demoBurner() Burner {
-	return Burner{Rated: 40000, Efficiency: 0.88, Standby: 0.015, Fuel: Pellets()}
+	return Burner{Rated: 40000, Efficiency: 0.88, Standby: 0.015, Fuel: pellets()}
 }
 
 func demoSeason() HeatingSeason {

@@ -52,14 +52,14 @@ func (h Transient) NightSetBack(d envelope.Drive, sp SetPoints, rated float64) (
 		for i := range 24 * perHour {
 			// The day starts with DayStarts, so that the recovery stands first.
 			set := sp.at((i/perHour + sp.DayStarts) % 24)
-			rest := h.steady(&d)
+			rest := h.steady(d)
 			x := [3]float64{t.Air - rest.Air, t.Structure - rest.Structure, t.Soil - rest.Soil}
 			free := rest.Air + transient.Times(&step.Decay, x)[0]
 			q := math.Max(0, math.Min(rated, (set-free)/step.PerWatt[0]))
 			if q > 0 {
 				heated := d
 				heated.Heat += q
-				rest = h.steady(&heated)
+				rest = h.steady(heated)
 				x = [3]float64{t.Air - rest.Air, t.Structure - rest.Structure, t.Soil - rest.Soil}
 			}
 			m := transient.Times(&step.Mean, x)

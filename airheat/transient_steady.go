@@ -75,9 +75,9 @@ func (h Transient) TimeConstants() [3]time.Duration {
 
 // Steady returns the temperatures at which the house would stay under d with
 // the outside air held at d.Outside, °C; d.Ramp is left aside.
-func (h Transient) Steady(d envelope.Drive) Temperatures { return h.steady(&d) }
+func (h Transient) Steady(d envelope.Drive) Temperatures { return h.steady(d) }
 
-func (h *Transient) steady(d *envelope.Drive) Temperatures {
+func (h *Transient) steady(d envelope.Drive) Temperatures {
 	n := &h.n
 	// Structure and soil eliminated: Ts = (Has Ta + bs)/(Has + Hso), likewise Tg.
 	bs := d.StructureHeat + n.StructureOutside*d.Outside
