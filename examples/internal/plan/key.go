@@ -136,6 +136,8 @@ func (k Key) atLeast(n int) Key { k.Least, k.Needed = n, true; return k }
 func (k Key) unless(n int) Key { k.Unless = n; return k }
 
 // Keys returns the table of all keys, in the order in which a plan prints.
+// Defaults are derived in this order, so a key stands below those that its own
+// default follows from.
 func Keys() []Key {
 	var all []Key
 	for _, part := range [][]Key{keysSite, keysHouse, keysCover, keysGround, keysCrop, keysHeater, keysDucts, keysLights, keysVents} {

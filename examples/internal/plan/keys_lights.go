@@ -4,6 +4,8 @@ package plan
 var keysLights = []Key{
 	maybe("lights", "lamps over one bed of trays"),
 	one("lights.known_from", "count|target", "count", "whether rows are given, or found for the target"),
+	derived("lights.bed_length_m", "m", 0.3, 400, bedlengthRule, "three quarters of the house", "of the bed, along the ridge"),
+	derived("lights.bed_width_m", "m", 0.2, 60, bedwidthRule, "55 % of the span", "of the bed, across the house"),
 	whole("lights.rows_count", "count", 1, 50, 3, "along the bed"),
 	derived("lights.per_row_count", "count", 1, 500, perrowRule, "one for each 1.4 m of bed", "lamps in a row"),
 	num("lights.target_umol_m2_s", "µmol/(m² s)", 1, 2000, 150, "mean at harvest on the trays"),
@@ -20,8 +22,6 @@ var keysLights = []Key{
 	num("lights.photons_of_lamp_umol_j", "µmol/J", 3, 7, 4.7, "photons in a joule of a lamp's light"),
 	derived("lights.trays_above_floor_m", "m", 0, 5, trayheightRule, "0.8 m, less in a low house", "of the lowest trays"),
 	derived("lights.height_above_trays_m", "m", 0.05, 10, lampheightRule, "1.15 m, less under a low roof", "of the lamps"),
-	derived("lights.bed_length_m", "m", 0.3, 400, bedlengthRule, "three quarters of the house", "of the bed, along the ridge"),
-	derived("lights.bed_width_m", "m", 0.2, 60, bedwidthRule, "55 % of the span", "of the bed, across the house"),
 	whole("lights.tiers_count", "count", 1, 20, 1, "beds above one another, each with its lamps"),
 	num("lights.tier_rise_m", "m", 0.2, 5, 1, "from tier to tier"),
 	num("lights.photoperiod_h", "h", 0, 24, 18, "time lit in a day"),

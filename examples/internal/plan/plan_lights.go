@@ -3,6 +3,8 @@ package plan
 // Lights is the optional section lights: lamps over one bed of trays.
 type Lights struct {
 	KnownFrom        string       `json:"known_from"`                  // count or target; whether rows are given, or found for the target
+	BedLength        float64      `json:"bed_length_m"`                // m, 0.3 to 400; of the bed, along the ridge
+	BedWidth         float64      `json:"bed_width_m"`                 // m, 0.2 to 60; of the bed, across the house
 	Rows             int          `json:"rows_count"`                  // count, 1 to 50; along the bed
 	PerRow           int          `json:"per_row_count"`               // count, 1 to 500; lamps in a row
 	Target           float64      `json:"target_umol_m2_s"`            // µmol/(m² s), 1 to 2000; mean at harvest on the trays
@@ -19,8 +21,6 @@ type Lights struct {
 	PhotonsOfLamp    float64      `json:"photons_of_lamp_umol_j"`      // µmol/J, 3 to 7; photons in a joule of a lamp's light
 	TraysAboveFloor  float64      `json:"trays_above_floor_m"`         // m, 0 to 5; of the lowest trays
 	HeightAboveTrays float64      `json:"height_above_trays_m"`        // m, 0.05 to 10; of the lamps
-	BedLength        float64      `json:"bed_length_m"`                // m, 0.3 to 400; of the bed, along the ridge
-	BedWidth         float64      `json:"bed_width_m"`                 // m, 0.2 to 60; of the bed, across the house
 	Tiers            int          `json:"tiers_count"`                 // count, 1 to 20; beds above one another, each with its lamps
 	TierRise         float64      `json:"tier_rise_m"`                 // m, 0.2 to 5; from tier to tier
 	Photoperiod      float64      `json:"photoperiod_h"`               // h, 0 to 24; time lit in a day
