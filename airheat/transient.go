@@ -30,6 +30,10 @@ func temperatures(t [3]float64) Temperatures { return Temperatures{t[0], t[1], t
 // d, °C. The solution is exact: rounding alone limits it, to about 1e-10 K.
 // Times before the start are answered too, as far as the exponentials bear it.
 func (h Transient) After(start Temperatures, d envelope.Drive, after time.Duration) Temperatures {
+	return h.after(start, d, after)
+}
+
+func (h *Transient) after(start Temperatures, d envelope.Drive, after time.Duration) Temperatures {
 	c := h.course(start, d)
 	return temperatures(c.At(after.Seconds()))
 }

@@ -93,6 +93,10 @@ func (h *Transient) steady(d envelope.Drive) Temperatures {
 // steady state under d, and the temperatures of that state; d.Heat is left
 // aside.
 func (h Transient) HoldingHeat(d envelope.Drive, air float64) (float64, Temperatures) {
+	return h.holdingHeat(d, air)
+}
+
+func (h *Transient) holdingHeat(d envelope.Drive, air float64) (float64, Temperatures) {
 	n := &h.n
 	t := Temperatures{
 		Air:       air,

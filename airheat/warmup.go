@@ -21,7 +21,7 @@ const FrostCaution = "A computed time to frost assumes the stated house and weat
 func (h Transient) WarmUp(d envelope.Drive, setPoint float64, limit time.Duration) (Event, error) {
 	cold := d
 	cold.Heat = 0
-	start := h.Steady(cold)
+	start := h.steady(cold)
 	return h.reachFrom(start, d, airNode, [2]string{"setPoint", "limit"}, setPoint, start.Air >= setPoint, limit)
 }
 
@@ -43,7 +43,7 @@ func (h Transient) CoolDown(after Transient, d envelope.Drive, c HeatFailure) (E
 	if err := errors.Join(h.made(), d.Check(), roomRange.Check("SetPoint", c.SetPoint), shareRange.Check("Share", c.Share)); err != nil {
 		return Event{}, err
 	}
-	q, start := h.HoldingHeat(d, c.SetPoint)
+	q, start := h.holdingHeat(d, c.SetPoint)
 	d.Heat = c.Share * q
 	return after.reachFrom(start, d, airNode, [2]string{"Level", "Limit"}, c.Level, c.SetPoint <= c.Level, c.Limit)
 }
@@ -59,10 +59,10 @@ func (h Transient) PowerForWarmUp(d envelope.Drive, setPoint float64, within tim
 		return 0, err
 	}
 	d.Heat = 0
-	start := h.Steady(d)
-	bare := h.After(start, d, within).Air
+	start := h.steady(d)
+	bare := h.after(start, d, within).Air
 	one := envelope.Drive{Heat: 1}
-	gain := h.After(Temperatures{}, one, within).Air // K/W
+	gain := h.after(Temperatures{}, one, within).Air // K/W
 	q := (setPoint - bare) / gain
 	if q <= 0 {
 		return 0, fmt.Errorf("%w: the unheated air is at %.2f °C by then, setPoint is %g °C", ErrNoSolution, bare, setPoint)

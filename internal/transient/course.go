@@ -54,8 +54,11 @@ func (c *Course) At(t float64) [3]float64 {
 
 // RateAt returns how fast node i changes after t seconds, K/s.
 func (c *Course) RateAt(i int, t float64) float64 {
-	f := c.above(i, 0)
-	return f.slopeAt(t)
+	v := c.Slope[i]
+	for k, r := range c.rates {
+		v -= r * c.amp[i][k] * math.Exp(-r*t)
+	}
+	return v
 }
 
 // above is node i less level.

@@ -22,14 +22,6 @@ func (f *expSum) at(t float64) float64 {
 	return v
 }
 
-func (f *expSum) slopeAt(t float64) float64 {
-	v := f.slope
-	for k := range f.n {
-		v -= f.mu[k] * f.c[k] * math.Exp(-f.mu[k]*t)
-	}
-	return v
-}
-
 // turns writes the turning points of f in (0, limit) to out, rising, and
 // returns their number, at most n. The slope is itself such a sum without a
 // linear part, and has a zero only where its coefficients change sign.
