@@ -125,6 +125,9 @@ func (f Figure) Run(v []float64) (Result, error) {
 	if err != nil {
 		return Result{}, err
 	}
+	if said(f.Given, v, "as printed") == "" {
+		r.Printed = "" // the source answers for its own numbers alone
+	}
 	for _, s := range r.Steps {
 		if math.IsNaN(s.Value) || math.IsInf(s.Value, 0) {
 			return Result{}, fmt.Errorf("%s: these values give no answer at the step %q", f.Name, s.Says)

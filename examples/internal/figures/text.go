@@ -49,6 +49,10 @@ func (f Figure) Text(v []float64) (string, error) {
 	b.WriteByte('\n')
 	rule("Answer", "-")
 	for _, l := range r.Lines {
+		if utf8.RuneCountInString(l) > 110 { // words, such as a caution
+			wrap(&b, "", l)
+			continue
+		}
 		b.WriteString(l + "\n")
 	}
 	if r.Printed != "" {

@@ -1,0 +1,9 @@
+package figures
+
+// airFigures are those of package psychro.
+func airFigures() []Figure {
+	return []Figure{
+		readChart(), altitude(), altitudes(), rivals(), heatingAir(), coolingCoil(), hotAir(), mixing(), humidifying(),
+		recirculation(), bulbs(), supercooled(), hours(), leafDeficit(), condensation(), transport(),
+	}
+}
