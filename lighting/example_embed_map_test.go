@@ -17,23 +17,13 @@ func Example_embedPhotonMap() {
 		return
 	}
 	defer file.Close()
-	data, err := lighting.ReadLM63(file, nil)
-	if err != nil {
-		fmt.Println(err)
-		return
-	}
-	candela, err := data.Table()
-	if err != nil {
-		fmt.Println(err)
-		return
-	}
-	light, err := candela.WithPhotonsPerLumen(1.0 / 71) // µmol/lm of metal halide
+	fixture, err := lighting.FromLM63(file, 1.0/71) // µmol/lm of metal halide
 	if err != nil {
 		fmt.Println(err)
 		return
 	}
 	bed := lighting.Bed{Z: 0.8, Length: 12, Width: 4.5}
-	layout, err := lighting.Rows(lighting.Fixture{Light: light, Power: data.InputPower}, bed, 1.4, 6, 3)
+	layout, err := lighting.Rows(fixture, bed, 1.4, 6, 3)
 	if err != nil {
 		fmt.Println(err)
 		return

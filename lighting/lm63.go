@@ -14,15 +14,15 @@ import (
 type LM63 struct {
 	Edition       Edition    // the edition that the first line names
 	Labels        []Label    // in the file's order, [MORE] lines joined
-	Lamps         int        // count of lamps
-	LumensPerLamp float64    // lm; negative for absolute photometry
-	Multiplier    float64    // factor on the candela, already applied
-	BallastFactor float64    // factor on the candela, already applied
-	Field12       float64    // the twelfth number as it stands: a factor, applied, in 1986 and 1991, a label without effect later (dimensionless)
-	InputPower    float64    // W
-	Width         float64    // m, across the 0-180 plane; negative by the code for round openings
-	Length        float64    // m, along the 0-180 plane; negative by the code for round openings
-	Height        float64    // m; negative by the code for round openings
+	Lamps         int        // count of lamps, 1 to 1e9
+	LumensPerLamp float64    // lm, -1e9 to 1e9; negative for absolute photometry
+	Multiplier    float64    // factor, -1e9 to 1e9; on the candela, already applied
+	BallastFactor float64    // factor, -1e9 to 1e9; on the candela, already applied
+	Field12       float64    // any unit, -1e9 to 1e9; the twelfth number as it stands: a factor, applied, in 1986 and 1991, a label without effect later
+	InputPower    float64    // W, 0 to 1e9
+	Width         float64    // m, -1e9 to 1e9; across the 0-180 plane; negative by the code for round openings
+	Length        float64    // m, -1e9 to 1e9; along the 0-180 plane; negative by the code for round openings
+	Height        float64    // m, -1e9 to 1e9; negative by the code for round openings
 	Tilt          *LampTilt  // nil when the file has none
 	Web           CandelaWeb // as goniometer angles
 	Warnings      []string   // what was accepted although it departs from the standard
@@ -39,7 +39,7 @@ type Label struct {
 type LampTilt struct {
 	Geometry int       // 1 vertical lamp, 2 horizontal and stays so, 3 horizontal and tilts with the fixture
 	Angles   []float64 // degree from straight down, strictly increasing
-	Factors  []float64 // factor on all candela
+	Factors  []float64 // factor, 0 to 1e9; on all candela
 }
 
 // Edition is an edition of LM-63.

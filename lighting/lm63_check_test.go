@@ -123,8 +123,8 @@ func TestReadLM63Samples(t *testing.T) {
 
 func TestReadLM63RefusesMalformedSamples(t *testing.T) {
 	place := map[string]LM63Error{
-		"m01_missing_tilt.ies":           {Line: 11, Reason: "no line TILT="},
-		"m02_too_few_candela.ies":        {Line: 12, Reason: "the file ends where the candela should stand"},
+		"m01_missing_tilt.ies":           {Line: 10, Reason: "no line TILT="},
+		"m02_too_few_candela.ies":        {Line: 11, Reason: "the file ends where the candela should stand"},
 		"m03_angles_not_increasing.ies":  {Line: 9, Token: "30", Reason: "vertical angle 4 of 7: not increasing after 30"},
 		"m05_non_numeric_token.ies":      {Line: 11, Token: "9O0", Reason: "not a plain number, for the candela"},
 		"m08_tilt_include_truncated.ies": {Line: 10, Token: "1", Reason: "tilt angle 5 of 7: not increasing after 45"},

@@ -93,6 +93,19 @@ func delimiter(c byte) bool {
 	return false
 }
 
+// last is the number of the last line that holds anything, at least 1.
+func (x *lexer) last() int {
+	all := &lexer{data: bytes.TrimRight(x.data, blanks+"\r\n,\x1a"), line: 1}
+	last := 1
+	for {
+		_, line, ok := all.nextLine()
+		if !ok {
+			return last
+		}
+		last = line
+	}
+}
+
 // number is a value with its place, for errors.
 type number struct {
 	v    float64
@@ -104,7 +117,7 @@ type number struct {
 func (x *lexer) number(what string) (number, error) {
 	word, line := x.token()
 	if len(word) == 0 {
-		return number{}, x.fault(line, "", "the file ends where the %s should stand", what)
+		return number{}, x.fault(x.last(), "", "the file ends where the %s should stand", what)
 	}
 	if v, ok := plain(word); ok {
 		return number{v, word, line}, nil
@@ -157,11 +170,14 @@ func (x *lexer) count(what string, least int, announces bool) (int, error) {
 	if err != nil {
 		return 0, err
 	}
-	if n.v != math.Trunc(n.v) || n.v < float64(least) || n.v > math.MaxInt32 {
+	if n.v != math.Trunc(n.v) || n.v < float64(least) {
 		return 0, x.fault(n.line, string(n.word), "the %s must be a whole number from %d on", what, least)
 	}
 	if announces && n.v > float64(x.room()) {
 		return 0, x.fault(n.line, string(n.word), "the %s is more than the rest of the file can hold", what)
+	}
+	if n.v > greatestLM63 {
+		return 0, x.fault(n.line, string(n.word), "the %s must be at most %g", what, greatestLM63)
 	}
 	return int(n.v), nil
 }
@@ -194,10 +210,13 @@ func (x *lexer) numbers(what string, n int, accept func(v, last float64, first b
 	return out, ends[:], nil
 }
 
+// blanks are what a line may have about its text, a byte order mark among them.
+const blanks = " \t\f\v\x00\ufeff"
+
 // text turns the bytes of a label into UTF-8: what is not valid UTF-8 is taken
 // as ISO 8859-1.
 func text(b []byte) string {
-	b = bytes.Trim(b, " \t\f\v\x00")
+	b = bytes.Trim(b, blanks)
 	if utf8.Valid(b) {
 		return string(b)
 	}

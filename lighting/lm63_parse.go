@@ -46,45 +46,71 @@ func (p *parser) labels() (tilt string, line int, err error) {
 	for {
 		raw, line, ok := p.nextLine()
 		if !ok {
-			return "", 0, p.fault(line, "", "no line TILT=")
+			return "", 0, p.fault(p.last(), "", "no line TILT=")
 		}
-		trimmed := bytes.Trim(raw, " \t\f\v\x00")
+		trimmed := bytes.Trim(raw, blanks)
 		if first && len(trimmed) > 0 {
 			first = false
-			if p.edition(string(trimmed), line) {
+			if p.edition(text(trimmed), line) {
 				continue
 			}
 		}
-		if name, value, found := bytes.Cut(trimmed, []byte("=")); found && strings.EqualFold(string(bytes.TrimSpace(name)), "TILT") {
+		if value, found := tiltLine(text(trimmed)); found {
 			p.checkRequired(line)
-			return text(value), line, nil
+			return value, line, nil
 		}
 		if len(trimmed) == 0 {
 			continue
 		}
-		p.label(trimmed, line)
+		p.label(text(trimmed), line)
 	}
 }
 
 // edition reads the first line and reports whether it names an edition.
 func (p *parser) edition(s string, line int) bool {
+	e, named := editionOf(s)
+	switch {
+	case !named:
+		p.warn(line, "no line names the edition: read as that of 1986")
+	case e == LM63of1986:
+		e = LM63of2019
+		p.warn(line, "unknown edition %q, read as that of 2019", s)
+	case s != editionLines[e]:
+		p.warn(line, "the edition is written %q", s)
+	}
+	p.f.Edition = e
+	return named
+}
+
+// editionOf returns the edition that a first line names, LM63of1986 where it
+// names one that is unknown, and whether it names any.
+func editionOf(s string) (e Edition, named bool) {
 	upper := strings.ToUpper(strings.Join(strings.Fields(s), ""))
 	for e := LM63of1991; int(e) < len(editionLines); e++ {
 		if upper == editionLines[e] {
-			p.f.Edition = e
-			if s != editionLines[e] {
-				p.warn(line, "the edition is written %q", text([]byte(s)))
-			}
-			return true
+			return e, true
 		}
 	}
-	if strings.HasPrefix(upper, "IESNA") || strings.HasPrefix(upper, "IES:") {
-		p.f.Edition = LM63of2019
-		p.warn(line, "unknown edition %q, read as that of 2019", text([]byte(s)))
-		return true
+	return LM63of1986, strings.HasPrefix(upper, "IESNA") || strings.HasPrefix(upper, "IES:")
+}
+
+// tiltLine returns what stands behind TILT=, and whether a line says that.
+func tiltLine(s string) (value string, found bool) {
+	name, value, found := strings.Cut(s, "=")
+	return strings.Trim(value, blanks), found && strings.EqualFold(strings.TrimSpace(name), "TILT")
+}
+
+// keywordLine returns the keyword of a line, in capitals, and its value; it is
+// not found where the brackets are missing or empty.
+func keywordLine(s string) (key, value string, found bool) {
+	if !strings.HasPrefix(s, "[") {
+		return "", s, false
 	}
-	p.warn(line, "no line names the edition: read as that of 1986")
-	return false
+	key, value, found = strings.Cut(s[1:], "]")
+	if key = strings.ToUpper(strings.Trim(key, blanks)); !found || key == "" {
+		return "", s, false
+	}
+	return key, strings.Trim(value, blanks), true
 }
 
 // continued adds the [MORE] lines so far to the label that they continue.
@@ -96,18 +122,17 @@ func (p *parser) continued() {
 }
 
 // label adds a label line or continues the one before it.
-func (p *parser) label(s []byte, line int) {
+func (p *parser) label(s string, line int) {
 	f := p.f
-	end := bytes.IndexByte(s, ']')
-	if s[0] != '[' || end < 0 {
+	key, value, found := keywordLine(s)
+	if !found {
 		if f.Edition != LM63of1986 {
 			p.warn(line, "text without a keyword")
 		}
 		p.continued()
-		f.Labels = append(f.Labels, Label{"", text(s)})
+		f.Labels = append(f.Labels, Label{"", s})
 		return
 	}
-	key, value := strings.ToUpper(text(s[1:end])), text(s[end+1:])
 	if key == "MORE" {
 		if len(f.Labels) > 0 {
 			p.more = append(append(p.more, '\n'), value...)
@@ -180,12 +205,16 @@ func (x *lexer) tiltBlock() (*LampTilt, error) {
 	return t, err
 }
 
+// leastStep is the least distance of two angles, degree, that a table can tell
+// apart wherever they lie.
+const leastStep = 1e-12
+
 func increasing(low, high float64) func(v, last float64, first bool) string {
 	return func(v, last float64, first bool) string {
 		switch {
 		case !(v >= low && v <= high):
 			return fmt.Sprintf("allowed %g to %g degree", low, high)
-		case !first && !(v > last):
+		case !first && !(v > last+leastStep):
 			return fmt.Sprintf("not increasing after %g", last)
 		}
 		return ""
@@ -193,8 +222,11 @@ func increasing(low, high float64) func(v, last float64, first bool) string {
 }
 
 func notNegative(v, _ float64, _ bool) string {
-	if v < 0 {
+	switch {
+	case v < 0:
 		return "negative"
+	case v > greatestLM63:
+		return fmt.Sprintf("above %g", greatestLM63)
 	}
 	return ""
 }
@@ -205,7 +237,7 @@ func (p *parser) numbersOfFile() (err error) {
 	if f.Lamps, err = p.count("number of lamps", 1, false); err != nil {
 		return err
 	}
-	if f.LumensPerLamp, err = p.value("lumens per lamp", -math.MaxFloat64); err != nil {
+	if f.LumensPerLamp, err = p.value("lumens per lamp", -greatestLM63); err != nil {
 		return err
 	}
 	if f.LumensPerLamp < 0 && f.LumensPerLamp != -1 {
@@ -237,12 +269,18 @@ func (p *parser) numbersOfFile() (err error) {
 	return p.end()
 }
 
-// value reads a number from least on.
+// greatestLM63 is the largest size of any number before the angles, in the
+// file's unit: far above any fixture's.
+const greatestLM63 = 1e9
+
+// value reads a number from least to greatestLM63.
 func (p *parser) value(what string, least float64) (float64, error) {
 	n, err := p.number(what)
 	switch {
 	case err != nil:
 		return 0, err
+	case n.v > greatestLM63:
+		return 0, p.fault(n.line, string(n.word), "the %s must be at most %g", what, greatestLM63)
 	case n.v >= least:
 		return n.v, nil
 	case least > 0:
@@ -270,7 +308,7 @@ func (p *parser) header() error {
 		name string
 		to   *float64
 	}{{"width", &f.Width}, {"length", &f.Length}, {"height", &f.Height}} {
-		v, err := p.value(d.name, -math.MaxFloat64)
+		v, err := p.value(d.name, -greatestLM63)
 		if err != nil {
 			return err
 		}
@@ -279,7 +317,7 @@ func (p *parser) header() error {
 	if f.BallastFactor, err = p.value("ballast factor", math.SmallestNonzeroFloat64); err != nil {
 		return err
 	}
-	least := -math.MaxFloat64
+	least := -greatestLM63
 	if f.Edition.factor12() {
 		least = math.SmallestNonzeroFloat64
 	}

@@ -4,6 +4,7 @@ import (
 	"bytes"
 	"errors"
 	"fmt"
+	"io"
 	"math"
 	"strconv"
 	"strings"
@@ -154,7 +155,7 @@ func TestLM63TiltFile(t *testing.T) {
 	require.Equal(t, 0.8, f.TiltFactor(90))
 	require.True(t, math.IsNaN(f.TiltFactor(91)))
 	_, err = ReadLM63(strings.NewReader(text), strings.NewReader("2\n3\n0 45\n"))
-	require.ErrorContains(t, err, "tilt file: line 4")
+	require.ErrorContains(t, err, "tilt file: line 3")
 }
 
 func TestLM63Opening(t *testing.T) {
@@ -189,9 +190,58 @@ func TestLM63WriteReadsBack(t *testing.T) {
 	}
 }
 
+// unusualLabels are first lines of files that are read, each with its end.
+var unusualLabels = []string{
+	"[a line without its bracket\n",
+	"IESNA91\n[another one\n",
+	"IESNA91\n[TE[T] two opening brackets\n",
+	"IESNA91\n[] no keyword\n[ ] nor here\n[]\n",
+	"IESNA91\nfree text\n[MORE] that goes on\n[MORE]\n[MORE] TILT=NONE\n",
+	"IESNA91\n[MORE] that continues nothing\n[more] and goes on\n",
+	"[MORE] in a file of 1986\n",
+	"IESNOT an edition\n",
+	"IESNA91\nIESNA91\nIES: a second\n",
+	"IESNA91\n[ key ]  blanks\t\n  free  \n[x\xe9]\xe9\n",
+	"\xef\xbb\xbf\xef\xbb\xbf[TEST] two byte order marks\n",
+	" \xef\xbb\xbf \xef\xbb\xbfa line after a third\n",
+}
+
+// What is read is written and read back the same, however unusual its labels.
+func TestUnusualLabelsReadBack(t *testing.T) {
+	for _, labels := range unusualLabels {
+		f, err := readLM63(labels + "TILT=NONE\n" + lm63Plain)
+		require.NoError(t, err, labels)
+		require.NotEmpty(t, f.Labels, labels)
+		var b bytes.Buffer
+		require.NoError(t, f.Write(&b), labels)
+		g, err := ReadLM63(&b, nil)
+		require.NoError(t, err, labels)
+		require.Equal(t, f.Labels, g.Labels, labels)
+		require.Equal(t, f.Edition, g.Edition, labels)
+	}
+	f, err := readLM63(lm63Text("IESNA:LM-63-2002", lm63Plain))
+	require.NoError(t, err)
+	for name, l := range map[string]Label{"MORE": {"MORE", "x"}, "small letters": {"test", "x"}, "a bracket": {"A]B", "x"}, "a line end": {"A\nB", "x"}, "blanks": {"A", " x"},
+		"a carriage return": {"A", "x\ry"}, "bytes": {"A", "\xff"}, "a keyword in free text": {"", "[A] b"}, "tilt": {"", "TILT=NONE"}, "nothing": {"", ""}} {
+		f.Labels = []Label{{"TEST", "a"}, l}
+		require.ErrorContains(t, f.Write(io.Discard), "label 2", name)
+	}
+}
+
+// Numbers beyond any fixture's are refused where they stand, so that what is
+// read can be written.
+func TestLM63RefusesHugeNumbers(t *testing.T) {
+	for old, name := range map[string]string{"1 -1 2": "1 2e9 2", "-1 2 3": "-1 2e9 3", "0.1 0.2 0": "0.1 0.2 2e9", "0.5 7 50": "2e9 7 50", "7 50": "2e9 50", " 50\n": " 2e9\n"} {
+		_, err := readLM63(lm63Text("IESNA91", strings.Replace(lm63Plain, old, name, 1)))
+		require.ErrorContains(t, err, "at most 1e+09", name)
+	}
+	_, err := readLM63(lm63Text("IESNA91", strings.Replace(lm63Plain, "1 -1", "2e9 -1", 1)))
+	require.ErrorContains(t, err, "at most 1e+09")
+}
+
 func TestLM63WriteRefuses(t *testing.T) {
 	var b bytes.Buffer
-	f := LM63{Edition: 9, Labels: []Label{{"MORE", "x"}, {"", "TILT=NONE"}, {"A", "a\rb"}}, InputPower: math.NaN(),
+	f := LM63{Edition: 9, Labels: []Label{{"", "TILT=NONE"}, {"MORE", "x"}, {"A", "a\rb"}}, InputPower: math.NaN(),
 		Tilt: &LampTilt{Angles: []float64{1, 0}, Factors: []float64{-1}},
 		Web:  CandelaWeb{TypeC, []float64{5, 80}, []float64{0}, [][]float64{{1, 1}}}}
 	err := f.Write(&b)

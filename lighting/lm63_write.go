@@ -13,7 +13,9 @@ import (
 
 // Write writes the file in its edition: lengths in metres, the candela of the
 // Web with every multiplier 1, the shortest digits that give the same numbers
-// back. All faults are reported together, before anything is written.
+// back, a tilt file's data in the file itself. What ReadLM63 gives is written,
+// and read back the same but for the multipliers and the warnings. All faults
+// are reported together, before anything is written.
 func (f *LM63) Write(w io.Writer) error {
 	if err := f.check(); err != nil {
 		return err
@@ -26,10 +28,10 @@ func (f *LM63) Write(w io.Writer) error {
 	for _, l := range f.Labels {
 		for i, v := range strings.Split(l.Value, "\n") {
 			switch {
-			case l.Keyword == "":
-				line(v)
 			case i > 0:
 				line("[MORE] " + v)
+			case l.Keyword == "":
+				line(v)
 			default:
 				line("[" + l.Keyword + "] " + v)
 			}
@@ -92,15 +94,12 @@ func (f *LM63) check() error {
 	if int(f.Edition) >= len(editionLines) {
 		errs = append(errs, fmt.Errorf("edition %d: %w", f.Edition, ErrRange))
 	}
-	finite := domain.Range{Min: -1e9, Max: 1e9, Unit: "(any unit)"}
-	errs = append(errs,
-		domain.Range{Min: 1, Max: 1e9, Unit: "(count)"}.Check("Lamps", float64(f.Lamps)),
-		domain.Range{Min: 0, Max: 1e9, Unit: "W"}.Check("InputPower", f.InputPower),
-		finite.Check("Multiplier", f.Multiplier), finite.Check("BallastFactor", f.BallastFactor),
-		finite.Check("LumensPerLamp", f.LumensPerLamp), finite.Check("Field12", f.Field12),
-		finite.Check("Width", f.Width), finite.Check("Length", f.Length), finite.Check("Height", f.Height))
+	errs = append(errs, lampsRange.Check("Lamps", float64(f.Lamps)), filePowerRange.Check("InputPower", f.InputPower),
+		fileFactorRange.Check("Multiplier", f.Multiplier), fileFactorRange.Check("BallastFactor", f.BallastFactor),
+		fileLumenRange.Check("LumensPerLamp", f.LumensPerLamp), fileNumberRange.Check("Field12", f.Field12),
+		fileLengthRange.Check("Width", f.Width), fileLengthRange.Check("Length", f.Length), fileLengthRange.Check("Height", f.Height))
 	for i, l := range f.Labels {
-		if why := l.fault(i == 0 && f.Edition == LM63of1986); why != "" {
+		if why := l.fault(i == 0, i == 0 && f.Edition == LM63of1986); why != "" {
 			errs = append(errs, fmt.Errorf("label %d %s: %w", i+1, why, ErrRange))
 		}
 	}
@@ -110,28 +109,44 @@ func (f *LM63) check() error {
 		}
 		errs = append(errs, angles("tilt angle", t.Angles, 0, 180, 1)...)
 		for i, v := range t.Factors {
-			errs = append(errs, domain.Range{Min: 0, Max: 1e9, Unit: "(factor)"}.Check(fmt.Sprintf("tilt factor %d", i+1), v))
+			errs = append(errs, tiltFactorRange.Check(fmt.Sprintf("tilt factor %d", i+1), v))
 		}
 	}
 	return errors.Join(errs...)
 }
 
-// fault tells why a label could not be read back.
-func (l Label) fault(first bool) string {
-	if strings.ContainsAny(l.Keyword, "[]\r\n") || l.Keyword != strings.TrimSpace(l.Keyword) || strings.EqualFold(l.Keyword, "MORE") {
-		return "has a keyword with brackets, blanks or line ends, or MORE"
-	}
-	if strings.Contains(l.Value, "\r") {
-		return "has a carriage return in its value"
-	}
-	if l.Keyword == "" {
-		for _, v := range strings.Split(l.Value, "\n") {
-			name, _, found := strings.Cut(v, "=")
-			if found && strings.EqualFold(strings.TrimSpace(name), "TILT") || strings.HasPrefix(strings.TrimSpace(v), "[") ||
-				first && strings.HasPrefix(strings.ToUpper(strings.TrimSpace(v)), "IES") {
-				return "is free text that reads as another line of the file"
-			}
+// fault tells why a label could not be read back as it is; first is the first
+// one of a file that no line names the edition of.
+func (l Label) fault(first, bare bool) string {
+	lines := strings.Split(l.Value, "\n")
+	for _, v := range lines {
+		if v != text([]byte(v)) || strings.Contains(v, "\r") {
+			return "has a carriage return, blanks about a line, or bytes that are not UTF-8 in its value"
 		}
+	}
+	if l.Keyword != "" {
+		key, value, found := keywordLine("[" + l.Keyword + "] " + lines[0])
+		if !found || key != l.Keyword || value != lines[0] || strings.ContainsAny(key, "\r\n") || key != text([]byte(key)) || key == "MORE" && !first {
+			return "has a keyword with small letters, a closing bracket, blanks or line ends, or MORE"
+		}
+		return ""
+	}
+	_, _, keyword := keywordLine(lines[0])
+	_, tilt := tiltLine(lines[0])
+	_, edition := editionOf(lines[0])
+	if keyword || tilt || edition && bare || lines[0] == "" {
+		return "is free text that reads as another line of the file, or as none"
 	}
 	return ""
 }
+
+// Ranges of what a file holds; what ReadLM63 takes lies within them.
+var (
+	lampsRange      = domain.Range{Min: 1, Max: greatestLM63, Unit: "(count)"}
+	filePowerRange  = domain.Range{Min: 0, Max: greatestLM63, Unit: "W"}
+	fileFactorRange = domain.Range{Min: -greatestLM63, Max: greatestLM63, Unit: "(factor)"}
+	fileLumenRange  = domain.Range{Min: -greatestLM63, Max: greatestLM63, Unit: "lm"}
+	fileNumberRange = domain.Range{Min: -greatestLM63, Max: greatestLM63, Unit: "(any unit)"}
+	fileLengthRange = domain.Range{Min: -greatestLM63, Max: greatestLM63, Unit: "m"}
+	tiltFactorRange = domain.Range{Min: 0, Max: greatestLM63, Unit: "(factor)"}
+)

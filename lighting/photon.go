@@ -3,6 +3,7 @@ package lighting
 import (
 	"errors"
 	"fmt"
+	"io"
 	"math"
 
 	"cloche.example/internal/domain"
@@ -70,6 +71,26 @@ func (t *CandelaTable) WithPhotonsPerLumen(perLumen float64) (*Table, error) {
 		return nil, err
 	}
 	return t.photons(perLumen)
+}
+
+// FromLM63 returns the fixture of a photometric file of LM-63, hanging level: its
+// light, each lumen of which carries perLumen, µmol/lm, 1e-4 to 1e3, and the input
+// power that the file states. It refuses what ReadLM63 refuses and drops the
+// warnings. PhotonTable needs no factor where the spectrum is known.
+func FromLM63(file io.Reader, perLumen float64) (Fixture, error) {
+	data, err := ReadLM63(file, nil)
+	if err != nil {
+		return Fixture{}, err
+	}
+	candela, err := data.Table()
+	if err != nil {
+		return Fixture{}, err
+	}
+	light, err := candela.WithPhotonsPerLumen(perLumen)
+	if err != nil {
+		return Fixture{}, err
+	}
+	return Fixture{Light: light, Power: data.InputPower}, nil
 }
 
 // photons takes any factor, µmol/lm.

@@ -120,6 +120,26 @@ func TestSeasonLaws(t *testing.T) {
 	require.True(t, math.IsNaN(LightingYear{}.Percentile(0.5)))
 }
 
+// Lamps sized for exactly what the target leaves over the hours allowed miss no
+// day by rounding, and a part in ten thousand less misses every one.
+func TestExactSizingLeavesNoShortDay(t *testing.T) {
+	for hours := 4; hours <= 24; hours++ {
+		for tenth := 10; tenth <= 600; tenth += 7 {
+			s := LightingSeason{PerJoule: 2, Transmittance: 0.6, Target: float64(tenth) / 10, Until: time.Duration(hours) * time.Hour, OffAbove: 5000}
+			global := make([]float64, 24)
+			global[12] = float64(tenth) / 10 // a little daylight
+			missing := Deficit(s.Target, global[12]*s.PerJoule*s.Transmittance*3600*micromole)
+			s.PPFD = missing / (float64(hours) * 3600 * micromole)
+			if !ppfdRange.Contains(s.PPFD) {
+				continue
+			}
+			require.Zero(t, s.day(global).Shortfall, "%d h for %g mol/(m² d)", hours, s.Target)
+			s.PPFD *= 1 - 1e-4
+			require.Positive(t, s.day(global).Shortfall)
+		}
+	}
+}
+
 func TestSeasonErrorsNameEveryFault(t *testing.T) {
 	bad := LightingSeason{Global: []float64{0, math.NaN(), -1}, PerJoule: 1, Transmittance: 65, Target: -1, PPFD: math.Inf(1), From: 25 * time.Hour, Until: -time.Hour, OffAbove: -1}
 	_, err := bad.Solve()
