@@ -64,7 +64,7 @@ func drawMap(file string, r result) error {
 	heat.Min, heat.Max = low, high
 	p.Add(heat)
 	if levels := between(least, most); len(levels) > 0 {
-		p.Add(plotter.NewContour(g, levels, nil))
+		p.Add(contours{g, levels})
 		values, err := labels(g, levels)
 		if err != nil {
 			return err

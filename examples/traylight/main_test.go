@@ -1,6 +1,7 @@
 package main
 
 import (
+	"math"
 	"os"
 	"path/filepath"
 	"testing"
@@ -33,8 +34,36 @@ func TestPicture(t *testing.T) {
 	for _, want := range []string{"mean 164, U0", ">180<", "across, m", "invented"} {
 		require.Contains(t, string(picture), want)
 	}
+	// The same picture in every run; a PDF carries its date.
+	golden.Print(t, run, "-figure", filepath.Join(dir, "again.svg"))
+	again, err := os.ReadFile(filepath.Join(dir, "again.svg"))
+	require.NoError(t, err)
+	require.Equal(t, string(picture), string(again))
 	// A map so even that it has no contour to draw.
 	golden.Print(t, run, "-ppf", "0.0001", "-watts", "1", "-figure", filepath.Join(dir, "even.svg"))
+}
+
+// The contours of a map that rises from its middle are circles: closed lines,
+// each point of them on the level.
+func TestContoursOfABowl(t *testing.T) {
+	bed := lighting.Bed{Length: 2, Width: 2}
+	points, err := bed.Grid(41, 41)
+	require.NoError(t, err)
+	r := result{bed: bed, points: points}
+	for i := range 41 * 41 {
+		p := points.At(i)
+		r.ppfd = append(r.ppfd, math.Hypot(p.X-1, p.Y-1))
+	}
+	k := contours{grid{r}, []float64{0.3, 0.7}}
+	for _, v := range k.levels {
+		lines := joined(k.segments(v))
+		require.Len(t, lines, 1)
+		require.Equal(t, lines[0][0], lines[0][len(lines[0])-1])
+		for _, p := range lines[0] {
+			require.InDelta(t, v, math.Hypot(p.X-1, p.Y-1), 0.003)
+		}
+	}
+	require.Empty(t, k.segments(5))
 }
 
 func TestTheMapAndTheFluxAgree(t *testing.T) {
