@@ -53,14 +53,14 @@ func (d Duct) Dew(film, dryAir float64, in psychro.State, around float64) (DuctD
 	}
 	t, w, p := in.Temperature(), in.HumidityRatio(), in.Pressure()
 	r := DuctDew{DewPoint: in.DewPoint(), ColdestWall: math.Inf(1), WetFrom: math.NaN()}
-	lewis := in.LewisFactor()
+	lewis, moist := in.LewisFactor(), in.Model()
 	area := d.Section.perimeter() * d.Length / dewCells
 	grip := area / (1/d.HeatTransfer - 1/film) // W/K, from the wall's inside outwards
 	for i := range dewCells {
 		cp := dryAir * (cpAir + cpVapour*w)
 		wall := t - d.HeatTransfer/film*(t-around)
-		r.ColdestWall = math.Min(r.ColdestWall, wall)
-		if ws := psychro.IdealGas.SaturationHumidityRatio(wall, p); !(ws < w) {
+		if ws := moist.SaturationHumidityRatio(wall, p); !(ws < w) {
+			r.ColdestWall = math.Min(r.ColdestWall, wall)
 			drop := -(t - around) * math.Expm1(-d.HeatTransfer*area/cp)
 			r.Loss += cp * drop
 			t -= drop
@@ -69,7 +69,7 @@ func (d Duct) Dew(film, dryAir float64, in psychro.State, around float64) (DuctD
 		if math.IsNaN(r.WetFrom) {
 			r.WetFrom = d.Length * float64(i) / dewCells
 		}
-		c := wetCell(t, w, p, dryAir, film*area/cp, lewis, grip, around)
+		c := wetCell(moist, passing{t, w, p, dryAir, film * area / cp}, lewis, grip, around)
 		r.Loss += c.heat
 		r.Latent += c.heat - dryAir*(cpAir+cpVapour*c.w)*(t-c.t)
 		r.Water += dryAir * (w - c.w)
@@ -100,6 +100,10 @@ func condensedHeat(t float64) float64 {
 	return waterCapacity * t
 }
 
+// fogRounding is what a state's humidity ratio and the saturation at its own
+// temperature may differ by without any fog.
+const fogRounding = 1e-12
+
 // cell is moist air at the end of a short stretch of cold wall.
 type cell struct {
 	t, w float64 // °C, kg/kg
@@ -107,22 +111,31 @@ type cell struct {
 	heat float64 // W, from air and water into the wall
 }
 
-// wetCell passes mass kg/s of dry air of t and w at pressure p along a wall of
-// one temperature, with the number of transfer units of heat between them and
-// lewis times as many as of mass, behind which
-// lies sink, °C, at grip, W/K. What the air's enthalpy loses is the heat into
+// passing is moist air on its way past a stretch of wall.
+type passing struct {
+	t, w  float64 // °C, kg/kg, before it
+	p     float64 // Pa
+	mass  float64 // kg/s of dry air
+	units float64 // number of transfer units of heat between air and wall
+}
+
+// wetCell passes the air a along a wall of one temperature, with lewis times
+// fewer transfer units of mass than of heat, behind which lies sink, °C, at
+// grip, W/K. Saturation is that of the air's own model m, or air saturated in one
+// model would be foggy in another. What the air's enthalpy loses is the heat into
 // the wall and what the water takes along.
-func wetCell(t, w, p, mass, units, lewis, grip, sink float64) cell {
+func wetCell(m psychro.Model, a passing, lewis, grip, sink float64) cell {
+	t, w, p, mass, units := a.t, a.w, a.p, a.mass, a.units
 	e, em := -math.Expm1(-units), -math.Expm1(-units/lewis)
 	pass := func(wall float64) cell {
 		c := cell{wall: wall, t: t - e*(t-wall), w: w}
-		if ws := psychro.IdealGas.SaturationHumidityRatio(wall, p); ws < w {
+		if ws := m.SaturationHumidityRatio(wall, p); ws < w {
 			c.w -= em * (w - ws)
 		}
 		// Fog: saturated air of the same enthalpy.
 		for range 4 {
-			ws := psychro.IdealGas.SaturationHumidityRatio(c.t, p)
-			if !(c.w > ws) { // also where it boils and nothing saturates it
+			ws := m.SaturationHumidityRatio(c.t, p)
+			if !(c.w > ws*(1+fogRounding)) { // also where it boils and nothing saturates it
 				break
 			}
 			slope := ws * psychro.SaturationSlope(c.t) / psychro.SaturationPressure(c.t)

@@ -79,7 +79,7 @@ func TestDewCellsAreFineEnough(t *testing.T) {
 func TestWetCellBalances(t *testing.T) {
 	in := idealAir(t, 22, 0.8, 101325)
 	w := in.HumidityRatio()
-	c := wetCell(22, w, 101325, 0.2, 0.05, 0.9, 40, 4)
+	c := wetCell(psychro.IdealGas, passing{22, w, 101325, 0.2, 0.05}, 0.9, 40, 4)
 	require.InDelta(t, c.heat, 40*(c.wall-4), 1e-8)
 	ws := psychro.IdealGas.SaturationHumidityRatio(c.wall, 101325)
 	require.InDelta(t, 0.05, -math.Log1p(-(22-c.t)/(22-c.wall)), 1e-9)
@@ -87,8 +87,42 @@ func TestWetCellBalances(t *testing.T) {
 	h := func(t, w float64) float64 { return 1006*t + w*(2501000+1860*t) }
 	require.InDelta(t, 0.2*(h(22, w)-h(c.t, c.w)-(w-c.w)*4200*c.wall), c.heat, 1e-8)
 	// Frost gives its heat of melting too.
-	f := wetCell(2, 0.004, 101325, 0.2, 0.05, 0.9, 40, -20)
+	f := wetCell(psychro.IdealGas, passing{2, 0.004, 101325, 0.2, 0.05}, 0.9, 40, -20)
 	require.InDelta(t, 0.2*(h(2, 0.004)-h(f.t, f.w)-(0.004-f.w)*(2100*f.wall-333600)), f.heat, 1e-8)
+}
+
+// The coldest wall of a duct wet throughout is a wet wall, warmer than a dry one
+// would be: some 12.4 °C here, where a dry wall would have 9.1.
+func TestColdestWallIsTheWetOne(t *testing.T) {
+	d := Duct{Section: Round(0.2), Length: 25, HeatTransfer: 7}
+	in := idealAir(t, 28, 0.85, 101325)
+	r, err := d.Dew(14, 0.1, in, 2)
+	require.NoError(t, err)
+	require.Zero(t, r.WetFrom)
+	d.Length = 1e-6 // the outlet's wall alone
+	end, err := psychro.IdealGas.FromHumidityRatio(r.Outlet+1e-9, r.HumidityRatio, 101325)
+	require.NoError(t, err)
+	last, err := d.Dew(14, 0.1, end, 2)
+	require.NoError(t, err)
+	require.Positive(t, last.Water)
+	require.InDelta(t, last.ColdestWall, r.ColdestWall, 0.15)
+	dry := r.Outlet - 7.0/14*(r.Outlet-2)
+	require.Greater(t, r.ColdestWall, dry+1)
+}
+
+// Saturated air of either model past walls of its own temperature gives neither
+// fog nor dew.
+func TestNoFogWithoutCooling(t *testing.T) {
+	for _, m := range []psychro.Model{psychro.IdealGas, psychro.RealGas} {
+		for _, c := range []float64{-5, 4, 12.3, 25, 40} {
+			in, err := m.FromRelativeHumidity(c, 1, 101325)
+			require.NoError(t, err)
+			r, err := dewDuct().Dew(9, 0.2, in, c)
+			require.NoError(t, err)
+			require.Less(t, r.Water, 1e-13, "%v %g °C", m, c)
+			require.InDelta(t, c, r.Outlet, 1e-9)
+		}
+	}
 }
 
 func TestDewRefuses(t *testing.T) {

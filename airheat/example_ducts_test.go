@@ -93,6 +93,6 @@ func Example_sweatingDuct() {
 	fmt.Printf("water         %.2f kg/h, wet from %.1f m on, frost %t\n", 3600*r.Water, r.WetFrom, r.Frost)
 	// Output:
 	// film inside   12.0 W/(m² K) at Re 78955
-	// air           22.0 to 19.5 °C, wall down to 7.3 °C, dew point 19.4 °C
+	// air           22.0 to 19.5 °C, wall down to 12.3 °C, dew point 19.4 °C
 	// water         1.73 kg/h, wet from 0.0 m on, frost false
 }

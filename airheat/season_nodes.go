@@ -84,7 +84,7 @@ func (s SeasonNodes) Solve() (SeasonCourse, error) {
 	step := h.s.Step(3600)
 	c := SeasonCourse{Lowest: math.Inf(1), Highest: math.Inf(-1), LowestSoil: math.Inf(1)}
 	c.Method = "three nodes, hourly"
-	_, start := h.HoldingHeat(s.drive(0), s.SetPoints.at(0))
+	_, start := h.holdingHeat(s.drive(0), s.SetPoints.at(0))
 	t := start
 	var ground, lossOut, gains, vented float64 // W h
 	month, left := 0, s.monthHours(0)

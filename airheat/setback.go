@@ -42,8 +42,8 @@ func (h Transient) NightSetBack(d envelope.Drive, sp SetPoints, rated float64) (
 	}
 	const perHour = int(3600 / setBackStep)
 	step := h.s.Step(setBackStep)
-	_, t := h.HoldingHeat(d, sp.mean())
-	hold, _ := h.HoldingHeat(d, sp.Day)
+	_, t := h.holdingHeat(d, sp.mean())
+	hold, _ := h.holdingHeat(d, sp.Day)
 	constant := math.Max(0, hold-d.Heat) * 86400
 	for range 3000 {
 		before := t

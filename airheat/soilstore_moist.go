@@ -31,7 +31,7 @@ func (s *Store) StepMoist(flow float64, inlet psychro.State, air Air, step time.
 	); err != nil {
 		return MoistStoreStep{}, err
 	}
-	lewis := inlet.LewisFactor()
+	lewis, moist := inlet.LewisFactor(), inlet.Model()
 	mass := flow / inlet.SpecificVolume()
 	r := MoistStoreStep{StoreStep: StoreStep{Outlet: inlet.Temperature(), Units: s.film * storeCells / (mass * inlet.HeatCapacity())}, HumidityRatio: inlet.HumidityRatio()}
 	r.Pressure, r.FanPower = s.cost(flow, air)
@@ -42,7 +42,7 @@ func (s *Store) StepMoist(flow float64, inlet psychro.State, air Air, step time.
 		}
 		k := s.sweep(tube, step.Seconds())
 		units := s.wall / (mass * (cpAir + cpVapour*r.HumidityRatio))
-		c := wetCell(r.Outlet, r.HumidityRatio, inlet.Pressure(), mass, units, lewis, 1/(s.behind+k.per), k.free)
+		c := wetCell(moist, passing{r.Outlet, r.HumidityRatio, inlet.Pressure(), mass, units}, lewis, 1/(s.behind+k.per), k.free)
 		k.settle(tube, k.free+k.per*c.heat)
 		r.Heat += c.heat
 		r.Latent += c.heat - mass*(cpAir+cpVapour*c.w)*(r.Outlet-c.t)

@@ -29,9 +29,19 @@ func temperatures(t [3]float64) Temperatures { return Temperatures{t[0], t[1], t
 // After returns the temperatures a time after the house stood at start, under
 // d, °C. The solution is exact: rounding alone limits it, to about 1e-10 K.
 // Times before the start are answered too, as far as the exponentials bear it.
+// NaN where start or d is out of its ranges, and for the zero Transient.
 func (h Transient) After(start Temperatures, d envelope.Drive, after time.Duration) Temperatures {
+	if !h.s.Made() || d.Check() != nil || !start.inRange() {
+		return noTemperatures()
+	}
 	return h.after(start, d, after)
 }
+
+func (t *Temperatures) inRange() bool {
+	return roomRange.Contains(t.Air) && roomRange.Contains(t.Structure) && roomRange.Contains(t.Soil)
+}
+
+func noTemperatures() Temperatures { return Temperatures{math.NaN(), math.NaN(), math.NaN()} }
 
 func (h *Transient) after(start Temperatures, d envelope.Drive, after time.Duration) Temperatures {
 	c := h.course(start, d)

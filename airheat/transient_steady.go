@@ -74,8 +74,14 @@ func (h Transient) TimeConstants() [3]time.Duration {
 }
 
 // Steady returns the temperatures at which the house would stay under d with
-// the outside air held at d.Outside, °C; d.Ramp is left aside.
-func (h Transient) Steady(d envelope.Drive) Temperatures { return h.steady(d) }
+// the outside air held at d.Outside, °C; d.Ramp is left aside. NaN where d is out
+// of its ranges, and for the zero Transient.
+func (h Transient) Steady(d envelope.Drive) Temperatures {
+	if !h.s.Made() || d.Check() != nil {
+		return noTemperatures()
+	}
+	return h.steady(d)
+}
 
 func (h *Transient) steady(d envelope.Drive) Temperatures {
 	n := &h.n
@@ -89,10 +95,13 @@ func (h *Transient) steady(d envelope.Drive) Temperatures {
 	return Temperatures{Air: ta, Structure: (n.AirStructure*ta + bs) / ds, Soil: (n.AirSoil*ta + bg) / dg}
 }
 
-// HoldingHeat returns the heat in W that keeps the air at air, °C, in the
-// steady state under d, and the temperatures of that state; d.Heat is left
-// aside.
+// HoldingHeat returns the heat in W that keeps the air at air, °C, -90 to 120, in
+// the steady state under d, and the temperatures of that state; d.Heat is left
+// aside. NaN where air or d is out of its range, and for the zero Transient.
 func (h Transient) HoldingHeat(d envelope.Drive, air float64) (float64, Temperatures) {
+	if !h.s.Made() || d.Check() != nil || !roomRange.Contains(air) {
+		return math.NaN(), noTemperatures()
+	}
 	return h.holdingHeat(d, air)
 }
 

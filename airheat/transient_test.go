@@ -179,6 +179,30 @@ func TestLevelsMetAtTheStartTakeNoTime(t *testing.T) {
 	require.ErrorContains(t, err, "NewTransient")
 }
 
+// Kelvin for °C, or a house that nobody made, is no answer.
+func TestPlainAnswersAreNaNOutOfRange(t *testing.T) {
+	h := house(t, testNodes())
+	good, bad := envelope.Drive{Outside: 4, Deep: 10}, envelope.Drive{Outside: 268, Deep: 10}
+	start := Temperatures{12, 11, 10}
+	nan := func(t Temperatures) bool {
+		return math.IsNaN(t.Air) && math.IsNaN(t.Structure) && math.IsNaN(t.Soil)
+	}
+	require.False(t, nan(h.After(start, good, time.Hour)))
+	require.True(t, nan(h.After(start, bad, time.Hour)))
+	require.True(t, nan(h.After(Temperatures{285, 11, 10}, good, time.Hour)))
+	require.True(t, nan(h.Steady(bad)))
+	require.True(t, nan(Transient{}.Steady(good)))
+	require.True(t, nan(Transient{}.After(start, good, time.Hour)))
+	for _, air := range []float64{285, math.NaN()} {
+		q, at := h.HoldingHeat(good, air)
+		require.True(t, math.IsNaN(q) && nan(at))
+	}
+	q, _ := h.HoldingHeat(bad, 12)
+	require.True(t, math.IsNaN(q))
+	q, _ = Transient{}.HoldingHeat(good, 12)
+	require.True(t, math.IsNaN(q))
+}
+
 func TestTimeConstantsAreTheEigenvalues(t *testing.T) {
 	n := testNodes()
 	h := house(t, n)

@@ -58,26 +58,30 @@ func DividingRun(share, areaRatio float64) float64 {
 	return m * share * share
 }
 
+// teeUpright is halfway between the source's rows of 60 and 90 degrees.
+const teeUpright = 75.0 // degree
+
 // DividingBranch returns the loss factor, dimensionless, of the side branch of a
 // dividing tee or wye, on the velocity pressure before it, for the share of the
 // flow that it takes (0 to 1, a fraction), areaRatio, branch over duct (0.01 to
 // 1, a ratio), and the angle it leaves at (30 to 90 degree). NaN outside.
 // [Crane09] ch. 2: G (1 + H (share/areaRatio)² − J share/areaRatio cos angle).
-// The source's G jumps by 4 % at shares of 0.4 and 0.6; here its falling line
+// The source has a row for 0 to 60 degrees and one for 90: angles between take
+// the nearer. Its G jumps by 4 % at shares of 0.4 and 0.6; here its falling line
 // runs on to where it meets the constant.
 func DividingBranch(share, areaRatio, angle float64) float64 {
 	if !(share >= 0 && share <= 1) || !teeAreaRange.Contains(areaRatio) || !teeAngleRange.Contains(angle) {
 		return math.NaN()
 	}
 	h, j := 1.0, 2.0
-	if angle >= 60 && areaRatio > 4.0/9 { // diameters above 2/3
+	if angle >= teeUpright && areaRatio > 4.0/9 { // diameters above 2/3
 		h, j = 0.3, 0
 	}
 	g := 1.0
 	switch {
-	case angle < 75 && areaRatio <= 0.35:
+	case angle < teeUpright && areaRatio <= 0.35:
 		g = math.Max(1.1-0.7*share, 0.85)
-	case angle < 75:
+	case angle < teeUpright:
 		g = math.Max(1-0.6*share, 0.6)
 	case areaRatio > 2.0/3:
 		g = 1 + 0.3*share*share
