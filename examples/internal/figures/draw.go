@@ -92,7 +92,7 @@ func (c chart) plot() (*plot.Plot, error) {
 		half := math.Max(0.05*math.Abs(p.Y.Max), 1e-6)
 		p.Y.Min, p.Y.Max = p.Y.Min-half, p.Y.Max+half
 	}
-	p.Y.Max += 0.09 * float64(legend) * (p.Y.Max - p.Y.Min) // the legend stands above the curves
+	p.Y.Max += 0.1 * float64(legend) * (p.Y.Max - p.Y.Min) // the legend stands above the curves
 	return p, nil
 }
 
@@ -132,6 +132,9 @@ func addMarks(p *plot.Plot, marks []mark) error {
 	}
 	dots.GlyphStyle = draw.GlyphStyle{Color: page.PenOf(1).Color, Radius: 3.5, Shape: draw.CircleGlyph{}}
 	p.Add(dots)
+	across, up := p.X.Max-p.X.Min, p.Y.Max-p.Y.Min
+	type spot struct{ x0, x1, y float64 } // where a name stands, points
+	var taken []spot
 	for i, m := range marks {
 		if m.name == "" {
 			continue
@@ -143,12 +146,22 @@ func addMarks(p *plot.Plot, marks []mark) error {
 		style := &l.TextStyle[0]
 		style.Font = font.Font{Typeface: "Liberation", Variant: "Sans", Size: 11}
 		l.Offset = vg.Point{X: 5, Y: 4}
-		if m.x > p.X.Min+0.6*(p.X.Max-p.X.Min) {
+		wide := 6.5 * float64(len([]rune(m.name)))
+		px, py := 340*(m.x-p.X.Min)/across, 180*(m.y-p.Y.Min)/up
+		at := spot{px, px + wide, py}
+		if px+wide > 345 {
 			style.XAlign, l.Offset.X = draw.XRight, -5
+			at.x0, at.x1 = px-wide, px
 		}
-		if m.y > p.Y.Min+0.8*(p.Y.Max-p.Y.Min) {
+		below := py > 165
+		for _, t := range taken {
+			below = below || at.x0 < t.x1 && t.x0 < at.x1 && math.Abs(at.y-t.y) < 14
+		}
+		if below && py > 14 {
 			style.YAlign, l.Offset.Y = draw.YTop, -5
+			at.y -= 14
 		}
+		taken = append(taken, at)
 		p.Add(l)
 	}
 	return nil

@@ -34,8 +34,8 @@ func airChart(title, says, caption string, p float64, path ...airPoint) (Picture
 	margin := math.Max(3, 0.15*(high-low))
 	low, high, top = low-margin, high+margin, math.Max(1300*top, 1)
 	c := page.NewPlot("temperature, °C", "humidity ratio, g/kg")
-	grey := color.RGBA{0x80, 0x80, 0x80, 0xff}
-	for _, rh := range []float64{0.2, 0.4, 0.6, 0.8, 1} {
+	grey, last := color.RGBA{0x8a, 0x8a, 0x86, 0xff}, math.Inf(1)
+	for _, rh := range []float64{1, 0.8, 0.6, 0.4, 0.2} {
 		at := along(low, high, 120, func(t float64) float64 {
 			s, err := psychro.FromRelativeHumidity(t, rh, p)
 			if err != nil || 1000*s.HumidityRatio() > top {
@@ -56,6 +56,10 @@ func airChart(title, says, caption string, p float64, path ...airPoint) (Picture
 		}
 		c.Add(line)
 		end := at[len(at)-1]
+		if math.Abs(end.X-last) < 0.07*(high-low) && end.Y > 0.9*top {
+			continue // no room for its name
+		}
+		last = end.X
 		l, err := plotter.NewLabels(plotter.XYLabels{XYs: plotter.XYs{end}, Labels: []string{fmt.Sprintf("%.0f %%", 100*rh)}})
 		if err != nil {
 			return Picture{}, err
@@ -78,6 +82,7 @@ func airChart(title, says, caption string, p float64, path ...airPoint) (Picture
 	}
 	line.Width, line.Color = 2, page.PenOf(0).Color
 	c.Add(line)
+	c.X.Min, c.X.Max, c.Y.Min, c.Y.Max = low, high, 0, top
 	if err := addMarks(c, marks); err != nil {
 		return Picture{}, err
 	}

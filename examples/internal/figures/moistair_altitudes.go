@@ -60,7 +60,7 @@ func solveAltitudes(v []float64) (r Result, err error) {
 			Values: numbers{"p_w": pw, "p": p}, Value: top.HumidityRatio(), Unit: "kg/kg", Within: 1e-5, Why: "the factor is rounded"},
 	}
 	r.Picture, err = charts("Air by height", "Two charts over altitude: the humidity ratio rises and the density falls with height.", "The same air by height: more water in each kilogram, fewer kilograms in each cubic metre.",
-		chart{title: "humidity ratio", x: "altitude, m", y: "humidity ratio, g/kg", curves: []curve{ratio}, high: 170},
-		chart{title: "density", x: "altitude, m", y: "density, kg/m³", curves: []curve{density}, high: 170})
+		chart{title: "humidity ratio", x: "altitude, m", y: "humidity ratio, g/kg", curves: []curve{ratio}, high: 200},
+		chart{title: "density", x: "altitude, m", y: "density, kg/m³", curves: []curve{density}, high: 200})
 	return r, err
 }

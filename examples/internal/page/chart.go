@@ -61,19 +61,39 @@ func NewPlot(x, y string) *plot.Plot {
 		axis.Tick.Marker = ticks{}
 	}
 	p.Legend.TextStyle.Font = face
-	p.Legend.Top = true
+	p.Legend.Top, p.Legend.Left = true, true // words may turn out wider than reckoned: they run to the right
+	p.Legend.ThumbnailWidth, p.Legend.Padding, p.Legend.XOffs = 26, 3, 6
 	return p
 }
 
-// ticks are the usual ones with their labels as short as they can be.
+// ticks stand at round numbers, four to eight of them with a label and smaller
+// ones between.
 type ticks struct{}
 
 func (ticks) Ticks(low, high float64) []plot.Tick {
-	all := plot.DefaultTicks{}.Ticks(low, high)
-	for i := range all {
-		if all[i].Label != "" {
-			all[i].Label = strconv.FormatFloat(math.Round(all[i].Value*1e9)/1e9, 'g', 6, 64)
+	span := high - low
+	if !(span > 0) || math.IsInf(span, 0) {
+		return plot.DefaultTicks{}.Ticks(low, high)
+	}
+	step := math.Pow(10, math.Floor(math.Log10(span/4)))
+	between := 5
+	switch n := span / 4 / step; {
+	case n >= 5:
+		step *= 5
+	case n >= 2:
+		step, between = step*2, 4
+	}
+	var all []plot.Tick
+	small := step / float64(between)
+	for i := math.Ceil(low/small - 1e-9); i*small <= high+1e-9*span; i++ {
+		t := plot.Tick{Value: i * small}
+		if math.Mod(i, float64(between)) == 0 {
+			t.Label = strconv.FormatFloat(math.Round(t.Value*1e9)/1e9, 'g', 6, 64)
+			if t.Label == "-0" {
+				t.Label = "0"
+			}
 		}
+		all = append(all, t)
 	}
 	return all
 }
