@@ -1,4 +1,9 @@
 package figures
 
 // coverFigures are those of package envelope.
-func coverFigures() []Figure { return nil }
+func coverFigures() []Figure {
+	return []Figure{
+		nightSky(), filmAtNight(), wetOrDry(), convection(), ownCover(), sealedGlazing(), paneLight(),
+		controllerTick(), archLoss(), filmHouse(), ownFacets(), wallLayers(), bareFloor(), slab(),
+	}
+}

@@ -208,3 +208,12 @@ func drawn(d *page.Drawing, title, says, caption string) Picture {
 
 // straight is the line from one point to another.
 func straight(x0, y0, x1, y1 float64) plotter.XYs { return plotter.XYs{{X: x0, Y: y0}, {X: x1, Y: y1}} }
+
+// points pairs the values of two columns.
+func points(x, y []float64) plotter.XYs {
+	at := make(plotter.XYs, len(x))
+	for i := range x {
+		at[i] = plotter.XY{X: x[i], Y: y[i]}
+	}
+	return at
+}
