@@ -55,6 +55,9 @@
 // the night and is the highest; bins and degree-hours lend gains from one hour
 // to another of the same temperature and are lower; the months know no single
 // night; SeasonNodes stores and pays for the soil, which the others leave out.
+// Plants that evaporate, lamps and the burner's standby count alike in all of
+// them. Peak is the highest mean of an hour, known to Hourly (steady) and to
+// SeasonNodes (with the morning's warm-up); neither is the size of a heater.
 //
 // Known departures: the Shomate fits of CO2, SO2 and CO begin at 298 K and
 // that of vapour at 500 K, and are used from 240 K on (0.5 % of cp at worst).
@@ -126,7 +129,7 @@
 //	ElM97       K. El Moueddeb, S. Barrington, N. Barthakur, perforated ventilation
 //	            ducts, J. Agricultural Engineering Research 68 (1997) 29-37
 //	EnBoiler12  EN 303-5:2012, Heating boilers for solid fuels: efficiency by
-//	            losses
+//	            losses; superseded by the edition of 2021, which was not read
 //	Ergun52     S. Ergun, "Fluid flow through packed columns", Chemical Engineering
 //	            Progress 48 (1952) 89-94; from memory
 //	Haal83      S. E. Haaland, J. Fluids Engineering 105 (1983) 89-90; from memory
@@ -139,7 +142,8 @@
 //	Hundy08     G. F. Hundy, A. R. Trott, T. C. Welch, Refrigeration and
 //	            Air-Conditioning, 4th ed., 2008
 //	IsoEnergy08 ISO 13790:2008, Energy performance of buildings: monthly method;
-//	            its constants from memory
+//	            its constants from memory. Withdrawn; EN ISO 52016-1:2017, which
+//	            was not read, stands in its place
 //	IsoFuel21   ISO 17225-1:2021, Solid biofuels - Fuel specifications and
 //	            classes: net calorific value as received
 //	IupacAw21   IUPAC, Standard atomic weights 2021 (abridged)

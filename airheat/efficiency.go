@@ -10,7 +10,7 @@ import (
 
 // Losses are the parts of a fire's heat that do not become useful, each as a
 // fraction of the heat supplied on one heating value (the losses of
-// [EnBoiler12]).
+// [EnBoiler12], an edition superseded in 2021).
 type Losses struct {
 	Flue     float64 // fraction, sensible and, on the higher value, latent heat of the flue gas
 	Unburnt  float64 // fraction, unburnt gas, mostly carbon monoxide
@@ -105,14 +105,16 @@ var efficiencyRange = domain.Range{Min: 0.05, Max: 1.12, Unit: "fraction", Sourc
 var (
 	emissionRange  = domain.Range{Min: 0, Max: 1e-6, Unit: "kg/J"}
 	molarMassRange = domain.Range{Min: 0, Max: 500, Unit: "kg/kmol"}
+	readyRange     = domain.Range{Min: 0, Max: 8784, Unit: "h"}
 )
 
-// Burner is a fired heater as it uses fuel at part load: it cycles, and what
-// it loses while it stands ready falls on every hour.
+// Burner is a fired heater as it uses fuel at part load: it cycles, and loses
+// heat while it stands ready.
 type Burner struct {
 	Rated      float64 // W, 1e-6 to 1e9, useful heat at full load
 	Efficiency float64 // fraction of the lower heating value at full load
 	Standby    float64 // fraction, 0 to 0.2, of the rated fuel power lost while ready and not firing
+	Ready      float64 // h, 0 to 8784, of the year in which it stands ready, firing or not; above 0 where Standby is
 	Fuel       Fuel    // what it burns
 }
 
@@ -122,10 +124,14 @@ func (b Burner) Check() error {
 	err := errors.Join(
 		positivePower.Check("Rated", b.Rated),
 		domain.Range{Min: 0, Max: 0.2, Unit: "fraction"}.Check("Standby", b.Standby),
+		readyRange.Check("Ready", b.Ready),
 		b.Fuel.valid(),
 		emissionRange.Check("Fuel.Emission", b.Fuel.Emission),
 		molarMassRange.Check("Fuel.MolarMass", b.Fuel.MolarMass),
 	)
+	if b.Standby > 0 && b.Ready == 0 {
+		err = errors.Join(err, &RangeError{Field: "Ready", Value: 0, Min: domain.MoreThan(0), Max: readyRange.Max, Unit: "h", Source: "with a Standby loss"})
+	}
 	limit := efficiencyRange
 	if b.Fuel.Lower > 0 {
 		limit.Max = b.Fuel.Higher / b.Fuel.Lower
@@ -145,6 +151,14 @@ func (b *Burner) fuelPower(heat float64) float64 {
 	}
 	load := heat / b.Rated
 	return b.Rated / b.Efficiency * (load + b.Standby*math.Max(0, 1-load))
+}
+
+// yearFuel returns the fuel's heat, J on the lower heating value, for a year in
+// which the burner gives heat, J: by every method of the season alike, since what
+// it loses while ready falls on the hours it stands ready, less those it fires.
+func (b *Burner) yearFuel(heat float64) float64 {
+	idle := math.Max(0, b.Ready*3600-heat/b.Rated)
+	return (heat + b.Standby*b.Rated*idle) / b.Efficiency
 }
 
 // partLoad returns the efficiency on the lower heating value at the given

@@ -17,8 +17,10 @@ func Example_seasonMethods() {
 		SetPoints: airheat.SetPoints{Day: 16, Night: 12, DayStarts: 7, DayEnds: 19},
 		Loss:      400 + airheat.LeakageRule(0.5, 240), // 0.33 n V
 		Aperture:  40, Price: 0.38,
+		Plants: airheat.Plants{Area: 25, Evaporated: 0.5}, // half of what falls on them becomes vapour
 	}
 	season.Burner.Rated, season.Burner.Efficiency = 20e3, 0.88
+	season.Burner.Standby, season.Burner.Ready = 0.01, 5000
 	season.Burner.Fuel, _ = airheat.FindFuel("wood pellets")
 	for h := range season.Outside {
 		year, day := 2*math.Pi*float64(h)/8760, 2*math.Pi*float64(h%24)/24
@@ -36,7 +38,7 @@ func Example_seasonMethods() {
 	hours, e1 := season.Hourly()
 	bins, e2 := season.Bins(2)
 	degrees, e3 := season.DegreeHours(base)
-	monthly, _, e4 := airheat.MonthlyHouse{SetPoint: 14, Loss: season.Loss, Aperture: 40, Storage: 10, Burner: season.Burner, Price: 0.38}.Solve(months)
+	monthly, _, e4 := airheat.MonthlyHouse{SetPoint: 14, Loss: season.Loss, Aperture: 40, Plants: season.Plants, Storage: 10, Burner: season.Burner, Price: 0.38}.Solve(months)
 	for _, err := range []error{e1, e2, e3, e4} {
 		if err != nil {
 			log.Fatal(err)
@@ -58,10 +60,10 @@ func Example_seasonMethods() {
 		fmt.Printf("set-back with %.0f MJ/K of structure saves %.1f %%\n", structure/1e6, 100*s.Saving)
 	}
 	// Output:
-	// hourly         16450 kWh,  4000 kg of pellets,  1520 currency
-	// bins           14898 kWh,  3623 kg of pellets,  1377 currency
-	// degree-hours   13085 kWh,  3182 kg of pellets,  1209 currency
-	// monthly means  14176 kWh,  3447 kg of pellets,  1310 currency
+	// hourly         17740 kWh,  4514 kg of pellets,  1715 currency
+	// bins           16818 kWh,  4292 kg of pellets,  1631 currency
+	// degree-hours   16170 kWh,  4136 kg of pellets,  1572 currency
+	// monthly means  16137 kWh,  4128 kg of pellets,  1569 currency
 	// 2,500 K d by hand 26376 kWh
 	// set-back with 1 MJ/K of structure saves 11.6 %
 	// set-back with 30 MJ/K of structure saves 11.5 %

@@ -201,7 +201,7 @@ func TestDirectFiring(t *testing.T) {
 }
 
 func TestBurnerAtPartLoad(t *testing.T) {
-	b := Burner{Rated: 30000, Efficiency: 0.9, Standby: 0.02, Fuel: pellets()}
+	b := Burner{Rated: 30000, Efficiency: 0.9, Standby: 0.02, Ready: 8760, Fuel: pellets()}
 	require.NoError(t, b.Check())
 	require.InDelta(t, 0.9, b.partLoad(1), 1e-12)
 	require.InDelta(t, 0.9*0.1/(0.1+0.02*0.9), b.partLoad(0.1), 1e-12)

@@ -38,10 +38,57 @@ type HeatingSeason struct {
 	Sun       []float64 // W/m², 0 to 1500, global on the horizontal
 	SetPoints SetPoints // °C, asked for
 	Loss      float64   // W/K, 0.001 to 1e9, house to outside, leakage and sky included
-	Aperture  float64   // m², 0 to 1e6, of horizontal area whose sun becomes heat inside: floor × transmission × share that warms
-	Gain      float64   // W, 0 to 1e9, constant heat from lamps, motors and people
+	Aperture  float64   // m², 0 to 1e6, of horizontal area whose sun is taken up inside: floor × transmission × share absorbed
+	Plants    Plants    // what they turn into vapour
+	Lamps     []float64 // W, 0 to 1e9, hourly heat of the lamps; nil for none
+	Gain      float64   // W, 0 to 1e9, constant heat from motors and people
 	Burner    Burner    // heater and fuel; what exceeds its rated heat is unmet
 	Price     float64   // currency per kg, 0 to 1e6, of fuel
+}
+
+// Plants says what part of the heat of sun and lamps the plants turn into
+// vapour. That part warms nothing: it leaves with the air, or comes back on the
+// cover, where the coefficient of a wet cover counts it. The zero Plants is a
+// house without any.
+type Plants struct {
+	Area        float64 // m², 0 to 1e6, of horizontal area whose sun falls on them: part of Aperture, or of ToPlants of three nodes
+	LampRadiant float64 // fraction, 0 to 1, of the lamps' heat that falls on them as radiation
+	Evaporated  float64 // fraction, 0 to 1, of what falls on them that they turn into vapour
+}
+
+func (p *Plants) check(source string, area float64) error {
+	return domain.Within("Plants", errors.Join(
+		domain.Range{Min: 0, Max: area, Unit: "m²", Source: source}.Check("Area", p.Area),
+		shareRange.Check("LampRadiant", p.LampRadiant),
+		shareRange.Check("Evaporated", p.Evaporated),
+	))
+}
+
+// evaporated returns what the plants take out of the sun, W/m², and the heat of
+// the lamps, W: W.
+func (p *Plants) evaporated(sun, lamps float64) float64 {
+	return p.Evaporated * (p.Area*sun + p.LampRadiant*lamps)
+}
+
+// gain is the heat in hour i beside the heater's, W.
+func (s *HeatingSeason) gain(i int) float64 {
+	lamps := 0.0
+	if s.Lamps != nil {
+		lamps = s.Lamps[i]
+	}
+	return s.Aperture*s.Sun[i] + lamps + s.Gain - s.Plants.evaporated(s.Sun[i], lamps)
+}
+
+// checkLamps refuses lamps of another year than the weather's.
+func checkLamps(lamps, outside []float64) error {
+	if lamps == nil {
+		return nil
+	}
+	err := checkColumn("Lamps", lamps, powerRange)
+	if len(lamps) != len(outside) {
+		err = errors.Join(err, fmt.Errorf("Outside has %d values and Lamps %d: %w", len(outside), len(lamps), ErrRange))
+	}
+	return err
 }
 
 // SeasonHeat is a season's result by one method.
@@ -49,12 +96,12 @@ type SeasonHeat struct {
 	Method   string  // the method's name
 	Heat     float64 // J, useful heat from the heater
 	Unmet    float64 // J, heat asked for beyond the heater's rating
-	Fuel     float64 // J, on the lower heating value
+	Fuel     float64 // J, on the lower heating value, with the standby loss of the hours the burner stands ready
 	FuelMass float64 // kg
 	Cost     float64 // currency
 	Emission float64 // kg of carbon dioxide by the fuel's emission factor
 	Hours    float64 // h in which the heater is asked
-	Peak     float64 // W, greatest heat asked for
+	Peak     float64 // W, greatest mean over an hour of the heat asked for; NaN by methods that know no single hour. No size for a heater: the design night gives that
 	Loss     float64 // J, lost in the time in which the method sees heating
 	Gains    float64 // J, gains that met loss in that time
 }
@@ -64,7 +111,7 @@ func (s *HeatingSeason) check() error {
 	if err == nil && len(s.Outside) != len(s.Sun) {
 		err = fmt.Errorf("Outside has %d values and Sun %d: %w", len(s.Outside), len(s.Sun), ErrRange)
 	}
-	return errors.Join(err, s.SetPoints.check(),
+	return errors.Join(err, s.SetPoints.check(), s.Plants.check("part of Aperture", s.Aperture), checkLamps(s.Lamps, s.Outside),
 		domain.Range{Min: 1e-3, Max: conductanceRange.Max, Unit: "W/K"}.Check("Loss", s.Loss),
 		domain.Range{Min: 0, Max: 1e6, Unit: "m²"}.Check("Aperture", s.Aperture),
 		powerRange.Check("Gain", s.Gain),
@@ -98,22 +145,20 @@ func (p SetPoints) check() error {
 // add counts hours h of a mean heat asked for, W.
 func (r *SeasonHeat) add(b *Burner, asked, h float64) {
 	heat := math.Min(asked, b.Rated)
-	r.Peak = math.Max(r.Peak, asked)
 	r.Heat += heat * h * 3600
 	r.Unmet += (asked - heat) * h * 3600
-	r.Fuel += b.fuelPower(heat) * h * 3600
 	r.Hours += h
 }
 
-// finish derives mass, cost and emission from the fuel's heat.
+// finish derives fuel, mass, cost and emission from the heat.
 func (r *SeasonHeat) finish(b *Burner, price float64) {
+	r.Fuel = b.yearFuel(r.Heat)
 	r.FuelMass = r.Fuel / b.Fuel.Lower
 	r.Cost = r.FuelMass * price
 	r.Emission = r.Fuel * b.Fuel.Emission
 }
 
-// Hourly sums, hour by hour, what the loss exceeds the gains by, each with the
-// burner's efficiency at that load. The house stores nothing: what the sun
+// Hourly sums, hour by hour, what the loss exceeds the gains by. The house stores nothing: what the sun
 // gives beyond an hour's loss is gone, so this is an upper estimate for a
 // house with much soil and benches, and right for a light one.
 func (s HeatingSeason) Hourly() (SeasonHeat, error) {
@@ -123,8 +168,9 @@ func (s HeatingSeason) Hourly() (SeasonHeat, error) {
 	r := SeasonHeat{Method: "hourly"}
 	for i, to := range s.Outside {
 		loss := s.Loss * (s.SetPoints.at(i) - to)
-		gain := s.Aperture*s.Sun[i] + s.Gain
+		gain := s.gain(i)
 		if loss > gain {
+			r.Peak = math.Max(r.Peak, loss-gain)
 			r.add(&s.Burner, loss-gain, 1)
 			r.Loss += loss * 3600
 			r.Gains += gain * 3600
@@ -149,20 +195,20 @@ func (s HeatingSeason) Bins(width float64) (SeasonHeat, error) {
 		low, high = math.Min(low, v), math.Max(high, v)
 	}
 	first := math.Floor(low / width)
-	type bin struct{ hours, diff, sun float64 }
+	type bin struct{ hours, diff, gain float64 }
 	bins := make([]bin, int(math.Floor(high/width)-first)+1)
 	for i, v := range s.Outside {
 		b := &bins[int(math.Floor(v/width)-first)]
 		b.hours++
 		b.diff += s.SetPoints.at(i) - v
-		b.sun += s.Sun[i]
+		b.gain += s.gain(i)
 	}
-	r := SeasonHeat{Method: "bins"}
+	r := SeasonHeat{Method: "bins", Peak: math.NaN()}
 	for _, b := range bins {
 		if b.hours == 0 {
 			continue
 		}
-		loss, gain := s.Loss*b.diff/b.hours, s.Aperture*b.sun/b.hours+s.Gain
+		loss, gain := s.Loss*b.diff/b.hours, b.gain/b.hours
 		if loss > gain {
 			r.add(&s.Burner, loss-gain, b.hours)
 			r.Loss += loss * b.hours * 3600
@@ -174,29 +220,25 @@ func (s HeatingSeason) Bins(width float64) (SeasonHeat, error) {
 }
 
 // DegreeHours sums the outside temperatures below the base temperature base,
-// °C, -90 to 120: heat = Loss × degree-hours, at the burner's efficiency for the mean
-// load. The base is the set-point less what the gains carry; BaseTemperature
+// °C, -90 to 120: heat = Loss × degree-hours. The base is the set-point less what the gains carry; BaseTemperature
 // gives it. One base for the whole year knows no sunny hour from a dull one.
 func (s HeatingSeason) DegreeHours(base float64) (SeasonHeat, error) {
 	if err := errors.Join(s.check(), roomRange.Check("base", base)); err != nil {
 		return SeasonHeat{}, err
 	}
-	r := SeasonHeat{Method: "degree-hours"}
+	r := SeasonHeat{Method: "degree-hours", Peak: math.NaN()}
 	sum := 0.0
 	for _, to := range s.Outside {
 		if to < base {
 			sum += base - to
 			r.Hours++
-			r.Peak = math.Max(r.Peak, s.Loss*(base-to))
 		}
 	}
 	hours := r.Hours
 	r.Hours = 0
-	peak := r.Peak
 	if hours > 0 {
 		r.add(&s.Burner, s.Loss*sum/hours, hours)
 	}
-	r.Peak = peak
 	r.Loss = s.Loss * (sum + hours*(s.SetPoints.mean()-base)) * 3600
 	r.Gains = r.Loss - s.Loss*sum*3600
 	r.finish(&s.Burner, s.Price)
@@ -213,7 +255,7 @@ func (s HeatingSeason) BaseTemperature() (float64, error) {
 	sum, n := 0.0, 0.0
 	for i, to := range s.Outside {
 		if to < mean {
-			sum += s.Aperture*s.Sun[i] + s.Gain
+			sum += s.gain(i)
 			n++
 		}
 	}

@@ -11,6 +11,7 @@ import (
 type Months struct {
 	Outside [12]float64 // °C, -90 to 120, mean of each month
 	Sun     [12]float64 // W/m², 0 to 1500, mean of each month over day and night
+	Lamps   [12]float64 // W, 0 to 1e9, heat of the lamps, mean of each month over day and night
 	Hours   [12]float64 // h, 1 to 745, in each month
 }
 
@@ -35,6 +36,9 @@ func (s HeatingSeason) MonthlyMeans() (Months, error) {
 		for range n {
 			m.Outside[k] += s.Outside[i] / float64(n)
 			m.Sun[k] += s.Sun[i] / float64(n)
+			if s.Lamps != nil {
+				m.Lamps[k] += s.Lamps[i] / float64(n)
+			}
 			i++
 		}
 	}
@@ -45,7 +49,8 @@ func (s HeatingSeason) MonthlyMeans() (Months, error) {
 type MonthlyHouse struct {
 	SetPoint float64 // °C, -90 to 120, mean over day and night
 	Loss     float64 // W/K, 0.001 to 1e9, house to outside
-	Aperture float64 // m², 0 to 1e6, of horizontal area whose sun becomes heat inside
+	Aperture float64 // m², 0 to 1e6, of horizontal area whose sun is taken up inside
+	Plants   Plants  // what they turn into vapour
 	Gain     float64 // W, 0 to 1e9, constant gains
 	Storage  float64 // h, 0 to 10000, time constant: heat capacity of structure and soil that swings in a day over the loss
 	Burner   Burner  // heater and fuel
@@ -53,7 +58,7 @@ type MonthlyHouse struct {
 }
 
 // utilisation returns the share of the gains that meets loss, a fraction, by
-// the monthly method of [IsoEnergy08]: ratio is gains over loss, storage the
+// the monthly method of [IsoEnergy08], a standard since withdrawn: ratio is gains over loss, storage the
 // time constant in h; a = 1 + storage/15. A light house uses little of gains
 // as large as its loss. NaN for a negative ratio or storage.
 func utilisation(ratio, storage float64) float64 {
@@ -79,9 +84,8 @@ const (
 	utilisationTau = 15.0 // h (from memory)
 )
 
-// Solve returns the season by the monthly method: in each month loss less
-// the used part of the gains, at the burner's efficiency for the month's mean
-// load. It is quick and blind to single nights; it parts from the hourly
+// Solve returns the season by the monthly method, and the heat of each month, J:
+// in each month loss less the used part of the gains. It is quick and blind to single nights; it parts from the hourly
 // methods in spring and autumn, where the mean outside is mild and nights are
 // not.
 func (h MonthlyHouse) Solve(m Months) (SeasonHeat, [12]float64, error) {
@@ -89,25 +93,25 @@ func (h MonthlyHouse) Solve(m Months) (SeasonHeat, [12]float64, error) {
 		roomRange.Check("SetPoint", h.SetPoint),
 		domain.Range{Min: 1e-3, Max: conductanceRange.Max, Unit: "W/K"}.Check("Loss", h.Loss),
 		domain.Range{Min: 0, Max: 1e6, Unit: "m²"}.Check("Aperture", h.Aperture),
-		powerRange.Check("Gain", h.Gain),
+		powerRange.Check("Gain", h.Gain), h.Plants.check("part of Aperture", h.Aperture),
 		domain.Range{Min: 0, Max: 1e4, Unit: "h"}.Check("Storage", h.Storage),
 		domain.Range{Min: 0, Max: 1e6, Unit: "currency per kg"}.Check("Price", h.Price),
 		h.Burner.Check(),
 	)
 	for k := range 12 {
-		err = errors.Join(err, roomRange.Check("Outside", m.Outside[k]), sunRange.Check("Sun", m.Sun[k]), domain.Range{Min: 1, Max: 745, Unit: "h"}.Check("Hours", m.Hours[k]))
+		err = errors.Join(err, roomRange.Check("Outside", m.Outside[k]), sunRange.Check("Sun", m.Sun[k]), powerRange.Check("Lamps", m.Lamps[k]), domain.Range{Min: 1, Max: 745, Unit: "h"}.Check("Hours", m.Hours[k]))
 	}
 	if err != nil {
 		return SeasonHeat{}, [12]float64{}, err
 	}
-	r := SeasonHeat{Method: "monthly means"}
+	r := SeasonHeat{Method: "monthly means", Peak: math.NaN()}
 	var heat [12]float64
 	for k := range 12 {
 		loss := h.Loss * (h.SetPoint - m.Outside[k])
 		if loss <= 0 {
 			continue
 		}
-		gain := h.Aperture*m.Sun[k] + h.Gain
+		gain := h.Aperture*m.Sun[k] + m.Lamps[k] + h.Gain - h.Plants.evaporated(m.Sun[k], m.Lamps[k])
 		used := gain * utilisation(gain/loss, h.Storage)
 		asked := math.Max(0, loss-used)
 		r.add(&h.Burner, asked, m.Hours[k])

@@ -19,6 +19,8 @@ type SeasonNodes struct {
 	SetPoints SetPoints // °C, asked for at the end of each hour
 	VentAt    float64   // °C, the vents keep the air from rising above it
 	Deep      float64   // °C, -90 to 120, ground below the soil layer
+	Plants    Plants    // what they turn into vapour
+	Lamps     []float64 // W, 0 to 1e9, hourly heat of the lamps, radiant to structure and plants, the rest to the air; nil for none
 	Gain      float64   // W, 0 to 1e9, constant heat to the air
 	ToAir     float64   // m², 0 to 1e6, of horizontal area whose sun goes to the air
 	ToPlants  float64   // m², 0 to 1e6, whose sun goes to structure and plants
@@ -60,7 +62,7 @@ func (s *SeasonNodes) check() error {
 	}
 	area := domain.Range{Min: 0, Max: 1e6, Unit: "m²"}
 	warmest := math.Max(s.SetPoints.Day, s.SetPoints.Night)
-	return errors.Join(err, s.SetPoints.check(), s.Burner.Check(),
+	return errors.Join(err, s.Plants.check("part of ToPlants", s.ToPlants), checkLamps(s.Lamps, s.Outside), s.SetPoints.check(), s.Burner.Check(),
 		domain.Range{Min: warmest, Max: roomRange.Max, Unit: "°C", Source: "at or above the set-points"}.Check("VentAt", s.VentAt),
 		roomRange.Check("Deep", s.Deep), powerRange.Check("Gain", s.Gain),
 		area.Check("ToAir", s.ToAir), area.Check("ToPlants", s.ToPlants), area.Check("ToSoil", s.ToSoil),
@@ -108,7 +110,6 @@ func (s SeasonNodes) Solve() (SeasonCourse, error) {
 			q = (s.VentAt - free) / step.PerWatt[0]
 			vented -= q
 		}
-		c.Fuel += s.Burner.fuelPower(math.Max(0, q)) * 3600
 		if q != 0 {
 			gain := d.Heat
 			d.Heat += q
@@ -152,7 +153,16 @@ func (s *SeasonNodes) monthHours(month int) int {
 
 // drive is the weather of hour i without the heater.
 func (s *SeasonNodes) drive(i int) envelope.Drive {
-	d := envelope.Drive{Heat: s.Gain + s.ToAir*s.Sun[i], StructureHeat: s.ToPlants * s.Sun[i], SoilHeat: s.ToSoil * s.Sun[i], Outside: s.Outside[i], Deep: s.Deep}
+	lamps := 0.0
+	if s.Lamps != nil {
+		lamps = s.Lamps[i]
+	}
+	radiant := s.Plants.LampRadiant * lamps
+	d := envelope.Drive{
+		Heat:          s.Gain + s.ToAir*s.Sun[i] + lamps - radiant,
+		StructureHeat: s.ToPlants*s.Sun[i] + radiant - s.Plants.evaporated(s.Sun[i], lamps),
+		SoilHeat:      s.ToSoil * s.Sun[i], Outside: s.Outside[i], Deep: s.Deep,
+	}
 	if s.SkyDrop != nil {
 		d.SkyDrop = s.SkyDrop[i]
 	}

@@ -15,7 +15,7 @@ import (
 )
 
 func demoBurner() Burner {
-	return Burner{Rated: 40000, Efficiency: 0.88, Standby: 0.015, Fuel: pellets()}
+	return Burner{Rated: 40000, Efficiency: 0.88, Standby: 0.015, Ready: 8760, Fuel: pellets()}
 }
 
 func demoSeason() HeatingSeason {
@@ -67,6 +67,7 @@ func TestAllMethodsAgreeOnAConstantYear(t *testing.T) {
 		r.Method = ""
 		ref := hourly
 		ref.Method = ""
+		r.Peak, ref.Peak = 0, 0
 		require.InEpsilon(t, want, r.Heat, 1e-9)
 		require.InEpsilon(t, want, r.Loss, 1e-9)
 		require.Empty(t, cmp.Diff(ref, r, cmpopts.EquateApprox(1e-9, 1e-6)))
@@ -84,6 +85,87 @@ func TestAllMethodsAgreeOnAConstantYear(t *testing.T) {
 	require.NoError(t, err)
 	require.InEpsilon(t, q*8760*3600, c.Heat, 1e-9)
 	require.InEpsilon(t, nodes.SoilDeep*(c.End.Soil-9)*8760*3600, c.ToGround, 1e-9)
+}
+
+// What plants turn into vapour, and what lamps give, changes the heat of every
+// method by the same where the year is constant and no heat is lost on the way.
+func TestPlantsAndLampsCountAlikeInEveryMethod(t *testing.T) {
+	s := demoSeason()
+	s.SetPoints = SetPoints{Day: 12, Night: 12, DayStarts: 7, DayEnds: 18}
+	s.Outside, s.Sun, s.Lamps = make([]float64, 8760), make([]float64, 8760), make([]float64, 8760)
+	for i := range s.Outside {
+		s.Outside[i], s.Sun[i] = -4, 60
+	}
+	nodes := testNodes()
+	nodes.StructureOutside = 0
+	n := demoSeasonNodes(t)
+	n.House, n.Outside, n.Sun, n.SetPoints = house(t, nodes), s.Outside, s.Sun, s.SetPoints
+	heats := func() [5]float64 {
+		n.Plants, n.Lamps = s.Plants, s.Lamps
+		hourly, err := s.Hourly()
+		require.NoError(t, err)
+		bins, err := s.Bins(1)
+		require.NoError(t, err)
+		base, err := s.BaseTemperature()
+		require.NoError(t, err)
+		degree, err := s.DegreeHours(base)
+		require.NoError(t, err)
+		m, err := s.MonthlyMeans()
+		require.NoError(t, err)
+		monthly, _, err := MonthlyHouse{SetPoint: 12, Loss: s.Loss, Aperture: s.Aperture, Gain: s.Gain, Plants: s.Plants, Storage: 1e4, Burner: s.Burner}.Solve(m)
+		require.NoError(t, err)
+		c, err := n.Solve()
+		require.NoError(t, err)
+		for _, r := range []SeasonHeat{bins, degree, monthly} {
+			require.True(t, math.IsNaN(r.Peak), r.Method)
+		}
+		require.InEpsilon(t, hourly.Heat/8760/3600, hourly.Peak, 1e-9)
+		require.InEpsilon(t, c.Heat/8760/3600, c.Peak, 1e-9)
+		require.Less(t, math.Abs(c.Residual), 1e-9*c.Heat)
+		return [5]float64{hourly.Heat, bins.Heat, degree.Heat, monthly.Heat, c.Heat}
+	}
+	bare := heats()
+	s.Plants = Plants{Area: 10, LampRadiant: 0.6, Evaporated: 0.5}
+	vapour := heats()
+	for i := range s.Lamps {
+		s.Lamps[i] = 1000
+	}
+	lit := heats()
+	for i := range bare {
+		require.InDelta(t, 0.5*10*60*8760*3600, vapour[i]-bare[i], 1e-9*bare[i], "method %d", i)
+		require.InDelta(t, (1-0.6*0.5)*1000*8760*3600, vapour[i]-lit[i], 1e-9*bare[i], "method %d", i)
+	}
+}
+
+// The same heat takes the same fuel whatever the method: the standby loss falls
+// on the hours the burner stands ready less those it fires.
+func TestStandbyIsChargedAlike(t *testing.T) {
+	s := demoSeason()
+	s.Burner.Ready = 5000
+	n := demoSeasonNodes(t)
+	n.Burner = s.Burner
+	hourly, err := s.Hourly()
+	require.NoError(t, err)
+	bins, err := s.Bins(1)
+	require.NoError(t, err)
+	degree, err := s.DegreeHours(8)
+	require.NoError(t, err)
+	m, err := s.MonthlyMeans()
+	require.NoError(t, err)
+	monthly, _, err := MonthlyHouse{SetPoint: 13, Loss: s.Loss, Aperture: s.Aperture, Gain: s.Gain, Storage: 5, Burner: s.Burner}.Solve(m)
+	require.NoError(t, err)
+	nodes, err := n.Solve()
+	require.NoError(t, err)
+	for _, r := range []SeasonHeat{hourly, bins, degree, monthly, nodes.SeasonHeat} {
+		want := r.Heat/0.88 + 0.015*40000/0.88*(5000*3600-r.Heat/40000)
+		require.InEpsilon(t, want, r.Fuel, 1e-12, r.Method)
+	}
+	s.Burner.Ready = 0
+	_, err = s.Hourly()
+	require.ErrorContains(t, err, "Ready is 0")
+	s.Burner.Standby = 0
+	_, err = s.Hourly()
+	require.NoError(t, err)
 }
 
 func TestYearOfThreeNodesClosesItsBalance(t *testing.T) {
