@@ -107,7 +107,7 @@ func (n *Network) factorFor(flow float64, c FlowConditions) (float64, error) {
 // scaled returns the network with the area of each opening, and of its
 // screen, times factor.
 func (n *Network) scaled(factor float64) *Network {
-	s := &Network{openings: n.Openings(), paths: append([]path(nil), n.paths...)}
+	s := &Network{openings: n.Openings(), paths: append([]path(nil), n.paths...), exchange: n.exchange}
 	for i := range s.openings {
 		s.openings[i].Area *= factor
 		s.openings[i].Viscous /= factor

@@ -56,5 +56,8 @@ func TestSolvingAllocatesNothing(t *testing.T) {
 		flows := make([]ventilation.PathFlow, len(n.Openings()))
 		c := dry(t, 30, 20, 2)
 		require.Zero(t, testing.AllocsPerRun(100, func() { _, _ = n.SolveTo(flows, c) }))
+		n, err := n.WithExchange(ventilation.DefaultWindExchange())
+		require.NoError(t, err)
+		require.Zero(t, testing.AllocsPerRun(100, func() { _, _ = n.SolveTo(flows, c) }))
 	}
 }

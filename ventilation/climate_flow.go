@@ -12,6 +12,7 @@ import (
 // air is not.
 type dryFlow struct {
 	paths           []path
+	exchange        WindExchange
 	opening         float64 // fraction of the openings' area
 	outside, inside air     // moist densities
 	dryOut, dryIn   float64 // kg of dry air per kg of moist air outside and inside
@@ -114,9 +115,21 @@ func (s *dryFlow) bracket() (low, high float64, open bool) {
 }
 
 // solve returns the flow of dry air, kg/s, each way, and the inside pressure at
-// the datum, Pa, starting from the pressure near. The net inflow falls strictly
-// with the pressure; the search is that of solver.pressure.
+// the datum, Pa, starting from the pressure near: what the pressures drive, and
+// what wind exchanges through each vent.
 func (s *dryFlow) solve(near float64) (flow, pressure float64) {
+	flow, pressure = s.driven(near)
+	return flow + s.exchange.more(flow, s.turbulence()), pressure
+}
+
+// turbulence returns what the wind would exchange alone, kg/s of dry air.
+func (s *dryFlow) turbulence() float64 {
+	return s.dryOut * s.exchange.turbulence(s.paths, s.opening, s.outside, s.dynamic)
+}
+
+// driven is solve for the pressures alone. The net inflow falls strictly with the
+// pressure; the search is that of solver.pressure.
+func (s *dryFlow) driven(near float64) (flow, pressure float64) {
 	low, high, open := s.bracket()
 	if !open {
 		return 0, math.NaN()
@@ -176,6 +189,7 @@ func (k *climateCase) flow(t, e float64) dryFlow {
 	out, in := k.density, moistDensity(t, e, k.pressure)
 	return dryFlow{
 		paths:    k.c.house.Air.paths,
+		exchange: k.c.house.Air.exchange,
 		opening:  k.opening,
 		outside:  newAir(out),
 		inside:   newAir(in),

@@ -117,6 +117,7 @@ func (k *climateCase) most() float64 {
 				sum += max(in, out)
 			}
 		}
+		sum += f.turbulence()
 	}
 	return sum
 }

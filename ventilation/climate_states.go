@@ -71,6 +71,12 @@ func (c *Climate) PathsTo(dst []PathFlow, w Weather, s Setting, state ClimateSta
 		return nil, err
 	}
 	f := k.flow(state.Temperature, state.VapourPressure)
+	all := f.turbulence()
+	mixed := 0.0 // kg/s of dry air, of the flow, that wind exchanges
+	if all > 0 {
+		driven, _ := f.driven(state.Pressure)
+		mixed = f.exchange.more(driven, all)
+	}
 	for i := range dst {
 		dst[i] = PathFlow{}
 		e, open := f.element(i)
@@ -81,6 +87,11 @@ func (c *Climate) PathsTo(dst []PathFlow, w Weather, s Setting, state ClimateSta
 		top := e.drive(e.top, f.dynamic, f.buoyancy, state.Pressure)
 		in, out, _ := e.flows(bottom, top, f.outside, f.inside)
 		dst[i] = PathFlow{Drive: 0.5 * (bottom + top), In: in, Out: out}
+		if mixed > 0 {
+			m := mixed / all * e.turbulence(f.exchange.Coefficient*f.dynamic, 1, f.outside)
+			dst[i].In += m
+			dst[i].Out += m * f.dryOut / f.dryIn
+		}
 	}
 	return dst, nil
 }

@@ -170,7 +170,8 @@ func (v ColdVents) inlet(i int, o Opening, f PathFlow, c FlowConditions) ColdInl
 }
 
 // openedTo solves the network with each opening at the fraction of its area;
-// those shut are left out, and have no flow in the answer.
+// those shut are left out, and have no flow in the answer. The pressures alone
+// count: what gusts exchange is no steady jet.
 func (n *Network) openedTo(fractions []float64, c FlowConditions) (Balance, error) {
 	part := &Network{}
 	var at []int

@@ -17,6 +17,10 @@ func Example_openedAgainstTheWind() {
 		fmt.Println(err)
 		return
 	}
+	if n, err = n.WithExchange(ventilation.WindExchange{}); err != nil { // pressures alone
+		fmt.Println(err)
+		return
+	}
 	states, err := n.SteadyStates(
 		ventilation.Load{Solar: 15000, Transpired: 0.6},
 		ventilation.Outdoors{Temperature: 15, Pressure: 101325, Wind: 2})

@@ -21,6 +21,10 @@ func Example_windAndStack() {
 			fmt.Println(err)
 			return
 		}
+		if n, err = n.WithExchange(ventilation.WindExchange{}); err != nil { // pressures alone
+			fmt.Println(err)
+			return
+		}
 		fmt.Println(side.name)
 		for _, wind := range []float64{0, 1, 1.5, 3} {
 			c, err := ventilation.DrySides{Inside: 30, Outside: 22, Pressure: 101325, Wind: wind}.Conditions()

@@ -57,7 +57,7 @@ func Example_hoursUnderARule() {
 	// hour  inside °C  heat kW  vents %  soil °C
 	//    1       14.0     11.3        0     12.0
 	//    7       14.0      7.0        0     11.8
-	//   13       24.0      0.0       22     13.2
+	//   13       24.0      0.0       19     13.2
 	//   19       14.0      4.3        0     14.6
 	// heat of the day 122 kWh, hours short of the rule 0
 }

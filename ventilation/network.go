@@ -13,13 +13,17 @@ import (
 type Network struct {
 	openings []Opening
 	paths    []path
+	exchange WindExchange
 }
 
 // Balance is the state of a network in which as much air leaves as enters.
+// Flow and Paths hold the air that wind exchanges through each vent as well as
+// that which the pressures drive.
 type Balance struct {
 	Pressure  float64    // Pa, inside at the datum over outside static pressure there
 	Neutral   float64    // m above the datum, where inside equals outside static pressure; NaN for equal densities
 	Flow      float64    // kg/s, all air that enters, equal to all that leaves
+	Exchange  float64    // kg/s, of Flow, that the turbulence of the wind adds to what pressures drive
 	Residual  float64    // kg/s, what the computed flows fail to balance
 	Volume    float64    // m³/s, of the air that enters, at the density of the outside air
 	VolumeOut float64    // m³/s, of the air that leaves, at the density of the inside air
@@ -27,7 +31,10 @@ type Balance struct {
 }
 
 // NewNetwork returns the network of openings, leaks and fans, each of which
-// may be nil, though one opening or leak is needed. The error joins every
+// may be nil, though one opening or leak is needed. Wind exchanges air through
+// each opening as DefaultWindExchange has it; WithExchange changes that. Give
+// vents their height (Vertical, or a TallVent): in calm a vent alone, or vents at
+// one level, pass air only by being tall. The error joins every
 // fault, each with its field: areas, coefficients and flows outside their
 // ranges, and no way for air to pass.
 func NewNetwork(openings []Opening, leaks []Leak, fans []FixedFan) (*Network, error) {
@@ -35,7 +42,7 @@ func NewNetwork(openings []Opening, leaks []Leak, fans []FixedFan) (*Network, er
 	if len(openings)+len(leaks) == 0 {
 		faults = append(faults, noOpening())
 	}
-	n := &Network{openings: slices.Clone(openings)}
+	n := &Network{openings: slices.Clone(openings), exchange: DefaultWindExchange()}
 	for i := range openings {
 		faults = append(faults, openings[i].check(place("openings", i, openings[i].Name)))
 		n.paths = append(n.paths, openings[i].path())
@@ -98,6 +105,9 @@ func (n *Network) balance(dst []PathFlow, c FlowConditions) (Balance, error) {
 		Flow:     0.5 * (in + out),
 		Residual: in - out,
 		Paths:    dst,
+	}
+	if n.exchange.Coefficient > 0 && c.Wind > 0 {
+		s.mix(&b, n.exchange)
 	}
 	b.Volume = b.Flow / c.OutsideDensity
 	b.VolumeOut = b.Flow / c.InsideDensity

@@ -68,6 +68,22 @@ func (s *solver) collect(dst []PathFlow, p float64) (in, out float64) {
 	return in, out
 }
 
+// mix adds what the wind exchanges to the flow of b, and to each opening its
+// share.
+func (s *solver) mix(b *Balance, x WindExchange) {
+	all := x.turbulence(s.paths, 1, s.outside, s.dynamic)
+	if all == 0 {
+		return
+	}
+	b.Exchange = x.more(b.Flow, all)
+	b.Flow += b.Exchange
+	for i := range b.Paths {
+		m := b.Exchange * s.paths[i].turbulence(x.Coefficient*s.dynamic, 1, s.outside) / all
+		b.Paths[i].In += m
+		b.Paths[i].Out += m
+	}
+}
+
 // bracket returns inside pressures, Pa, between which the balance lies: at
 // low nothing leaves through an opening or leak, at high nothing enters. Fans
 // widen it.

@@ -56,7 +56,8 @@ func (d DugIn) check() error {
 // where air goes in on the whole; of house air, and it acts as a point at grade,
 // where air comes out. One state is the rule, and in a warm house without wind
 // there is one at least; wind against the stack can leave two, and what went
-// before decides. ErrNoSolution says that there is none, in a house colder than
+// before decides. The flows are those that pressures drive, without what gusts
+// exchange. ErrNoSolution says that there is none, in a house colder than
 // outdoors with wind that holds its air in the well: it rises to and fro there.
 // Other errors join every fault by field.
 func (d DugIn) States(c FlowConditions) ([]DugInState, error) {
@@ -78,6 +79,7 @@ func (d DugIn) States(c FlowConditions) ([]DugInState, error) {
 		if err != nil {
 			return nil, err
 		}
+		n.exchange = WindExchange{} // gusts do not reach down a well
 		b, err := n.Solve(c)
 		if err != nil {
 			return nil, err

@@ -42,13 +42,17 @@ func summerOf(p plan, d design) (summerNoon, error) {
 	vent := func(name string, z, area, cp float64) ventilation.Opening {
 		return ventilation.Opening{Name: name, Height: z, Area: area, Discharge: s.Discharge, PressureCoefficient: cp}
 	}
+	tall := func(o ventilation.Opening) ventilation.Opening {
+		o.Vertical = s.SideHeight // air passes a side vent both ways where nothing else is open
+		return o
+	}
 	// Wind across the house; the ridge vent opens to the lee.
 	shelter := shelters[s.Shelter]
 	windward, lee, ridge := shelter.Coefficient(ventilation.WindFaceWall, 0), shelter.Coefficient(ventilation.WindFaceWall, 180), shelter.Coefficient(roofFace(p.House), 180)
 	side := s.SideLength * s.SideHeight / 2
 	var openings []ventilation.Opening
 	if side > 0 {
-		openings = append(openings, vent("windward side vent", s.SideLevel, side, windward), vent("lee side vent", s.SideLevel, side, lee))
+		openings = append(openings, tall(vent("windward side vent", s.SideLevel, side, windward)), tall(vent("lee side vent", s.SideLevel, side, lee)))
 	}
 	if a := s.RidgeLength * s.RidgeWidth; a > 0 {
 		openings = append(openings, vent("ridge vent", p.House.RidgeHeight, a, ridge))
