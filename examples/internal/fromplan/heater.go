@@ -57,7 +57,7 @@ type Source struct {
 func HeatSource(p *plan.Plan) (Source, error) {
 	h, u := p.Heater, p.Heater.Fuel
 	f, err := Fuel(p)
-	s := Source{Burner: airheat.Burner{Rated: h.Power, Efficiency: h.Efficiency, Standby: h.Standby, Fuel: f}, Ratio: 1, Unit: "kg", PerJ: 1 / f.Lower}
+	s := Source{Burner: airheat.Burner{Rated: h.Power, Efficiency: h.Efficiency, Standby: h.Standby, Ready: ready(p), Fuel: f}, Ratio: 1, Unit: "kg", PerJ: 1 / f.Lower}
 	if err != nil {
 		return s, err
 	}
@@ -83,6 +83,29 @@ func HeatSource(p *plan.Plan) (Source, error) {
 		return s, errors.New("heater.fuel has no price")
 	}
 	return s, s.Burner.Check()
+}
+
+// days of the months.
+var days = [12]float64{31, 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31}
+
+// Hours of the months, h.
+func Hours() (h [12]float64) {
+	for i, d := range days {
+		h[i] = 24 * d
+	}
+	return h
+}
+
+// ready is the time in a year that the heater stands ready: the months colder
+// outside than the house is kept by day, h.
+func ready(p *plan.Plan) float64 {
+	sum := 1.0
+	for i, t := range p.Site.Months.Temperature {
+		if t < p.SetPoints.Day.Temperature {
+			sum += 24 * days[i]
+		}
+	}
+	return sum
 }
 
 // Energy is the fuel or electricity, J, that the heat takes over a time: heat
