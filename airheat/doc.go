@@ -99,7 +99,8 @@
 //	Jet                   [HoF17] ch. 20         K from memory         band of the bend      momentum balance
 //	Jet.ForcedLength      [VentGuide01] eq. 7.60 plane; round memory   limit of a zone       powers of F
 //	AirOrWater            heat balance           above                 rounding              Hundy Ex. 21.1
-//	SoilStore, RockBed    conduction, [Ergun52]  steps to a day        heat to 1e-9          line source; laws
+//	SoilStore             conduction             steps to a day        heat to 1e-9          line source; pipes below a plane
+//	RockBed               [Ergun52], [Schum29]   any step              0.1 K of 20 K         Schumann's solution
 //	Store.StepMoist       psychro.LewisFactor    steps to a day        heat to 1e-9          balance of water and heat
 //
 // Between Reynolds numbers 2300 and 4000 the friction factor is a straight
@@ -153,6 +154,8 @@
 //	MurMck03    W. R. Murphy, G. McKay, Energy Management, 2003
 //	Nag08       P. K. Nag, Basic and Applied Thermodynamics, 2008
 //	Pet70       B. S. Petukhov, Advances in Heat Transfer 6 (1970) 503-564
+//	Schum29     T. E. W. Schumann, "Heat transfer: a liquid flowing through a porous
+//	            prism", J. Franklin Institute 208 (1929) 405-416; from memory
 //	SmaDuct06   SMACNA, HVAC Systems Duct Design, 4th ed., 2006: loss factors of
 //	            fittings
 //	SwaJai76    P. K. Swamee, A. K. Jain, "Explicit equations for pipe-flow

@@ -88,5 +88,5 @@ func Example_rockBed() {
 	}
 	fmt.Printf("%.1f kWh in six hours of 28 °C into stones of %.1f kWh/K\n", in/3.6e6, store.Capacity()/3.6e6)
 	// Output:
-	// 26.8 kWh in six hours of 28 °C into stones of 2.0 kWh/K
+	// 28.3 kWh in six hours of 28 °C into stones of 2.0 kWh/K
 }

@@ -29,7 +29,7 @@ func Example_soilStore() {
 	day, night := airheat.DryAir(28, 101325), airheat.DryAir(9, 101325)
 	for _, moist := range []bool{false, true} {
 		store, _ = airheat.NewSoilStore(s, 14)
-		var in, out, water, fan float64
+		var in, out, up, water, fan float64
 		var last airheat.StoreStep
 		for range 8 {
 			if moist {
@@ -45,6 +45,7 @@ func Example_soilStore() {
 				return
 			}
 			in += last.Heat * 3600
+			up += last.Up * 3600
 			fan += last.FanPower * 3600
 		}
 		evening := last.Outlet
@@ -55,22 +56,26 @@ func Example_soilStore() {
 				return
 			}
 			out -= r.Heat * 3600
+			up += r.Up * 3600
 			fan += r.FanPower * 3600
 			last = r
 		}
 		fmt.Printf("water counted: %t\n", moist)
 		fmt.Printf("  day    %5.1f kWh in, %4.1f kg of water to drain, air at last out at %4.1f °C\n", in/3.6e6, water, evening)
 		fmt.Printf("  night  %5.1f kWh back, air at last out at %4.1f °C\n", out/3.6e6, last.Outlet)
+		fmt.Printf("  floor  %5.1f kWh up into the house\n", up/3.6e6)
 		fmt.Printf("  fan    %5.2f kWh of electricity\n", fan/3.6e6)
 	}
 	// Output:
 	// soil around the tubes 12.3 kWh/K, at 14 °C
 	// water counted: false
-	//   day     20.3 kWh in,  0.0 kg of water to drain, air at last out at 22.9 °C
+	//   day     20.3 kWh in,  0.0 kg of water to drain, air at last out at 23.0 °C
 	//   night   12.3 kWh back, air at last out at 11.2 °C
+	//   floor   -0.1 kWh up into the house
 	//   fan     0.29 kWh of electricity
 	// water counted: true
 	//   day     37.8 kWh in, 30.6 kg of water to drain, air at last out at 24.0 °C
-	//   night   15.0 kWh back, air at last out at 11.7 °C
+	//   night   14.8 kWh back, air at last out at 11.6 °C
+	//   floor    2.5 kWh up into the house
 	//   fan     0.29 kWh of electricity
 }

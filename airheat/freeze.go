@@ -29,7 +29,9 @@ type SoilColumn struct {
 }
 
 // DefaultSoilColumn is moist loam under a floor of the given area, m²: values
-// from memory, of the order of handbooks.
+// from memory, of the order of handbooks. Thawed, it conducts 1.1 W/(m K) and
+// holds 2.0 MJ/(m³ K), between the soils of envelope: "typical soil" has 0.9 and
+// 1.9, clay 1.5 and 3.0.
 func DefaultSoilColumn(area float64) SoilColumn {
 	return SoilColumn{Area: area, Depth: 1, Layers: 12, Dry: 1.2e6, Water: 200, Thawed: 1.1, Frozen: 1.7, Surface: 6, FreezingSpan: 0.5}
 }

@@ -80,6 +80,6 @@ func TestDefaultsOfMovingAir(t *testing.T) {
 	require.Equal(t, Jet{Shape: PlaneJet, Velocity: 2.43, Thermal: 2.0}, DefaultJet(PlaneJet))
 	require.Equal(t, Carrier{Supply: 45, Return: 15, HeatCapacity: 1006, Density: 1.2, Pressure: 300, Efficiency: 0.4}, DefaultAirCarrier())
 	require.Equal(t, Carrier{Supply: 60, Return: 40, HeatCapacity: 4187, Density: 988, Pressure: 30000, Efficiency: 0.4}, DefaultWaterCarrier())
-	require.Equal(t, SoilStore{Film: 6, Roughness: 1e-5, Fittings: 2.5, SoilConductivity: 2, SoilCapacity: 2e6, FanEfficiency: 0.4}, DefaultSoilStore())
+	require.Equal(t, SoilStore{Depth: 0.5, Above: 15, Film: 6, Roughness: 1e-5, Fittings: 2.5, SoilConductivity: 2, SoilCapacity: 2e6, FanEfficiency: 0.4}, DefaultSoilStore())
 	require.Equal(t, RockBed{Stone: 0.04, Void: 0.42, StoneCapacity: 2.1e6, FanEfficiency: 0.4}, DefaultRockBed())
 }

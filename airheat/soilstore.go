@@ -6,17 +6,22 @@ import (
 	"math"
 	"time"
 
+	"cloche.example/envelope"
 	"cloche.example/internal/domain"
 )
 
 // SoilStore is a set of equal tubes under the soil that warm ridge air passes
 // by day and house air by night. Around each tube the soil is a thick pipe out
-// to half the spacing, where no heat passes, for the next tube does the same.
+// to half the spacing, beyond which the next tube does the same. From its rim heat
+// goes up to the floor, without the storage of the soil in between; none goes
+// down, as in a store that has been in use for weeks.
 type SoilStore struct {
 	Tubes            int     // number, 1 to 1000, of tubes in parallel
 	Diameter         float64 // m, 0.01 to 10, of a tube
 	Length           float64 // m, 1e-9 to 10000, of a tube
-	Spacing          float64 // m, from axis to axis
+	Spacing          float64 // m, 0.02 to 5, from axis to axis, and at least 1.05 diameters
+	Depth            float64 // m, 0.02 to 5, from the floor's surface to the axes, and at least half a Spacing
+	Above            float64 // °C, -60 to 200, mean of the air above the floor
 	Film             float64 // W/(m² K), 0.1 to 1000, from the air through the tube's wall to the soil; see DuctFilm
 	Roughness        float64 // m, 0 to 0.02, of the tube's wall
 	Fittings         float64 // sum of loss factors of a tube with inlet and outlet, dimensionless, 0 to 1e6
@@ -25,11 +30,12 @@ type SoilStore struct {
 	FanEfficiency    float64 // fraction, 0.01 to 1, from electricity to air power
 }
 
-// DefaultSoilStore returns a store with the soil of ISO 13370's middle class
-// (2 W/(m K), 2.0 MJ/(m³ K), sand or gravel), smooth pipes of 6 W/(m² K) film
-// and an efficiency of 0.4 (common practice, no source); sizes are to be set.
+// DefaultSoilStore returns a store in envelope.SandSoil, 0.5 m below a house at
+// 15 °C, with smooth pipes of 6 W/(m² K) film and an efficiency of 0.4 (common
+// practice, no source); sizes are to be set.
 func DefaultSoilStore() SoilStore {
-	return SoilStore{Film: 6, Roughness: 1e-5, Fittings: 2.5, SoilConductivity: 2, SoilCapacity: 2e6, FanEfficiency: 0.4}
+	soil := envelope.SandSoil()
+	return SoilStore{Depth: 0.5, Above: 15, Film: 6, Roughness: 1e-5, Fittings: 2.5, SoilConductivity: soil.Conductivity, SoilCapacity: soil.HeatCapacity, FanEfficiency: 0.4}
 }
 
 // The ranges of SoilStore's fields and hours.
@@ -46,7 +52,13 @@ func (s SoilStore) check() error {
 	if ductSizeRange.Contains(s.Diameter) {
 		spacing.Min, spacing.Source = 1.05*s.Diameter, "soil between the tubes"
 	}
+	depth := soilSpacingRange
+	if soilSpacingRange.Contains(s.Spacing) {
+		depth.Min, depth.Source = s.Spacing/2, "half a Spacing"
+	}
 	return errors.Join(
+		depth.Check("Depth", s.Depth),
+		airTemperatureRange.Check("Above", s.Above),
 		tubeHolesRange.Check("Tubes", float64(s.Tubes)),
 		ductSizeRange.Check("Diameter", s.Diameter),
 		notZero(ductLengthRange).Check("Length", s.Length),
@@ -61,10 +73,20 @@ func (s SoilStore) check() error {
 	)
 }
 
-// The store is cut into cells along the air and rings of soil around them.
+// A soil store is cut into cells along the air and rings of soil around them.
 const (
 	storeCells = 24
 	storeRings = 12
+)
+
+// From the thick pipe's rim to the floor: with the soil of Depth less rimRise
+// spacings the whole way is that of a row of pipes below a plane, ln(2 S/(π D)
+// sinh(2π z/S))/(2π k) for one metre of one (textbook shape factor, from memory),
+// as far as the rows lie deep: rimRise is ln(2 √π)/2π. floorResistance is that of
+// a floor's surface for heat going up (ISO 6946, from memory).
+const (
+	rimRise         = 0.2014
+	floorResistance = 0.10 // m² K/W
 )
 
 // Store is a SoilStore or RockBed in use, with its temperatures. Step and
@@ -78,6 +100,10 @@ type Store struct {
 	content []float64 // J/K, of each ring, each cell
 	temp    [][]float64
 	start   float64
+	inner   float64 // 1/s, largest share of a step that counts as one, inverse; 0: any step
+	up      float64 // W/K, from the outermost ring to the air above the floor, each cell
+	above   float64 // °C, of that air
+	late    float64 // part of a step's heat that the wall has taken when the air meets it
 	cost    func(flow float64, air Air) (pressure, power float64)
 }
 
@@ -91,7 +117,7 @@ func NewSoilStore(s SoilStore, start float64) (*Store, error) {
 	l := s.Length / storeCells * n
 	inner, outer := s.Diameter/2, s.Spacing/math.Sqrt(math.Pi) // equal area of a square around each tube
 	growth := math.Pow(outer/inner, 1.0/storeRings)
-	st := &Store{start: start}
+	st := &Store{start: start, late: 1, above: s.Above}
 	resist := 1 / (s.Film * math.Pi * s.Diameter * l)
 	r := inner
 	for i := range storeRings {
@@ -104,6 +130,7 @@ func NewSoilStore(s SoilStore, start float64) (*Store, error) {
 			st.between = append(st.between, 1/(2*half)) // rings grow by one ratio: all halves are equal
 		}
 		st.content = append(st.content, math.Pi*(next*next-r*r)*l*s.SoilCapacity)
+		st.up = 1 / (half + ((s.Depth-rimRise*s.Spacing)/s.SoilConductivity+floorResistance)/(s.Spacing*l))
 		r = next
 	}
 	g := Segment{Section: Round(s.Diameter), Length: s.Length, Roughness: s.Roughness, Fittings: s.Fittings}
@@ -111,7 +138,7 @@ func NewSoilStore(s SoilStore, start float64) (*Store, error) {
 		p := g.Loss(flow/n, air).Total
 		return p, p * flow / s.FanEfficiency
 	}
-	st.fill(start)
+	st.fill(start, storeCells)
 	return st, nil
 }
 
@@ -123,8 +150,8 @@ func (s *Store) made() error {
 	return nil
 }
 
-func (s *Store) fill(start float64) {
-	s.temp = make([][]float64, storeCells)
+func (s *Store) fill(start float64, cells int) {
+	s.temp = make([][]float64, cells)
 	for i := range s.temp {
 		s.temp[i] = make([]float64, len(s.content))
 		for j := range s.temp[i] {
@@ -135,8 +162,9 @@ func (s *Store) fill(start float64) {
 
 // StoreStep is what a store did in one step.
 type StoreStep struct {
-	Outlet   float64 // °C, of the air that leaves
+	Outlet   float64 // °C, of the air that leaves, mean of the step
 	Heat     float64 // W, from the air into the store; negative where it gives heat back
+	Up       float64 // W, from the store through the floor
 	Pressure float64 // Pa, that the fan must give
 	FanPower float64 // W, electric
 	Units    float64 // number of transfer units of air to first ring, dimensionless
@@ -147,7 +175,8 @@ type StoreStep struct {
 // sends it from the far end, as a store is best emptied. At no flow the heat
 // in the store only spreads. Air in a cell follows 1 − exp(−NTU) against the
 // first ring; the rings conduct, solved implicitly, so that any step is stable
-// and heat is kept to rounding. Moisture that condenses is not counted;
+// and heat is kept to rounding. A rock bed is marched in parts of the step, so
+// that the step does not show in the answer. Moisture that condenses is not counted;
 // StepMoist does. The error lists every fault.
 func (s *Store) Step(flow, inlet float64, air Air, step time.Duration, backward bool) (StoreStep, error) {
 	if err := errors.Join(
@@ -163,24 +192,52 @@ func (s *Store) Step(flow, inlet float64, air Air, step time.Duration, backward 
 	r := StoreStep{Outlet: inlet}
 	grip := 0.0 // W/K, from entering air to first ring
 	if flow > 0 {
-		r.Units = s.film * storeCells / capacity
+		r.Units = s.film * float64(len(s.temp)) / capacity
 		grip = -capacity * math.Expm1(-s.film/capacity)
 		r.Pressure, r.FanPower = s.cost(flow, air)
 	}
-	for i := range storeCells {
-		cell := s.temp[i]
-		if backward {
-			cell = s.temp[storeCells-1-i]
-		}
-		c := s.sweep(cell, step.Seconds())
-		c.settle(cell, (c.free+grip*c.per*r.Outlet)/(1+grip*c.per))
-		if flow > 0 {
-			q := grip * (r.Outlet - cell[0])
-			r.Heat += q
-			r.Outlet -= q / capacity
+	parts := s.parts(flow, step)
+	seconds, share := step.Seconds()/float64(parts), 1/float64(parts)
+	for range parts {
+		t := inlet
+		for i := range s.temp {
+			cell := s.cell(i, backward)
+			c := s.sweep(cell, seconds)
+			q := grip * (t - c.free) / (1 + s.late*grip*c.per)
+			c.settle(cell, c.free+c.per*q)
+			r.Heat += q * share
+			r.Up += s.rising(cell) * share
+			if flow > 0 {
+				t -= q / capacity
+			}
 		}
 	}
+	if flow > 0 {
+		r.Outlet -= r.Heat / capacity
+	}
 	return r, nil
+}
+
+// parts is into how many equal parts a step is cut.
+func (s *Store) parts(flow float64, step time.Duration) int {
+	if flow == 0 {
+		return 1
+	}
+	return 1 + int(s.inner*step.Seconds())
+}
+
+// rising is the heat from a cell up through the floor, W, when its rings have
+// settled.
+func (s *Store) rising(cell []float64) float64 {
+	return s.up * (cell[len(cell)-1] - s.above)
+}
+
+// cell is the i-th on the air's way.
+func (s *Store) cell(i int, backward bool) []float64 {
+	if backward {
+		i = len(s.temp) - 1 - i
+	}
+	return s.temp[i]
 }
 
 // rings is one cell's implicit step: a tridiagonal system, swept from the
@@ -194,7 +251,7 @@ type rings struct {
 func (s *Store) sweep(cell []float64, seconds float64) rings {
 	var r rings
 	// Ring i as a line in ring i−1: T_i = factor T_(i−1) + source.
-	below, from := 0.0, 0.0
+	below, from := s.up, s.up*s.above
 	for i := len(cell) - 1; i >= 1; i-- {
 		c, in := s.content[i]/seconds, s.between[i-1]
 		d := c + in + below
@@ -230,7 +287,7 @@ func (s *Store) Stored() float64 {
 func (s *Store) Capacity() float64 {
 	sum := 0.0
 	for _, c := range s.content {
-		sum += c * storeCells
+		sum += c * float64(len(s.temp))
 	}
 	return sum
 }

@@ -53,7 +53,15 @@ func bedTransfer(massFlux, stone float64) float64 {
 	return lofHawley * math.Pow(massFlux/stone, lofHawleyPower)
 }
 
-// Loss returns the pressure, Pa, that the flow (m³/s) of air loses in the bed:
+// A bed is cut fine along the air and in time: at the design flow at most bedUnits
+// transfer units to a cell, and to a part of a step. Both errors go by the square
+// of it; against Schumann's solution they stay below 0.1 K of 20 K.
+const (
+	bedUnits = 0.25
+	bedCells = 2000 // at most, of beds beyond 500 transfer units
+)
+
+// loss returns the pressure, Pa, that the flow (m³/s) of air loses in the bed:
 // Ergun's equation with the speed as if the bed were empty. [Ergun52].
 func (b RockBed) loss(flow float64, air Air) float64 {
 	v := flow / b.Area
@@ -78,17 +86,22 @@ func NewRockBedStore(b RockBed, start float64, air Air) (*Store, error) {
 	); err != nil {
 		return nil, err
 	}
-	volume := b.Area * b.Depth / storeCells
+	flux := b.DesignFlow * air.Density / b.Area
+	cells := math.Max(storeCells, math.Ceil(bedTransfer(flux, b.Stone)*b.Depth/(flux*air.HeatCapacity)/bedUnits))
+	cells = math.Min(cells, bedCells)
+	volume := b.Area * b.Depth / cells
 	s := &Store{
 		start:   start,
-		film:    bedTransfer(b.DesignFlow*air.Density/b.Area, b.Stone) * volume,
+		film:    bedTransfer(flux, b.Stone) * volume,
+		late:    0.5,
 		content: []float64{volume * (1 - b.Void) * b.StoneCapacity},
 	}
 	s.wall = s.film
+	s.inner = s.film / s.content[0] / bedUnits
 	s.cost = func(flow float64, air Air) (float64, float64) {
 		p := b.loss(flow, air)
 		return p, p * flow / b.FanEfficiency
 	}
-	s.fill(start)
+	s.fill(start, int(cells))
 	return s, nil
 }

@@ -33,21 +33,26 @@ func (s *Store) StepMoist(flow float64, inlet psychro.State, air Air, step time.
 	}
 	lewis, moist := inlet.LewisFactor(), inlet.Model()
 	mass := flow / inlet.SpecificVolume()
-	r := MoistStoreStep{StoreStep: StoreStep{Outlet: inlet.Temperature(), Units: s.film * storeCells / (mass * inlet.HeatCapacity())}, HumidityRatio: inlet.HumidityRatio()}
+	r := MoistStoreStep{StoreStep: StoreStep{Units: s.film * float64(len(s.temp)) / (mass * inlet.HeatCapacity())}}
 	r.Pressure, r.FanPower = s.cost(flow, air)
-	for i := range storeCells {
-		tube := s.temp[i]
-		if backward {
-			tube = s.temp[storeCells-1-i]
+	parts := s.parts(flow, step)
+	seconds, share := step.Seconds()/float64(parts), 1/float64(parts)
+	for range parts {
+		a := passing{t: inlet.Temperature(), w: inlet.HumidityRatio(), p: inlet.Pressure(), mass: mass}
+		for i := range s.temp {
+			cell := s.cell(i, backward)
+			k := s.sweep(cell, seconds)
+			a.units = s.wall / (mass * (cpAir + cpVapour*a.w))
+			c := wetCell(moist, a, lewis, 1/(s.behind+s.late*k.per), k.free)
+			k.settle(cell, k.free+k.per*c.heat)
+			r.Heat += c.heat * share
+			r.Up += s.rising(cell) * share
+			r.Latent += (c.heat - mass*(cpAir+cpVapour*c.w)*(a.t-c.t)) * share
+			r.Water += mass * (a.w - c.w) * share
+			a.t, a.w = c.t, c.w
 		}
-		k := s.sweep(tube, step.Seconds())
-		units := s.wall / (mass * (cpAir + cpVapour*r.HumidityRatio))
-		c := wetCell(moist, passing{r.Outlet, r.HumidityRatio, inlet.Pressure(), mass, units}, lewis, 1/(s.behind+k.per), k.free)
-		k.settle(tube, k.free+k.per*c.heat)
-		r.Heat += c.heat
-		r.Latent += c.heat - mass*(cpAir+cpVapour*c.w)*(r.Outlet-c.t)
-		r.Water += mass * (r.HumidityRatio - c.w)
-		r.Outlet, r.HumidityRatio = c.t, c.w
+		r.Outlet += a.t * share
+		r.HumidityRatio += a.w * share
 	}
 	return r, nil
 }
