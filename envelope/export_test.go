@@ -22,3 +22,22 @@ var (
 
 // LeakageClasses lends the table of air changes.
 func LeakageClasses() []LeakageClass { return leakageClasses() }
+
+// View lends the share of what one facet sees that is another.
+func View(h *House, from, to int) float64 {
+	a, b := -1, -1
+	n := 0
+	for i := range h.plan.Shape.Facets {
+		if f := &h.plan.Shape.Facets[i]; f.Kind.InGround() || f.Party {
+			continue
+		}
+		if i == from {
+			a = n
+		}
+		if i == to {
+			b = n
+		}
+		n++
+	}
+	return h.room.share[a*h.room.n+b]
+}

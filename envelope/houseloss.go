@@ -2,7 +2,6 @@ package envelope
 
 import (
 	"errors"
-	"fmt"
 
 	"cloche.example/internal/domain"
 	"cloche.example/psychro"
@@ -72,6 +71,12 @@ type HouseLoss struct {
 	Dripping    int         // count of facets that drip
 	Condensate  float64     // L per hour, of all facets
 	Linear      LinearLoss  // the loss near this state
+
+	// RadiantResidual is by how much, in W/m², what a facet sees may miss what the
+	// others send: 1e-8, more where a cover jumps between two states.
+	RadiantResidual float64
+
+	mutual []mutual // used again from hour to hour
 }
 
 // Loss returns the heat that the house loses in the conditions k. The error
@@ -90,29 +95,13 @@ func (h *House) LossTo(dst *HouseLoss, k *HouseConditions) error {
 		return err
 	}
 	p := &h.plan
-	*dst = HouseLoss{Facets: dst.Facets[:0], Annexes: dst.Annexes[:0]}
-	one := k.CoverConditions
+	*dst = HouseLoss{Facets: dst.Facets[:0], Annexes: dst.Annexes[:0], mutual: dst.mutual[:0]}
+	if err := h.solveFacets(dst, k); err != nil {
+		return err
+	}
 	linear := LinearLoss{Inside: k.Inside, Outside: k.Outside}
-	for i := range p.Shape.Facets {
-		f := &p.Shape.Facets[i]
-		if f.Kind.InGround() || f.Party {
-			continue
-		}
-		cover := h.covers[i]
-		if k.ScreenDrawn {
-			cover = h.drawn[i]
-		}
-		one.Tilt, one.Height = f.Tilt, f.Height
-		one.AbsorbedSun = [MaxLayers]float64{}
-		if k.Sun != nil {
-			one.AbsorbedSun = k.Sun[i]
-		}
-		dst.Facets = append(dst.Facets, FacetLoss{})
-		r := &dst.Facets[len(dst.Facets)-1]
-		if err := r.solve(cover.set, &one, k.InnerFace); err != nil {
-			return domain.Within(fmt.Sprintf("facet %d (%s)", i, f.Name), err)
-		}
-		r.scale(i, f, h.net[i])
+	for i := range dst.Facets {
+		r := &dst.Facets[i]
 		dst.Cover += r.Loss
 		dst.CoverAir += r.AirDriven
 		dst.CoverSky += r.SkyDriven
@@ -123,7 +112,7 @@ func (h *House) LossTo(dst *HouseLoss, k *HouseConditions) error {
 			dst.Dripping++
 		}
 		frame := 0.0
-		if f.Kind != DwarfWall && f.Kind != Gutter {
+		if r.Kind != DwarfWall && r.Kind != Gutter {
 			frame = p.FrameAllowance
 		}
 		dst.Frame += frame * (r.AirDriven + r.SkyDriven)

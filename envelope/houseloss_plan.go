@@ -39,6 +39,7 @@ type HousePlan struct {
 	Climate        GroundClimate       // year that the ground sees
 	Leakage        Leakage             // air leakage
 	Annexes        []AnnexPlan         // one for each annex of the shape
+	Radiant        RadiantRoom         // what the inner faces see; an annex is always RadiantAir
 }
 
 // House is a checked house, ready to compute losses. It is made by NewHouse,
@@ -50,6 +51,7 @@ type House struct {
 	net           []float64 // m², area of each facet without doors
 	ground        GroundCoefficients
 	annex         []GroundCoefficients
+	room          roomView // with RadiantEnclosure
 }
 
 // Ranges of a house plan.
@@ -80,6 +82,10 @@ func NewHouse(p HousePlan) (*House, error) {
 		}
 	}
 	check(frameRange, "FrameAllowance", p.FrameAllowance)
+	check(radiantRooms, "Radiant", float64(p.Radiant))
+	if p.Radiant == RadiantEnclosure {
+		check(enclosedRange, "number of facets", float64(len(p.Shape.Facets)))
+	}
 	faults = append(faults, h.doors()...)
 	for i, b := range p.Bridges {
 		check(bridgeSpanRange, fmt.Sprintf("Bridges[%d].Length", i), b.Length)
@@ -91,6 +97,9 @@ func NewHouse(p HousePlan) (*House, error) {
 	faults = append(faults, h.checkAnnexes()...)
 	if err := errors.Join(faults...); err != nil {
 		return nil, err
+	}
+	if p.Radiant == RadiantEnclosure {
+		h.room = newRoomView(&p.Shape)
 	}
 	return h, nil
 }

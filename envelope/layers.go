@@ -85,6 +85,10 @@ func (o *Solution) join(patch *Solution, share float64) {
 	mix(&o.SunDriven, patch.SunDriven)
 	mix(&o.UAir, patch.UAir)
 	mix(&o.Condensate, patch.Condensate)
+	for d := range drives {
+		mix(&o.drive.flux[d], patch.drive.flux[d])
+		mix(&o.drive.radiosity[d], patch.drive.radiosity[d])
+	}
 	o.Iterations += patch.Iterations
 }
 

@@ -80,4 +80,6 @@ type Solution struct {
 
 	Iterations int     // steps of the solver
 	Residual   float64 // W/m², largest that a face balance leaves open
+
+	drive response // what each drive does, for facets that see each other
 }

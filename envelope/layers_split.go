@@ -4,12 +4,19 @@ package envelope
 // balances are linear in the temperatures above the outside air, so that the
 // flux is exactly the sum of what each drive alone would send.
 const (
-	driveInside = iota // inside air, radiant temperature and vapour
+	driveAir    = iota // 1 K of inside air
+	driveRoom          // 1 W/m² of long-wave from the inside
+	driveVapour        // heat of condensation
 	driveSky           // sky and ground
 	driveSun           // absorbed sun
-	driveUnit          // 1 K of inside air and radiant temperature
 	drives
 )
+
+// response is what each drive alone sends into the cover and what then leaves
+// its inner face by radiation, W/m² above the emission at the outside air.
+type response struct {
+	flux, radiosity [drives]float64
+}
 
 // split divides the flux at the solution among its drives.
 func (s *solver) split(o *Solution) {
@@ -35,15 +42,14 @@ func (s *solver) split(o *Solution) {
 		}
 		row[a] -= e * hr[a]
 		// Sources to the right, with their sign turned.
-		row[nodes+driveInside] = -e * s.rad.inside[a] * room
+		row[nodes+driveRoom] = -e * s.rad.inside[a]
 		row[nodes+driveSky] = -e * s.rad.outside[a] * sky
 		row[nodes+driveSun] = -s.half[a/2]
-		row[nodes+driveUnit] = -e * s.rad.inside[a] * unit
 	}
 	m[0][0] -= s.hOut
 	m[last][last] -= s.hIn
-	m[last][nodes+driveInside] -= s.hIn*(s.in-s.out) + s.latent
-	m[last][nodes+driveUnit] -= s.hIn
+	m[last][nodes+driveAir] -= s.hIn
+	m[last][nodes+driveVapour] -= s.latent
 	link := func(a, b int, h float64) {
 		m[a][a] -= h
 		m[a][b] += h
@@ -68,8 +74,7 @@ func (s *solver) split(o *Solution) {
 			}
 			if i == n-2 {
 				m[node][node] -= s.leak[n-1]
-				m[node][nodes+driveInside] -= s.leak[n-1] * (s.in - s.out)
-				m[node][nodes+driveUnit] -= s.leak[n-1]
+				m[node][nodes+driveAir] -= s.leak[n-1]
 			}
 		}
 	}
@@ -114,22 +119,28 @@ func (s *solver) split(o *Solution) {
 		}
 	}
 	// Flux from the house for each drive: convection, net long-wave, leakage.
-	flux := func(drive int, air, radiant, sky float64) float64 {
+	r := &o.drive
+	follow := func(drive int, air, radiant, sky float64) {
 		theta := m[last][nodes+drive]
-		own, other := radiant, s.rad.outside[last-1]*sky+s.rad.inside[last-1]*radiant
+		other := s.rad.outside[last-1]*sky + s.rad.inside[last-1]*radiant
 		for b := range faces {
 			other += s.rad.face[last-1][b] * hr[b] * m[b][nodes+drive]
 		}
-		q := s.hIn*(air-theta) + radiant - s.rad.radiosity(last, hr[last]*theta, own, other)
+		r.radiosity[drive] = s.rad.radiosity(last, hr[last]*theta, radiant, other)
+		r.flux[drive] = s.hIn*(air-theta) + radiant - r.radiosity[drive]
 		if s.leaks {
-			q += s.leak[n-1] * (air - m[nodes-1][nodes+drive])
+			r.flux[drive] += s.leak[n-1] * (air - m[nodes-1][nodes+drive])
 		}
-		return q
 	}
-	o.AirDriven = flux(driveInside, s.in-s.out, room, 0) + s.latent
-	o.SkyDriven = flux(driveSky, 0, 0, sky)
-	o.SunDriven = flux(driveSun, 0, 0, 0)
-	o.UAir = flux(driveUnit, 1, unit, 0)
+	follow(driveAir, 1, 0, 0)
+	follow(driveRoom, 0, 1, 0)
+	follow(driveVapour, 0, 0, 0)
+	follow(driveSky, 0, 0, sky)
+	follow(driveSun, 0, 0, 0)
+	r.flux[driveVapour] += s.latent
+	o.AirDriven = r.flux[driveAir]*(s.in-s.out) + r.flux[driveRoom]*room + r.flux[driveVapour]
+	o.SkyDriven, o.SunDriven = r.flux[driveSky], r.flux[driveSun]
+	o.UAir = r.flux[driveAir] + r.flux[driveRoom]*unit
 }
 
 func abs(v float64) float64 {
