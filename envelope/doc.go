@@ -156,6 +156,9 @@
 //	            32 (1984) 663-664; M. Martin, P. Berdahl, "Characteristics of
 //	            infrared sky radiation in the United States", Solar Energy 33
 //	            (1984) 321-336
+//	Carroll80   J. A. Carroll, "An MRT method of computing radiant energy exchange in
+//	            rooms", 2nd Systems Simulation and Economics Analysis Conference 1980
+//	            (as open libraries describe it)
 //	ChuChu75    S. W. Churchill, H. H. S. Chu, "Correlating equations for laminar and
 //	            turbulent free convection from a vertical plate", Int. J. Heat Mass
 //	            Transfer 18 (1975) 1323-1329 (as a solution manual applies it)
@@ -187,6 +190,9 @@
 //	MacEme69    R. K. MacGregor, A. P. Emery, "Free convection through vertical plane
 //	            layers", J. Heat Transfer 91 (1969) 391-401 (as a solution manual
 //	            applies it)
+//	MazRav12    S. Mazumder, M. Ravishankar, "General procedure for calculation of
+//	            diffuse view factors between arbitrary planar polygons", Int. J. Heat
+//	            Mass Transfer 2012 (contour integral)
 //	McAdams54   W. H. McAdams, Heat Transmission, 3rd ed., McGraw-Hill 1954 (from
 //	            memory)
 //	Mitchell76  J. W. Mitchell, "Heat transfer from spheres and other animal forms",

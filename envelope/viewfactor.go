@@ -18,7 +18,7 @@ func (e edge) length() float64 { return e.a.distance(e.b) }
 // exchangeArea returns the area in m² times the view factor between two
 // surfaces that stand on the edges p and q of a convex section and both run
 // over the length in m. Lambert's integral over both areas turns by the theorem
-// of Stokes into one over both outlines, ln r dr·dr' over two pi [SieHow92]; the
+// of Stokes into one over both outlines, ln r dr·dr' over two pi [MazRav12]; the
 // edges along the house have a closed form.
 func exchangeArea(p, q edge, length float64) float64 {
 	along := alongEdges(p.b.distance(q.b), length) + alongEdges(p.a.distance(q.a), length) -

@@ -14,8 +14,8 @@ func square(w, h float64) (floor, right, top, left edge) {
 	return edge{a, b}, edge{b, c}, edge{c, d}, edge{d, a}
 }
 
-// Opposite and adjacent rectangles have closed forms in every textbook,
-// [SieHow92] configurations C-11 and C-14.
+// Opposite and adjacent rectangles have closed forms in every textbook of
+// radiation (from memory); two of the three meet only through closure.
 func TestViewFactorsOfABox(t *testing.T) {
 	for _, c := range [][3]float64{{1, 1, 1}, {8, 2, 30}, {6, 3, 0.7}, {3, 9, 4}} {
 		w, h, l := c[0], c[1], c[2]
@@ -43,7 +43,7 @@ func TestViewFactorsOfABox(t *testing.T) {
 
 // crossedStrings returns the exchange area in m² per metre of length between
 // two edges of a convex section that runs on without end: the crossed strings
-// less the uncrossed ones, over two [Hottel54]. Both edges run the same way
+// less the uncrossed ones, over two (Hottel). Both edges run the same way
 // round the section.
 func crossedStrings(p, q edge) float64 {
 	return (p.a.distance(q.a) + p.b.distance(q.b) - p.b.distance(q.a) - p.a.distance(q.b)) / 2
