@@ -5,6 +5,7 @@ import (
 	"fmt"
 	"math"
 
+	"cloche.example/envelope"
 	"cloche.example/internal/constant"
 	"cloche.example/internal/domain"
 	"cloche.example/psychro"
@@ -32,10 +33,11 @@ var (
 type ClimateHouse struct {
 	FloorArea float64      // m², 0.1 to 1e6
 	Volume    float64      // m³, 0.05 to 1e7, of the air
-	Cover     SimpleCover  // roof and walls
+	Cover     SimpleCover  // roof and walls by one U; not read where Real is given
+	Real      *RealCover   // roof and walls as package envelope has them; nil for Cover
 	Floor     FloorSurface // ground under the crop
 	Crop      Canopy       // the plants
-	Air       *Network     // openings, leaks and fans
+	Air       *Network     // openings, leaks and fans; leaks of the plan of Real come on top; with Real it may be nil
 }
 
 // SimpleCover is the cover as a whole: one inner surface of one temperature.
@@ -83,16 +85,30 @@ type Weather struct {
 	Wind   float64       // m/s, 0 to 45, at the height to which the pressure coefficients refer
 	Sky    float64       // °C, -100 to 80, radiant temperature of the sky; the outside air's own for no loss to the sky
 	Ground float64       // °C, -40 to 60, temperature of the ground below the floor's conductance
+
+	Gain *envelope.SolarGain // sun through and into each facet of Real, of envelope.Glazing; nil: by Sun and the shares of the cover
 }
 
 // Setting is what is done to the house now. Each zero means nothing.
 type Setting struct {
-	Opening  float64 // fraction, 0 to 1, of the area of every opening, 0 shut to 1; leaks and fans stay
-	Heat     float64 // W, -1e8 to 1e8, sensible heat to the inside air; negative takes heat
-	Moisture float64 // kg/s, 0 to 1000, vapour set free in the inside air at its temperature
-	Mist     float64 // kg/s, 0 to 1000, liquid water that evaporates in the inside air and takes its latent heat
-	Pad      float64 // fraction, 0 to 0.99, efficiency of a wet pad that all entering air passes
-	Shade    float64 // fraction, 0 to 1, of the sun kept from the house outside the cover
+	Opening  float64  // fraction, 0 to 1, of the area of every opening, 0 shut to 1; leaks and fans stay
+	Heat     float64  // W, -1e8 to 1e8, sensible heat to the inside air; negative takes heat
+	Moisture float64  // kg/s, 0 to 1000, vapour set free in the inside air at its temperature
+	Mist     float64  // kg/s, 0 to 1000, liquid water that evaporates in the inside air and takes its latent heat
+	Pad      float64  // fraction, 0 to 0.99, efficiency of a wet pad that all entering air passes
+	Shade    float64  // fraction, 0 to 1, of the sun kept from the house outside the cover
+	Radiant  float64  // W, 0 to 1e8, heat radiation of pipes and radiant heaters to crop and floor
+	Floor    float64  // W, 0 to 1e8, heat of a heated floor into its surface
+	Lamps    LampHeat // of the lamps that burn
+	Screen   bool     // the screen of Real is drawn; the sun that it keeps out is part of Shade
+}
+
+// LampHeat is the power of lamps by the way it leaves them. Light and radiation
+// are shared by crop and floor, light as the sun's is.
+type LampHeat struct {
+	Light   float64 // W, 0 to 1e8, as light and near infrared
+	Radiant float64 // W, 0 to 1e8, as heat radiation
+	Air     float64 // W, 0 to 1e8, to the air by convection
 }
 
 // Climate is a house ready for the balance. It never changes and may be used
@@ -106,6 +122,8 @@ type Climate struct {
 	boundary  float64 // 1174 times the root of the leaf size
 	forced    float64 // K m, 207 times the square of the air speed
 	fans      bool    // a fan runs
+
+	transmittance, absorptance float64 // fraction, of the cover
 }
 
 // NewClimate returns the house ready for the balance. The error joins every
@@ -116,8 +134,18 @@ func NewClimate(h ClimateHouse) (*Climate, error) {
 	}
 	c := &Climate{house: h}
 	cover, crop := h.Cover, h.Crop
-	c.beyond = cover.Area / (1/cover.U - 1/cover.Inside)
-	c.radiation = cover.Emissivity * constant.StefanBoltzmann * h.FloorArea
+	if h.Real == nil {
+		c.beyond = cover.Area / (1/cover.U - 1/cover.Inside)
+		c.radiation = cover.Emissivity * constant.StefanBoltzmann * h.FloorArea
+		c.transmittance, c.absorptance = cover.Transmittance, cover.Absorptance
+	} else {
+		real := *h.Real
+		c.house.Real = &real
+		c.transmittance, c.absorptance = real.Transmittance, real.Absorptance
+		if h.Air == nil {
+			c.house.Air, h.Air = &Network{}, &Network{}
+		}
+	}
 	for i := range h.Air.paths {
 		c.fans = c.fans || h.Air.paths[i].kind == fanPath
 	}
@@ -143,23 +171,39 @@ func (c *Climate) check() error {
 
 func (h ClimateHouse) check() error {
 	var air error
-	if h.Air == nil || len(h.Air.paths) == 0 {
+	if h.Real == nil && (h.Air == nil || len(h.Air.paths) == 0) {
 		air = fmt.Errorf("Air: %w: a house needs the network of its openings and leaks, made by NewNetwork", ErrRange)
 	}
-	c, f := h.Cover, h.Floor
-	films := error(nil)
+	cover := h.Cover.check
+	if h.Real != nil {
+		cover = func() error { return domain.Within("Real", h.Real.check()) }
+	}
+	f := h.Floor
+	return errors.Join(
+		floorAreaRange.Check("FloorArea", h.FloorArea),
+		volumeRange.Check("Volume", h.Volume),
+		cover(),
+		conductanceRange.Check("Floor.Conductance", f.Conductance),
+		surfaceRange.Check("Floor.Convection", f.Convection),
+		shareRange.Check("Floor.Absorptance", f.Absorptance),
+		shareRange.Check("Floor.Wet", f.Wet),
+		soilVapourRange.Check("Floor.Resistance", f.Resistance),
+		h.Crop.check("Crop."),
+		air,
+	)
+}
+
+func (c SimpleCover) check() error {
+	films, sun := error(nil), error(nil)
 	if coverURange.Contains(c.U) && surfaceRange.Contains(c.Inside) && surfaceRange.Contains(c.Outside) {
 		if most := 1 / (1/c.Inside + 1/c.Outside); c.U > most*(1+1e-12) {
 			films = &RangeError{Field: "Cover.U", Value: c.U, Min: coverURange.Min, Max: most, Unit: coverURange.Unit, Source: "the surface coefficients Inside and Outside alone"}
 		}
 	}
-	var sun error
 	if c.Transmittance+c.Absorptance > 1 && shareRange.Contains(c.Transmittance) && shareRange.Contains(c.Absorptance) {
 		sun = &RangeError{Field: "Cover.Transmittance + Cover.Absorptance", Value: c.Transmittance + c.Absorptance, Min: 0, Max: 1, Unit: "fraction", Source: "the cover gives away no more sun than falls on it"}
 	}
 	return errors.Join(
-		floorAreaRange.Check("FloorArea", h.FloorArea),
-		volumeRange.Check("Volume", h.Volume),
 		coverAreaRange.Check("Cover.Area", c.Area),
 		coverURange.Check("Cover.U", c.U),
 		surfaceRange.Check("Cover.Inside", c.Inside),
@@ -171,13 +215,6 @@ func (h ClimateHouse) check() error {
 		shareRange.Check("Cover.Absorptance", c.Absorptance),
 		sun,
 		shareRange.Check("Cover.SkyFactor", c.SkyFactor),
-		conductanceRange.Check("Floor.Conductance", f.Conductance),
-		surfaceRange.Check("Floor.Convection", f.Convection),
-		shareRange.Check("Floor.Absorptance", f.Absorptance),
-		shareRange.Check("Floor.Wet", f.Wet),
-		soilVapourRange.Check("Floor.Resistance", f.Resistance),
-		h.Crop.check("Crop."),
-		air,
 	)
 }
 
@@ -199,7 +236,8 @@ func (w *Weather) check() error {
 
 func (s *Setting) check() error {
 	if shareRange.Contains(s.Opening) && climateHeatRange.Contains(s.Heat) && vapourRange.Contains(s.Moisture) &&
-		vapourRange.Contains(s.Mist) && padRange.Contains(s.Pad) && shareRange.Contains(s.Shade) {
+		vapourRange.Contains(s.Mist) && padRange.Contains(s.Pad) && shareRange.Contains(s.Shade) &&
+		heaterRange.Contains(s.Radiant) && heaterRange.Contains(s.Floor) && s.Lamps.valid() {
 		return nil
 	}
 	return errors.Join(
@@ -209,5 +247,20 @@ func (s *Setting) check() error {
 		vapourRange.Check("Mist", s.Mist),
 		padRange.Check("Pad", s.Pad),
 		shareRange.Check("Shade", s.Shade),
+		heaterRange.Check("Radiant", s.Radiant),
+		heaterRange.Check("Floor", s.Floor),
+		domain.Within("Lamps", s.Lamps.check()),
+	)
+}
+
+func (l *LampHeat) valid() bool {
+	return heaterRange.Contains(l.Light) && heaterRange.Contains(l.Radiant) && heaterRange.Contains(l.Air)
+}
+
+func (l *LampHeat) check() error {
+	return errors.Join(
+		heaterRange.Check("Light", l.Light),
+		heaterRange.Check("Radiant", l.Radiant),
+		heaterRange.Check("Air", l.Air),
 	)
 }

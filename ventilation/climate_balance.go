@@ -64,10 +64,14 @@ func (k *climateCase) exchangeRate(x *climateNodes, m float64) float64 {
 func (k *climateCase) evaluate(x *climateNodes, m, rate float64, derivatives bool) {
 	k.residual, k.size, k.jacobian = [5]float64{}, [5]float64{}, [5][5]float64{}
 	a := airTerms(x, k.pressure)
-	k.longwave(x)
+	if k.skin != nil {
+		k.covered(x, &a)
+	} else {
+		k.longwave(x)
+		k.lining(x, &a, derivatives)
+	}
 	k.canopy(x, &a, derivatives)
 	k.floor(x, &a, derivatives)
-	k.lining(x, &a, derivatives)
 	k.carried(x, &a, m, rate, derivatives)
 	if derivatives && x.wet {
 		k.followSaturation(x)
@@ -198,8 +202,9 @@ func (k *climateCase) canopy(x *climateNodes, a *insideAir, derivatives bool) {
 	g.vapE = y * (-1 + gap/(re+ri)*riD)
 	g.vapT = y * gap * (-1/a.tk + bend/(re+ri))
 	g.passes = y * (es + a.e)
-	k.residual[onCanopy] += k.canopySun
-	k.size[onCanopy] += k.canopySun
+	in := k.canopySun + c.longwave*k.radiant
+	k.residual[onCanopy] += in
+	k.size[onCanopy] += in
 	k.take(onCanopy, x.canopy, &g, a, derivatives)
 }
 
@@ -232,8 +237,9 @@ func film(own, area, convection, wet, resistance float64, a *insideAir) given {
 func (k *climateCase) floor(x *climateNodes, a *insideAir, derivatives bool) {
 	f := &k.c.house.Floor
 	into := k.floorConductance * (x.floor - k.ground)
-	k.residual[onFloor] += k.floorSun - into
-	k.size[onFloor] += k.floorSun + math.Abs(into)
+	in := k.floorSun + (1-k.c.longwave)*k.radiant + k.floorHeat
+	k.residual[onFloor] += in - into
+	k.size[onFloor] += in + math.Abs(into)
 	k.jacobian[onFloor][onFloor] -= k.floorConductance
 	g := film(x.floor, k.c.house.FloorArea, f.Convection, f.Wet, f.Resistance, a)
 	k.take(onFloor, x.floor, &g, a, derivatives)
@@ -258,18 +264,27 @@ func (k *climateCase) carried(x *climateNodes, a *insideAir, m, rate float64, de
 	rise, gain := a.t-k.entering, a.w-k.enteringRatio
 	k.residual[onWater] += k.moisture + k.mist - x.drip - m*gain
 	k.size[onWater] += k.moisture + k.mist + x.drip + m*(a.w+k.enteringRatio)
-	k.residual[onAir] += k.heat + latent*(x.drip-k.mist) - m*k.enteringHeat*rise
-	k.size[onAir] += math.Abs(k.heat) + latent*(x.drip+k.mist) + math.Abs(m*k.enteringHeat*rise)
+	k.residual[onAir] += k.heat + k.lampAir + latent*(x.drip-k.mist) - m*k.enteringHeat*rise
+	k.size[onAir] += math.Abs(k.heat) + k.lampAir + latent*(x.drip+k.mist) + math.Abs(m*k.enteringHeat*rise)
+	leak, leakHeat := 0.0, 0.0
+	if k.skin != nil {
+		leak = k.skin.near.leak
+		leakHeat = leak * (heatCapacityAir + vapourHeat*k.outsideRatio)
+		k.residual[onWater] -= leak * (a.w - k.outsideRatio)
+		k.size[onWater] += leak * (a.w + k.outsideRatio)
+		k.residual[onAir] -= leakHeat * (a.t - k.outside)
+		k.size[onAir] += math.Abs(leakHeat * (a.t - k.outside))
+	}
 	if !derivatives {
 		return
 	}
 	rho := moistDensity(a.t, a.e, k.pressure)
 	mT, mE := -rate*rho/a.tk, -rate*(1-vapourRatio)/(gasConstantDryAir*a.tk)
 	j := &k.jacobian
-	j[onWater][onWater] -= m*a.byW + mE*gain
+	j[onWater][onWater] -= (m+leak)*a.byW + mE*gain
 	j[onWater][onAir] -= mT * gain
 	j[onAir][onWater] -= mE * k.enteringHeat * rise
-	j[onAir][onAir] += (vapourHeat-liquidHeat)*(x.drip-k.mist) - (m+mT*rise)*k.enteringHeat
+	j[onAir][onAir] += (vapourHeat-liquidHeat)*(x.drip-k.mist) - (m+mT*rise)*k.enteringHeat - leakHeat
 }
 
 // followSaturation lets the vapour pressure follow the temperature of saturated

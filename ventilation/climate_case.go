@@ -62,10 +62,14 @@ type climateCase struct {
 	residual         [5]float64
 	size             [5]float64
 	jacobian         [5][5]float64
-	held             bool    // the inside temperature is given and its balance left open
-	target           float64 // °C, the inside temperature when held
-	lastFlow         float64 // kg/s of dry air
-	lastDrive        float64 // Pa
+	held             bool         // the inside temperature is given and its balance left open
+	target           float64      // °C, the inside temperature when held
+	skin             *skin        // real covers; nil for SimpleCover
+	found            climateNodes // the state written last
+	lampAir, radiant float64      // W, of lamps to the air; heat radiation to crop and floor
+	floorHeat        float64      // W, into the floor
+	lastFlow         float64      // kg/s of dry air
+	lastDrive        float64      // Pa
 }
 
 func (c *Climate) prepare(k *climateCase, w *Weather, s *Setting) error {
@@ -92,23 +96,31 @@ func (c *Climate) prepare(k *climateCase, w *Weather, s *Setting) error {
 		return errShut
 	}
 	sun := w.Sun * (1 - s.Shade)
-	k.sun = h.Crop.sun(sun * h.Cover.Transmittance)
+	into := sun * c.transmittance
+	if h.Real != nil && w.Gain != nil {
+		into = w.Gain.Transmitted / h.FloorArea * (1 - s.Shade)
+	}
+	k.sun = h.Crop.sun(into + s.Lamps.Light/h.FloorArea)
 	k.canopySun = k.sun.Canopy * h.FloorArea
 	k.floorSun = k.sun.Floor * h.Floor.Absorptance * h.FloorArea
-	k.coverSun = sun * h.Cover.Absorptance * h.FloorArea
-	// Sol-air temperature [AshHoF17] ch. 18 eq. 30.
-	to, ts := k.outside+kelvin, w.Sky+kelvin
-	k.skyLoss = h.Cover.Area * h.Cover.SkyFactor * constant.StefanBoltzmann * (to*to*to*to - ts*ts*ts*ts)
-	k.solAir = k.outside + (k.coverSun-k.skyLoss)/(h.Cover.Outside*h.Cover.Area)
+	k.coverSun = sun * c.absorptance * h.FloorArea
+	k.lampAir, k.radiant, k.floorHeat = s.Lamps.Air, s.Radiant+s.Lamps.Radiant, s.Floor
 	k.ground = w.Ground
 	k.floorConductance = h.FloorArea * h.Floor.Conductance
-	k.conductances()
 	k.stomata = 0
 	if c.leaf > 0 {
 		k.stomata = h.Crop.Stomata.still(k.sun.Leaf, h.Crop.CO2).Resistance
 	}
 	k.heat, k.moisture, k.mist = s.Heat, s.Moisture, s.Mist
 	k.held, k.lastDrive = false, math.NaN()
+	if h.Real != nil {
+		return k.prepareSkin(w, s)
+	}
+	// Sol-air temperature [AshHoF17] ch. 18 eq. 30.
+	to, ts := k.outside+kelvin, w.Sky+kelvin
+	k.skyLoss = h.Cover.Area * h.Cover.SkyFactor * constant.StefanBoltzmann * (to*to*to*to - ts*ts*ts*ts)
+	k.solAir = k.outside + (k.coverSun-k.skyLoss)/(h.Cover.Outside*h.Cover.Area)
+	k.conductances()
 	return nil
 }
 

@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"math"
 
+	"cloche.example/internal/constant"
 	"cloche.example/internal/solve"
 )
 
@@ -73,6 +74,13 @@ func (k *climateCase) noise(i int) float64 {
 func (k *climateCase) conductances() {
 	const leaf, room = 10.0, 300.0 // W/(m² K) of a leaf's two sides, K
 	h := &k.c.house
+	if s := k.skin; s != nil {
+		canopy, floor := leaf*k.c.leaf, h.FloorArea*h.Floor.Convection
+		longwave := 8 * constant.StefanBoltzmann * h.FloorArea * room * room * room
+		k.conductance = [5]float64{onCanopy: canopy + longwave, onFloor: floor + longwave + k.floorConductance,
+			onAir: canopy + floor + math.Abs(s.slope[airHeat][byAir])}
+		return
+	}
 	longwave := 4 * k.c.radiation * room * room * room
 	canopy, floor, lining := leaf*k.c.leaf, h.FloorArea*h.Floor.Convection, h.Cover.Area*h.Cover.Convection
 	k.conductance = [5]float64{

@@ -3,6 +3,7 @@ package ventilation
 import (
 	"math"
 
+	"cloche.example/internal/constant"
 	"cloche.example/psychro"
 )
 
@@ -24,6 +25,7 @@ type ClimateState struct {
 	Entering      float64 // °C, air that enters: outside air, past the pad if there is one
 	EnteringRatio float64 // kg/kg dry air, of it
 	DryAir        float64 // kg/s of dry air that enters and leaves
+	Leakage       float64 // kg/s, the part of DryAir that leaks through real covers
 	Volume        float64 // m³/s of outside air that enters
 	VolumeOut     float64 // m³/s of inside air that leaves
 	AirChanges    float64 // air changes per hour, 1/h, by Volume
@@ -35,8 +37,11 @@ type ClimateState struct {
 	SunCover     float64 // W, sun absorbed by the cover
 	SunReflected float64 // W, sun that came in and goes out again
 	Heat         float64 // W, sensible heat put into the air
+	Radiant      float64 // W, heat radiation of heaters and lamps to crop and floor
+	FloorHeating float64 // W, put into the floor's surface
+	LampAir      float64 // W, of lamps to the air
 	SkyLoss      float64 // W, of the cover to the sky beyond what it would lose to surroundings at the outside temperature
-	SolAir       float64 // °C, the outside temperature that has the effect of air, sun on the cover and sky together
+	SolAir       float64 // °C, the outside temperature that has the effect of air, sun on the cover and sky together; NaN with real covers
 
 	CanopyHeat   float64 // W, canopy to air
 	CanopyLatent float64 // W, canopy to vapour
@@ -46,9 +51,9 @@ type ClimateState struct {
 	FloorLatent  float64 // W, floor to vapour
 	FloorUp      float64 // W, heat radiation of the floor to the cover
 	Ground       float64 // W, floor to the ground
-	CoverHeat    float64 // W, air to the inner surface of the cover by convection
+	CoverHeat    float64 // W, air to the inner surface of the cover by convection; with real covers through frame, doors and bridges, too
 	CoverLatent  float64 // W, set free at the inner surface by condensation
-	CoverLoss    float64 // W, from the inner surface to SolAir
+	CoverLoss    float64 // W, from the inner surface to SolAir; with real covers all heat that they, frame, doors and bridges take
 	AirSensible  float64 // W, carried off by the air: it enters and is warmed
 	AirLatent    float64 // W, carried off by the air: the water it gains, as vapour of the inside temperature
 	Liquid       float64 // W, brought in by liquid water that evaporates less what drips carry off, counted from 0 °C
@@ -66,7 +71,7 @@ type ClimateState struct {
 	Stomata  float64 // s/m, stomatal resistance on 2 LAI; zero under dew, NaN without a crop
 	Boundary float64 // s/m, resistance of the leaves' boundary layer on 2 LAI; NaN without a crop
 
-	HeatIn        float64 // W, that enters the inside: sun absorbed by canopy and floor, heat put in, enthalpy of vapour set free and of liquid water
+	HeatIn        float64 // W, that enters the inside: sun and light absorbed by canopy and floor, heat put in, enthalpy of vapour set free and of liquid water
 	HeatOut       float64 // W, that leaves it: to the ground, through the cover, and with the air
 	WaterIn       float64 // kg/s, that becomes vapour inside
 	WaterOut      float64 // kg/s, that leaves the inside air
@@ -74,6 +79,7 @@ type ClimateState struct {
 	WaterResidual float64 // kg/s, WaterIn less WaterOut
 	NodeResidual  float64 // fraction, the largest imbalance of canopy, floor, cover, water and air over the terms of each, beyond the rounding of temperatures
 	Stable        bool    // a small disturbance of the flow dies out
+	CoversBetween bool    // films that let heat radiation through stand between dry and wet, which take another heat each: real covers take what lies between
 }
 
 // Solve returns the steady state of the house in the weather w under the
@@ -87,12 +93,17 @@ func (c *Climate) Solve(w Weather, s Setting) (ClimateState, error) {
 	if err := c.prepare(&k, &w, &s); err != nil {
 		return ClimateState{}, err
 	}
-	x, stable, err := k.solve()
+	var out ClimateState
+	err := k.meet(func() error {
+		x, stable, err := k.solve()
+		if err == nil {
+			k.state(&out, &x, stable)
+		}
+		return err
+	})
 	if err != nil {
 		return ClimateState{}, err
 	}
-	var out ClimateState
-	k.state(&out, &x, stable)
 	return out, nil
 }
 
@@ -108,12 +119,17 @@ func (c *Climate) HeatFor(w Weather, s Setting, temperature float64) (ClimateSta
 	if err := temperatureRange.Check("temperature", temperature); err != nil {
 		return ClimateState{}, err
 	}
-	x, stable, err := k.hold(temperature)
+	var out ClimateState
+	err := k.meet(func() error {
+		x, stable, err := k.hold(temperature)
+		if err == nil {
+			k.state(&out, &x, stable)
+		}
+		return err
+	})
 	if err != nil {
 		return ClimateState{}, err
 	}
-	var out ClimateState
-	k.state(&out, &x, stable)
 	return out, nil
 }
 
@@ -141,6 +157,7 @@ func (k *climateCase) hold(t float64) (climateNodes, bool, error) {
 func (k *climateCase) state(out *ClimateState, x *climateNodes, stable bool) {
 	c := k.c
 	h := &c.house
+	k.found = *x
 	m := k.exchange(x)
 	k.evaluate(x, m, 0, false)
 	t, e, p := x.air, x.vapour, k.pressure
@@ -156,13 +173,18 @@ func (k *climateCase) state(out *ClimateState, x *climateNodes, stable bool) {
 		DewPoint: psychro.SaturationTemperature(e), Surface: x.floor, Lining: x.lining,
 		Canopy: nan, LeafDeficit: nan, Stomata: nan, Boundary: nan,
 		Entering: k.entering, EnteringRatio: k.enteringRatio,
-		DryAir: m, Volume: m * (1 + k.outsideRatio) / k.density, VolumeOut: m * (1 + w) / moistDensity(t, e, p), Pressure: k.lastDrive,
+		Pressure:  k.lastDrive,
 		SunCanopy: k.canopySun, SunFloor: k.floorSun, SunCover: k.coverSun,
 		SunReflected: k.sun.Reflected*h.FloorArea + k.sun.Floor*(1-h.Floor.Absorptance)*h.FloorArea,
-		Heat:         k.heat, SkyLoss: k.skyLoss, SolAir: k.solAir,
+		Heat:         k.heat, Radiant: k.radiant, FloorHeating: k.floorHeat, LampAir: k.lampAir, SkyLoss: k.skyLoss, SolAir: k.solAir,
 		Mist: k.mist, Moisture: k.moisture, Drip: x.drip,
 		Stable: stable,
 	}
+	if k.skin != nil {
+		out.Leakage = k.skin.near.leak
+	}
+	out.DryAir = m + out.Leakage
+	out.Volume, out.VolumeOut = out.DryAir*(1+k.outsideRatio)/k.density, out.DryAir*(1+w)/moistDensity(t, e, p)
 	out.AirChanges = AirChanges(out.Volume, h.Volume)
 	f := k.flow(t, e)
 	out.Neutral = neutralLevel(out.Pressure, FlowConditions{InsideDensity: f.inside.rho, OutsideDensity: f.outside.rho})
@@ -185,6 +207,9 @@ func (k *climateCase) state(out *ClimateState, x *climateNodes, stable bool) {
 		if out.Transpired > 0 {
 			out.CanopyLatent = out.Transpired * (vapourEnthalpy(x.canopy) - liquidHeat*x.canopy)
 		}
+		if k.skin != nil {
+			q = constant.StefanBoltzmann * h.FloorArea
+		}
 		out.CanopyUp = q * c.longwave * (fourth(x.canopy) - fourth(x.lining))
 		out.CanopyDown = q * c.longwave * (fourth(x.canopy) - fourth(x.floor))
 	}
@@ -197,21 +222,27 @@ func (k *climateCase) state(out *ClimateState, x *climateNodes, stable bool) {
 		out.Soil = h.FloorArea * (ef - e) / (rv * tk * lewisFactor * rc / h.Floor.Convection)
 		out.FloorLatent = out.Soil * (vapourEnthalpy(t) - liquidHeat*x.floor)
 	}
-	out.FloorUp = q * (1 - c.longwave) * (fourth(x.floor) - fourth(x.lining))
 	out.Ground = k.floorConductance * (x.floor - k.ground)
-	out.CoverHeat = h.Cover.Area * h.Cover.Convection * (t - x.lining)
-	if ev, _ := saturation(x.lining); e > ev {
-		out.Condensed = h.Cover.Area * (e - ev) / (rv * tk * lewisFactor * rc / h.Cover.Convection)
-		out.CoverLatent = out.Condensed * (vapourEnthalpy(t) - liquidHeat*x.lining)
+	runs := 0.0 // W, enthalpy of the water that runs off the cover
+	if k.skin != nil {
+		runs = k.coveredState(out, x)
+	} else {
+		out.FloorUp = q * (1 - c.longwave) * (fourth(x.floor) - fourth(x.lining))
+		out.CoverHeat = h.Cover.Area * h.Cover.Convection * (t - x.lining)
+		if ev, _ := saturation(x.lining); e > ev {
+			out.Condensed = h.Cover.Area * (e - ev) / (rv * tk * lewisFactor * rc / h.Cover.Convection)
+			out.CoverLatent = out.Condensed * (vapourEnthalpy(t) - liquidHeat*x.lining)
+			runs = liquidHeat * out.Condensed * x.lining
+		}
+		out.CoverLoss = c.beyond * (x.lining - k.solAir)
 	}
-	out.CoverLoss = c.beyond * (x.lining - k.solAir)
-	out.AirSensible = m * k.enteringHeat * (t - k.entering)
-	out.ByAir = m * (w - k.enteringRatio)
+	out.AirSensible = m*k.enteringHeat*(t-k.entering) + out.Leakage*(heatCapacityAir+vapourHeat*k.outsideRatio)*(t-k.outside)
+	out.ByAir = m*(w-k.enteringRatio) + out.Leakage*(w-k.outsideRatio)
 	out.AirLatent = out.ByAir * vapourEnthalpy(t)
 	out.FromPad = m * (k.enteringRatio - k.outsideRatio)
-	out.Liquid = liquidHeat * (out.Transpired*x.canopy + out.Soil*x.floor + k.mist*t - out.Condensed*x.lining - out.Drip*t)
+	out.Liquid = liquidHeat*(out.Transpired*x.canopy+out.Soil*x.floor+k.mist*t-out.Drip*t) - runs
 	out.MoistureHeat = k.moisture * vapourEnthalpy(t)
-	out.HeatIn = out.SunCanopy + out.SunFloor + out.Heat + out.MoistureHeat + out.Liquid
+	out.HeatIn = out.SunCanopy + out.SunFloor + out.Heat + out.Radiant + out.FloorHeating + out.LampAir + out.MoistureHeat + out.Liquid
 	out.HeatOut = out.Ground + out.CoverLoss + out.AirSensible + out.AirLatent
 	out.WaterIn = out.Transpired + out.Soil + out.Mist + out.Moisture
 	out.WaterOut = out.Condensed + out.Drip + out.ByAir

@@ -1,6 +1,9 @@
 package ventilation
 
-import "math"
+import (
+	"fmt"
+	"math"
+)
 
 // States returns every steady state of the house in the weather w under the
 // setting s, that with the strongest flow first, which is the coolest as a rule.
@@ -15,16 +18,24 @@ func (c *Climate) States(w Weather, s Setting) ([]ClimateState, error) {
 	if err := c.prepare(&k, &w, &s); err != nil {
 		return nil, err
 	}
-	var states []ClimateState
-	add := func(x *climateNodes, stable bool) {
-		states = append(states, ClimateState{})
-		k.state(&states[len(states)-1], x, stable)
-	}
-	first, stable, err := k.solve()
+	states := make([]ClimateState, 1)
+	var first climateNodes
+	err := k.meet(func() (err error) {
+		var stable bool
+		if first, stable, err = k.solve(); err == nil {
+			k.state(&states[0], &first, stable)
+		}
+		return err
+	})
 	if err != nil {
 		return nil, err
 	}
-	add(&first, stable)
+	add := func(x climateNodes, stable bool) error {
+		var s ClimateState
+		err := k.nearby(&s, x, stable)
+		states = append(states, s)
+		return err
+	}
 	// Weaker flows, in steps that narrow towards none.
 	top := k.lastFlow
 	x := first
@@ -43,11 +54,32 @@ func (c *Climate) States(w Weather, s Setting) ([]ClimateState, error) {
 			if err != nil {
 				return nil, err
 			}
-			add(&z, stable)
+			if err = add(z, stable); err != nil {
+				return nil, err
+			}
 		}
 		a, fa, x = b, fb, y
 	}
 	return states, nil
+}
+
+// nearby writes to out the state near x, which covers as straight as at the
+// strongest flow have: the real ones are met from there, and left as they were.
+func (k *climateCase) nearby(out *ClimateState, x climateNodes, stable bool) error {
+	if k.skin == nil {
+		k.state(out, &x, stable)
+		return nil
+	}
+	kept := *k.skin
+	defer func() { *k.skin = kept }()
+	return k.meet(func() error {
+		stable, ok := k.newton(&x, true)
+		if !ok {
+			return fmt.Errorf("balance of heat and water: %w: near %g °C inside", ErrNotConverged, x.air)
+		}
+		k.state(out, &x, stable)
+		return nil
+	})
 }
 
 // PathsTo writes to dst the flow of moist air through each element of the

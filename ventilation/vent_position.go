@@ -55,7 +55,12 @@ func (c *Climate) OpeningForTemperature(w Weather, s Setting, limit float64) (Ve
 	if err := errors.Join(c.prepare(&o.k, &w, &s), temperatureRange.Check("limit", limit)); err != nil {
 		return VentPosition{}, err
 	}
-	return o.coolerThan(limit)
+	var p VentPosition
+	err := o.k.meet(func() (err error) {
+		p, err = o.coolerThan(limit)
+		return err
+	})
+	return p, err
 }
 
 func (o *openings) coolerThan(limit float64) (VentPosition, error) {
@@ -113,6 +118,15 @@ func (c *Climate) OpeningForDeficit(w Weather, s Setting, low, high float64) (Ve
 	if err := errors.Join(c.prepare(&o.k, &w, &s), deficitRange.Check("low", low), deficitRange.Check("high", high), order); err != nil {
 		return VentPosition{}, err
 	}
+	var p VentPosition
+	err := o.k.meet(func() (err error) {
+		p, err = o.deficitWithin(low, high)
+		return err
+	})
+	return p, err
+}
+
+func (o *openings) deficitWithin(low, high float64) (VentPosition, error) {
 	var p VentPosition
 	// How far the deficit lies beside the range, with its side.
 	beside := func(u float64) float64 {
