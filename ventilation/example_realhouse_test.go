@@ -68,8 +68,8 @@ func Example_realHouseAtNight() {
 			c.name, x.Heat/1000, x.Canopy, 100*x.RelativeHumidity, x.CoverLoss/1000, 3600*x.Condensed)
 	}
 	// Output:
-	// air                heater  18.1 kW  leaves 10.7 °C  humidity 38 %  through the covers 16.8 kW  drips 0.6 L/h
-	// air and pipes      heater  14.9 kW  leaves 12.3 °C  humidity 40 %  through the covers 17.8 kW  drips 0.7 L/h
-	// air, lamps lit     heater  16.3 kW  leaves 10.9 °C  humidity 44 %  through the covers 17.6 kW  drips 1.6 L/h
-	// air, screen drawn  heater  13.0 kW  leaves 11.9 °C  humidity 43 %  through the covers 11.4 kW  drips 0.5 L/h
+	// air                heater  20.5 kW  leaves  9.2 °C  humidity 39 %  through the covers 19.4 kW  drips 0.3 L/h
+	// air and pipes      heater  16.5 kW  leaves 11.3 °C  humidity 40 %  through the covers 19.5 kW  drips 0.6 L/h
+	// air, lamps lit     heater  18.5 kW  leaves  9.6 °C  humidity 44 %  through the covers 19.8 kW  drips 1.2 L/h
+	// air, screen drawn  heater  14.2 kW  leaves 11.0 °C  humidity 43 %  through the covers 12.6 kW  drips 0.4 L/h
 }
