@@ -205,6 +205,9 @@
 //	WalWil98    I. S. Walker, D. J. Wilson, "Field validation of algebraic equations for
 //	            stack and wind driven air infiltration calculations", HVAC&R Research 4
 //	            (1998) 119-139 (equations as open implementations quote them)
+//	Walton83    G. N. Walton, Thermal analysis research program reference manual, NBSIR
+//	            83-2655, 1983 (the weight of the horizon as open building programs
+//	            quote it)
 //	Watmuff77   J. H. Watmuff, W. W. S. Charters, D. Proctor, "Solar and wind
 //	            induced external coefficients for solar collectors", COMPLES 2
 //	            (1977)

@@ -10,6 +10,7 @@ var (
 	leakageModelNames      = []string{"given", "by pressure test"}
 	placeNames             = []string{"at the far end", "at the near end", "at the right side", "at the left side"}
 	outsideConvectionNames = []string{"ISO 6946", "Watmuff", "Bot", "Papadakis", "given"}
+	skyPatternNames        = []string{"even", "weighted to the horizon"}
 	radiantRoomNames       = []string{"black at the inside air", "given", "enclosure"}
 	insideConvectionNames  = []string{"ISO 15099", "ISO 6946", "Papadakis", "Baille", "upright plate", "given"}
 )
@@ -49,6 +50,9 @@ func (m InsideConvection) String() string {
 
 // String names the radiant surroundings.
 func (r RadiantRoom) String() string { return name(radiantRoomNames, "radiant room", uint8(r)) }
+
+// String names the pattern.
+func (s SkyPattern) String() string { return name(skyPatternNames, "sky pattern", uint8(s)) }
 
 // String names the section.
 func (s Section) String() string { return name(sectionNames, "section", uint8(s)) }

@@ -64,7 +64,7 @@ func TestDoubleClearAgainstTheReferenceEngine(t *testing.T) {
 func TestSingleClearAgainstTheReferenceEngine(t *testing.T) {
 	c := mustCover(t, []Layer{pane()})
 	k := DefaultCoverConditions()
-	k.Inside, k.Outside, k.SkyDrop = 21, 26.85, 30
+	k.Inside, k.Outside, k.SkyDrop, k.Sky = 21, 26.85, 30, SkyEven
 	k.Wind, k.Tilt, k.Height = 5.5, 90, 1
 	s, err := c.solve(&k, &calcEngine)
 	require.NoError(t, err)

@@ -29,6 +29,7 @@ type CoverConditions struct {
 	InsideHumidity     float64            // fraction, 0 to 1, relative humidity of the inside air over water above 0 °C, over ice below
 	Outside            float64            // °C, -60 to 60, outside air
 	SkyDrop            float64            // K, -10 to 100, of the sky's black-body temperature below the outside air; 0 overcast, below 0 fog in an inversion
+	Sky                SkyPattern         // even, or near the air's temperature towards the horizon
 	GroundRise         float64            // K, -80 to 80, of the black ground that a tilted facet sees above the outside air
 	Wind               float64            // m/s, 0 to 40, at the cover
 	Pressure           float64            // Pa, 50000 to 110000
@@ -44,11 +45,11 @@ type CoverConditions struct {
 
 // DefaultCoverConditions returns a roof slope of 30 degree and 4 m on a still,
 // overcast winter night: 15 °C and 80 % inside, 0 °C outside with sky and
-// ground as warm as the air, dry inner face, standard pressure, ISO 6946
-// outside and ISO 15099 inside.
+// ground as warm as the air, an even sky, dry inner face, standard pressure, ISO
+// 6946 outside and ISO 15099 inside.
 func DefaultCoverConditions() CoverConditions {
 	return CoverConditions{
-		Inside: 15, InsideHumidity: 0.8,
+		Inside: 15, InsideHumidity: 0.8, Sky: SkyEven,
 		Tilt: 30, Height: 4, Pressure: constant.StandardPressure,
 		OutsideConvection: OutsideISO6946, InsideConvection: InsideISO15099,
 	}
@@ -65,6 +66,7 @@ var (
 	coverTemperatureRange = domain.Range{Min: -60, Max: 60, Unit: "°C", Source: "domain of the solver"}
 	radiantRiseRange      = domain.Range{Min: -60, Max: 100, Unit: "K", Source: "chosen: soil and pipes"}
 	skyDropRange          = domain.Range{Min: -10, Max: 100, Unit: "K", Source: "chosen; fog or low cloud may be 10 K warmer than the air (from memory)"}
+	skyPatterns           = domain.Range{Min: 0, Max: float64(SkyWeighted), Unit: "number", Source: "constants of SkyPattern"}
 	groundRiseRange       = domain.Range{Min: -80, Max: 80, Unit: "K", Source: "chosen: snow to dark sand"}
 	facetHeightRange      = domain.Range{Min: 0.01, Max: 100, Unit: "m", Source: "chosen"}
 	coefficientRange      = domain.Range{Min: 0, Max: 500, Unit: "W/(m² K)", Source: "chosen"}
@@ -91,6 +93,7 @@ func (k *CoverConditions) check(n int) error {
 	check(fractionRange, "InsideHumidity", k.InsideHumidity)
 	check(coverTemperatureRange, "Outside", k.Outside)
 	check(skyDropRange, "SkyDrop", k.SkyDrop)
+	check(skyPatterns, "Sky", float64(k.Sky))
 	check(groundRiseRange, "GroundRise", k.GroundRise)
 	check(localWindRange, "Wind", k.Wind)
 	check(pressureRange, "Pressure", k.Pressure)
@@ -121,7 +124,7 @@ func (k *CoverConditions) valid(n int) bool {
 		fractionRange.Contains(k.InsideHumidity) && coverTemperatureRange.Contains(k.Outside) &&
 		skyDropRange.Contains(k.SkyDrop) && groundRiseRange.Contains(k.GroundRise) &&
 		localWindRange.Contains(k.Wind) && pressureRange.Contains(k.Pressure) && gapTiltRange.Contains(k.Tilt) &&
-		facetHeightRange.Contains(k.Height) && k.OutsideConvection <= OutsideGiven &&
+		facetHeightRange.Contains(k.Height) && k.Sky <= SkyWeighted && k.OutsideConvection <= OutsideGiven &&
 		k.InsideConvection <= InsideGiven && k.InnerFace <= InnerAuto
 	if k.OutsideConvection == OutsideGiven {
 		ok = ok && coefficientRange.Contains(k.OutsideCoefficient)

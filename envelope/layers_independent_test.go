@@ -74,7 +74,12 @@ func (p *plainLayers) latent(t, h float64) float64 {
 func (p *plainLayers) radiosities(t []float64) {
 	n := len(p.layers)
 	f := (1 + math.Cos(p.k.Tilt*math.Pi/180)) / 2
-	eOut := plainSigma * (f*math.Pow(p.k.sky()+273.15, 4) + (1-f)*math.Pow(p.k.ground()+273.15, 4))
+	above := math.Pow(p.k.sky()+273.15, 4)
+	if p.k.Sky == SkyWeighted {
+		air := math.Pow(p.k.Outside+273.15, 4)
+		above = air + math.Cos(p.k.Tilt/2*math.Pi/180)*(above-air)
+	}
+	eOut := plainSigma * (f*above + (1-f)*math.Pow(p.k.ground()+273.15, 4))
 	eIn := plainSigma * math.Pow(p.k.radiant()+273.15, 4)
 	m := mat.NewDense(2*n, 2*n, nil)
 	b := mat.NewVecDense(2*n, nil)

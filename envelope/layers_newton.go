@@ -94,8 +94,7 @@ func (s *solver) prepare(c *layerSet, k *CoverConditions, pc *constants, wet, to
 	s.n, s.wet = c.n, wet
 	s.in, s.out = k.Inside, k.Outside
 	s.eIn = pc.emission(k.radiant())
-	view := skyView(k.Tilt)
-	s.eOut = view*pc.emission(k.sky()) + (1-view)*pc.emission(k.ground())
+	s.eOut = k.fromOutside(pc)
 	s.hOut = k.OutsideCoefficient
 	if k.OutsideConvection != OutsideGiven {
 		s.hOut = k.OutsideConvection.Coefficient(k.Wind)
