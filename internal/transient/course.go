@@ -23,17 +23,24 @@ type Course struct {
 // y = p0 + p1 t + (y0 - p0) exp(-r t), p1 = g1/r, p0 = (g0 - p1)/r.
 func (s *System) Course(start [3]float64, datum float64, f, ramp [3]float64) Course {
 	c := Course{rates: s.Rates, Base: [3]float64{datum, datum, datum}}
+	var y0, inverse [3]float64 // divided once, not in every eigenvector
+	for i := range 3 {
+		inverse[i] = 1 / s.scale[i]
+		y0[i] = (start[i] - datum) * s.scale[i]
+		f[i] *= inverse[i]
+		ramp[i] *= inverse[i]
+	}
 	for k := range 3 {
 		var y, g0, g1 float64
 		for i := range 3 {
-			y += s.vec[i][k] * ((start[i] - datum) * s.scale[i])
-			g0 += s.vec[i][k] * (f[i] / s.scale[i])
-			g1 += s.vec[i][k] * (ramp[i] / s.scale[i])
+			y += s.vec[i][k] * y0[i]
+			g0 += s.vec[i][k] * f[i]
+			g1 += s.vec[i][k] * ramp[i]
 		}
 		p1 := g1 / s.Rates[k]
 		p0 := (g0 - p1) / s.Rates[k]
 		for i := range 3 {
-			v := s.vec[i][k] / s.scale[i]
+			v := s.vec[i][k] * inverse[i]
 			c.Base[i] += v * p0
 			c.Slope[i] += v * p1
 			c.amp[i][k] = v * (y - p0)

@@ -22,13 +22,12 @@ type System struct {
 // last digits.
 func New(capacity [3]float64, g [3][3]float64) System {
 	s := System{scale: [3]float64{math.Sqrt(capacity[0]), math.Sqrt(capacity[1]), math.Sqrt(capacity[2])}}
-	var m [3][3]float64
-	for i := range m {
-		m[i][i] = g[i][i] / capacity[i]
-		for j := range i {
-			m[i][j] = g[i][j] / (s.scale[i] * s.scale[j])
-			m[j][i] = m[i][j]
-		}
+	i0, i1, i2 := 1/s.scale[0], 1/s.scale[1], 1/s.scale[2]
+	a, b, c := g[1][0]*(i0*i1), g[2][0]*(i0*i2), g[2][1]*(i1*i2)
+	m := [3][3]float64{
+		{g[0][0] * (i0 * i0), a, b},
+		{a, g[1][1] * (i1 * i1), c},
+		{b, c, g[2][2] * (i2 * i2)},
 	}
 	s.Rates, s.vec = jacobi3(m)
 	return s
