@@ -40,7 +40,7 @@ func New(name, about string) *Program {
 // flag and any error of compute go to problems, and nothing goes to out. The
 // result is the exit status.
 func (p *Program) Run(args []string, out, problems io.Writer, compute func() (io.WriterTo, error)) int {
-	err := p.Parse(args)
+	err := p.parse(args)
 	if errors.Is(err, flag.ErrHelp) {
 		fmt.Fprintln(out, p.about)
 		p.SetOutput(out)
@@ -63,6 +63,25 @@ func (p *Program) Run(args []string, out, problems io.Writer, compute func() (io
 		return NotWritten
 	}
 	return Done
+}
+
+// parse takes flags before, between and after the words. Two dashes alone end
+// the flags.
+func (p *Program) parse(args []string) error {
+	var words []string
+	for {
+		if err := p.Parse(args); err != nil {
+			return err
+		}
+		rest := p.Args()
+		ended := len(args) > len(rest) && args[len(args)-len(rest)-1] == "--"
+		if len(rest) == 0 || ended {
+			words = append(words, rest...)
+			break
+		}
+		words, args = append(words, rest[0]), rest[1:]
+	}
+	return p.Parse(append([]string{"--"}, words...))
 }
 
 // Numbers defines a flag of numbers between commas; dst holds its default.
