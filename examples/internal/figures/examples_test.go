@@ -41,7 +41,7 @@ func examples(t *testing.T, pkg string) map[string]string {
 }
 
 // complete are the packages each of whose documentation examples has a figure.
-var complete = map[string]bool{"psychro": true, "envelope": true}
+var complete = map[string]bool{"psychro": true, "envelope": true, "airheat": true}
 
 // A figure prints the lines of its documentation example, and every
 // documentation example has its figure.
