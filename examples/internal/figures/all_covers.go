@@ -4,6 +4,6 @@ package figures
 func coverFigures() []Figure {
 	return []Figure{
 		nightSky(), filmAtNight(), wetOrDry(), convection(), ownCover(), sealedGlazing(), paneLight(),
-		controllerTick(), archLoss(), filmHouse(), ownFacets(), wallLayers(), bareFloor(), slab(),
+		controllerTick(), archLoss(), filmHouse(), radiantRoom(), ownFacets(), wallLayers(), bareFloor(), slab(),
 	}
 }

@@ -92,7 +92,12 @@ func (c chart) plot() (*plot.Plot, error) {
 		half := math.Max(0.05*math.Abs(p.Y.Max), 1e-6)
 		p.Y.Min, p.Y.Max = p.Y.Min-half, p.Y.Max+half
 	}
-	p.Y.Max += 0.1 * float64(legend) * (p.Y.Max - p.Y.Min) // the legend stands above the curves
+	high := c.high
+	if high == 0 {
+		high = 250
+	}
+	share := math.Min(0.6, 16*float64(legend)/(high-60)) // the legend stands above the curves
+	p.Y.Max += share / (1 - share) * (p.Y.Max - p.Y.Min)
 	return p, nil
 }
 

@@ -42,6 +42,7 @@ func solveJet(v []float64) (r Result, err error) {
 		h := jet.Height(x)
 		r.Lines = append(r.Lines, fmt.Sprintf("at %g m: %5.2f m/s, %5.2f K, axis up by %5.2f to %5.2f m", x, jet.AxisSpeed(x), jet.AxisExcess(x), h.Least, h.Most))
 	}
+	r.Lines = append(r.Lines, fmt.Sprintf("inertia rules for %6.2f m", jet.ForcedLength()))
 	near, far := jet.Meets(v[4], 30)
 	if math.IsNaN(far.Distance) {
 		r.Lines = append(r.Lines, fmt.Sprintf("its axis need not meet a film %g m above within 30 m", v[4]))

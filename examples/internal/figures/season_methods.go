@@ -21,7 +21,7 @@ func seasonMethods() Figure {
 			{"A", "floor whose sun becomes heat", "m²", 40, 0, 200},
 			{"t_y", "mean of the year outside", "°C", 9, 2, 15},
 		},
-		Assumes: []string{"Leaks of 0.5 air changes of 240 m³; a year of two sine waves; a heater of 20 kW at 88 %; a price of 0.38 for a kilogram."},
+		Assumes: []string{"Leaks of 0.5 air changes of 240 m³; a year of two sine waves; a heater of 20 kW at 88 % that stands ready for 5000 hours; half of the sun on the plants becomes vapour; a price of 0.38 for a kilogram."},
 		Change:  []string{"No sun: the methods draw together, since they part by what they do with the sun of another hour."},
 		Code:    "solveSeasonMethods",
 		Solve:   solveSeasonMethods,
@@ -34,8 +34,10 @@ func solveSeasonMethods(v []float64) (r Result, err error) {
 		SetPoints: airheat.SetPoints{Day: v[0], Night: v[1], DayStarts: 7, DayEnds: 19},
 		Loss:      v[2] + airheat.LeakageRule(0.5, 240), // 0.33 n V
 		Aperture:  v[3], Price: 0.38,
+		Plants: airheat.Plants{Area: 0.625 * v[3], Evaporated: 0.5}, // half of what falls on them becomes vapour
 	}
 	season.Burner.Rated, season.Burner.Efficiency = 20e3, 0.88
+	season.Burner.Standby, season.Burner.Ready = 0.01, 5000
 	season.Burner.Fuel, _ = airheat.FindFuel("wood pellets")
 	for h := range season.Outside {
 		year, day := 2*math.Pi*float64(h)/8760, 2*math.Pi*float64(h%24)/24
@@ -51,7 +53,7 @@ func solveSeasonMethods(v []float64) (r Result, err error) {
 	hours, e1 := season.Hourly()
 	bins, e2 := season.Bins(2)
 	degrees, e3 := season.DegreeHours(base)
-	monthly, _, e4 := airheat.MonthlyHouse{SetPoint: mean, Loss: season.Loss, Aperture: v[3], Storage: 10, Burner: season.Burner, Price: 0.38}.Solve(months)
+	monthly, _, e4 := airheat.MonthlyHouse{SetPoint: mean, Loss: season.Loss, Aperture: v[3], Plants: season.Plants, Storage: 10, Burner: season.Burner, Price: 0.38}.Solve(months)
 	if err := errors.Join(e1, e2, e3, e4); err != nil {
 		return r, err
 	}
@@ -78,7 +80,7 @@ func solveSeasonMethods(v []float64) (r Result, err error) {
 		{Says: "The house.", Formula: "H_t = H + H_l", Values: numbers{"H": v[2], "H_l": airheat.LeakageRule(0.5, 240)}, Value: season.Loss, Unit: "W/K"},
 		{Says: "Outside temperature at which the mean sun of the colder hours heats the house alone.", Symbol: "t_b", Value: base, Unit: "°C"},
 		{Says: "Hours: every hour that asks for heat, none of its sun kept for the next.", Symbol: "E_h", Value: hours.Heat / 3.6e6, Unit: "kWh", Figures: 5},
-		{Says: "Pellets for that.", Formula: "m = 3.6 E_h/(0.88 H_u)", Values: numbers{"E_h": hours.Heat / 3.6e6, "H_u": season.Burner.Fuel.Lower / 1e6}, Value: hours.FuelMass, Unit: "kg"},
+		{Says: "Pellets for that, with what the heater loses while it stands ready.", Formula: "m = 3.6 (E_h/0.88 + E_s)/H_u", Values: numbers{"E_h": hours.Heat / 3.6e6, "E_s": (hours.Fuel - hours.Heat/0.88) / 3.6e6, "H_u": season.Burner.Fuel.Lower / 1e6}, Value: hours.FuelMass, Unit: "kg"},
 		{Says: "By hand: degree-days times the loss times 24 hours.", Formula: "E_d = 24 H_t D/1000", Source: "degree-days with all gains left out", Values: numbers{"H_t": season.Loss, "D": 2500}, Value: byHand, Unit: "kWh", Figures: 5},
 	}
 	r.Picture = bars("The year's heat by four methods", "Four bars: hours highest, then bins, monthly means and degree-hours.", "%.0f kWh", "Hours keep no sun for the night and stand highest.", rows...)

@@ -21,7 +21,7 @@ func soilStore() Figure {
 			{"φ", "its relative humidity", "fraction", 0.75, 0.1, 0.95},
 			{"t_n", "house air by night", "°C", 9, 0, 14},
 		},
-		Assumes: []string{"Soil at 14 °C to begin with; each tube has its own round of soil; nothing is lost to the sides."},
+		Assumes: []string{"Soil at 14 °C to begin with; each tube has its own square of soil; nothing is lost to the sides or below."},
 		Change:  []string{"Dry ridge air: the store takes little. Most of the heat of warm humid air is in its water."},
 		Code:    "solveSoilStore",
 		Solve:   solveSoilStore,
@@ -47,7 +47,7 @@ func solveSoilStore(v []float64) (r Result, err error) {
 	var inDry, inWet, outWet, fan float64
 	for _, moist := range []bool{false, true} {
 		store, _ = airheat.NewSoilStore(s, 14)
-		var in, out, water float64
+		var in, out, up, water float64
 		fan = 0
 		var last airheat.StoreStep
 		outlet := curve{name: "water not counted"}
@@ -67,6 +67,7 @@ func solveSoilStore(v []float64) (r Result, err error) {
 				return r, err
 			}
 			in += last.Heat * 3600
+			up += last.Up * 3600
 			fan += last.FanPower * 3600
 			hour++
 			outlet.at = append(outlet.at, plotter.XY{X: hour, Y: last.Outlet})
@@ -77,6 +78,7 @@ func solveSoilStore(v []float64) (r Result, err error) {
 				return r, err
 			}
 			out -= last.Heat * 3600
+			up += last.Up * 3600
 			fan += last.FanPower * 3600
 			hour++
 			outlet.at = append(outlet.at, plotter.XY{X: hour, Y: last.Outlet})
@@ -91,6 +93,7 @@ func solveSoilStore(v []float64) (r Result, err error) {
 			fmt.Sprintf("water counted: %t", moist),
 			fmt.Sprintf("  day    %5.1f kWh in, %4.1f kg of water to drain, air at last out at %4.1f °C", in/3.6e6, water, evening),
 			fmt.Sprintf("  night  %5.1f kWh back, air at last out at %4.1f °C", out/3.6e6, last.Outlet),
+			fmt.Sprintf("  floor  %5.1f kWh up into the house", up/3.6e6),
 			fmt.Sprintf("  fan    %5.2f kWh of electricity", fan/3.6e6))
 	}
 	r.Steps = []Step{
