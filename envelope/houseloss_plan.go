@@ -203,6 +203,17 @@ func (h *House) Shape() Shape { return h.plan.Shape }
 // Ground returns the coefficients of the house's floor and buried walls.
 func (h *House) Ground() GroundCoefficients { return h.ground }
 
+// Radiant returns what the inner faces of the house's covers see.
+func (h *House) Radiant() RadiantRoom { return h.plan.Radiant }
+
+// WithRadiant returns the house with other radiant surroundings. The error is
+// that of NewHouse.
+func (h *House) WithRadiant(r RadiantRoom) (*House, error) {
+	p := h.plan
+	p.Radiant = r
+	return NewHouse(p)
+}
+
 // Climate returns the year that the house's ground sees.
 func (h *House) Climate() GroundClimate { return h.plan.Climate }
 

@@ -140,6 +140,12 @@ func NewClimate(h ClimateHouse) (*Climate, error) {
 		c.transmittance, c.absorptance = cover.Transmittance, cover.Absorptance
 	} else {
 		real := *h.Real
+		if real.House.Radiant() == envelope.RadiantAir {
+			var err error
+			if real.House, err = real.House.WithRadiant(envelope.RadiantGiven); err != nil {
+				return nil, domain.Within("Real.House", err)
+			}
+		}
 		c.house.Real = &real
 		c.transmittance, c.absorptance = real.Transmittance, real.Absorptance
 		if h.Air == nil {

@@ -13,7 +13,7 @@ import (
 
 // realHouse is an invented house of 6.4 by 14.8 m under the given film, with a
 // screen below its roof, a door, a frame and leaks.
-func realHouse(t testing.TB, film envelope.Cover) *envelope.House {
+func realHouse(t testing.TB, film envelope.Cover, see envelope.RadiantRoom) *envelope.House {
 	t.Helper()
 	form := envelope.DefaultForm()
 	form.Span, form.Length, form.Eave, form.Ridge, form.DwarfWall, form.Azimuth = 6.4, 14.8, 1.8, 3.3, 0.2, 90
@@ -27,6 +27,7 @@ func realHouse(t testing.TB, film envelope.Cover) *envelope.House {
 		Shape:          shape,
 		Covers:         map[envelope.FacetKind]envelope.Cover{envelope.Roof: film, envelope.SideWall: film, envelope.EndWall: film, envelope.DwarfWall: wall},
 		Screened:       map[envelope.FacetKind]envelope.Cover{envelope.Roof: screened},
+		Radiant:        see,
 		FrameAllowance: 0.04,
 		Doors:          []envelope.Door{{Name: "door", Facet: 4, Area: 1.8, U: 3}},
 		Bridges:        []envelope.Bridge{{Name: "sill", Length: 42.4, Psi: 0.15}},
@@ -41,7 +42,7 @@ func realHouse(t testing.TB, film envelope.Cover) *envelope.House {
 // realClimate is summerHouse under the covers of realHouse.
 func realClimate(t testing.TB, film envelope.Cover) ventilation.ClimateHouse {
 	h := summerHouse(t)
-	h.Cover, h.Real = ventilation.SimpleCover{}, ventilation.DefaultRealCover(realHouse(t, film))
+	h.Cover, h.Real = ventilation.SimpleCover{}, ventilation.DefaultRealCover(realHouse(t, film, envelope.RadiantEnclosure))
 	return h
 }
 
@@ -88,8 +89,11 @@ func sameCovers(t *testing.T, h ventilation.ClimateHouse, w ventilation.Weather,
 func TestRealCoversTakeWhatEnvelopeSays(t *testing.T) {
 	rnd := rand.New(rand.NewPCG(3, 9))
 	for _, cover := range envelope.Covers() {
-		for range 12 {
+		for i := range 12 {
 			h := realClimate(t, cover.Cover)
+			if i%2 == 0 {
+				h.Real.House = realHouse(t, cover.Cover, envelope.RadiantGiven)
+			}
 			if rnd.IntN(3) == 0 {
 				h.Crop.LAI, h.Floor.Wet = 0, 0
 			}
@@ -128,7 +132,12 @@ func TestAFilmThatLetsHeatRadiationThrough(t *testing.T) {
 	}
 	clear, infrared := at(envelope.SingleFilm()), at(envelope.DoubleInfraredFilm())
 	require.Less(t, clear.Canopy, infrared.Canopy-1)
-	require.Less(t, clear.Canopy, clear.Temperature, "leaves see the sky through the film")
+	require.Less(t, clear.Temperature, -1.0)
+	h := summerHouse(t)
+	h.Floor.Wet, h.Crop.Stomata = 0, ventilation.GrassStomata
+	opaque, err := climate(t, h).Solve(w, ventilation.Setting{})
+	require.NoError(t, err)
+	require.Greater(t, opaque.Temperature, clear.Temperature+1)
 }
 
 // A screen saves heat; pipes warm the leaves more than an air heater that holds
@@ -200,7 +209,7 @@ func TestRealCoversRefuse(t *testing.T) {
 	h.Real.House, h.Real.Transmittance = nil, 2
 	_, err = ventilation.NewClimate(h)
 	require.ErrorContains(t, err, "Real: House")
-	h.Real.House = realHouse(t, envelope.SingleGlass())
+	h.Real.House = realHouse(t, envelope.SingleGlass(), envelope.RadiantGiven)
 	h.Real.Conditions.Pressure = 5
 	_, err = ventilation.NewClimate(h)
 	require.ErrorContains(t, err, "Real.Conditions.Pressure")

@@ -27,6 +27,7 @@ func Example_realHouseAtNight() {
 		Shape:          shape,
 		Covers:         map[envelope.FacetKind]envelope.Cover{envelope.Roof: glass, envelope.SideWall: glass, envelope.EndWall: glass},
 		Screened:       map[envelope.FacetKind]envelope.Cover{envelope.Roof: screened},
+		Radiant:        envelope.RadiantEnclosure,
 		FrameAllowance: 0.04,
 		Ground:         envelope.DefaultGround(envelope.ClaySoil()),
 		Climate:        envelope.DefaultGroundClimate(),
@@ -68,8 +69,8 @@ func Example_realHouseAtNight() {
 			c.name, x.Heat/1000, x.Canopy, 100*x.RelativeHumidity, x.CoverLoss/1000, 3600*x.Condensed)
 	}
 	// Output:
-	// air                heater  20.5 kW  leaves  9.2 °C  humidity 39 %  through the covers 19.4 kW  drips 0.3 L/h
-	// air and pipes      heater  16.5 kW  leaves 11.3 °C  humidity 40 %  through the covers 19.5 kW  drips 0.6 L/h
-	// air, lamps lit     heater  18.5 kW  leaves  9.6 °C  humidity 44 %  through the covers 19.8 kW  drips 1.2 L/h
-	// air, screen drawn  heater  14.2 kW  leaves 11.0 °C  humidity 43 %  through the covers 12.6 kW  drips 0.4 L/h
+	// air                heater  15.8 kW  leaves 12.2 °C  humidity 37 %  through the covers 14.2 kW  drips 0.8 L/h
+	// air and pipes      heater  12.4 kW  leaves 13.9 °C  humidity 39 %  through the covers 15.0 kW  drips 1.2 L/h
+	// air, lamps lit     heater  14.0 kW  leaves 12.3 °C  humidity 44 %  through the covers 15.1 kW  drips 2.1 L/h
+	// air, screen drawn  heater  11.7 kW  leaves 12.8 °C  humidity 43 %  through the covers  9.9 kW  drips 0.7 L/h
 }
