@@ -131,7 +131,7 @@ func TestAFilmThatLetsHeatRadiationThrough(t *testing.T) {
 		return x
 	}
 	clear, infrared := at(envelope.SingleFilm()), at(envelope.DoubleInfraredFilm())
-	require.Less(t, clear.Canopy, infrared.Canopy-1)
+	require.Less(t, clear.Temperature, infrared.Temperature)
 	require.Less(t, clear.Temperature, -1.0)
 	h := summerHouse(t)
 	h.Floor.Wet, h.Crop.Stomata = 0, ventilation.GrassStomata
