@@ -4,6 +4,7 @@ import (
 	"math"
 
 	"cloche.example/internal/constant"
+	"cloche.example/internal/solve"
 )
 
 // dryFlow is the mass balance of the openings counted in dry air: what enters
@@ -137,31 +138,15 @@ func (s *dryFlow) driven(near float64) (flow, pressure float64) {
 	if !(low < high) {
 		return 0, low // every opening a point of the same drive: none at all
 	}
-	p := near
-	if !(p > low && p < high) {
-		p = 0.5 * (low + high)
-	}
-	last, slow := math.Inf(1), 0
-	for range maxSteps {
+	way := solve.NewBracket(low, high, true)
+	p := way.Start(near)
+	for range solve.MaxIterations {
 		f, rate, in, size := s.net(p)
-		switch {
-		case math.Abs(f) <= rounding*size:
+		if math.Abs(f) <= rounding*size {
 			return in - 0.5*f, p
-		case f > 0:
-			low = p
-		default:
-			high = p
 		}
-		if math.Abs(f) > 0.5*last {
-			slow++
-		}
-		last = math.Abs(f)
-		next := p + f/rate
-		if !(next > low && next < high) || slow == 3 {
-			next = 0.5 * (low + high)
-			slow = 0
-		}
-		if math.Abs(next-p) <= rounding*math.Abs(p) || next == low || next == high {
+		next, done := way.Next(p, f, -rate, 0)
+		if done {
 			f, _, in, _ = s.net(next)
 			return in - 0.5*f, next
 		}

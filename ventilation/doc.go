@@ -130,7 +130,7 @@
 //	RidgeVent.Opening               gap of a flap at the ridge          0 to 90 degree         geometry               worked by hand
 //	StackOf, Well.Opening           geometry; 1/(CA)² adding            10 m below grade       exact                  worked by hand
 //	Shelter.Coefficient             tables [Liddament96]                low-rise               0.05                   sums of the tables
-//	Shelter.RoofMean                table [PersilyIvy01]                low-rise, 1:1 and 2:1  0.05                   [Liddament96] tables
+//	Shelter.RoofMean                table [PersilyIvy01]                low-rise, 1:1 and 2:1  0.05                   means of the slopes
 //	WallCoefficient                 [SwaChan87] eq. 2-1                 sides 1:5 to 5:1       fit of tunnel tests    [PersilyIvy01] profile
 //	PowerWind.Speed                 power law [AshHoF17] ch. 24         0.1 to 200 m           mean wind only         laws
 //	LogWind.Speed                   [EnWind05] eqs. 4.3 to 4.5          0.1 to 200 m           mean wind only         worked by hand
@@ -210,9 +210,9 @@
 // ideal form of the handbook over psychro's saturation lines; humidities of a
 // real-gas State differ by the enhancement factor, 0.4 % at saturation.
 // EnPolynomial gives 0.90 of the frame at 90 degrees, where a flap is wholly
-// open. Two transcriptions of the pressure coefficients
-// of semi-sheltered roofs of 11 to 30 degrees differ by 0.05: both are kept, in
-// Shelter.Coefficient and in RoofMean. The fall of a tilted slot's jet counts along its
+// open. The print of semi-sheltered pressure coefficients that was read repeats
+// the exposed rows of roofs above 10 degrees: Shelter.Coefficient has those of
+// [PersilyIvy01] up to 30 degrees and, above, a row from memory. The fall of a tilted slot's jet counts along its
 // line, as that of a compact one, where the source counts the level distance;
 // its factor for a jet straight down is offered for any (Landing.Mild), and the
 // colder answer without it is the one that ColdVents goes by.

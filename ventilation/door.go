@@ -21,7 +21,7 @@ type Doorway struct {
 	Width               float64 // m, more than 0, at most 20
 	Height              float64 // m, more than 0, at most 20
 	Sill                float64 // m, -10 to 50, above the datum (outside grade), lower edge; negative where steps lead down
-	Discharge           float64 // dimensionless, more than 0, at most 1; discharge coefficient on Width times Height
+	Discharge           float64 // dimensionless, more than 0, at most 1; on Width times Height; where air passes both ways, as through the one open door in calm, ExchangeDischarge
 	PressureCoefficient float64 // dimensionless, -3 to 2, wind pressure coefficient of the wall it is in
 }
 

@@ -135,7 +135,7 @@ func (d PadDesign) Size() (PadSize, error) {
 		return PadSize{}, fmt.Errorf("pad design: %w", err)
 	}
 	s := PadSize{Supply: pad.Out.State}
-	s.Exhaust, err = psychro.FromHumidityRatio(s.Supply.Temperature()+d.Rise, s.Supply.HumidityRatio(), d.Outside.Pressure())
+	s.Exhaust, err = d.Outside.Model().FromHumidityRatio(s.Supply.Temperature()+d.Rise, s.Supply.HumidityRatio(), d.Outside.Pressure())
 	if err != nil {
 		return PadSize{}, fmt.Errorf("pad design, air at the fans: %w", err)
 	}

@@ -117,3 +117,19 @@ func TestRangesOfEvaporation(t *testing.T) {
 		require.Equal(t, c.max, c.r.Max, c.r.Source)
 	}
 }
+
+// Pads and fans reckon in the model of the outside air: the flow goes as one over
+// the rise down to the smallest.
+func TestPadDesignKeepsTheModel(t *testing.T) {
+	for _, m := range []psychro.Model{psychro.RealGas, psychro.IdealGas} {
+		out, err := m.FromRelativeHumidity(33, 0.3, 101325)
+		require.NoError(t, err)
+		size := func(rise float64) float64 {
+			s, err := ventilation.PadDesign{Outside: out, Sensible: 1e4, Rise: rise, Efficiency: 0.8, Speed: 1.2}.Size()
+			require.NoError(t, err)
+			require.Equal(t, m, s.Exhaust.Model())
+			return s.DryAir
+		}
+		require.InEpsilon(t, 40*size(4), size(0.1), 2e-4, "%v", m)
+	}
+}

@@ -32,6 +32,6 @@ func Example_ventsForSummerNoon() {
 	}
 	// Output:
 	// 0 m/s: 43.6 m² of vent, 1.51 times these, for 3.74 m³/s in and 3.79 out
-	// 1 m/s: 22.7 m² of vent, 0.79 times these, for 3.74 m³/s in and 3.79 out
+	// 1 m/s: 22.9 m² of vent, 0.79 times these, for 3.74 m³/s in and 3.79 out
 	// 3 m/s: 8.0 m² of vent, 0.28 times these, for 3.74 m³/s in and 3.79 out
 }

@@ -28,6 +28,10 @@ func Example_hingedVent() {
 		}
 		fmt.Printf("Cd on the frame, %-24s %.3f\n", name, cd)
 	}
+	long := ventilation.Hinged{Along: 30, Depth: 0.8, Angle: 20, Blocked: 2}
+	byDefault, err1 := ventilation.DefaultHingedModel().Discharge(long, 0.6)
+	byAspect, err2 := ventilation.AspectExponential.Discharge(long, 0.6)
+	fmt.Printf("a long ridge vent at 20 degrees: %.3f by %v, %.3f by %v %v %v\n", byDefault, ventilation.DefaultHingedModel(), byAspect, ventilation.AspectExponential, err1, err2)
 	// Output:
 	// stroke 2 d sin(a/2)      0.4141 m
 	// front s l                0.4969 m²
@@ -36,4 +40,5 @@ func Example_hingedVent() {
 	// Cd on the frame, aspect-class exponential 0.393
 	// Cd on the frame, EN 16798 polynomial      0.275
 	// Cd on the frame, geometry                 0.389
+	// a long ridge vent at 20 degrees: 0.197 by flap geometry, 0.292 by aspect class, exponential <nil> <nil>
 }

@@ -1,6 +1,7 @@
 package ventilation_test
 
 import (
+	"errors"
 	"math"
 	"testing"
 
@@ -25,6 +26,9 @@ func FuzzNetwork(f *testing.F) {
 			return
 		}
 		b, err := n.Solve(c)
+		if errors.Is(err, ventilation.ErrNoSolution) && math.Abs(fan) > 1e-6 {
+			return // no fan reaches such a pressure
+		}
 		if err != nil {
 			t.Fatal(err)
 		}

@@ -67,7 +67,8 @@ func (n *Network) Openings() []Opening { return slices.Clone(n.openings) }
 // Solve returns the balance under c. Openings that nothing drives, as one alone
 // or all at one height without wind, pass no air unless they are tall:
 // CheckOpenings says so beforehand. The error joins the conditions outside
-// their ranges. Flows hold to 1e-8 and the pressure to 1e-9 Pa against
+// their ranges; ErrNoSolution says that a fan of constant flow would take the
+// inside beyond 5,000 Pa. Flows hold to 1e-8 and the pressure to 1e-9 Pa against
 // independent solutions in extended precision; the flow of an opening at whose
 // height the drive vanishes goes as the square root of the drive and holds
 // absolutely.
@@ -95,14 +96,17 @@ func (n *Network) balance(dst []PathFlow, c FlowConditions) (Balance, error) {
 	}
 	s := n.solver(c)
 	p, err := s.pressure()
+	if err == nil && math.Abs(p) > pressureLimit {
+		err = fmt.Errorf("fans: %w: at their flow the openings and leaks leave %.3g Pa inside, beyond the %g Pa that any fan reaches: give a fan its Slope", ErrNoSolution, p, pressureLimit)
+	}
 	if err != nil {
 		return Balance{}, err
 	}
-	in, out := s.collect(dst, p)
+	in, out, flow := s.collect(dst, p)
 	b := Balance{
 		Pressure: p,
 		Neutral:  neutralLevel(p, c),
-		Flow:     0.5 * (in + out),
+		Flow:     flow,
 		Residual: in - out,
 		Paths:    dst,
 	}
@@ -122,6 +126,11 @@ func AirChanges(flow, volume float64) float64 {
 	}
 	return 3600 * flow / volume
 }
+
+// pressureLimit, Pa, is beyond what wind of 45 m/s makes (3,700 Pa at a
+// coefficient of -3) and what ventilating fans reach (some 100 Pa): only a fan of
+// constant flow comes there, on its way below a vacuum.
+const pressureLimit = 5000.0
 
 // errEmpty is the fault of a network without elements, as the zero one.
 var errEmpty = fmt.Errorf("Network: %w: the zero Network is invalid, NewNetwork makes one", ErrRange)

@@ -3,6 +3,8 @@ package ventilation
 import (
 	"fmt"
 	"math"
+
+	"cloche.example/internal/solve"
 )
 
 // solver holds what one solution needs; it lives on the stack.
@@ -52,20 +54,33 @@ func (s *solver) net(p float64) (net, rate, size float64) {
 }
 
 // collect writes the elements' flows to dst, unless it is nil, and returns
-// their sums, kg/s.
-func (s *solver) collect(dst []PathFlow, p float64) (in, out float64) {
+// their sums, kg/s, and the flow of the house. The pressure is known to its last
+// digit only, so that the flow of a vast opening, whose drive all but vanishes,
+// is not: each side takes of the imbalance what its rates say, and the side that
+// reacts least decides.
+func (s *solver) collect(dst []PathFlow, p float64) (in, out, flow float64) {
+	rateIn, rateOut := 0.0, 0.0
 	for i := range s.paths {
 		e := &s.paths[i]
 		bottom := e.drive(e.bottom, s.dynamic, s.buoyancy, p)
 		top := e.drive(e.top, s.dynamic, s.buoyancy, p)
-		a, b, _ := e.flows(bottom, top, s.outside, s.inside)
+		a, b, rate := e.flows(bottom, top, s.outside, s.inside)
 		in += a
 		out += b
+		if a > b {
+			rateIn += rate
+		} else if b > a {
+			rateOut += rate
+		}
 		if dst != nil {
 			dst[i] = PathFlow{Drive: 0.5 * (bottom + top), In: a, Out: b}
 		}
 	}
-	return in, out
+	share := 0.5
+	if all := rateIn + rateOut; all > 0 && !math.IsInf(all, 0) {
+		share = rateIn / all
+	}
+	return in, out, in - share*(in-out)
 }
 
 // mix adds what the wind exchanges to the flow of b, and to each opening its
@@ -124,42 +139,26 @@ const maxSteps = 1000
 const rounding = 2.3e-16
 
 // pressure solves the mass balance for the inside pressure at the datum. The
-// net inflow falls strictly with that pressure, so the root is single. Newton
-// steps are taken inside the bracket. It is halved where a step would leave
-// it, where a drive of zero makes the slope infinite, and when the imbalance
-// has three times failed to halve: so either the imbalance or the bracket
-// keeps shrinking to the end.
+// net inflow falls strictly with that pressure, so the root is single. A drive
+// of zero makes the slope infinite: the bracket is then halved.
 func (s *solver) pressure() (float64, error) {
 	low, high := s.bracket()
 	if !(low < high) {
 		return low, nil
 	}
+	way := solve.NewBracket(low, high, true)
 	p := 0.5 * (low + high)
-	last, slow := math.Inf(1), 0
-	for range maxSteps {
+	for range solve.MaxIterations {
 		f, rate, size := s.net(p)
-		switch {
-		case math.Abs(f) <= rounding*size:
+		if math.Abs(f) <= rounding*size {
 			return p, nil
-		case f > 0:
-			low = p
-		default:
-			high = p
 		}
-		if math.Abs(f) > 0.5*last {
-			slow++
-		}
-		last = math.Abs(f)
-		next := p + f/rate
-		if !(next > low && next < high) || slow == 3 {
-			next = 0.5 * (low + high)
-			slow = 0
-		}
-		if math.Abs(next-p) <= rounding*math.Abs(p) || next == low || next == high {
+		next, done := way.Next(p, f, -rate, 0)
+		if done {
 			return next, nil
 		}
 		p = next
 	}
 	f, _, _ := s.net(p)
-	return math.NaN(), fmt.Errorf("mass balance: %w: inside pressure between %g and %g Pa, residual %g kg/s", ErrNotConverged, low, high, f)
+	return math.NaN(), fmt.Errorf("mass balance: %w: inside pressure between %g and %g Pa, residual %g kg/s", ErrNotConverged, way.Low, way.High, f)
 }

@@ -112,3 +112,32 @@ func TestExchangingTheAirsReversesTheFlow(t *testing.T) {
 	}
 	require.Empty(t, cmp.Diff(a.Paths, b.Paths, cmpopts.EquateApprox(1e-12, 1e-12)))
 }
+
+// The flow through a small opening and one 1e7 times as large is that of the
+// small one, though the pressure has no digits left for the large one's drive.
+func TestVeryUnequalOpenings(t *testing.T) {
+	for _, ratio := range []float64{1e3, 1e5, 1e6, 1e7} {
+		for _, swap := range []bool{false, true} {
+			low, high := 1e-3, 1e-3*ratio
+			if swap {
+				low, high = high, low
+			}
+			c := dry(t, 28, 20, 0)
+			two, err := ventilation.TwoLevels{LowArea: low, LowDischarge: 0.6, HighArea: high, HighDischarge: 0.6, Separation: 3}.Flow(c)
+			require.NoError(t, err)
+			b := solveNet(t, build(t, point(0.5, low, 0), point(3.5, high, 0)), c)
+			require.InEpsilon(t, two.Flow, b.Flow, 1e-9, "%v %v", ratio, swap)
+		}
+	}
+}
+
+// No fan takes a house below a vacuum.
+func TestFanAgainstASmallOpening(t *testing.T) {
+	n, err := ventilation.NewNetwork([]ventilation.Opening{point(1, 0.01, 0)}, nil, []ventilation.FixedFan{{Height: 1, Flow: -5}})
+	require.NoError(t, err)
+	_, err = n.Solve(dry(t, 25, 20, 0))
+	require.ErrorIs(t, err, ventilation.ErrNoSolution)
+	n, err = ventilation.NewNetwork([]ventilation.Opening{point(1, 0.01, 0)}, nil, []ventilation.FixedFan{{Height: 1, Flow: -5, Slope: 0.05}})
+	require.NoError(t, err)
+	require.InDelta(t, -100, solveNet(t, n, dry(t, 25, 20, 0)).Pressure, 2)
+}

@@ -18,7 +18,8 @@ type TwoWayFlow struct {
 // air under c, whose Wind is not used. The height integral is exact with the
 // density of each stream: mass balance puts the neutral level at
 // h/H = 1/(1 + (rho_low/rho_high)^(1/3)), rho_low the heavier air that passes
-// below. The error joins every fault by field.
+// below. ExchangeDischarge is the discharge coefficient of such an opening. The
+// error joins every fault by field.
 func SingleOpening(v TallVent, c FlowConditions) (TwoWayFlow, error) {
 	o, err := v.Opening()
 	if err = errors.Join(err, c.check()); err != nil {

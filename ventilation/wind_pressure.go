@@ -46,8 +46,11 @@ type coefficientTable struct {
 
 // coefficientTables are those of [Liddament96] for buildings up to three
 // storeys with a length equal to the width. The semi-sheltered table was
-// read; the two others are from memory, their roofs up to 30 degrees confirmed
-// in the mean of both slopes by [PersilyIvy01].
+// read, in a print whose two lower roof rows repeat those of the exposed table, a
+// slip of the copy: roofs of 11 to 30 degrees are here those of [PersilyIvy01],
+// which agree with the two other tables, and steep ones from memory. The two others
+// are from memory, their roofs up to 30 degrees confirmed in the mean of both
+// slopes by [PersilyIvy01].
 var coefficientTables = [shelterCount]coefficientTable{
 	{"[Liddament96] table 2.1, exposed, length to width 1:1 (from memory)", atRoof, [faceCount][5]float64{
 		{0.7, 0.35, -0.5, -0.4, -0.2},
@@ -58,8 +61,8 @@ var coefficientTables = [shelterCount]coefficientTable{
 	{"[Liddament96] table 2.2, semi-sheltered, length to width 1:1", atRoof, [faceCount][5]float64{
 		{0.4, 0.1, -0.3, -0.35, -0.2},
 		{-0.6, -0.5, -0.4, -0.5, -0.6},
-		{-0.4, -0.5, -0.6, -0.5, -0.4},
-		{0.3, -0.4, -0.6, -0.4, -0.5},
+		{-0.35, -0.45, -0.55, -0.45, -0.35}, // the print that was read repeats the exposed row
+		{0.3, -0.5, -0.6, -0.5, -0.5},
 	}},
 	{"[Liddament96] table 2.3, sheltered, length to width 1:1 (from memory)", atRoof, [faceCount][5]float64{
 		{0.2, 0.05, -0.25, -0.3, -0.25},
@@ -85,7 +88,8 @@ func (s Shelter) coefficients() coefficientTable {
 // between the tables' values at 0, 45, 90, 135 and 180 degrees. It refers to
 // the undisturbed wind at the height of the building. The tables are those of
 // [Liddament96] for buildings up to three storeys as long as wide: the
-// semi-sheltered one was read, the others are from memory. NaN outside and for
+// semi-sheltered one was read but for its roofs above 10 degrees, the others are
+// from memory. NaN outside and for
 // an unknown face or exposure.
 func (s Shelter) Coefficient(face WindFace, angle float64) float64 {
 	if s >= shelterCount {

@@ -66,7 +66,7 @@ func TestWindProfile(t *testing.T) {
 func TestPressureTables(t *testing.T) {
 	sums := map[ventilation.Shelter][4]float64{
 		ventilation.Exposed:       {-0.05, -3.0, -2.4, -1.6},
-		ventilation.SemiSheltered: {-0.35, -2.6, -2.4, -1.6},
+		ventilation.SemiSheltered: {-0.35, -2.6, -2.15, -1.8},
 		ventilation.Sheltered:     {-0.55, -2.4, -1.9, -1.25},
 	}
 	for s, want := range sums {
@@ -117,7 +117,7 @@ func TestWallCoefficient(t *testing.T) {
 }
 
 // The mean over both slopes of the slope-by-slope tables is what another
-// transcription prints, to its 0.05.
+// transcription prints.
 func TestRoofMeans(t *testing.T) {
 	for _, c := range []struct {
 		s    ventilation.Shelter
@@ -125,7 +125,7 @@ func TestRoofMeans(t *testing.T) {
 		tol  float64
 	}{
 		{ventilation.Exposed, ventilation.WindFaceLowRoof, 1e-12}, {ventilation.Exposed, ventilation.WindFaceMidRoof, 1e-12},
-		{ventilation.SemiSheltered, ventilation.WindFaceLowRoof, 1e-12}, {ventilation.SemiSheltered, ventilation.WindFaceMidRoof, 0.05 + 1e-12},
+		{ventilation.SemiSheltered, ventilation.WindFaceLowRoof, 1e-12}, {ventilation.SemiSheltered, ventilation.WindFaceMidRoof, 1e-12},
 		{ventilation.Sheltered, ventilation.WindFaceLowRoof, 1e-12}, {ventilation.Sheltered, ventilation.WindFaceMidRoof, 1e-12},
 	} {
 		for _, a := range []float64{0, 20, 45, 70, 90, 120, 180} {
@@ -133,6 +133,14 @@ func TestRoofMeans(t *testing.T) {
 			require.InDelta(t, want, c.s.RoofMean(c.face, false, a), c.tol, "%v %v %v", c.s, c.face, a)
 		}
 	}
+	const why = "the print that was read repeats the exposed row; the mean of the slopes in PersilyIvy01 has 0.05 less"
+	check.Run(t, []check.Row{
+		{Where: "Liddament96.table2.2/11-30/0deg", In: []float64{0}, Printed: "-0.40", Suspect: why, Right: "-0.35"},
+		{Where: "Liddament96.table2.2/11-30/45deg", In: []float64{45}, Printed: "-0.50", Suspect: why, Right: "-0.45"},
+		{Where: "Liddament96.table2.2/11-30/90deg", In: []float64{90}, Printed: "-0.60", Suspect: why, Right: "-0.55"},
+	}, func(in ...float64) float64 {
+		return ventilation.SemiSheltered.Coefficient(ventilation.WindFaceMidRoof, in[0])
+	})
 	check.Run(t, []check.Row{
 		{Where: "PersilyIvy01/half height/11-30/0deg", In: []float64{1, 2, 0, 0}, Printed: "-0.35"},
 		{Where: "PersilyIvy01/half height/11-30/45deg", In: []float64{1, 2, 0, 45}, Printed: "-0.45"},
