@@ -1,15 +1,14 @@
 package main
 
 import (
-	"errors"
 	"math"
 
 	"cloche.example/envelope"
-	"cloche.example/internal/demo"
-	"cloche.example/psychro"
+	"cloche.example/examples/internal/fromplan"
+	"cloche.example/examples/internal/plan"
 )
 
-// row is one cover on the demo house.
+// row is one cover on the house.
 type row struct {
 	name       string
 	loss       envelope.HouseLoss // on the night, wet where the dew point says so
@@ -17,38 +16,30 @@ type row struct {
 	airChanges float64            // per hour
 	uAir       float64            // W/(m² K), roof, dry, without the sky's part: what a table means
 	drip       float64            // fraction, humidity above which some facet drips
-	light      float64            // fraction, at normal incidence, mean over the cover; NaN with the screen drawn
+	light      float64            // fraction, at normal incidence, mean over the cover; NaN with the screen drawn and for the plan's own
 }
 
 // table is the comparison.
 type table struct {
-	night      night
+	plan       *plan.Plan
 	conditions envelope.HouseConditions
 	sky        float64 // °C
 	shape      envelope.Shape
 	rows       []row
 }
 
-// conditions returns the night for the house, and its sky in °C.
-func (n night) conditions() (k envelope.HouseConditions, sky float64, err error) {
-	pressure := psychro.StandardPressure(demo.Altitude)
-	inside, bad := psychro.FromRelativeHumidity(n.inside, n.humidity, pressure)
-	outside, worse := psychro.FromRelativeHumidity(n.outside, n.outsideHumidity, pressure)
-	if err := errors.Join(bad, worse); err != nil {
-		return k, 0, err
-	}
-	k, err = envelope.NewHouseConditions(envelope.HouseAir{Inside: inside, Outside: outside, Wind: n.wind, Cloud: n.cloud})
-	return k, k.Outside - k.SkyDrop, err
-}
-
 // compare computes every candidate.
-func compare(n night) (table, error) {
-	t := table{night: n}
-	var err error
-	if t.conditions, t.sky, err = n.conditions(); err != nil {
+func compare(p *plan.Plan) (table, error) {
+	t := table{plan: p}
+	air, err := fromplan.WinterNight(p)
+	if err != nil {
 		return t, err
 	}
-	if t.shape, err = demoShape(); err != nil {
+	if t.conditions, _, err = fromplan.Conditions(p, air, float64(p.Site.WinterNight.Month), false); err != nil {
+		return t, err
+	}
+	t.sky = t.conditions.Outside - t.conditions.SkyDrop
+	if t.shape, err = fromplan.Shape(p); err != nil {
 		return t, err
 	}
 	for _, c := range candidates() {
@@ -64,13 +55,13 @@ func compare(n night) (table, error) {
 // one computes one candidate.
 func (t *table) one(c candidate) (row, error) {
 	r := row{name: c.name}
-	house, airChanges, err := build(t.shape, c)
+	house, airChanges, err := build(t.plan, c)
 	if err != nil {
 		return r, err
 	}
 	r.airChanges = airChanges
 	k := t.conditions
-	k.ScreenDrawn = c.screened
+	k.ScreenDrawn = c.screened || c.leaks == "" && fromplan.Drawn(t.plan, k.Outside, 0)
 	if r.loss, err = house.Loss(k); err != nil {
 		return r, err
 	}
@@ -85,7 +76,7 @@ func (t *table) one(c candidate) (row, error) {
 			r.uAir = f.UAir
 		}
 	}
-	if !c.screened {
+	if !c.screened && c.leaks != "" {
 		r.light = t.light(c)
 	}
 	return r, nil

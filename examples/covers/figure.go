@@ -1,27 +1,23 @@
 package main
 
 import (
-	"fmt"
+	"io"
 
 	"gonum.org/v1/plot"
 	"gonum.org/v1/plot/plotter"
-	"gonum.org/v1/plot/plotutil"
 	"gonum.org/v1/plot/vg"
 
-	"cloche.example/internal/program"
+	"cloche.example/examples/internal/frame"
+	"cloche.example/examples/internal/page"
 )
 
 const watts = 1000 // per kW
 
 // draw writes a bar picture of the losses of the house: what the air drives
 // through the covers, what the sky drives, and the rest.
-func draw(file string, t table) error {
-	format, err := program.PictureFormat(file)
-	if err != nil {
-		return err
-	}
+func draw(format string, t table) (io.WriterTo, error) {
 	p := plot.New()
-	p.Title.Text = "Loss of the demo house (invented) by cover"
+	p.Title.Text = "Loss by cover: " + t.plan.Name
 	p.X.Label.Text = "kW"
 	p.Y.Tick.Label.Font.Size, p.Legend.TextStyle.Font.Size = vg.Points(9), vg.Points(9)
 	n := len(t.rows)
@@ -39,9 +35,9 @@ func draw(file string, t table) error {
 	for i, label := range []string{"ground, leakage, door", "covers, driven by the air", "covers, driven by the sky"} {
 		bars, err := plotter.NewBarChart(parts[i], vg.Points(11))
 		if err != nil {
-			return fmt.Errorf("figure: %w", err)
+			return nil, err
 		}
-		bars.Horizontal, bars.Color = true, plotutil.Color(i)
+		bars.Horizontal, bars.Color = true, page.PenOf(i).Color
 		if below != nil {
 			bars.StackOn(below)
 		}
@@ -51,9 +47,5 @@ func draw(file string, t table) error {
 	}
 	p.X.Min, p.X.Max = 0, 1.05*top
 	p.NominalY(names...)
-	picture, err := p.WriterTo(21*vg.Centimeter, 14*vg.Centimeter, format)
-	if err != nil {
-		return err
-	}
-	return program.WritePicture(file, picture)
+	return frame.Plots(format, 24*vg.Centimeter, 15*vg.Centimeter, p)
 }

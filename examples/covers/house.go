@@ -4,14 +4,8 @@ import (
 	"fmt"
 
 	"cloche.example/envelope"
-	"cloche.example/internal/demo"
-)
-
-// Parts of the demo house that are the same under every cover.
-const (
-	frame    = 0.04 // fraction that bars and profiles add to the loss of roof and walls
-	doorArea = 1.8  // m²
-	doorU    = 3.0  // W/(m² K)
+	"cloche.example/examples/internal/fromplan"
+	"cloche.example/examples/internal/plan"
 )
 
 // candidate is a way to cover the house.
@@ -19,17 +13,18 @@ type candidate struct {
 	name        string
 	roof, walls envelope.NamedCover // walls are side and end walls
 	screened    bool                // aluminised screen drawn below roof and walls
-	leaks       string
+	leaks       string              // leakage class; empty for the plan as it stands
 }
 
-// candidates are the ready-made covers, then combinations.
+// candidates are the plan as it stands, the ready-made covers, then
+// combinations.
 func candidates() []candidate {
 	leaks := map[string]string{
 		"single film": "film, new", "single infrared film": "film, new",
 		"double film": "double film, new", "double film, infrared inside": "double film, new",
 		"single glass": "glass, new, laps sealed", "double glass": "glass, new, laps sealed",
 	}
-	var list []candidate
+	list := []candidate{{name: "as planned"}}
 	by := map[string]envelope.NamedCover{}
 	for _, c := range envelope.Covers() {
 		by[c.Name] = c
@@ -50,49 +45,35 @@ func candidates() []candidate {
 	return list
 }
 
-// demoShape is the demo house's geometry.
-func demoShape() (envelope.Shape, error) {
-	f := envelope.DefaultForm()
-	f.Span, f.Length, f.Azimuth, f.Depth = demo.Span, demo.Length, demo.Azimuth, demo.Depth
-	f.Eave, f.Ridge = demo.EaveHeight, demo.RidgeHeight
-	return envelope.NewShape(f)
-}
-
-// build puts the candidate on the shape; airChanges are those of its class.
-func build(shape envelope.Shape, c candidate) (house *envelope.House, airChanges float64, err error) {
-	on := func(roof, walls envelope.Cover) map[envelope.FacetKind]envelope.Cover {
-		return map[envelope.FacetKind]envelope.Cover{envelope.Roof: roof, envelope.SideWall: walls, envelope.EndWall: walls}
+// build puts the candidate on the house of the plan; airChanges are those of
+// its class. A candidate without a class is the plan's own, as it leaks.
+func build(p *plan.Plan, c candidate) (house *envelope.House, airChanges float64, err error) {
+	h, err := fromplan.HousePlan(p, p.SetPoints.WinterNight.Temperature)
+	if err != nil {
+		return nil, 0, err
 	}
-	p := envelope.HousePlan{
-		Shape:          shape,
-		Covers:         on(c.roof.Cover, c.walls.Cover),
-		FrameAllowance: frame,
-		Ground:         envelope.DefaultGround(envelope.ClaySoil()),
-		Climate:        envelope.DefaultGroundClimate(),
-		Leakage:        envelope.DefaultLeakage(),
+	if c.leaks == "" {
+		house, err = envelope.NewHouse(h)
+		return house, h.Leakage.AirChanges, err
 	}
-	for i, f := range shape.Facets {
-		if f.Kind == envelope.EndWall {
-			p.Doors = []envelope.Door{{Name: "door", Facet: i, Area: doorArea, U: doorU}}
-			break
-		}
+	h.Screened = nil
+	roof, walls := c.roof.Cover, c.walls.Cover
+	for kind, cover := range map[envelope.FacetKind]envelope.Cover{envelope.Roof: roof, envelope.Gutter: roof, envelope.SideWall: walls, envelope.EndWall: walls} {
+		h.Covers[kind] = cover
 	}
 	if c.screened {
-		roof, err := envelope.WithScreen(c.roof.Cover, envelope.AluminisedScreen())
-		if err != nil {
-			return house, 0, err
+		h.Screened = map[envelope.FacetKind]envelope.Cover{}
+		for _, kind := range []envelope.FacetKind{envelope.Roof, envelope.SideWall, envelope.EndWall} {
+			if h.Screened[kind], err = envelope.WithScreen(h.Covers[kind], envelope.AluminisedScreen()); err != nil {
+				return nil, 0, err
+			}
 		}
-		walls, err := envelope.WithScreen(c.walls.Cover, envelope.AluminisedScreen())
-		if err != nil {
-			return house, 0, err
-		}
-		p.Screened = on(roof, walls)
 	}
 	class, ok := envelope.FindLeakageClass(c.leaks)
 	if !ok {
-		return house, 0, fmt.Errorf("%s: no air changes known for %q", c.name, c.leaks)
+		return nil, 0, fmt.Errorf("%s: no air changes known for %q", c.name, c.leaks)
 	}
-	p.Leakage.AirChanges = class.Typical
-	house, err = envelope.NewHouse(p)
+	h.Leakage.Model, h.Leakage.AirChanges = envelope.LeakageGiven, class.Typical
+	house, err = envelope.NewHouse(h)
 	return house, class.Typical, err
 }

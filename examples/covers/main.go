@@ -3,46 +3,37 @@
 // which humidity it drips, and how much light it lets in.
 //
 //	go run ./examples/covers
-//	go run ./examples/covers -outside -20 -cloud 0.5
+//	go run ./examples/covers -plan house.json -outside -20 -cloud 0.5
 //	go run ./examples/covers -figure covers.png
 package main
 
 import (
+	"context"
 	"io"
 	"os"
 	"strings"
 
-	"cloche.example/internal/demo"
-	"cloche.example/internal/program"
+	"cloche.example/examples/internal/frame"
+	"cloche.example/examples/internal/plan"
 )
-
-// night is what the user may set.
-type night struct {
-	inside, humidity, outside, outsideHumidity, wind, cloud float64
-	figure                                                  string
-}
 
 func main() { os.Exit(run(os.Args[1:], os.Stdout, os.Stderr)) }
 
 // run is main with its streams; the result is the exit status.
 func run(args []string, out, problems io.Writer) int {
-	var n night
-	f := program.New("covers", "covers compares covers of the demo house on one night.")
-	f.Float64Var(&n.inside, "inside", demo.Inside, "inside air, `°C`")
-	f.Float64Var(&n.humidity, "humidity", demo.InsideRH, "relative humidity inside, `fraction`")
-	f.Float64Var(&n.outside, "outside", demo.OutsideDesign, "outside air, `°C`")
-	f.Float64Var(&n.outsideHumidity, "outside-humidity", demo.OutsideRH, "relative humidity outside, `fraction`")
-	f.Float64Var(&n.wind, "wind", demo.Wind, "wind at the cover, `m/s`")
-	f.Float64Var(&n.cloud, "cloud", demo.CloudCover, "cloud cover, `fraction`")
-	f.StringVar(&n.figure, "figure", "", "write a picture of the losses to this `file` (.png, .svg or .pdf)")
-	return f.Run(args, out, problems, func() (io.WriterTo, error) {
-		t, err := compare(n)
-		if err == nil && n.figure != "" {
-			err = draw(n.figure, t)
-		}
+	f := frame.New("covers", "covers compares covers of one house on its design night.", "the losses")
+	f.Figure("inside", "set_points.winter_night.temperature_c", "inside air")
+	f.Figure("humidity", "set_points.winter_night.relative_humidity", "relative humidity inside")
+	f.Figure("outside", "site.winter_night.temperature_c", "outside air")
+	f.Figure("outside-humidity", "site.winter_night.relative_humidity", "relative humidity outside")
+	f.Figure("wind", "site.winter_night.wind_m_s", "wind at the cover")
+	f.Figure("cloud", "site.winter_night.cloud_fraction", "cloud cover")
+	return f.Run(args, os.Stdin, out, problems, func(_ context.Context, p plan.Filled) (frame.Answer, error) {
+		t, err := compare(&p.Plan)
 		if err != nil {
-			return nil, err
+			return frame.Answer{}, err
 		}
-		return strings.NewReader(write(t)), nil
+		draw := func(format string) (io.WriterTo, error) { return draw(format, t) }
+		return frame.Answer{Text: strings.NewReader(write(t)), Data: data(t), Draw: draw}, nil
 	})
 }

@@ -1,6 +1,7 @@
 package main
 
 import (
+	"encoding/json"
 	"math"
 	"os"
 	"path/filepath"
@@ -8,22 +9,26 @@ import (
 
 	"github.com/stretchr/testify/require"
 
-	"cloche.example/internal/demo"
+	"cloche.example/examples/internal/plan"
 	"cloche.example/internal/golden"
 )
 
 func TestDemo(t *testing.T) {
 	figure := filepath.Join(t.TempDir(), "covers.svg")
 	out := golden.Print(t, run, "-figure", figure)
-	require.Contains(t, out, demo.Note)
+	require.Contains(t, out, plan.Demo().Note)
 	info, err := os.Stat(figure)
 	require.NoError(t, err)
 	require.Greater(t, info.Size(), int64(1000))
 	golden.Equal(t, "demo.txt", out)
 }
 
-func demoNight() night {
-	return night{inside: demo.Inside, humidity: demo.InsideRH, outside: demo.OutsideDesign, outsideHumidity: demo.OutsideRH, wind: demo.Wind, cloud: demo.CloudCover}
+// with is the demo plan with figures changed.
+func with(t *testing.T, figures ...plan.Figure) *plan.Plan {
+	t.Helper()
+	p, err := plan.Demo().With(figures...)
+	require.NoError(t, err)
+	return &p.Plan
 }
 
 func rowOf(t *testing.T, x table, name string) row {
@@ -38,7 +43,7 @@ func rowOf(t *testing.T, x table, name string) row {
 }
 
 func TestCombinationsLieWhereTheyShould(t *testing.T) {
-	x, err := compare(demoNight())
+	x, err := compare(with(t))
 	require.NoError(t, err)
 	for _, r := range x.rows {
 		sum := 0.0
@@ -66,17 +71,17 @@ func TestCombinationsLieWhereTheyShould(t *testing.T) {
 
 // Under an overcast sky close to the ground hardly anything goes to the sky.
 func TestCloudsHoldTheHeat(t *testing.T) {
-	n := demoNight()
-	clear, err := compare(n)
+	clear, err := compare(with(t))
 	require.NoError(t, err)
-	n.cloud = 1
-	overcast, err := compare(n)
+	cloud := plan.Figure{Path: "site.winter_night.cloud_fraction", Value: 1.0}
+	overcast, err := compare(with(t, cloud))
 	require.NoError(t, err)
 	for i := range clear.rows {
 		require.Less(t, skyShare(overcast.rows[i].dry), 0.25*skyShare(clear.rows[i].dry), clear.rows[i].name)
 	}
-	n.outside, n.cloud = n.inside, 1
-	still, err := compare(n)
+	mild := *with(t, cloud)
+	mild.Site.WinterNight.Temperature = mild.SetPoints.WinterNight.Temperature
+	still, err := compare(&mild)
 	require.NoError(t, err)
 	require.NotContains(t, write(still), "NaN")
 }
@@ -89,4 +94,33 @@ func TestWrongInputIsOneLine(t *testing.T) {
 	require.NoFileExists(t, unknown)
 	out := golden.Print(t, run, "-h")
 	require.Contains(t, out, "-figure")
+}
+
+func TestJSON(t *testing.T) {
+	var d struct {
+		Answer struct {
+			Covers []struct {
+				Name string  `json:"name"`
+				Loss float64 `json:"loss_w"`
+			} `json:"covers"`
+		} `json:"answer"`
+	}
+	require.NoError(t, json.Unmarshal([]byte(golden.Print(t, run, "-json")), &d))
+	x, err := compare(with(t))
+	require.NoError(t, err)
+	require.Len(t, d.Answer.Covers, len(x.rows))
+	for i, r := range x.rows {
+		require.Equal(t, r.name, d.Answer.Covers[i].Name)
+		require.InDelta(t, r.loss.Total, d.Answer.Covers[i].Loss, 1e-9)
+	}
+}
+
+// Every plan that the repository holds has an answer.
+func TestPlans(t *testing.T) {
+	plans, err := filepath.Glob("../plans/*.json")
+	require.NoError(t, err)
+	require.NotEmpty(t, plans)
+	for _, file := range plans {
+		require.NotContains(t, golden.Print(t, run, "-plan", file), "NaN")
+	}
 }

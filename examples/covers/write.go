@@ -3,29 +3,28 @@ package main
 import (
 	"math"
 
-	"cloche.example/internal/demo"
 	"cloche.example/internal/report"
 )
 
 // write returns the comparison as text.
 func write(t table) string {
 	var r report.Report
-	n := t.night
-	r.Title("Covers of one house on one night")
-	r.Note("%s", demo.Note)
+	in, out := t.plan.SetPoints.WinterNight, t.plan.Site.WinterNight
+	r.Title("Covers of one house on one night: %s", t.plan.Name)
+	r.Note("%s", t.plan.Note)
 	r.Section("Night")
-	r.Value("inside air", n.inside, 1, "°C")
-	r.Value("relative humidity inside", 100*n.humidity, 0, "%")
-	r.Value("outside air and ground", n.outside, 1, "°C")
-	r.Value("relative humidity outside", 100*n.outsideHumidity, 0, "%")
+	r.Value("inside air", in.Temperature, 1, "°C")
+	r.Value("relative humidity inside", 100*in.RelativeHumidity, 0, "%")
+	r.Value("outside air and ground", out.Temperature, 1, "°C")
+	r.Value("relative humidity outside", 100*out.RelativeHumidity, 0, "%")
 	r.Value("sky (Berdahl and Martin, with clouds)", t.sky, 1, "°C")
-	r.Value("wind at the cover", n.wind, 1, "m/s")
+	r.Value("wind at the cover", out.Wind, 1, "m/s")
 	r.Section("House")
 	r.Value("floor", t.shape.FloorArea, 1, "m²")
 	r.Value("cover above grade", t.shape.CoverArea, 1, "m²")
 	r.Value("cover to floor", t.shape.CoverRatio, 2, "")
 	first := t.rows[0].loss
-	r.Value("ground and buried walls, in January", first.Ground.Total, 0, "W, in every row")
+	r.Value("ground and buried walls", first.Ground.Total, 0, "W, in every row")
 	r.Value("door", first.Doors, 0, "W, in every row")
 	r.Section("Loss of the house")
 	number := report.Number
@@ -40,7 +39,7 @@ func write(t table) string {
 		lines = append(lines, []string{x.name, number(x.loss.Total, 0), percent(x.loss.Total / first.Total), number(x.loss.Cover, 0), percent(skyShare(x.loss)),
 			number(x.dry.Cover, 0), percent(skyShare(x.dry)), number(x.loss.Leakage.Total, 0), number(x.airChanges, 2)})
 	}
-	r.Table([]string{"cover", "house W", "of first", "cover W", "to sky", "if dry W", "to sky", "leaks W", "changes/h"}, lines)
+	r.Table([]string{"cover", "house W", "of plan", "cover W", "to sky", "if dry W", "to sky", "leaks W", "changes/h"}, lines)
 	r.Section("Drops and light")
 	lines = nil
 	for _, x := range t.rows {
