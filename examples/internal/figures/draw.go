@@ -188,7 +188,7 @@ func bars(title, says, format, caption string, rows ...bar) Picture {
 	if high == low {
 		high = 1
 	}
-	d := page.NewDrawing(0, -line*float64(len(rows)), 420, 6, 420)
+	d := page.NewDrawing(0, -line*float64(len(rows))-5, 420, 6, 420)
 	zero := names - full*low/(high-low)
 	for i, b := range rows {
 		y := -line * float64(i+1)

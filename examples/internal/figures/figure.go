@@ -144,21 +144,19 @@ func (s Step) figures() int {
 	return s.Figures
 }
 
-// answer returns the answer with symbol and unit: "W = 0.01023 kg/kg".
-func (s Step) answer() string {
-	symbol := s.Symbol
+// answer returns the answer's symbol, which may be empty, and its value with
+// the unit.
+func (s Step) answer() (symbol, value string) {
+	symbol = s.Symbol
 	if symbol == "" {
 		symbol, _, _ = strings.Cut(s.Formula, "=")
 		symbol = strings.TrimSpace(symbol)
 	}
-	out := formula.Number(s.Value, s.figures())
-	if symbol != "" {
-		out = symbol + " = " + out
-	}
+	value = formula.Number(s.Value, s.figures())
 	if s.Unit != "" {
-		out += " " + s.Unit
+		value += " " + s.Unit
 	}
-	return out
+	return symbol, value
 }
 
 // put returns the formula with its numbers, or nothing for a step in words.

@@ -9,6 +9,7 @@ import (
 	"html/template"
 	"io"
 	"strings"
+	"unicode/utf8"
 
 	"cloche.example/examples/internal/formula"
 	"cloche.example/examples/internal/page"
@@ -51,7 +52,7 @@ func (f Figure) WriteHTML(w io.Writer, v []float64, form Form) error {
 	}
 	p.Raw("</ol>\n")
 	p.Section("Answer")
-	p.Lines(r.Lines)
+	writeLines(p, r.Lines)
 	if r.Printed != "" {
 		p.Paragraph("The source prints: " + r.Printed)
 	}
@@ -84,8 +85,46 @@ func (s Step) writeHTML(p *page.Page) error {
 			fmt.Fprintf(raw{p}, "<div class=\"scroll\">%s</div>\n", put.MathML())
 		}
 	}
-	fmt.Fprintf(raw{p}, "<p class=\"answer\">%s</p></li>\n", esc(s.answer()))
+	name, value := s.answer()
+	if name != "" {
+		name = symbol(name) + " = "
+	}
+	fmt.Fprintf(raw{p}, "<p class=\"answer\">%s%s</p></li>\n", name, esc(value))
 	return nil
+}
+
+// writeLines writes lines that keep their columns, and long ones, such as a
+// caution, as words.
+func writeLines(p *page.Page, lines []string) {
+	var block []string
+	flush := func() {
+		for len(block) > 0 && block[len(block)-1] == "" {
+			block = block[:len(block)-1]
+		}
+		if len(block) > 0 {
+			fmt.Fprintf(raw{p}, "<pre class=\"columns\" tabindex=\"0\">%s</pre>\n", template.HTMLEscapeString(strings.Join(block, "\n")))
+		}
+		block = nil
+	}
+	for _, l := range lines {
+		if utf8.RuneCountInString(l) > longest {
+			flush()
+			p.Note(l)
+			continue
+		}
+		block = append(block, l)
+	}
+	flush()
+}
+
+// symbol sets a symbol with its index: t_i, U_{film}.
+func symbol(s string) string {
+	base, index, ok := strings.Cut(s, "_")
+	out := "<i>" + template.HTMLEscapeString(base) + "</i>"
+	if ok {
+		out += "<sub>" + template.HTMLEscapeString(strings.Trim(index, "{}")) + "</sub>"
+	}
+	return out
 }
 
 // raw lets fmt write markup to a page.
@@ -98,11 +137,12 @@ func (r raw) Write(b []byte) (int, error) {
 
 func (f Figure) writeGiven(p *page.Page, v []float64, form Form) {
 	if !form.On {
-		rows := make([][]string, len(f.Given))
+		out, esc := raw{p}, template.HTMLEscapeString
+		fmt.Fprint(out, "<div class=\"scroll\" role=\"region\" tabindex=\"0\" aria-label=\"Given values\"><table>\n<thead><tr><th scope=\"col\">what</th><th scope=\"col\">symbol</th><th scope=\"col\" class=\"n\">value</th><th scope=\"col\">unit</th><th scope=\"col\" class=\"n\">may be</th></tr></thead>\n<tbody>\n")
 		for i, g := range f.Given {
-			rows[i] = []string{g.Name, g.Symbol, formula.Number(v[i], 6), g.Unit, formula.Number(g.Low, 6) + " to " + formula.Number(g.High, 6)}
+			fmt.Fprintf(out, "<tr><th scope=\"row\">%s</th><td>%s</td><td class=\"n\">%s</td><td>%s</td><td class=\"n\">%s to %s</td></tr>\n", esc(g.Name), symbol(g.Symbol), formula.Number(v[i], 6), esc(g.Unit), formula.Number(g.Low, 6), formula.Number(g.High, 6))
 		}
-		p.Table("Given values", []string{"what", "symbol", "value", "unit", "range"}, rows)
+		fmt.Fprint(out, "</tbody></table></div>\n")
 		return
 	}
 	out := raw{p}
@@ -121,7 +161,7 @@ func (f Figure) writeGiven(p *page.Page, v []float64, form Form) {
 			shown = form.Wrote[i]
 		}
 		fmt.Fprintf(out, "<p><label for=\"v%d\">%s, %s</label> <input id=\"v%d\" name=\"v%d\" inputmode=\"decimal\" autocomplete=\"off\" maxlength=\"40\" value=\"%s\" aria-describedby=\"r%d\"/> <span id=\"r%d\">%s, %s to %s</span><input type=\"hidden\" name=\"w%d\" value=\"%s\"/></p>\n",
-			i, esc(g.Name), esc(g.Symbol), i, i, esc(shown), i, i, esc(g.Unit), formula.Number(g.Low, 6), formula.Number(g.High, 6), i, formula.Number(v[i], 17))
+			i, esc(g.Name), symbol(g.Symbol), i, i, esc(shown), i, i, esc(g.Unit), formula.Number(g.Low, 6), formula.Number(g.High, 6), i, formula.Number(v[i], 17))
 	}
 	fmt.Fprintf(out, "<p><button type=\"submit\">Compute</button> <a href=\"%s.html\">as it was</a></p></form>\n", f.Name)
 }

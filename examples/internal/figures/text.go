@@ -8,6 +8,10 @@ import (
 	"cloche.example/examples/internal/formula"
 )
 
+// longest is the count of characters of a line that keeps its columns; a longer
+// one is words, such as a caution.
+const longest = 110
+
 // Text returns the figure as a lesson in plain text.
 func (f Figure) Text(v []float64) (string, error) {
 	r, err := f.Run(v)
@@ -44,12 +48,16 @@ func (f Figure) Text(v []float64) (string, error) {
 				fmt.Fprintf(&b, "     %s\n", put)
 			}
 		}
-		fmt.Fprintf(&b, "     %s\n", s.answer())
+		name, value := s.answer()
+		if name != "" {
+			name += " = "
+		}
+		fmt.Fprintf(&b, "     %s%s\n", name, value)
 	}
 	b.WriteByte('\n')
 	rule("Answer", "-")
 	for _, l := range r.Lines {
-		if utf8.RuneCountInString(l) > 110 { // words, such as a caution
+		if utf8.RuneCountInString(l) > longest {
 			wrap(&b, "", l)
 			continue
 		}

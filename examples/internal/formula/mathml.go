@@ -136,6 +136,9 @@ func (n *node) plain(b *strings.Builder) {
 	}
 }
 
+// minus stands first in its row where it is a sign and not an operation.
+const minus = "<mo>−</mo>"
+
 func (n *node) mathML(b *strings.Builder) {
 	row := func(k *node) {
 		b.WriteString("<mrow>")
@@ -151,15 +154,15 @@ func (n *node) mathML(b *strings.Builder) {
 	switch n.kind {
 	case number:
 		m, e, ok := strings.Cut(n.text, "e")
-		sign := ""
 		if strings.HasPrefix(m, "-") {
-			sign, m = "<mo>-</mo>", m[1:]
+			b.WriteString("<mrow>" + minus + "<mn>" + m[1:] + "</mn></mrow>")
+		} else {
+			b.WriteString("<mn>" + m + "</mn>")
 		}
-		b.WriteString(sign + "<mn>" + m + "</mn>")
 		if ok {
 			b.WriteString("<mo>×</mo><msup><mn>10</mn><mrow>")
 			if strings.HasPrefix(e, "-") {
-				b.WriteString("<mo>-</mo>")
+				b.WriteString(minus)
 			}
 			b.WriteString("<mn>" + strings.TrimLeft(e, "+-") + "</mn></mrow></msup>")
 		}
@@ -175,6 +178,8 @@ func (n *node) mathML(b *strings.Builder) {
 			switch {
 			case i > 0 && n.kind == product && n.ops[i-1] == "":
 				b.WriteString("<mo>&#8290;</mo>") // multiplication that is not seen
+			case i > 0 && n.ops[i-1] == "-":
+				b.WriteString(minus)
 			case i > 0:
 				b.WriteString("<mo>" + html.EscapeString(n.ops[i-1]) + "</mo>")
 			}
@@ -191,11 +196,12 @@ func (n *node) mathML(b *strings.Builder) {
 		row(bare(n.kids[1]))
 		b.WriteString("</msup>")
 	case negative:
-		b.WriteString("<mo>-</mo>")
+		b.WriteString("<mrow>" + minus)
 		n.kids[0].mathML(b)
+		b.WriteString("</mrow>")
 	case group:
 		b.WriteString("<mo>(</mo>")
-		n.kids[0].mathML(b)
+		row(n.kids[0])
 		b.WriteString("<mo>)</mo>")
 	case call:
 		if n.text == "sqrt" {

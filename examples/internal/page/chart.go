@@ -138,5 +138,11 @@ func inline(doc, title, description string) template.HTML {
 
 // head opens an SVG element that names and describes itself.
 func head(viewBox, title, description string) template.HTML {
-	return template.HTML(fmt.Sprintf("<svg role=\"img\" viewBox=\"%s\" xmlns=\"http://www.w3.org/2000/svg\"><title>%s</title><desc>%s</desc>\n", viewBox, text(title), text(description)))
+	most := "" // words in a picture stay near the size of those around it
+	if box := strings.Fields(viewBox); len(box) == 4 {
+		if wide, err := strconv.ParseFloat(box[2], 64); err == nil {
+			most = fmt.Sprintf(" style=\"max-width:%.0fpx\"", 1.5*wide)
+		}
+	}
+	return template.HTML(fmt.Sprintf("<svg role=\"img\"%s viewBox=\"%s\" xmlns=\"http://www.w3.org/2000/svg\"><title>%s</title><desc>%s</desc>\n", most, viewBox, text(title), text(description)))
 }
