@@ -46,7 +46,8 @@
 //	                      steady states          start: no time
 //	PowerForWarmUp        linear in the heat     positive heat         rounding              inverse of WarmUp
 //	NightSetBack          exact steps of 5 min   constant weather      balance 1e-6          bound by the mean set-point
-//	FreezeOut             heat contents, march   step from the nodes   0.01 K of a tenth     balance 1e-9; Stefan's depth; exact house
+//	FreezeOut             heat contents, march   2 to 40 layers        0.01 K by the steps,  balance 1e-9; Stefan's depth; exact house
+//	                                                                   0.1 K by 24 layers
 //	HeatingSeason         sums over the year     8,760 or 8,784 h      rounding              constant year; Murphy Ex. 9.5
 //	MonthlyHouse          [IsoEnergy08]          ratio from 0          of the method         limits; constant year
 //	SeasonNodes           exact hours            linear nodes          balance 1e-9          constant year; After

@@ -46,12 +46,12 @@ func Example_freezeOut() {
 	fmt.Println(airheat.FreezeCaution)
 	// Output:
 	// soil with 200 kg/m³ of water
-	//   air      below -4 °C after 0.12 h, 41.9 h in all, lowest -6.9 °C
+	//   air      below -4 °C after 0.13 h, 41.9 h in all, lowest -7.0 °C
 	//   surface  never below -1 °C, lowest -0.8 °C
-	//   frost to 0.025 m, 148.1 kWh went
+	//   frost to 0.026 m, 149.2 kWh went
 	// soil with 0 kg/m³ of water
-	//   air      below -4 °C after 0.12 h, 41.9 h in all, lowest -7.3 °C
-	//   surface  below -1 °C after 8.01 h, 40.5 h in all, lowest -3.3 °C
-	//   frost to 0.251 m, 101.2 kWh went
+	//   air      below -4 °C after 0.13 h, 41.9 h in all, lowest -7.3 °C
+	//   surface  below -1 °C after 8.27 h, 40.2 h in all, lowest -3.3 °C
+	//   frost to 0.250 m, 101.4 kWh went
 	// Before a house is opened to the frost, drain pipes, tanks and heaters, and take out what must not freeze. Cold that kills one pest spares another: the species, its stage and how dry it is decide. This model gives temperatures only.
 }

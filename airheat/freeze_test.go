@@ -6,6 +6,7 @@ import (
 	"time"
 
 	"cloche.example/envelope"
+	"cloche.example/psychro"
 	"github.com/stretchr/testify/require"
 )
 
@@ -111,12 +112,55 @@ func TestFreezeStepIsFineEnough(t *testing.T) {
 	f := openHouse(30)
 	f.Soil.Layers = 6
 	c := newColumn(&f)
-	per := int(math.Round(3600 / c.step()))
-	coarse, fine := c.march(per), c.march(10*per)
+	once, ten := c.legs(1), c.legs(10)
+	coarse, fine := c.march(&once), c.march(&ten)
 	for i := range coarse.Air {
 		require.InDelta(t, fine.Air[i], coarse.Air[i], 0.01)
 		require.InDelta(t, fine.Surface[i], coarse.Surface[i], 0.01)
 	}
+}
+
+// Layers: the surface comes to rest as they grow finer, and forty of them do a
+// month in no time.
+func TestFreezeLayersAreFineEnough(t *testing.T) {
+	course := func(layers, hours int) FreezeCourse {
+		f := openHouse(hours)
+		f.Soil.Layers = layers
+		c, err := f.Solve()
+		require.NoError(t, err)
+		return c
+	}
+	fine := course(40, 96)
+	for _, c := range []struct {
+		layers int
+		within float64
+	}{{24, 0.1}, {12, 0.2}} {
+		got := course(c.layers, 96)
+		for h := range fine.Surface {
+			require.InDelta(t, fine.Surface[h], got.Surface[h], c.within, "%d layers, hour %d", c.layers, h)
+		}
+	}
+	begin := time.Now()
+	course(40, 720)
+	require.Less(t, time.Since(begin), 30*time.Second, "it took minutes once")
+}
+
+// Below 0 °C vapour falls as frost and gives the heat of melting too.
+func TestFrostGivesTheHeatOfSublimation(t *testing.T) {
+	f := openHouse(1)
+	w := func(c float64) float64 {
+		p := psychro.SaturationPressure(c)
+		return 0.621945 * p / (101325 - p)
+	}
+	warm, _ := f.airHeat(-1)
+	cold, slope := f.airHeat(-8)
+	require.InEpsilon(t, f.Nodes.AirCapacity*7+250*(2.501e6+333.6e3)*(w(-1)-w(-8)), warm-cold, 1e-5)
+	above, _ := f.airHeat(-7.999)
+	require.InEpsilon(t, (above-cold)/0.001, slope, 2e-4)
+	under, _ := f.airHeat(-1e-9)
+	over, _ := f.airHeat(0)
+	require.InDelta(t, over, under, 1e-2)
+	require.InDelta(t, -3, f.airAt(func() float64 { e, _ := f.airHeat(-3); return e }(), 6), 1e-9)
 }
 
 func TestSoilHeatInverts(t *testing.T) {
@@ -150,7 +194,7 @@ func TestFreezeOutRefuses(t *testing.T) {
 // The ground's figures a second time, as a guard against slips, and the heat
 // contents by their definition.
 func TestSoilAndAirHoldTheirHeat(t *testing.T) {
-	require.Equal(t, SoilColumn{Area: 90, Depth: 1, Layers: 12, Dry: 1.2e6, Water: 200, Thawed: 1.1, Frozen: 1.7, Surface: 6, FreezingSpan: 0.5}, DefaultSoilColumn(90))
+	require.Equal(t, SoilColumn{Area: 90, Depth: 1, Layers: 24, Dry: 1.2e6, Water: 200, Thawed: 1.1, Frozen: 1.7, Surface: 6, FreezingSpan: 0.5}, DefaultSoilColumn(90))
 	s := SoilColumn{Dry: 1e6, Water: 300, FreezingSpan: 0.4}
 	thawed, frozen := 1e6+300*4200.0, 1e6+300*2100.0
 	require.InEpsilon(t, thawed*(5+0.4)+300*333.6e3+frozen*2.6, s.soilHeat(5)-s.soilHeat(-3), 1e-12)
@@ -168,13 +212,22 @@ func TestSoilAndAirHoldTheirHeat(t *testing.T) {
 	above, _ := f.airHeat(12.001)
 	require.InEpsilon(t, (above-warm)/0.001, slope, 2e-4)
 	require.InDelta(t, 12, f.airAt(warm, 3), 1e-9)
-	// Layers grow by a fifth, and the step is a quarter of the shortest time
-	// constant, here of a thin air.
+	// Layers grow by a fifth as long as the lowest is no more than 20 times the
+	// first, and the first step is a tenth of the air's time constant, here a thin
+	// air's, but for what makes the hour full.
+	f.Soil.Layers = 12
 	c := newColumn(&f)
 	require.InEpsilon(t, 1.2, c.thick[5]/c.thick[4], 1e-12)
+	f.Soil.Layers = 40
+	c = newColumn(&f)
+	require.InEpsilon(t, 20, c.thick[39]/c.thick[0], 1e-12)
 	f.Nodes.AirCapacity = 500
 	n := f.Nodes
 	tau := 500 / (n.Cover + n.CoverSky + n.Leakage + n.AirStructure + 90*6)
 	thin := newColumn(&f)
-	require.InEpsilon(t, 0.25*tau, thin.step(), 5e-3)
+	l := thin.legs(1)
+	require.InEpsilon(t, 0.1*tau, l.step[0], 0.02)
+	require.InEpsilon(t, 1.15, l.step[5]/l.step[4], 1e-12)
+	require.InEpsilon(t, 60, l.step[len(l.step)-1], 0.02)
+	require.InEpsilon(t, psychro.SaturationPressure(0), pressureAtZero, 1e-12)
 }
