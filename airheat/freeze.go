@@ -19,7 +19,7 @@ const FreezeCaution = "Before a house is opened to the frost, drain pipes, tanks
 type SoilColumn struct {
 	Area         float64 // m², 0.1 to 1e6, of floor
 	Depth        float64 // m, 0.1 to 5, to where the temperature is Deep
-	Layers       int     // number of layers, 2 to 40, each a little thicker than the one above; the default's 24 keep the surface within 0.1 K of 40, 12 within 0.3 K
+	Layers       int     // number of layers, 2 to 40, each a little thicker than the one above; the default's 24 keep the surface within 0.1 K of 40, 12 within 0.5 K
 	Dry          float64 // J/(m³ K), 1e5 to 4e6, heat capacity of the soil without its water
 	Water        float64 // kg/m³, 0 to 900, of water that freezes
 	Thawed       float64 // W/(m K), 0.05 to 5, conductivity without frost
