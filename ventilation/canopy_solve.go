@@ -49,7 +49,7 @@ func (c Canopy) Solve(air psychro.State, sun, radiant, emissivity float64) (Cano
 		return CanopyState{}, err
 	}
 	s := CanopyState{Sun: c.sun(sun)}
-	still := c.Stomata.still(s.Sun.Leaf, c.CO2)
+	still := c.Stomata.still(s.Sun, c.CO2)
 	balance := func(t float64) float64 { c.canopyAt(&s, &still, air, radiant, emissivity, t); return s.Residual }
 	t, err := solve.Root(balance, climateLow, climateHigh, 1e-13)
 	if err != nil {
@@ -74,11 +74,7 @@ func (c Canopy) canopyAt(s *CanopyState, still *Response, air psychro.State, rad
 	s.Stomata = Response{}
 	source := ta // the temperature of the vapour that passes: of the air for dew
 	if s.Deficit > 0 {
-		s.Stomata, source = *still, t
-		if c.Stomata == TomatoStomata {
-			s.Stomata.Warmth, s.Stomata.Deficit = c.Stomata.factors(t, s.Deficit)
-			s.Stomata.Resistance *= s.Stomata.Warmth * s.Stomata.Deficit
-		}
+		s.Stomata, source = still.at(c.Stomata, t, s.Deficit), t
 	}
 	s.Transpired = leaf * s.Deficit / (gasConstantDryAir / vapourRatio * tk * (s.Boundary + s.Stomata.Resistance))
 	s.Latent = s.Transpired * (vapourEnthalpy(source) - liquidHeat*t)

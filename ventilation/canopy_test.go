@@ -6,6 +6,7 @@ import (
 
 	"github.com/stretchr/testify/require"
 
+	"cloche.example/internal/check"
 	"cloche.example/ventilation"
 )
 
@@ -53,10 +54,42 @@ func TestTomatoStomataByHand(t *testing.T) {
 	require.InDelta(t, 4.30/0.54, ventilation.TomatoStomata.Response(0, 28, 600, 420).Light, 1e-12, "in the dark")
 }
 
+// The night's response and the day's in the dark, computed apart from the formulas
+// as they stand in memory.
+func TestTomatoStomataByNight(t *testing.T) {
+	check.Run(t, []check.Row{
+		{Where: "Stanghellini87 from memory/night, 18 °C", In: []float64{18, 300}, Printed: "2142.933"},
+		{Where: "Stanghellini87 from memory/night, 16 °C", In: []float64{16, 200}, Printed: "2027.490"},
+		{Where: "Stanghellini87 from memory/night, 20 °C", In: []float64{20, 500}, Printed: "2915.207"},
+	}, func(in ...float64) float64 {
+		return ventilation.TomatoStomata.Response(0, in[0], in[1], 400).Night
+	})
+	dark := ventilation.TomatoStomata.Response(0, 18, 300, 400)
+	require.InEpsilon(t, 1829.3, dark.Least*dark.Light*dark.Warmth*dark.Carbon*dark.Deficit, 1e-2) // the row rounds the coefficients
+	require.InDelta(t, 1/(1+math.Exp(5)), dark.Day, 1e-12)
+	require.InEpsilon(t, 2142.933, dark.Resistance, 2e-3)
+	require.Equal(t, 1.0, ventilation.TomatoStomata.Response(30, 28, 600, 420).Day)
+	require.InEpsilon(t, 3.8, ventilation.TomatoStomata.Response(0, 33.6, 5000, 200).Night/658.5, 1e-12, "shut no further")
+	// 8,000 µmol/mol off: 1 + 1.1e-11 8000².
+	require.InEpsilon(t, 658.5*(1+1.1e-11*64e6), ventilation.TomatoStomata.Response(0, 33.6, 0, 8200).Night, 1e-9)
+
+	// Nothing jumps at dusk.
+	c := ventilation.DefaultCanopy(3)
+	last := math.NaN()
+	for sun := 12.0; sun >= 0; sun -= 0.01 {
+		s, err := c.Solve(air(t, 14, 0.7), sun, 12, 0.8)
+		require.NoError(t, err)
+		if !math.IsNaN(last) {
+			require.InDelta(t, last, s.Transpired, 2e-3*last)
+		}
+		last = s.Transpired
+	}
+}
+
 // Grass: 100 s/m over half the LAI is 200/LAI on floor area, 400 s/m on 2 LAI.
 func TestGrassStomata(t *testing.T) {
 	r := ventilation.GrassStomata.Response(30, 28, 600, 420)
-	require.Equal(t, ventilation.Response{Least: 400, Light: 1, Warmth: 1, Carbon: 1, Deficit: 1, Resistance: 400}, r)
+	require.Equal(t, ventilation.Response{Least: 400, Light: 1, Warmth: 1, Carbon: 1, Deficit: 1, Night: 400, Day: 1, Resistance: 400}, r)
 	// The paper's 70 s/m of grass with a LAI of 24 times 0.12 m.
 	require.InDelta(t, 70, r.Resistance/(2*24*0.12), 0.6)
 }

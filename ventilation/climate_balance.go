@@ -193,8 +193,7 @@ func (k *climateCase) canopy(x *climateNodes, a *insideAir, derivatives bool) {
 	gap := es - a.e
 	ri, riC, riD := 0.0, 0.0, 0.0
 	if gap > 0 {
-		f, fC, fD := crop.Stomata.factor(x.canopy, gap)
-		ri, riC, riD = k.stomata*f, k.stomata*fC, k.stomata*fD
+		ri, riC, riD = k.stomata.resistance(crop.Stomata, x.canopy, gap)
 	}
 	y := c.leaf / (vapourGas * a.tk * (re + ri))
 	g.vap = y * gap

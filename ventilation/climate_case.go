@@ -54,7 +54,7 @@ type climateCase struct {
 	solAir           float64    // °C
 	ground           float64    // °C
 	floorConductance float64    // W/K, floor surface to the ground
-	stomata          float64    // s/m, without the factors of leaf temperature and deficit
+	stomata          Response   // without the factors of leaf temperature and deficit
 	heat             float64    // W
 	moisture         float64    // kg/s
 	mist             float64    // kg/s
@@ -107,9 +107,9 @@ func (c *Climate) prepare(k *climateCase, w *Weather, s *Setting) error {
 	k.lampAir, k.radiant, k.floorHeat = s.Lamps.Air, s.Radiant+s.Lamps.Radiant, s.Floor
 	k.ground = w.Ground
 	k.floorConductance = h.FloorArea * h.Floor.Conductance
-	k.stomata = 0
+	k.stomata = Response{}
 	if c.leaf > 0 {
-		k.stomata = h.Crop.Stomata.still(k.sun.Leaf, h.Crop.CO2).Resistance
+		k.stomata = h.Crop.Stomata.still(k.sun, h.Crop.CO2)
 	}
 	k.heat, k.moisture, k.mist = s.Heat, s.Moisture, s.Mist
 	k.held, k.lastDrive = false, math.NaN()

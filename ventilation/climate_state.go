@@ -199,8 +199,7 @@ func (k *climateCase) state(out *ClimateState, x *climateNodes, stable bool) {
 		ec, _ := saturation(x.canopy)
 		out.LeafDeficit, out.Stomata = ec-e, 0
 		if ec > e {
-			factor, _, _ := h.Crop.Stomata.factor(x.canopy, ec-e)
-			out.Stomata = k.stomata * factor
+			out.Stomata, _, _ = k.stomata.resistance(h.Crop.Stomata, x.canopy, ec-e)
 		}
 		out.Transpired = c.leaf * (ec - e) / (rv * tk * (out.Boundary + out.Stomata))
 		out.CanopyLatent = out.Transpired * (vapourEnthalpy(t) - liquidHeat*x.canopy)

@@ -41,7 +41,8 @@
 //	air:    sensible + heat + h_g of what evaporates = to the cover + m (h - ho) + h_g of what condenses
 //
 // with m in dry air, the same in and out. Leaves are one layer with stomata
-// that follow light, temperature, deficit and CO2 (Canopy); the cover is wet
+// that follow light, temperature, deficit and CO2, by night in another way than by
+// day (Canopy); the cover is wet
 // where its inner surface lies below the dew point, leaves and floor take dew,
 // and air never passes saturation: what it cannot hold drips. Opening, heat,
 // mist, vapour set free, a pad and shade are a Setting. HeatFor asks for the

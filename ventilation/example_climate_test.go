@@ -39,7 +39,7 @@ func Example_heatAndVents() {
 	fmt.Printf("800 to 1000 Pa   met %v with the vents open %.0f %%: %.0f Pa at %.1f °C\n", dry.Met, 100*dry.Opening, dry.State.Deficit, dry.State.Temperature)
 	// Output:
 	// before sunrise   14.7 kW hold 18 °C; 2.3 kg/h condense on the cover
-	// water            2.33 kg/h become vapour, 2.33 kg/h leave the air
+	// water            2.27 kg/h become vapour, 2.27 kg/h leave the air
 	// 24 °C at noon    vents open 27 %: 24.0 °C, 6 air changes an hour
 	//                  in by the side 0.49 kg/s, out by the ridge 0.49 kg/s
 	// 800 to 1000 Pa   met true with the vents open 1 %: 1000 Pa at 31.7 °C

@@ -55,9 +55,9 @@ func Example_hoursUnderARule() {
 	fmt.Printf("heat of the day %.0f kWh, hours short of the rule %d\n", heat/3.6e6, day.Short)
 	// Output:
 	// hour  inside °C  heat kW  vents %  soil °C
-	//    1       14.0     11.3        0     12.0
-	//    7       14.0      7.0        0     11.8
+	//    1       14.0     11.4        0     12.0
+	//    7       14.0      7.1        0     11.8
 	//   13       24.0      0.0       19     13.2
 	//   19       14.0      4.3        0     14.6
-	// heat of the day 122 kWh, hours short of the rule 0
+	// heat of the day 123 kWh, hours short of the rule 0
 }

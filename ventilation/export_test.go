@@ -52,13 +52,9 @@ func (x Shade) Check() error      { return x.check() }
 // Methods.
 func (c Canopy) Sun(sun float64) CanopySun { return c.sun(sun) }
 
+// Response is that of leaves whose surface takes sun, W/m², by day.
 func (s Stomata) Response(sun, leaf, deficit, co2 float64) Response {
-	r := s.still(sun, co2)
-	if s == TomatoStomata {
-		r.Warmth, r.Deficit = s.factors(leaf, deficit)
-		r.Resistance *= r.Warmth * r.Deficit
-	}
-	return r
+	return s.still(CanopySun{Leaf: sun, Canopy: 10 * sun, Floor: 10 * sun}, co2).at(s, leaf, deficit)
 }
 
 func (o Optics) Absorptance() float64                { return o.absorptance() }
