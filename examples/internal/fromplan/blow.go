@@ -29,7 +29,9 @@ type Blown struct {
 }
 
 // Blow solves fan, ducts and tube together, with the heater giving power, W, to
-// air of the house at t, °C. The plan must have a fan and ducts.
+// air of the house at t, °C. The plan must have a fan and ducts. Holes that the
+// plan does not give are sized for the flow that it states for the heater,
+// shared evenly by the tubes.
 func Blow(p *plan.Plan, power, t float64) (Blown, error) {
 	var b Blown
 	fan, drive, err := Fan(p)
@@ -39,6 +41,9 @@ func Blow(p *plan.Plan, power, t float64) (Blown, error) {
 	house := airheat.DryAir(t, Pressure(p))
 	least, greatest := FanFlows(p)
 	b.Inlet = min(max(p.Heater.Flow, least), greatest)
+	if err := b.size(p, house, t, power); err != nil {
+		return b, err
+	}
 	k := make([]float64, len(p.Ducts)) // loss factors of what branches end in
 	for b.Rounds = 1; b.Rounds <= 12; b.Rounds++ {
 		branches := Branches(p)
@@ -66,7 +71,7 @@ func Blow(p *plan.Plan, power, t float64) (Blown, error) {
 		if b.Ducts, err = tree.Solve(flow, warm); err != nil {
 			return b, err
 		}
-		settled := b.Rounds > 1 && math.Abs(b.Inlet-before) <= 1e-7*b.Inlet
+		settled := b.Rounds > 1 && math.Abs(b.Inlet-before) <= 1e-6*b.Inlet
 		if settled {
 			break
 		}
@@ -100,7 +105,7 @@ func temperature(house airheat.Air, t, power, q float64) float64 {
 
 // cross finds the greatest flow at which the fan gives what is needed.
 func (b *Blown) cross(spare func(q float64) float64, least, greatest float64) error {
-	const steps = 48
+	const steps = 24
 	low := max(least, 1e-3*greatest)
 	q := func(i int) float64 { return low + (greatest-low)*float64(i)/steps }
 	right := spare(q(steps))
@@ -129,10 +134,28 @@ func (b *Blown) cross(spare func(q float64) float64, least, greatest float64) er
 	return nil
 }
 
+// size fixes the holes of the tubes.
+func (b *Blown) size(p *plan.Plan, house airheat.Air, t, power float64) error {
+	for _, d := range p.Ducts {
+		if d.EndsIn == "perforated tube" {
+			b.Tubes++
+		}
+	}
+	if b.Tubes == 0 {
+		return nil
+	}
+	warm, flow := heated(p, house, t, power, b.Inlet)
+	tube, _, err := Tube(p, airheat.TubeSupply{Flow: flow / float64(b.Tubes), Temperature: temperature(house, t, power, b.Inlet), House: t, Air: warm})
+	if err != nil {
+		return fmt.Errorf("perforated_tube: %w", err)
+	}
+	b.Tube = &tube
+	return nil
+}
+
 // ends sets the loss factors of what the branches end in, at the flows that they
 // carry.
 func (b *Blown) ends(p *plan.Plan, k []float64, warm airheat.Air, house float64) error {
-	b.Tubes = 0
 	for i, d := range p.Ducts {
 		flow := b.Ducts.Branches[i].Flow
 		section := Branches(p)[i].Segments[0].Section
@@ -140,12 +163,11 @@ func (b *Blown) ends(p *plan.Plan, k []float64, warm airheat.Air, house float64)
 		switch {
 		case flow <= 0:
 		case d.EndsIn == "perforated tube":
-			b.Tubes++
-			tube, along, err := Tube(p, airheat.TubeSupply{Flow: flow, Temperature: b.Supply, House: house, Air: warm})
+			along, err := b.Tube.Solve(airheat.TubeSupply{Flow: flow, Temperature: b.Supply, House: house, Air: warm})
 			if err != nil {
 				return fmt.Errorf("perforated_tube: %w", err)
 			}
-			b.Tube, b.TubeFlow, k[i] = &tube, along, along.FanTotal/head
+			b.TubeFlow, k[i] = along, along.FanTotal/head
 		case d.EndsIn == "soil store":
 			s := SoilStore(p)
 			loss := airheat.Segment{Section: airheat.Round(s.Diameter), Length: s.Length, Roughness: s.Roughness, Fittings: s.Fittings}.Loss(flow/float64(s.Tubes), warm)
@@ -153,4 +175,14 @@ func (b *Blown) ends(p *plan.Plan, k []float64, warm airheat.Air, house float64)
 		}
 	}
 	return nil
+}
+
+// HoleJet is the jet of a tube's last hole, level, at house air of t, °C, as
+// warm as the first row's air: strongest and warmest together.
+func HoleJet(b Blown, t float64) airheat.Jet {
+	rows := b.TubeFlow.Positions
+	j := airheat.DefaultJet(airheat.RoundJet)
+	j.Size = b.Tube.HoleDiameter * math.Sqrt(math.Pi/4*b.Tube.Discharge) // where it is narrowest
+	j.Speed, j.Excess, j.House = rows[len(rows)-1].JetSpeed, rows[0].Temperature-t, t
+	return j
 }

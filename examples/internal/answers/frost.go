@@ -1,0 +1,142 @@
+package answers
+
+import (
+	"errors"
+	"fmt"
+	"time"
+
+	"cloche.example/airheat"
+	"cloche.example/envelope"
+	"cloche.example/examples/internal/fromplan"
+	"cloche.example/lighting"
+)
+
+// Frost is how the house warms up and cools down on the design night.
+type Frost struct {
+	Unheated      float64    `json:"unheated_air_c"`
+	WarmUp        *float64   `json:"warm_up_min"` // null: it never gets there
+	Settles       float64    `json:"full_heat_settles_at_c"`
+	Frost         float64    `json:"frost_below_c"`
+	HeaterStops   *float64   `json:"frost_after_heater_stops_min"` // null: it never comes
+	PowerFails    *float64   `json:"frost_after_power_fails_min"`
+	Emergency     float64    `json:"emergency_heat_w"`
+	EmergencyNeed float64    `json:"emergency_heat_needed_w"`
+	NightLength   float64    `json:"night_h"`
+	Lasts         float64    `json:"emergency_heat_lasts_h"`
+	Constants     [3]float64 `json:"time_constants_h"`
+
+	course []airheat.Temperatures // after a power failure, every five minutes
+}
+
+// horizon is how far ahead warm-up and frost are looked for.
+const horizon = 7 * 24 * time.Hour
+
+// Frost takes the loss of the night as a straight line down to the outside air
+// for the warm-up, and down to the frost for failures. Without power the fan
+// stands still.
+func (h *House) Frost(night Night) (Frost, error) {
+	p := h.Plan
+	k, _, err := fromplan.Conditions(p, night.air, float64(p.Site.WinterNight.Month), fromplan.Drawn(p, night.air.Outside.Temperature(), 0))
+	if err != nil {
+		return Frost{}, err
+	}
+	stores := fromplan.Stores(p, h.Shape)
+	inside, outside := k.Inside, k.Outside
+	wide, drive, err := h.Envelope.Nodes(k, outside, stores)
+	if err != nil {
+		return Frost{}, fmt.Errorf("warm-up: %w", err)
+	}
+	house, err := airheat.NewTransient(wide)
+	if err != nil {
+		return Frost{}, err
+	}
+	f := Frost{Frost: p.SetPoints.Limits.Frost, Unheated: house.Steady(drive).Air}
+	f.NightLength = 24 - dayLength(p.Site.Latitude, p.Site.WinterNight.Month)
+	drive.Heat = p.Heater.Power
+	f.Settles = house.Steady(drive).Air
+	up, err := house.WarmUp(drive, inside, horizon)
+	if err != nil {
+		return f, fmt.Errorf("warm-up: %w", err)
+	}
+	f.WarmUp = minutes(up)
+	for i, c := range house.TimeConstants() {
+		f.Constants[i] = c.Hours()
+	}
+	return f, h.failures(&f, k, stores)
+}
+
+// failures finds what is left of the time when heater or power fails.
+func (h *House) failures(f *Frost, k envelope.HouseConditions, stores envelope.NodeStores) error {
+	p := h.Plan
+	fan, fall, err := h.Envelope.Nodes(k, f.Frost, stores)
+	if err != nil {
+		return fmt.Errorf("frost: %w", err)
+	}
+	still := fan
+	still.AirStructure *= p.HeatStorage.StillAir
+	still.AirSoil *= p.HeatStorage.StillAir
+	turning, e1 := airheat.NewTransient(fan)
+	dark, e2 := airheat.NewTransient(still)
+	if err := errors.Join(e1, e2); err != nil {
+		return err
+	}
+	held, _ := turning.HoldingHeat(fall, k.Inside)
+	need, _ := dark.HoldingHeat(fall, f.Frost)
+	f.EmergencyNeed = max(0, need)
+	withMains, without := 0.0, 0.0
+	if e := p.EmergencyHeat; e != nil {
+		f.Emergency, f.Lasts, withMains = e.Power, e.Lasts, e.Power
+		if !e.NeedsMains {
+			without = e.Power
+		}
+	}
+	fails := airheat.HeatFailure{SetPoint: k.Inside, Level: f.Frost, Limit: horizon}
+	fails.Share = share(withMains, held)
+	out, err := turning.CoolDown(turning, fall, fails)
+	if err != nil {
+		return fmt.Errorf("frost: %w", err)
+	}
+	f.HeaterStops = minutes(out)
+	fails.Share = share(without, held)
+	cut, err := turning.CoolDown(dark, fall, fails)
+	if err != nil {
+		return fmt.Errorf("frost: %w", err)
+	}
+	f.PowerFails = minutes(cut)
+	f.trace(turning, dark, fall, held, without, k.Inside)
+	return nil
+}
+
+// trace follows the air after a power failure for twelve hours.
+func (f *Frost) trace(turning, dark airheat.Transient, fall envelope.Drive, held, left, inside float64) {
+	on := fall
+	on.Heat = held
+	start := turning.Steady(on)
+	fall.Heat = left
+	for m := 0; m <= 720; m += 10 {
+		f.course = append(f.course, dark.After(start, fall, time.Duration(m)*time.Minute))
+	}
+}
+
+func share(power, held float64) float64 {
+	if held <= 0 {
+		return 1
+	}
+	return min(1, max(0, power/held))
+}
+
+// minutes returns the time of an event, nil when it does not come.
+func minutes(e airheat.Event) *float64 {
+	if !e.Reached {
+		return nil
+	}
+	return some(e.Time.Minutes())
+}
+
+// midMonth is the number of the day in the year in the middle of a month.
+func midMonth(month int) int { return int(30.4*(float64(month)-0.5)) + 1 }
+
+// dayLength is the time between sunrise and sunset in the middle of a month, h.
+func dayLength(latitude float64, month int) float64 {
+	return lighting.DayLength(latitude, midMonth(month))
+}

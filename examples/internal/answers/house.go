@@ -1,0 +1,98 @@
+package answers
+
+import (
+	"errors"
+	"fmt"
+
+	"cloche.example/envelope"
+	"cloche.example/examples/internal/fromplan"
+	"cloche.example/examples/internal/plan"
+	"cloche.example/psychro"
+)
+
+// House is the house of a plan, made once and asked many times.
+type House struct {
+	Plan     *plan.Plan
+	Envelope *envelope.House
+	Shape    envelope.Shape
+	Pressure float64           // Pa
+	Night    envelope.HouseAir // the night that the heater is sized for, at the plan's humidity inside
+	Drier    bool              // the night is drier than the sky's emissivity is known for
+}
+
+// NewHouse makes the house. The ground sees it kept all year at the mean of the
+// set-points.
+func NewHouse(p *plan.Plan) (*House, error) {
+	h := &House{Plan: p, Pressure: fromplan.Pressure(p)}
+	var e1, e2 error
+	h.Night, e1 = fromplan.WinterNight(p)
+	h.Envelope, e2 = fromplan.House(p, MeanSetPoint(p))
+	if err := errors.Join(e1, e2); err != nil {
+		return nil, err
+	}
+	h.Shape = h.Envelope.Shape()
+	return h, nil
+}
+
+// MeanSetPoint is the mean of the set-points over day and night, °C.
+func MeanSetPoint(p *plan.Plan) float64 {
+	s := p.SetPoints
+	day := (s.DayUntil - s.DayFrom) / 24
+	return day*s.Day.Temperature + (1-day)*s.Night.Temperature
+}
+
+// Loss is what the house loses in the given air, in a month, with the screen
+// as its rule has it at night. It follows the plan's switches: without a loss
+// into the ground, and with leakage counted by a given heat capacity and then
+// without vapour.
+func (h *House) Loss(air envelope.HouseAir, month float64) (envelope.HouseLoss, error) {
+	return h.loss(air, month, fromplan.Drawn(h.Plan, air.Outside.Temperature(), 0))
+}
+
+func (h *House) loss(air envelope.HouseAir, month float64, drawn bool) (envelope.HouseLoss, error) {
+	k, drier, err := fromplan.Conditions(h.Plan, air, month, drawn)
+	if err != nil {
+		return envelope.HouseLoss{}, err
+	}
+	h.Drier = h.Drier || drier
+	r, err := h.Envelope.Loss(k)
+	if err != nil {
+		return r, fmt.Errorf("heat loss: %w", err)
+	}
+	a := h.Plan.Assumptions
+	rise := air.Inside.Temperature() - air.Outside.Temperature()
+	if a.NoGroundLoss {
+		r.Total -= r.Ground.Total
+		r.Ground = envelope.GroundFlow{Month: r.Ground.Month, Inside: r.Ground.Inside, Outside: r.Ground.Outside}
+	}
+	if a.AirHeatCapacity != nil {
+		r.Total -= r.Leakage.Total
+		r.Latent -= r.Leakage.Latent
+		r.Leakage.Coefficient = r.Leakage.Volume * *a.AirHeatCapacity
+		r.Leakage.Sensible, r.Leakage.Latent = r.Leakage.Coefficient*rise, 0
+		r.Leakage.Total = r.Leakage.Sensible
+		r.Total += r.Leakage.Total
+	}
+	r.PerFloor, r.Coefficient = r.Total/h.Shape.FloorArea, r.Total/rise
+	return r, nil
+}
+
+// Evaporation is the water that must evaporate in the house to hold its
+// humidity, kg/h: what condenses on the covers and what leaks out.
+func Evaporation(r *envelope.HouseLoss, air envelope.HouseAir) float64 {
+	return r.Condensate + 3600*r.Leakage.DryAir*(air.Inside.HumidityRatio()-air.Outside.HumidityRatio())
+}
+
+// dryInside is house air at t, °C, into which nothing evaporates: with the water
+// of the outside air.
+func (h *House) dryInside(outside psychro.State, t float64) (psychro.State, error) {
+	return psychro.FromHumidityRatio(t, outside.HumidityRatio(), h.Pressure)
+}
+
+// some points to x, and to nothing where it is no number.
+func some(x float64) *float64 {
+	if x-x != 0 { // NaN or infinite
+		return nil
+	}
+	return &x
+}

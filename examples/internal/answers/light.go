@@ -1,0 +1,159 @@
+package answers
+
+import (
+	"fmt"
+	"math"
+	"time"
+
+	"cloche.example/examples/internal/fromplan"
+	"cloche.example/lighting"
+)
+
+// Light is what the lamps give at harvest, and what the crop asks for.
+type Light struct {
+	Crop         string   `json:"crop"`
+	Least        *float64 `json:"crop_least_mol_m2_d"`
+	Wanted       *float64 `json:"crop_wanted_mol_m2_d"`
+	Most         *float64 `json:"crop_most_mol_m2_d"`
+	Lamps        int      `json:"lamps_count"` // of all tiers
+	Minimum      float64  `json:"minimum_umol_m2_s"`
+	Mean         float64  `json:"mean_umol_m2_s"`
+	Maximum      float64  `json:"maximum_umol_m2_s"`
+	Even         float64  `json:"minimum_over_mean_ratio"`
+	GridAlong    int      `json:"map_points_along_count"`
+	GridAcross   int      `json:"map_points_across_count"`
+	Spot         *float64 `json:"spot_diameter_m"` // null: known only of a beam
+	Along        float64  `json:"spacing_along_row_m"`
+	Across       float64  `json:"spacing_between_rows_m"`
+	DLI          float64  `json:"lamps_mol_m2_d"`
+	Daylight     float64  `json:"daylight_mol_m2_d"`
+	Both         float64  `json:"both_mol_m2_d"`
+	Power        float64  `json:"electric_power_w"`
+	Heat         float64  `json:"heat_into_house_w"`
+	CostPerDay   float64  `json:"cost_per_day_currency"`
+	HoursWanted  *float64 `json:"photoperiod_for_crop_h"` // null: more than a day has
+	PowerDensity float64  `json:"electric_power_w_m2"`    // of bed
+
+	ppfd    []float64 // of the map, rows along the bed
+	photons float64   // share of the electric power that is light on plants
+	layout  lighting.Layout
+	bed     lighting.Bed
+}
+
+// work is how many pairs of lamp and point a map may have.
+const work = 60_000
+
+// grid bounds the map: as fine as the height asks, and no finer than the work
+// allows. Its counts share no factor with those of the lamps where they are
+// coarse, so that the points do not all lie alike under them.
+func grid(bed lighting.Bed, height float64, lamps int) (nx, ny int) {
+	most := max(work/lamps, 48)
+	step := max(height/4, math.Sqrt(bed.Area()/float64(most)))
+	nx, ny = int(math.Ceil(bed.Length/step)), int(math.Ceil(bed.Width/step))
+	for nx*ny > most && nx > 4 && ny > 4 {
+		if nx > ny {
+			nx--
+		} else {
+			ny--
+		}
+	}
+	return max(nx, 3), max(ny, 3)
+}
+
+// Light maps the direct light of the lamps on the lowest trays.
+func (h *House) Light(sun Sun) (*Light, error) {
+	p := h.Plan
+	q := p.Lights
+	if q == nil {
+		return nil, nil
+	}
+	layout, err := fromplan.Lamps(p)
+	if err != nil {
+		return nil, fmt.Errorf("lights: %w", err)
+	}
+	c := fromplan.Crop(p)
+	l := &Light{Crop: c.Name, Least: some(c.Min), Wanted: some(c.Target), Most: some(c.Upper), Lamps: len(layout) * q.Tiers, layout: layout, bed: fromplan.Bed(p)}
+	l.GridAlong, l.GridAcross = grid(l.bed, q.HeightAboveTrays, len(layout))
+	points, err := l.bed.Grid(l.GridAlong, l.GridAcross)
+	if err != nil {
+		return nil, fmt.Errorf("lights: %w", err)
+	}
+	if l.ppfd, err = mapped(layout, points, fromplan.Levels(p)); err != nil {
+		return nil, fmt.Errorf("lights: %w", err)
+	}
+	s, err := lighting.Evenness(l.ppfd)
+	if err != nil {
+		return nil, err
+	}
+	l.Minimum, l.Mean, l.Maximum, l.Even = s.Minimum, s.Mean, s.Maximum, s.U0
+	run := hours(q.Photoperiod)
+	l.energy(h, run)
+	if beam, ok := layout[0].Light.(lighting.CosinePower); ok {
+		l.Spot = some(beam.SpotDiameter(q.HeightAboveTrays, 0.5))
+	}
+	l.Along, l.Across = q.BedLength/float64(q.PerRow), q.BedWidth/float64(q.Rows)
+	if l.DLI = lighting.DLI(l.Mean, run); math.IsNaN(l.DLI) {
+		return nil, fmt.Errorf("lights: %.0f µmol/(m² s) for lights.photoperiod_h is more than any day's light", l.Mean)
+	}
+	l.Daylight, l.Both = sun.Daylight, l.DLI+sun.Daylight
+	if t, err := lighting.LightingTime(max(0, l.asked()-l.Daylight), l.Mean); err == nil && t <= 24*time.Hour {
+		l.HoursWanted = some(t.Hours())
+	}
+	return l, nil
+}
+
+// mapped is the light of all groups, each at its level.
+func mapped(layout lighting.Layout, points *lighting.Points, levels map[string]float64) ([]float64, error) {
+	if len(levels) == 1 {
+		lights, err := lighting.NewLights(layout...)
+		if err != nil {
+			return nil, err
+		}
+		return lights.MapTo(nil, points)
+	}
+	maps, err := lighting.GroupMaps(layout, points)
+	if err != nil {
+		return nil, err
+	}
+	var at []float64
+	for _, m := range maps {
+		at = append(at, levels[m.Group])
+	}
+	return lighting.DimmedTo(nil, maps, at)
+}
+
+// energy counts the power of all tiers, each lamp at its group's level and with
+// what its driver draws idle.
+func (l *Light) energy(h *House, run time.Duration) {
+	q := h.Plan.Lights
+	levels := fromplan.Levels(h.Plan)
+	var light float64
+	for _, f := range l.layout {
+		v := levels[f.Group]
+		if v > 0 {
+			l.Power += q.Idle + v*(q.Power-q.Idle)
+		}
+		light += v * f.Light.Flux() / q.Maintenance / q.PhotonsOfLamp
+	}
+	tiers := float64(q.Tiers)
+	l.Power *= tiers
+	l.Heat = l.Power // light that plants and floor take up ends as heat in the house
+	if l.Power > 0 {
+		l.photons = min(1, light*tiers/l.Power)
+	}
+	l.PowerDensity = l.Power / (tiers * q.BedLength * q.BedWidth)
+	l.CostPerDay = l.Power / 1000 * run.Hours() * h.Plan.Prices.ElectricityPerKWh
+}
+
+// asked is the light that the crop is planned for, mol/(m² d).
+func (l *Light) asked() float64 {
+	switch {
+	case l.Wanted != nil:
+		return *l.Wanted
+	case l.Least != nil:
+		return *l.Least
+	}
+	return 0
+}
+
+func hours(h float64) time.Duration { return time.Duration(h * float64(time.Hour)) }

@@ -1,0 +1,54 @@
+package answers
+
+import (
+	"cloche.example/airheat"
+	"cloche.example/envelope"
+)
+
+// Ridge compares air drawn from low in the house with air from the ridge.
+type Ridge struct {
+	Measured   bool    `json:"measured"` // the difference is the plan's, not calculated
+	Inside     float64 `json:"inside_c"`
+	Outside    float64 `json:"outside_c"`
+	UpperLow   float64 `json:"upper_layer_with_low_return_c"`
+	UpperRidge float64 `json:"upper_layer_with_ridge_return_c"`
+	AtCoil     float64 `json:"apparent_gain_at_coil_fraction"`
+	Saving     float64 `json:"saving_of_house_fraction"`
+	SavingHeat float64 `json:"saving_of_house_w"`
+	Bound      float64 `json:"bound_fully_mixed_fraction"`
+	Costs      bool    `json:"ridge_is_cooler"` // and drawing from it costs heat
+}
+
+// Ridge is the house in the given state, as that of the heated months' mean. It
+// lays the roof's loss on the upper layer, all else on the lower one. With
+// a measured difference the share of heat that rises is what gives it.
+func (h *House) Ridge(loss envelope.HouseLoss, air envelope.HouseAir, inlet float64) (Ridge, error) {
+	p := h.Plan
+	inside, outside := air.Inside.Temperature(), air.Outside.Temperature()
+	dT := inside - outside
+	upper := 0.0
+	for _, f := range loss.Facets {
+		if f.Kind == envelope.Roof {
+			upper += (f.AirDriven + f.SkyDriven) / dT
+		}
+	}
+	q := p.Heater.RidgeReturn
+	upper = min(max(upper, 1e-6), loss.Coefficient)
+	t := airheat.TwoLayers{
+		LowerLoss: loss.Coefficient - upper, UpperLoss: upper, Lower: inside, Outside: outside,
+		RisingShare: q.Rising, Mixing: q.Mixing, HeaterFlow: inlet, HeatCapacity: air.Inside.HeatCapacity() / air.Inside.SpecificVolume(),
+	}
+	if q.KnownFrom == "measured" {
+		t.RisingShare = rising(t, q.Measured)
+	}
+	r, err := t.RidgeReturn()
+	return Ridge{q.KnownFrom == "measured", inside, outside, r.Floor.Upper, r.Ridge.Upper, r.CoilView, r.Saving, r.SavingHeat, r.Bound, r.Costs}, err
+}
+
+// rising is the share of the heat that rises when the upper layer is warmer by
+// rise, K, with the return from below: from the balances of both layers.
+func rising(t airheat.TwoLayers, rise float64) float64 {
+	up := t.UpperLoss * (t.Lower + rise - t.Outside)
+	q := t.LowerLoss*(t.Lower-t.Outside) + up
+	return min(1, max(0, (up+t.HeatCapacity*t.Mixing*rise)/q))
+}

@@ -1,0 +1,180 @@
+package answers
+
+import (
+	"errors"
+	"fmt"
+	"math"
+
+	"cloche.example/envelope"
+	"cloche.example/examples/internal/fromplan"
+	"cloche.example/examples/internal/plan"
+	"cloche.example/ventilation"
+)
+
+// Summer is the house at the summer noon with its vents wide open.
+type Summer struct {
+	Outside    float64  `json:"outside_c"`
+	Allowed    float64  `json:"allowed_rise_k"`
+	Vents      float64  `json:"vent_area_m2"`
+	SunKept    float64  `json:"sun_kept_w"`
+	Calm       *Noon    `json:"calm"`
+	Windy      *Noon    `json:"in_wind"`
+	SidesAlone *Noon    `json:"sides_alone_in_calm"` // null: no side vents, or hotter than is computed for
+	RidgeAlone *Noon    `json:"ridge_alone_in_calm"`
+	Needed     *float64 `json:"area_needed_in_calm_m2"` // null: no area does
+	NeededWind *float64 `json:"area_needed_in_wind_m2"`
+	Wind       float64  `json:"wind_m_s"`
+}
+
+// Noon is a steady state. Where wind works against warm air and two states are
+// possible it is the hotter.
+type Noon struct {
+	Rise    float64  `json:"rise_k"`
+	Inside  float64  `json:"inside_c"`
+	Flow    float64  `json:"flow_m3_s"`
+	Changes float64  `json:"air_changes_per_h"`
+	Neutral *float64 `json:"neutral_level_above_ground_m"`
+	States  int      `json:"possible_states_count"`
+}
+
+// Summer solves the vents, with shade in place where the sun asks for it.
+func (h *House) Summer(sun Sun) (Summer, error) {
+	p := h.Plan
+	n := p.Site.SummerNoon
+	s := Summer{Outside: n.Temperature, Allowed: p.SetPoints.Limits.SummerRise, Wind: n.Wind}
+	s.SunKept = sun.Gain * n.Sun * h.Shape.FloorArea * shaded(p)
+	loss, err := h.summerLoss(s.Allowed)
+	if err != nil {
+		return s, err
+	}
+	load := ventilation.Load{Solar: s.SunKept, Transpired: p.Crop.TranspiredSun, Loss: loss}
+	openings, err := fromplan.Openings(p, 1)
+	if err != nil {
+		return s, err
+	}
+	places := map[string]bool{}
+	for _, v := range p.Vents {
+		s.Vents += fromplan.FaceArea(v)
+		places[kindOf(v.Place)] = true
+	}
+	fans := fromplan.VentFans(p)
+	if len(openings) == 0 && len(fans) == 0 {
+		return s, nil
+	}
+	all, err := ventilation.NewNetwork(openings, nil, fans)
+	if err != nil {
+		return s, fmt.Errorf("vents: %w", err)
+	}
+	if s.Calm, err = h.noon(all, load, 0); err != nil {
+		return s, err
+	}
+	if s.Windy, err = h.noon(all, load, n.Wind); err != nil {
+		return s, err
+	}
+	if len(places) > 1 {
+		for kind, to := range map[string]**Noon{"side": &s.SidesAlone, "ridge": &s.RidgeAlone} {
+			if *to, err = h.alone(kind, load, fans); err != nil {
+				return s, err
+			}
+		}
+	}
+	if s.Needed, err = h.needed(all, load, 0, s.Vents); err != nil {
+		return s, err
+	}
+	s.NeededWind, err = h.needed(all, load, n.Wind, s.Vents)
+	return s, err
+}
+
+// shaded is the part of the sun that a shade leaves.
+func shaded(p *plan.Plan) float64 {
+	if q := p.Shade; q != nil && p.Site.SummerNoon.Sun > q.AboveSun && q.Place != "inside screen" {
+		return 1 - q.Drawn*(1-q.Transmittance)
+	} else if q != nil && p.Site.SummerNoon.Sun > q.AboveSun {
+		return 1 - q.Drawn*q.Reflectance // what it takes up stays in the house
+	}
+	return 1
+}
+
+// summerLoss is what cover and doors take of the heat at that noon, W/K, dry and
+// without the sky.
+func (h *House) summerLoss(rise float64) (float64, error) {
+	p := h.Plan
+	n := p.Site.SummerNoon
+	outside, e1 := fromplan.Air(p, n.Temperature, n.RelativeHumidity)
+	if e1 != nil {
+		return 0, e1
+	}
+	inside, err := h.dryInside(outside, n.Temperature+rise)
+	if err != nil {
+		return 0, err
+	}
+	r, err := h.loss(envelope.HouseAir{Inside: inside, Outside: outside, Wind: n.Wind}, 7, false)
+	if err != nil {
+		return 0, fmt.Errorf("summer noon: %w", err)
+	}
+	return max(0, r.Linear.CoverAir+r.Linear.Doors+r.Linear.Bridges), nil
+}
+
+// kindOf sorts the places of vents into side and ridge.
+func kindOf(place string) string {
+	if place == "ridge" || place == "left roof" || place == "right roof" {
+		return "ridge"
+	}
+	return "side"
+}
+
+// alone is the noon with the vents of one kind.
+func (h *House) alone(kind string, load ventilation.Load, fans []ventilation.FixedFan) (*Noon, error) {
+	q := *h.Plan
+	q.Vents = nil
+	for _, v := range h.Plan.Vents {
+		if kindOf(v.Place) == kind {
+			q.Vents = append(q.Vents, v)
+		}
+	}
+	o, err := fromplan.Openings(&q, 1)
+	if err != nil || len(o) == 0 {
+		return nil, err
+	}
+	n, err := ventilation.NewNetwork(o, nil, fans)
+	if err != nil {
+		return nil, fmt.Errorf("vents: %w", err)
+	}
+	return h.noon(n, load, 0)
+}
+
+func (h *House) noon(n *ventilation.Network, load ventilation.Load, wind float64) (*Noon, error) {
+	states, err := n.SteadyStates(load, h.outdoors(wind))
+	if errors.Is(err, ventilation.ErrNoSolution) {
+		return nil, nil // past 80 °C
+	} else if err != nil {
+		return nil, fmt.Errorf("summer noon: %w", err)
+	}
+	hot := states[0]
+	count := 0
+	for _, s := range states {
+		if s.Stable {
+			hot = s
+			count++
+		}
+	}
+	return &Noon{Rise: hot.Rise, Inside: hot.Temperature, Flow: hot.Air.Volume, Changes: ventilation.AirChanges(hot.Air.Volume, h.Shape.Volume), Neutral: some(hot.Air.Neutral), States: max(1, count)}, nil
+}
+
+func (h *House) outdoors(wind float64) ventilation.Outdoors {
+	return ventilation.Outdoors{Temperature: h.Plan.Site.SummerNoon.Temperature, Pressure: h.Pressure, Wind: wind}
+}
+
+// needed is the area, in the hole of wall and roof, that keeps the allowed rise.
+func (h *House) needed(n *ventilation.Network, load ventilation.Load, wind, have float64) (*float64, error) {
+	r, err := n.AreaForRise(load, h.outdoors(wind), h.Plan.SetPoints.Limits.SummerRise)
+	if errors.Is(err, ventilation.ErrNoSolution) {
+		return nil, nil
+	} else if err != nil {
+		return nil, fmt.Errorf("vent area: %w", err)
+	}
+	if math.IsNaN(r.Factor) {
+		return nil, nil
+	}
+	return some(r.Factor * have), nil
+}

@@ -1,0 +1,51 @@
+package answers
+
+import (
+	"fmt"
+	"math"
+)
+
+// Warning is a remark on the figures, with a code that stays.
+type Warning struct {
+	Code string `json:"code"`
+	Text string `json:"text"`
+}
+
+func (r *Result) warning(code, format string, a ...any) {
+	r.Warnings = append(r.Warnings, Warning{code, fmt.Sprintf(format, a...)})
+}
+
+// warn gathers what a reader should know of the figures.
+func (r *Result) warn() {
+	p := r.House.Plan
+	r.Warnings = []Warning{}
+	if r.House.Drier {
+		r.warning("sky_drier_than_known", "The air outside is drier than the sky's emissivity is known for; that of a dew point of -40 °C stands for it.")
+	}
+	if short := r.Wet.Evaporation - r.Crop; short > 0.2*math.Abs(r.Crop)+0.5 {
+		r.warning("wet_night_asks_more_water", "To hold %.0f %% inside, %.1f kg of water must evaporate in an hour; the plan's crop and soil set %.1f kg free, which makes %.0f %%.",
+			100*r.Wet.Humidity, r.Wet.Evaporation, r.Crop, 100*r.Settled)
+	}
+	if r.Settled >= 1 {
+		r.warning("fog", "Crop and soil set more water free on the design night than covers and leaks take: the air turns to fog. Vent, or set less free.")
+	}
+	if r.Ducts != nil && r.Ducts.Rising {
+		r.warning("fan_unstable", "The fan's pressure rises with its flow where it works on these ducts: it may hunt.")
+	}
+	if r.Ducts != nil && r.Ducts.Crossings > 1 {
+		r.warning("operating_points", "Fan and ducts agree at %d flows; which one the fan takes depends on how it was started. The greatest is shown.", r.Ducts.Crossings)
+	}
+	if w := r.Summer.Windy; w != nil && w.States > 1 {
+		r.warning("two_states_in_wind", "In wind the house can settle in two states; the hotter is shown.")
+	}
+	if p.Site.WeatherFile != "" {
+		r.warning("weather_file_not_read", "The months serve here; houseyear reads the hours of the weather file.")
+	}
+	if p.House.Shape == "round arch" || p.House.Shape == "pointed arch" {
+		r.warning("arch_in_strips", "The arch counts as flat strips, of its exact area.")
+	}
+	if a := p.Assumptions; a.RoofU != nil || a.SideWallsU != nil || a.EndWallsU != nil || a.EdgeLoss != nil || a.CoverArea != nil || a.AirHeatCapacity != nil ||
+		a.SkyAsColdAsAir || a.DryCover || a.NoGroundLoss || a.NoFrame {
+		r.warning("assumptions", "The plan sets aside parts of the calculation, as a published example may ask: do not build by it.")
+	}
+}
