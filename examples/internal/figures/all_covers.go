@@ -3,7 +3,7 @@ package figures
 // coverFigures are those of package envelope.
 func coverFigures() []Figure {
 	return []Figure{
-		nightSky(), filmAtNight(), wetOrDry(), convection(), ownCover(), sealedGlazing(), paneLight(),
-		controllerTick(), archLoss(), filmHouse(), radiantRoom(), ownFacets(), wallLayers(), bareFloor(), slab(),
+		nightSky(), filmAtNight(), doubleFilm(), wetOrDry(), curtain(), convection(), ownCover(), sealedGlazing(), coatedGlazing(), paneLight(),
+		controllerTick(), archLoss(), filmHouse(), radiantRoom(), ownFacets(), leakage(), sunThroughCover(), wallLayers(), bareFloor(), slab(),
 	}
 }
