@@ -175,6 +175,9 @@
 //	            layers", J. Heat Transfer 104 (1982) 96-102
 //	EnGlass11   EN 673:2011, Glass in building - Determination of thermal
 //	            transmittance (U value) - Calculation method
+//	Hemming19   S. Hemming, F. de Zwart, A. Elings, I. Righini, A. Petropoulou,
+//	            Autonomous Greenhouse Challenge, first edition (2018), data set,
+//	            4TU.ResearchData; described in Sensors 19(8):1807, 2019
 //	Hollands76  K. G. T. Hollands, T. E. Unny, G. D. Raithby, L. Konicek, "Free
 //	            convective heat transfer across inclined air layers", J. Heat
 //	            Transfer 98 (1976) 189-193

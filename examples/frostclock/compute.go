@@ -28,6 +28,8 @@ type row struct {
 	fan, dark airheat.Transient // the house with its fan and without
 	fault     airheat.Event     // the heater alone fails
 	cut       airheat.Event     // power cut
+	faults    [2]airheat.Event  // with the least and the most heat stored
+	cuts      [2]airheat.Event
 }
 
 var covers = []struct {
@@ -104,24 +106,32 @@ func one(c choice, house *envelope.House, outside float64) (row, error) {
 	if err != nil {
 		return r, err
 	}
-	n, drive, err := house.Nodes(k, c.level, envelope.DefaultNodeStores())
-	if err != nil {
-		return r, err
-	}
-	r.drive = drive
-	if r.fan, err = airheat.NewTransient(n); err != nil {
-		return r, err
-	}
-	n.AirStructure *= c.still
-	n.AirSoil *= c.still
-	if r.dark, err = airheat.NewTransient(n); err != nil {
-		return r, err
+	fails := airheat.HeatFailure{SetPoint: c.inside, Share: 0, Level: c.level, Limit: horizon}
+	least, most := envelope.NodeStoresSpread()
+	for i, stores := range []envelope.NodeStores{least, most, envelope.DefaultNodeStores()} {
+		n, drive, err := house.Nodes(k, c.level, stores)
+		if err != nil {
+			return r, err
+		}
+		r.drive = drive
+		if r.fan, err = airheat.NewTransient(n); err != nil {
+			return r, err
+		}
+		n.AirStructure *= c.still
+		n.AirSoil *= c.still
+		if r.dark, err = airheat.NewTransient(n); err != nil {
+			return r, err
+		}
+		if r.fault, err = r.fan.CoolDown(r.fan, r.drive, fails); err != nil {
+			return r, err
+		}
+		if r.cut, err = r.fan.CoolDown(r.dark, r.drive, fails); err != nil {
+			return r, err
+		}
+		if i < len(r.faults) {
+			r.faults[i], r.cuts[i] = r.fault, r.cut
+		}
 	}
 	r.heat, r.start = r.fan.HoldingHeat(r.drive, c.inside)
-	fails := airheat.HeatFailure{SetPoint: c.inside, Share: 0, Level: c.level, Limit: horizon}
-	if r.fault, err = r.fan.CoolDown(r.fan, r.drive, fails); err != nil {
-		return r, err
-	}
-	r.cut, err = r.fan.CoolDown(r.dark, r.drive, fails)
-	return r, err
+	return r, nil
 }
