@@ -97,7 +97,7 @@ func TestMeasuredSavings(t *testing.T) {
 	screened := func(leakage float64) Cover {
 		l := aluminisedScreen
 		l.Leakage = leakage
-		c, err := WithScreen(SingleGlass(), l)
+		c, err := WithSealedScreen(SingleGlass(), l)
 		require.NoError(t, err)
 		return c
 	}

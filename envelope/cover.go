@@ -127,14 +127,10 @@ func NewCover(layers []Layer, gaps []Gap) (Cover, error) {
 	}
 	c.wet = c.dry
 	last := c.n - 1
-	// Seen from outside, the water lies behind the layer: rays that pass it
-	// are reflected by the water with 1 - 0.95, once and again. Open area
-	// stays open.
-	l := layers[last]
-	closed := 1 - l.Openness
-	rho, tau, back := 1-l.EmittanceOut-l.Transmittance, l.Transmittance, 1-l.EmittanceIn-l.Transmittance
-	c.wet.emittance[outerFace(last)] = closed * (1 - rho - tau*tau*(1-wetEmittance)/(1-back*(1-wetEmittance)))
-	c.wet.emittance[innerFace(last)] = closed * wetEmittance
+	l := c.layers[last]
+	closed, wet := 1-l.Openness, l.wetted() // open area stays open
+	c.wet.emittance[outerFace(last)] = closed * wet.EmittanceOut
+	c.wet.emittance[innerFace(last)] = closed * wet.EmittanceIn
 	c.wet.transmit[last] = l.Openness
 	if !c.dry.trace(c.n) || !c.wet.trace(c.n) {
 		return Cover{}, mirrorRange.Check("reflectance of facing layers", 1)

@@ -96,18 +96,6 @@ func TripleWall16() Cover {
 	return must([]Layer{polycarbonateSkin, polycarbonateSkin, polycarbonateSkin}, SheetGap(0.00725), SheetGap(0.00725))
 }
 
-// screenGap is the usual space in m between a cover and the screen under it.
-const screenGap = 0.2
-
-// WithScreen returns the cover c with the screen drawn 200 mm below it; the
-// error is that of NewCover.
-func WithScreen(c Cover, screen Layer) (Cover, error) {
-	if c.set == nil {
-		return Cover{}, layerCountRange.Check("number of layers of the cover", 0)
-	}
-	return NewCover(append(c.Layers(), screen), append(c.Gaps(), Gap{Width: screenGap}))
-}
-
 // Covers returns the ready-made covers, from the simplest on.
 func Covers() []NamedCover {
 	return []NamedCover{

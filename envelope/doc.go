@@ -168,6 +168,9 @@
 //	            and cloudy skies", 2nd National Passive Solar Conference 1978, with
 //	            the clouds of G. N. Walton, Thermal analysis research program, NBS
 //	            1983 (as open programs quote them)
+//	DeZwart96   H. F. de Zwart, Analyzing energy-saving options in greenhouse
+//	            cultivation, thesis, Wageningen 1996 (air through screens as B. H. E.
+//	            Vanthoor and others, Biosystems Engineering 110 (2011) 363, quote it)
 //	DufBec13    J. A. Duffie, W. A. Beckman, Solar Engineering of Thermal
 //	            Processes, 4th ed., Wiley 2013
 //	ElSher82    S. M. ElSherbiny, G. D. Raithby, K. G. T. Hollands, "Heat

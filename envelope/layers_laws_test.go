@@ -190,7 +190,7 @@ func TestScreen(t *testing.T) {
 	flux := func(open, leak float64) float64 {
 		l := closedScreen()
 		l.Openness, l.Leakage = open, leak
-		c, err := WithScreen(SingleGlass(), l)
+		c, err := WithSealedScreen(SingleGlass(), l)
 		require.NoError(t, err)
 		return solved(t, c, k).FluxIn
 	}
@@ -199,7 +199,7 @@ func TestScreen(t *testing.T) {
 	require.Greater(t, flux(0, 0.002), flux(0, 0))
 	l := closedScreen()
 	l.Leakage = 0.002
-	c, err := WithScreen(SingleGlass(), l)
+	c, err := WithSealedScreen(SingleGlass(), l)
 	require.NoError(t, err)
 	s := solved(t, c, k)
 	require.Greater(t, s.InLeakage, 0.0)
@@ -214,14 +214,14 @@ func TestDripsAboveAScreen(t *testing.T) {
 	for leakage, drips := range map[float64]bool{0: false, 0.001: true} {
 		l := closedScreen()
 		l.Leakage = leakage
-		c, err := WithScreen(SingleGlass(), l)
+		c, err := WithSealedScreen(SingleGlass(), l)
 		require.NoError(t, err)
 		s := solved(t, c, k)
 		require.False(t, s.Condenses)
 		require.Equal(t, drips, s.DripsAbove)
 	}
 	k.InsideHumidity = 0.05
-	c, err := WithScreen(SingleGlass(), aluminisedScreen)
+	c, err := WithSealedScreen(SingleGlass(), aluminisedScreen)
 	require.NoError(t, err)
 	require.False(t, solved(t, c, k).DripsAbove)
 }

@@ -109,7 +109,7 @@ func TestCurtainSaving(t *testing.T) {
 		k.Wind, k.SkyDrop = 1, 10
 		screen := Layer{EmittanceOut: 0.68, EmittanceIn: 0.68, Transmittance: 0.25, Thickness: 0.1e-3, Conductivity: 0.19, Leakage: leakage}
 		bare := SingleGlass()
-		both, err := WithScreen(bare, screen)
+		both, err := WithSealedScreen(bare, screen)
 		require.NoError(t, err)
 		a, err := bare.Solve(k)
 		require.NoError(t, err)
