@@ -11,7 +11,7 @@ var (
 	placeNames             = []string{"at the far end", "at the near end", "at the right side", "at the left side"}
 	outsideConvectionNames = []string{"ISO 6946", "Watmuff", "Bot", "Papadakis", "given"}
 	skyPatternNames        = []string{"even", "weighted to the horizon"}
-	radiantRoomNames       = []string{"black at the inside air", "given", "enclosure"}
+	radiantRoomNames       = []string{"enclosure", "black at the inside air", "given"}
 	insideConvectionNames  = []string{"ISO 15099", "ISO 6946", "Papadakis", "Baille", "upright plate", "given"}
 )
 

@@ -28,7 +28,7 @@ func Example_controllerTick() {
 	fmt.Printf("outside air holds %.1f, inside air %.1f g/kg: venting dries %v\n",
 		1000*outside.HumidityRatio(), 1000*inside.HumidityRatio(), outside.HumidityRatio() < inside.HumidityRatio())
 	// Output:
-	// inner face 10.2 °C, dew point inside 14.0 °C: drips true
+	// inner face 10.3 °C, dew point inside 14.0 °C: drips true
 	// it drips above a relative humidity of 69 %
 	// vapour pressure deficit 219 Pa
 	// outside air holds 5.0, inside air 10.4 g/kg: venting dries true

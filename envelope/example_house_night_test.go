@@ -63,39 +63,39 @@ func Example_filmHouseAtNight() {
 	// Output:
 	// 175.3 m² of cover over 94.7 m² of floor, 275 m³; 15 °C and 80 % inside, -14 °C outside, sky -32 °C
 	// screen drawn: false
-	//   roof, north        54.3 m²  U 4.54  without sky 3.28 W/(m² K)  face  3.4 °C  drips above 41 %  2.6 L/h
-	//   roof, south        54.3 m²  U 4.54  without sky 3.28 W/(m² K)  face  3.4 °C  drips above 41 %  2.6 L/h
-	//   side wall, north   19.2 m²  U 3.89  without sky 3.12 W/(m² K)  face  3.0 °C  drips above 40 %  0.7 L/h
-	//   side wall, south   19.2 m²  U 3.89  without sky 3.12 W/(m² K)  face  3.0 °C  drips above 40 %  0.7 L/h
-	//   end wall, east     14.1 m²  U 3.80  without sky 3.06 W/(m² K)  face  2.6 °C  drips above 39 %  0.5 L/h
-	//   end wall, west     14.1 m²  U 3.80  without sky 3.06 W/(m² K)  face  2.6 °C  drips above 39 %  0.5 L/h
-	//     roof, north                7151 W  25.2 %
-	//     roof, south                7151 W  25.2 %
-	//     side wall, north           2170 W   7.6 %
-	//     side wall, south           2170 W   7.6 %
-	//     end wall, east             1551 W   5.5 %
-	//     end wall, west             1551 W   5.5 %
-	//     frame                       870 W   3.1 %
-	//     ground and buried walls    1349 W   4.7 %
-	//     leakage, sensible          2695 W   9.5 %
-	//     leakage, latent            1767 W   6.2 %
-	//   total 28425 W, 980 W/K, 300 W/m² of floor; sky-driven 3231 W, latent 6945 W
+	//   roof, north        54.3 m²  U 4.26  without sky 2.94 W/(m² K)  face  2.2 °C  drips above 37 %  3.0 L/h
+	//   roof, south        54.3 m²  U 4.26  without sky 2.94 W/(m² K)  face  2.2 °C  drips above 37 %  3.0 L/h
+	//   side wall, north   19.2 m²  U 3.30  without sky 2.56 W/(m² K)  face  1.2 °C  drips above 35 %  0.8 L/h
+	//   side wall, south   19.2 m²  U 3.30  without sky 2.56 W/(m² K)  face  1.2 °C  drips above 35 %  0.8 L/h
+	//   end wall, east     14.1 m²  U 3.15  without sky 2.43 W/(m² K)  face  0.5 °C  drips above 33 %  0.6 L/h
+	//   end wall, west     14.1 m²  U 3.15  without sky 2.43 W/(m² K)  face  0.5 °C  drips above 33 %  0.6 L/h
+	//     roof, north                6707 W  25.5 %
+	//     roof, south                6707 W  25.5 %
+	//     side wall, north           1841 W   7.0 %
+	//     side wall, south           1841 W   7.0 %
+	//     end wall, east             1285 W   4.9 %
+	//     end wall, west             1285 W   4.9 %
+	//     frame                       787 W   3.0 %
+	//     ground and buried walls    1349 W   5.1 %
+	//     leakage, sensible          2695 W  10.3 %
+	//     leakage, latent            1767 W   6.7 %
+	//   total 26264 W, 906 W/K, 277 W/m² of floor; sky-driven 2620 W, latent 7798 W
 	// screen drawn: true
-	//   roof, north        54.3 m²  U 2.38  without sky 1.82 W/(m² K)  face  8.7 °C  drips above 58 %  0.8 L/h
-	//   roof, south        54.3 m²  U 2.38  without sky 1.82 W/(m² K)  face  8.7 °C  drips above 58 %  0.8 L/h
-	//   side wall, north   19.2 m²  U 3.89  without sky 3.12 W/(m² K)  face  3.0 °C  drips above 40 %  0.7 L/h
-	//   side wall, south   19.2 m²  U 3.89  without sky 3.12 W/(m² K)  face  3.0 °C  drips above 40 %  0.7 L/h
-	//   end wall, east     14.1 m²  U 3.80  without sky 3.06 W/(m² K)  face  2.6 °C  drips above 39 %  0.5 L/h
-	//   end wall, west     14.1 m²  U 3.80  without sky 3.06 W/(m² K)  face  2.6 °C  drips above 39 %  0.5 L/h
-	//     roof, north                3757 W  17.6 %
-	//     roof, south                3757 W  17.6 %
-	//     side wall, north           2170 W  10.2 %
-	//     side wall, south           2170 W  10.2 %
-	//     end wall, east             1551 W   7.3 %
-	//     end wall, west             1551 W   7.3 %
-	//     frame                       598 W   2.8 %
-	//     ground and buried walls    1349 W   6.3 %
-	//     leakage, sensible          2695 W  12.6 %
-	//     leakage, latent            1767 W   8.3 %
-	//   total 21366 W, 737 W/K, 226 W/m² of floor; sky-driven 2282 W, latent 4474 W
+	//   roof, north        54.3 m²  U 2.36  without sky 1.80 W/(m² K)  face  8.5 °C  drips above 60 %  0.9 L/h
+	//   roof, south        54.3 m²  U 2.36  without sky 1.80 W/(m² K)  face  8.5 °C  drips above 60 %  0.9 L/h
+	//   side wall, north   19.2 m²  U 3.44  without sky 2.73 W/(m² K)  face  1.9 °C  drips above 37 %  0.8 L/h
+	//   side wall, south   19.2 m²  U 3.44  without sky 2.73 W/(m² K)  face  1.9 °C  drips above 37 %  0.8 L/h
+	//   end wall, east     14.1 m²  U 3.32  without sky 2.63 W/(m² K)  face  1.3 °C  drips above 35 %  0.5 L/h
+	//   end wall, west     14.1 m²  U 3.32  without sky 2.63 W/(m² K)  face  1.3 °C  drips above 35 %  0.5 L/h
+	//     roof, north                3714 W  18.3 %
+	//     roof, south                3714 W  18.3 %
+	//     side wall, north           1919 W   9.4 %
+	//     side wall, south           1919 W   9.4 %
+	//     end wall, east             1355 W   6.7 %
+	//     end wall, west             1355 W   6.7 %
+	//     frame                       559 W   2.7 %
+	//     ground and buried walls    1349 W   6.6 %
+	//     leakage, sensible          2695 W  13.2 %
+	//     leakage, latent            1767 W   8.7 %
+	//   total 20343 W, 701 W/K, 215 W/m² of floor; sky-driven 1909 W, latent 4758 W
 }

@@ -38,14 +38,14 @@ func Example_filmAtNight() {
 	// Clear film of 0.15 mm, roof of 30 degree, 15 °C inside, -5 °C outside, 2 m/s
 	// clear: sky emissivity 0.685, sky -29.2 °C
 	//   film                  -0.5 °C
-	//   from the house       202.7 W/m²   convection 61.5, long-wave 141.2
-	//   driven by the air    140.0 W/m²
-	//   driven by the sky     62.7 W/m²
-	//   U, air to air        10.14 W/(m² K)   without the sky's part 7.00
+	//   from the house       200.5 W/m²   convection 61.3, long-wave 139.2
+	//   driven by the air    139.9 W/m²
+	//   driven by the sky     60.6 W/m²
+	//   U, air to air        10.03 W/(m² K)   without the sky's part 7.00
 	// overcast: sky emissivity 0.981, sky -6.3 °C
 	//   film                   0.6 °C
-	//   from the house       142.6 W/m²   convection 55.5, long-wave 87.1
+	//   from the house       142.5 W/m²   convection 55.5, long-wave 87.0
 	//   driven by the air    138.9 W/m²
-	//   driven by the sky      3.7 W/m²
-	//   U, air to air         7.13 W/(m² K)   without the sky's part 6.95
+	//   driven by the sky      3.6 W/m²
+	//   U, air to air         7.12 W/(m² K)   without the sky's part 6.95
 }

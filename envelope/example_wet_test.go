@@ -37,8 +37,8 @@ func Example_wetOrDry() {
 	// Output:
 	// 15 °C and 90 % inside, -5 °C outside, sky -22 °C, 2 m/s; W/m²
 	// cover         face   total  convection  long-wave  latent   litres/(h 100 m²)
-	// clear film    dry   185.6        59.8      125.8     0.0     0.0
-	// clear film    wet   164.6        49.9       63.8    50.9     7.3
-	// glass         dry   122.8        59.3       63.5     0.0     0.0
-	// glass         wet   157.5        47.4       61.5    48.6     7.0
+	// clear film    dry   184.0        59.7      124.4     0.0     0.0
+	// clear film    wet   163.7        49.6       63.5    50.6     7.3
+	// glass         dry   122.2        58.9       63.2     0.0     0.0
+	// glass         wet   156.7        47.1       61.3    48.3     7.0
 }

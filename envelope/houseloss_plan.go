@@ -39,7 +39,7 @@ type HousePlan struct {
 	Climate        GroundClimate       // year that the ground sees
 	Leakage        Leakage             // air leakage
 	Annexes        []AnnexPlan         // one for each annex of the shape
-	Radiant        RadiantRoom         // what the inner faces see; an annex is always RadiantAir
+	Radiant        RadiantRoom         // what the inner faces see, RadiantEnclosure unless said; an annex is always RadiantAir
 }
 
 // House is a checked house, ready to compute losses. It is made by NewHouse,

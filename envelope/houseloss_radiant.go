@@ -11,14 +11,16 @@ import (
 // RadiantRoom says what heat radiation the inner faces of a house's covers see.
 type RadiantRoom uint8
 
-// The radiant surroundings of the inner faces.
+// The radiant surroundings of the inner faces. The enclosure is what a
+// HousePlan has that says nothing else; see the package comment for the
+// difference.
 const (
-	RadiantAir       RadiantRoom = iota // a black body at the inside air's temperature: every facet alone
+	RadiantEnclosure RadiantRoom = iota // each other, and the floor with the crop, black and RadiantRise above the inside air
+	RadiantAir                          // a black body at the inside air's temperature: every facet alone
 	RadiantGiven                        // a black body RadiantRise above the inside air: every facet alone
-	RadiantEnclosure                    // each other, and the floor with the crop, black and RadiantRise above the inside air
 )
 
-var radiantRooms = domain.Range{Min: 0, Max: float64(RadiantEnclosure), Unit: "number", Source: "constants of RadiantRoom"}
+var radiantRooms = domain.Range{Min: 0, Max: float64(RadiantGiven), Unit: "number", Source: "constants of RadiantRoom"}
 
 // enclosedRange is the number of facets that may see each other: their table
 // takes the square of it.

@@ -33,6 +33,7 @@ func filmHouse(t testing.TB) HousePlan {
 		Ground:         DefaultGround(ClaySoil()),
 		Climate:        DefaultGroundClimate(),
 		Leakage:        DefaultLeakage(),
+		Radiant:        RadiantAir, // each facet by itself
 	}
 	return p
 }

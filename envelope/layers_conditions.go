@@ -45,11 +45,11 @@ type CoverConditions struct {
 
 // DefaultCoverConditions returns a roof slope of 30 degree and 4 m on a still,
 // overcast winter night: 15 °C and 80 % inside, 0 °C outside with sky and
-// ground as warm as the air, an even sky, dry inner face, standard pressure, ISO
-// 6946 outside and ISO 15099 inside.
+// ground as warm as the air, a sky weighted to the horizon once it is colder, dry
+// inner face, standard pressure, ISO 6946 outside and ISO 15099 inside.
 func DefaultCoverConditions() CoverConditions {
 	return CoverConditions{
-		Inside: 15, InsideHumidity: 0.8, Sky: SkyEven,
+		Inside: 15, InsideHumidity: 0.8, Sky: SkyWeighted,
 		Tilt: 30, Height: 4, Pressure: constant.StandardPressure,
 		OutsideConvection: OutsideISO6946, InsideConvection: InsideISO15099,
 	}

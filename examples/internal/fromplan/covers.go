@@ -49,7 +49,7 @@ func ownCover(own plan.OwnCover) (envelope.Cover, error) {
 	return c, nil
 }
 
-// Screened is a cover with the plan's screen drawn below it.
+// Screened is a cover with the plan's screen drawn below it, as in a house.
 func Screened(p *plan.Plan, c envelope.Cover) (envelope.Cover, error) {
 	s := p.Screen
 	layer, found := envelope.FindLayer(s.Name)
@@ -59,7 +59,13 @@ func Screened(p *plan.Plan, c envelope.Cover) (envelope.Cover, error) {
 	} else if !found {
 		return c, fmt.Errorf("screen %q is not ready-made", s.Name)
 	}
-	return envelope.NewCover(append(c.Layers(), layer), append(c.Gaps(), envelope.Gap{Width: s.Gap}))
+	drawn, err := envelope.WithScreen(c, layer)
+	if err != nil {
+		return c, err
+	}
+	gaps := drawn.Gaps()
+	gaps[len(gaps)-1].Width = s.Gap
+	return envelope.NewCover(drawn.Layers(), gaps)
 }
 
 // covers are those of each kind of facet, without and with the screen; a kind
