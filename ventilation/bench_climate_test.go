@@ -77,7 +77,7 @@ func BenchmarkVentYearUnderRule(b *testing.B) {
 	c := climate(b, summerHouse(b))
 	hours := yearHours(8760)
 	hours.Settings = []ventilation.Setting{{}}
-	hours.Rule = &ventilation.Rule{Vent: 24, Warm: 12, Heater: 34000}
+	hours.Rule = ventilation.Targets{Vent: 24, Warm: 12, Heater: 34000, Humidity: 1, Most: 1}
 	year, err := c.YearTo(nil, hours)
 	if err != nil {
 		b.Fatal(err)

@@ -66,6 +66,12 @@ type climateCase struct {
 	target           float64      // °C, the inside temperature when held
 	skin             *skin        // real covers; nil for SimpleCover
 	found            climateNodes // the state written last
+	guess            climateNodes // a state near the one sought
+	warm             bool         // guess is one
+	mass             storeSeen    // W/K and °C, the structure as the air sees it
+	massShare        float64      // fraction of the sun that arrives inside that the structure takes
+	massSun          float64      // W, that sun
+	massGives        float64      // W, of that sun that the air gets at once
 	lampAir, radiant float64      // W, of lamps to the air; heat radiation to crop and floor
 	floorHeat        float64      // W, into the floor
 	lastFlow         float64      // kg/s of dry air
@@ -100,7 +106,8 @@ func (c *Climate) prepare(k *climateCase, w *Weather, s *Setting) error {
 	if h.Real != nil && w.Gain != nil {
 		into = w.Gain.Transmitted / h.FloorArea * (1 - s.Shade)
 	}
-	k.sun = h.Crop.sun(into + s.Lamps.Light/h.FloorArea)
+	k.massSun = k.massShare * into * h.FloorArea
+	k.sun = h.Crop.sun((1-k.massShare)*into + s.Lamps.Light/h.FloorArea)
 	k.canopySun = k.sun.Canopy * h.FloorArea
 	k.floorSun = k.sun.Floor * h.Floor.Absorptance * h.FloorArea
 	k.coverSun = sun * c.absorptance * h.FloorArea

@@ -38,6 +38,12 @@ func (k *climateCase) start() climateNodes {
 // solve returns the steady state with the strongest flow of air, and reports
 // whether it is stable.
 func (k *climateCase) solve() (climateNodes, bool, error) {
+	if k.warm {
+		x := k.guess
+		if stable, ok := k.newton(&x, true); ok && stable && temperatureRange.Contains(x.air) {
+			return k.stronger(x)
+		}
+	}
 	x := k.start()
 	if stable, ok := k.newton(&x, true); !ok || !stable || !temperatureRange.Contains(x.air) {
 		return k.search(k.most())

@@ -35,6 +35,7 @@ type ClimateState struct {
 	SunCanopy    float64 // W, sun absorbed by the leaves
 	SunFloor     float64 // W, sun absorbed by the floor
 	SunCover     float64 // W, sun absorbed by the cover
+	SunStructure float64 // W, sun absorbed by the structure, which is a store
 	SunReflected float64 // W, sun that came in and goes out again
 	Heat         float64 // W, sensible heat put into the air
 	Radiant      float64 // W, heat radiation of heaters and lamps to crop and floor
@@ -51,6 +52,7 @@ type ClimateState struct {
 	FloorLatent  float64 // W, floor to vapour
 	FloorUp      float64 // W, heat radiation of the floor to the cover
 	Ground       float64 // W, floor to the ground
+	ToStructure  float64 // W, air to the structure, less what that gives of its sun
 	CoverHeat    float64 // W, air to the inner surface of the cover by convection; with real covers through frame, doors and bridges, too
 	CoverLatent  float64 // W, set free at the inner surface by condensation
 	CoverLoss    float64 // W, from the inner surface to SolAir; with real covers all heat that they, frame, doors and bridges take
@@ -138,6 +140,12 @@ func (c *Climate) HeatFor(w Weather, s Setting, temperature float64) (ClimateSta
 func (k *climateCase) hold(t float64) (climateNodes, bool, error) {
 	k.held, k.target, k.heat = true, t, 0
 	x := k.start()
+	if k.warm {
+		x = k.guess
+		x.air, x.wet, x.drip = t, false, 0
+		es, _ := saturation(t)
+		x.vapour = min(x.vapour, 0.999*es)
+	}
 	var err error
 	if stable, ok := k.newton(&x, true); ok && stable {
 		x, _, err = k.stronger(x)
@@ -222,6 +230,8 @@ func (k *climateCase) state(out *ClimateState, x *climateNodes, stable bool) {
 		out.FloorLatent = out.Soil * (vapourEnthalpy(t) - liquidHeat*x.floor)
 	}
 	out.Ground = k.floorConductance * (x.floor - k.ground)
+	out.SunStructure = k.massSun
+	out.ToStructure = k.mass.conductance*(t-k.mass.temperature) - k.massGives
 	runs := 0.0 // W, enthalpy of the water that runs off the cover
 	if k.skin != nil {
 		runs = k.coveredState(out, x)
@@ -242,7 +252,7 @@ func (k *climateCase) state(out *ClimateState, x *climateNodes, stable bool) {
 	out.Liquid = liquidHeat*(out.Transpired*x.canopy+out.Soil*x.floor+k.mist*t-out.Drip*t) - runs
 	out.MoistureHeat = k.moisture * vapourEnthalpy(t)
 	out.HeatIn = out.SunCanopy + out.SunFloor + out.Heat + out.Radiant + out.FloorHeating + out.LampAir + out.MoistureHeat + out.Liquid
-	out.HeatOut = out.Ground + out.CoverLoss + out.AirSensible + out.AirLatent
+	out.HeatOut = out.Ground + out.ToStructure + out.CoverLoss + out.AirSensible + out.AirLatent
 	out.WaterIn = out.Transpired + out.Soil + out.Mist + out.Moisture
 	out.WaterOut = out.Condensed + out.Drip + out.ByAir
 	out.HeatResidual, out.WaterResidual = out.HeatIn-out.HeatOut, out.WaterIn-out.WaterOut

@@ -36,7 +36,8 @@
 //
 //	canopy: sun = sensible + latent + long-wave to cover and floor
 //	floor:  sun + long-wave = sensible + latent + into the ground
-//	cover:  convection + long-wave + condensation = (U without its inner film) A (Tcover - Tsol-air)
+//	cover:  convection + long-wave + condensation = (U without its inner film) A (Tcover - Tsol-air),
+//	        or what package envelope has each facet, frame, door and bridge take (RealCover)
 //	water:  transpiration + soil + mist + moisture = condensation + drip + m (W - Wo)
 //	air:    sensible + heat + h_g of what evaporates = to the cover + m (h - ho) + h_g of what condenses
 //
@@ -47,8 +48,11 @@
 // and air never passes saturation: what it cannot hold drips. Opening, heat,
 // mist, vapour set free, a pad and shade are a Setting. HeatFor asks for the
 // heat that holds a temperature, OpeningForTemperature and OpeningForDeficit
-// for the position of the vents, YearTo for the hours of a year with the soil
-// as the store of heat. FAO-56 gives radiation and reference evapotranspiration
+// for the position of the vents, YearTo for the hours of a year, with soil and
+// structure as stores of heat, under a Keeper: targets by day and night, a
+// humidity held by vents and heat, a screen by sun and clock (DayNight), or a
+// rule of the user's own. Heat enters as air, as radiation to crop and floor, in
+// the floor, and from lamps as light, radiation and air. FAO-56 gives radiation and reference evapotranspiration
 // outdoors (Grass).
 //
 // Winter: the outside air that holds a humidity after what condenses on the
@@ -82,7 +86,8 @@
 //	the same with every state that wind against stack has Climate.States
 //	heat, or position of the vents, for a setpoint        Climate.HeatFor, OpeningForTemperature, OpeningForDeficit
 //	a day under a rule or a hand                          Climate.Day
-//	a year, with the soil's heat                          Climate.YearTo (Hours, Rule)
+//	a year, with the heat of soil and structure           Climate.YearTo (Hours, Targets, DayNight)
+//	covers facet by facet, screens, films, wet faces      RealCover; SimpleCover for one U
 //	evapotranspiration outdoors                           GrassDay, GrassHour, Grass
 //	air and heat to hold a humidity in winter             DryingCase; Purge for rounds of heat and vent
 //
@@ -101,11 +106,11 @@
 // Network moisture enters through the density only, when the caller gives that
 // of moist air.
 //
-// In Climate: the store of heat of air, crop and structure (each hour is
-// steady; minutes to an hour in truth), sun by direction (the transmittance is
-// one number), the share of the sun turned back inside that the cover absorbs,
+// In Climate: the store of heat of air and crop (each hour is steady; minutes in
+// truth), sun by direction but where Weather has Gain (the transmittance is one
+// number), heat radiation of pipes straight to the cover, the share of the sun turned back inside that the cover absorbs,
 // freezing of what condenses, water that runs short at the roots, the heat that
-// water brings up from the roots, U that changes with wind.
+// water brings up from the roots, a U of SimpleCover that changes with wind.
 //
 // # Function, equation, range, accuracy, check
 //
@@ -147,7 +152,9 @@
 //	Climate.Solve                   the five balances above             -60 to 80 °C inside    1e-9 of each balance   second solution 1e-6 K; laws
 //	Climate.States                  the same, over the flow             states 1 % apart       as Climate.Solve       SteadyStates for dry air
 //	Climate.HeatFor                 the same at a temperature           -60 to 80 °C inside    as Climate.Solve       its inverse
-//	Climate.YearTo                  hours, exact soil mass              one mass               of the steady hour     worked by hand
+//	Climate.YearTo                  hours, exact masses                 soil, structure        of the steady hour     worked by hand
+//	RealCover                       envelope.House.Loss                 -60 to 60 °C inside    1e-6 of the heat       envelope at the state
+//	DayNight.Keep, Targets          as said                             by hour                1e-6 K, 1e-6           laws
 //	OpeningForTemperature           root of T(opening) - limit          0 to 1                 1e-6 K                 laws
 //	OpeningForDeficit               root of the deficit                 0 to 1                 32 steps               laws
 //	Canopy.Solve                    2 LAI form [Stanghellini87]         LAI to 12              fitted to one crop     factors by hand

@@ -28,7 +28,7 @@ func Example_hoursUnderARule() {
 	}
 	hours := ventilation.Hours{
 		Pressure: 97300, Settings: []ventilation.Setting{{}},
-		Rule: &ventilation.Rule{Warm: 14, Vent: 24, Heater: 25000},
+		Rule: ventilation.Targets{Warm: 14, Vent: 24, Heater: 25000, Humidity: 1, Most: 1},
 		Soil: ventilation.FloorStore{Capacity: 3e5, Deep: 1, Ground: 10, Start: 12},
 	}
 	for h := range 24 {

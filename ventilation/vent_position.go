@@ -57,21 +57,23 @@ func (c *Climate) OpeningForTemperature(w Weather, s Setting, limit float64) (Ve
 	}
 	var p VentPosition
 	err := o.k.meet(func() (err error) {
-		p, err = o.coolerThan(limit)
+		p, err = o.coolest(limit, 0, 1)
 		return err
 	})
 	return p, err
 }
 
-func (o *openings) coolerThan(limit float64) (VentPosition, error) {
+// coolest returns the least position between low and high at which the house is
+// no warmer than limit, or the coolest.
+func (o *openings) coolest(limit, low, high float64) (VentPosition, error) {
 	var p VentPosition
-	shut := o.try(0, &p.State)
+	shut := o.try(low, &p.State)
 	if shut && p.State.Temperature <= limit {
-		p.Met = true
+		p.Opening, p.Met = low, true
 		return p, nil
 	}
-	if o.try(1, &p.State) && p.State.Temperature > limit && p.State.Temperature >= p.State.Entering {
-		p.Opening = 1
+	if o.try(high, &p.State) && p.State.Temperature > limit && p.State.Temperature >= p.State.Entering {
+		p.Opening = high
 		return p, nil
 	}
 	// The inside temperature over the limit, large where there is no state.
@@ -81,19 +83,19 @@ func (o *openings) coolerThan(limit float64) (VentPosition, error) {
 		}
 		return p.State.Temperature - limit
 	}
-	if excess(1) <= 0 {
-		u, err := solve.Root(excess, 0, 1, 1e-12)
+	if excess(high) <= 0 {
+		u, err := solve.Root(excess, low, high, 1e-12)
 		if err != nil {
 			return VentPosition{}, err
 		}
 		// The limit itself must hold: step to its cool side.
-		for step := 1e-12; excess(u) > 0 && u < 1; step *= 2 {
-			u = min(1, u+step)
+		for step := 1e-12; excess(u) > 0 && u < high; step *= 2 {
+			u = min(high, u+step)
 		}
 		p.Opening, p.Met = u, true
 		return p, nil
 	}
-	u := least(excess)
+	u := low + (high-low)*least(func(share float64) float64 { return excess(low + (high-low)*share) })
 	if !o.try(u, &p.State) {
 		return VentPosition{}, o.err
 	}

@@ -1,0 +1,259 @@
+package ventilation
+
+import (
+	"errors"
+	"math"
+
+	"cloche.example/internal/solve"
+)
+
+// keeping is the search for what keeps one house at its targets in one hour.
+type keeping struct {
+	openings
+	t      Targets
+	base   float64      // W, heat to the air without the heater
+	beamed float64      // W, heat radiation without the heater
+	heater float64      // W, of the heater, as air and radiation
+	x      climateNodes // the state found
+	stable bool
+	short  bool // the targets could not be kept
+}
+
+// Tolerances of what a rule holds.
+const (
+	ventTolerance  = 1e-9  // fraction, of a position of the vents that holds a temperature
+	humidTolerance = 1e-6  // fraction, of a position of the vents that holds a humidity, and K of the heat for it
+	shareTolerance = 1e-10 // fraction of the heater's power, to which the share that radiates is met
+)
+
+// keep finds the vents and the heat that keep the house at its targets, and
+// writes the state to out.
+func (o *keeping) keep(out *ClimateState) error {
+	k := &o.k
+	least, most := o.t.Least, o.t.Most
+	if k.c.house.Air.fansAlone() && least == 0 {
+		least = most
+	}
+	o.short = false
+	err := o.warmed(least, o.t.Warm)
+	hot := errors.Is(err, errHot)
+	if err != nil && !hot {
+		return err
+	}
+	if hot || o.x.air > o.t.Vent {
+		if err = o.vent(least, most); err != nil {
+			return err
+		}
+	}
+	if o.t.Humidity < 1 && o.humidity() > o.t.Humidity {
+		if err = o.dry(most); err != nil {
+			return err
+		}
+	}
+	k.state(out, &o.x, o.stable)
+	return nil
+}
+
+// humidity is the relative humidity of the state found.
+func (o *keeping) humidity() float64 {
+	es, _ := saturation(o.x.air)
+	return o.x.vapour / es
+}
+
+// warmed finds the state with the vents at u, no colder than warm as far as the
+// heater's power goes.
+func (o *keeping) warmed(u, warm float64) (err error) {
+	k := &o.k
+	if k.opening != u {
+		k.opening, k.lastDrive = u, math.NaN()
+	}
+	if u == 0 && k.c.house.Air.fansAlone() {
+		return errShut
+	}
+	k.heat, k.radiant, o.heater = o.base, o.beamed, 0
+	k.guess = o.x
+	if o.x, o.stable, err = k.solve(); err != nil || o.x.air >= warm {
+		return err
+	}
+	if err = o.held(warm); err != nil {
+		return err
+	}
+	if o.heater > o.t.Heater {
+		o.heater, o.short = o.t.Heater, true
+		k.heat, k.radiant = o.base+(1-o.t.Radiant)*o.heater, o.beamed+o.t.Radiant*o.heater
+		o.x, o.stable, err = k.solve()
+	}
+	return err
+}
+
+// held finds the state at the inside temperature t, °C, and the heater's power
+// for it: what it gives to the air is found for what it radiates, until the two
+// have their shares.
+func (o *keeping) held(t float64) (err error) {
+	k := &o.k
+	share := o.t.Radiant
+	miss := func(q float64) (float64, error) {
+		k.radiant = o.beamed + share*q
+		if o.x, o.stable, err = k.hold(t); err != nil {
+			return math.NaN(), err
+		}
+		return k.heat - o.base - (1-share)*q, nil
+	}
+	q := o.heater
+	f, err := miss(q)
+	if share == 0 {
+		o.heater = k.heat - o.base
+		return err
+	}
+	next := q + f
+	for range 30 {
+		if err != nil || math.Abs(f) <= shareTolerance*(math.Abs(q)+k.c.house.FloorArea) {
+			break
+		}
+		last, before := q, f
+		q = next
+		if f, err = miss(q); f != before {
+			next = q - f*(q-last)/(f-before)
+		}
+	}
+	o.heater = q
+	return err
+}
+
+// vent finds the position of the vents between least and most that keeps the
+// house at Vent, or the coolest.
+func (o *keeping) vent(least, most float64) error {
+	k := &o.k
+	k.heat, k.radiant, o.heater = o.base, o.beamed, 0
+	if o.trim(least, most) {
+		return nil
+	}
+	var p VentPosition
+	p, err := o.coolest(o.t.Vent, least, most)
+	if err != nil {
+		return err
+	}
+	o.x, k.opening = k.found, p.Opening
+	o.stable, o.short = p.State.Stable, !p.Met
+	return nil
+}
+
+// trim finds the position that leaves the house at Vent by the flow that this
+// takes: at that temperature the heat left over falls with the flow. It reports
+// false where that does not end at a state, the strongest at its position.
+func (o *keeping) trim(least, most float64) bool {
+	k := &o.k
+	limit := o.t.Vent
+	if limit <= k.entering+0.01 {
+		return false
+	}
+	x := o.x
+	k.held, k.target = true, limit
+	x.air = limit
+	defer func() { k.held = false }()
+	// The flow that takes the heat, kg/s, by Newton's method on its slope.
+	m := max(k.lastFlow, 1e-3*k.c.house.Volume/secondsPerHour)
+	var over, slope, last, before float64
+	for i := range 30 {
+		k.lastFlow = m
+		if es, _ := saturation(x.air); x.vapour > es {
+			x.vapour = 0.99 * es
+		}
+		if _, ok := k.newton(&x, false); !ok || x.wet {
+			return false
+		}
+		over = k.residual[onAir]
+		if math.Abs(over) <= 1e-9*k.size[onAir] {
+			break
+		}
+		slope = -k.enteringHeat * (limit - k.entering)
+		if i > 0 && m != last {
+			slope = (over - before) / (m - last)
+		}
+		if !(slope < 0) || i == 29 {
+			return false
+		}
+		last, before = m, over
+		m = max(0.1*m, m-over/slope)
+	}
+	// The position that drives it.
+	drive := func(u float64) float64 {
+		f := k.flow(x.air, x.vapour)
+		f.opening = u
+		driven, p := f.solve(k.lastDrive)
+		k.lastDrive = p
+		return driven - m
+	}
+	if !(drive(least) < 0 && drive(most) > 0) {
+		return false
+	}
+	u, err := solve.Root(drive, least, most, ventTolerance)
+	if err != nil {
+		return false
+	}
+	k.held, k.opening = false, u
+	stable, ok := k.newton(&x, true)
+	if !ok || !stable || math.Abs(x.air-limit) > 1e-5 {
+		return false
+	}
+	if y, _, err := k.stronger(x); err != nil || y.air != x.air {
+		return false
+	}
+	o.x, o.stable = x, stable
+	return true
+}
+
+// dry opens the vents up to Dry and then warms by up to Lift, as far as keeps the
+// humidity at its limit.
+func (o *keeping) dry(most float64) error {
+	limit := o.t.Humidity
+	u := o.k.opening
+	over := func(u, warm float64) (float64, error) {
+		err := o.warmed(u, warm)
+		return o.humidity() - limit, err
+	}
+	top := max(u, min(o.t.Dry, most))
+	if top > u {
+		f, err := over(top, o.t.Warm)
+		if err != nil {
+			return err
+		}
+		if f <= 0 {
+			return o.settleOn(u, top, func(u float64) (float64, error) { return over(u, o.t.Warm) })
+		}
+	}
+	warm := max(o.t.Warm, o.x.air)
+	high := min(o.t.Warm+o.t.Lift, o.t.Vent)
+	if high <= warm {
+		o.short = true
+		return nil
+	}
+	f, err := over(top, high)
+	if err != nil {
+		return err
+	}
+	if f > 0 {
+		o.short = true
+		return nil
+	}
+	return o.settleOn(warm, high, func(t float64) (float64, error) { return over(top, t) })
+}
+
+// settleOn finds where f, which is above zero at a and not at b, falls to zero,
+// and leaves the state of its not humid side.
+func (o *keeping) settleOn(a, b float64, f func(float64) (float64, error)) error {
+	var failed error
+	at, err := solve.Root(func(v float64) float64 {
+		y, err := f(v)
+		failed = errors.Join(failed, err)
+		return y
+	}, a, b, humidTolerance)
+	if failed != nil {
+		return failed
+	}
+	if err != nil {
+		at = b // not above zero at a once the vents have moved
+	}
+	_, err = f(min(b, at+humidTolerance))
+	return err
+}
