@@ -99,14 +99,14 @@ func Example_dayAndNight() {
 		}
 	}
 	// Output:
-	// screen by sun and clock: 84 kWh
-	//    0 h  13.0 °C  69 %  heat  5.1 kW  vents  0.0 %  benches 14.3 °C
-	//    6 h  13.0 °C  77 %  heat  4.0 kW  vents  0.0 %  benches 13.0 °C
+	// screen by sun and clock: 85 kWh
+	//    0 h  13.0 °C  72 %  heat  5.1 kW  vents  0.0 %  benches 14.3 °C
+	//    6 h  13.0 °C  79 %  heat  4.1 kW  vents  0.0 %  benches 13.0 °C
 	//   12 h  20.8 °C  90 %  heat  0.0 kW  vents 10.0 %  benches 23.5 °C
-	//   18 h  13.0 °C  78 %  heat  2.2 kW  vents  0.0 %  benches 16.5 °C
-	// screen on windless nights: 98 kWh
-	//    0 h  13.0 °C  69 %  heat  5.1 kW  vents  0.0 %  benches 14.3 °C
-	//    6 h  13.0 °C  77 %  heat  4.0 kW  vents  0.0 %  benches 13.0 °C
+	//   18 h  13.0 °C  79 %  heat  2.2 kW  vents  0.0 %  benches 16.5 °C
+	// screen on windless nights: 99 kWh
+	//    0 h  13.0 °C  72 %  heat  5.1 kW  vents  0.0 %  benches 14.3 °C
+	//    6 h  13.0 °C  79 %  heat  4.1 kW  vents  0.0 %  benches 13.0 °C
 	//   12 h  20.8 °C  90 %  heat  0.0 kW  vents 10.0 %  benches 23.5 °C
-	//   18 h  13.0 °C  78 %  heat  2.2 kW  vents  0.0 %  benches 16.5 °C
+	//   18 h  13.0 °C  79 %  heat  2.2 kW  vents  0.0 %  benches 16.5 °C
 }
