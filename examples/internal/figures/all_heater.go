@@ -3,8 +3,8 @@ package figures
 // heaterFigures are those of package airheat.
 func heaterFigures() []Figure {
 	return []Figure{
-		duty(), flueLoss(), woodMoisture(), fuels(), fireInTheHouse(),
-		friction(), ductPieces(), operatingPoint(), branches(), sweatingDuct(), tubeEvenness(), jetThrow(),
-		warmUp(), frostHours(), freezeOut(), soilStore(), rockBed(), seasonMethods(),
+		duty(), ridgeReturn(), airOrWater(), flueLoss(), woodMoisture(), fuels(), fireInTheHouse(),
+		friction(), ductPieces(), ductSize(), operatingPoint(), dividingTee(), branches(), ductHeat(), sweatingDuct(), tubeEvenness(), jetThrow(),
+		warmUp(), frostHours(), freezeOut(), soilStore(), rockBed(), seasonMethods(), degreeDays(), setBack(),
 	}
 }

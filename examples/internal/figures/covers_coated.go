@@ -14,7 +14,7 @@ func coatedGlazing() Figure {
 		Sketch:   "4-16-4: two panes, 16 mm of gas between, a coating on one face in the gap.",
 		Given:    coatedGiven(),
 		Assumes:  []string{"The standard's boundary conditions: 283 K in the mean, 15 K across the space, upright; declared to one decimal."},
-		Change:   []string{"Argon without a coating gains a tenth, a coating without argon a half: the radiation was the greater leak."},
+		Change:   []string{"No argon (a share of 0): see that the coating alone halves the loss. The radiation was the greater leak."},
 		Code:     "solveCoatedGlazing",
 		Solve:    solveCoatedGlazing,
 	}

@@ -19,7 +19,7 @@ func wetOrDry() Figure {
 			{"v", "wind at the cover", "m/s", 2, 0, 15},
 		},
 		Assumes: []string{"A roof of 30 degree; the wet face is covered by water and takes up what condenses."},
-		Change:  []string{"Dry the house to 50 %: the latent heat goes, the closing of the film stays.", "An overcast sky: the gain of the wet film shrinks."},
+		Change:  []string{"Dry the house to 50 %: the latent heat falls to a quarter, the closing of the film stays.", "An overcast sky: the film's gain by wetness is gone, the glass's loss stays."},
 		Code:    "solveWetOrDry",
 		Solve:   solveWetOrDry,
 	}
@@ -68,6 +68,6 @@ func solveWetOrDry(v []float64) (r Result, err error) {
 		{Says: "Heat that it sets free.", Formula: "q_l = m L", Values: numbers{"m": wet.Condensate, "L": latent}, Value: wet.InLatent, Unit: "W/m²"},
 		{Says: "All that leaves the house through wet glass.", Formula: "q = q_c + q_r + q_l", Values: numbers{"q_c": wet.InConvective, "q_r": wet.InRadiative, "q_l": wet.InLatent}, Value: wet.FluxIn, Unit: "W/m²"},
 	}
-	r.Picture = bars("Heat through the cover", "Four bars: film dry and wet, glass dry and wet.", "%.0f W/m²", "Wetness helps the film and harms the glass.", rows...)
+	r.Picture = bars("Heat through the cover", "Four bars: film dry and wet, glass dry and wet.", "%.0f W/m²", "Under a cold sky wetness helps the film and harms the glass.", rows...)
 	return r, nil
 }

@@ -222,3 +222,6 @@ func points(x, y []float64) plotter.XYs {
 	}
 	return at
 }
+
+// cosine is that of an angle in degree.
+func cosine(angle float64) float64 { return math.Cos(angle * math.Pi / 180) }

@@ -15,7 +15,7 @@ func operatingPoint() Figure {
 		Sketch:   "The fan gives less pressure the more it moves; the duct asks for more. They meet in one point.",
 		Given:    operatingGiven(),
 		Assumes:  []string{"The fan's six tested points joined by straight lines, by a curve in the source; fan and motor of the efficiencies 0.5 and 0.75, the motor in the stream."},
-		Change:   []string{"A duct of 0.15 m: the fan works near its peak and moves a third.", "Twice the length costs little: the fittings are the greater part."},
+		Change:   []string{"A duct of 0.15 m: the fan works near its peak and moves less than half.", "Twice the length costs little: the fittings are the greater part."},
 		Code:     "solveOperatingPoint",
 		Solve:    solveOperatingPoint,
 	}

@@ -21,7 +21,7 @@ func sweatingDuct() Figure {
 			{"v", "speed", "m/s", 4, 1, 15},
 		},
 		Assumes: []string{"Lewis number 1 at the wet wall; the film inside by Petukhov's formula."},
-		Change:  []string{"Insulate the duct to 1 W/(m² K): the wall comes above the dew point and stays dry."},
+		Change:  []string{"Insulate the duct to 0.5 W/(m² K): the wall comes above the dew point and stays dry."},
 		Code:    "solveSweatingDuct",
 		Solve:   solveSweatingDuct,
 	}

@@ -89,6 +89,6 @@ func solveSlab(v []float64) (res Result, err error) {
 		{Says: "The buried wall, bare.", Formula: "U_w = 2 λ/(π z) (1 + 0.5 d_f/(d_f + z)) ln(z/d_w + 1)", Source: "IsoGround17 eq. 16", Values: values, Value: pit.UWall, Unit: "W/(m² K)"},
 		{Says: "The pit as a whole: floor and wall.", Formula: "H = A U_p + z P U_w", Source: "IsoGround17 eq. 18", Values: numbers{"A": g.Area, "U_p": pit.UFloor, "z": z, "P": g.Perimeter, "U_w": pit.UWall}, Value: pit.Total, Unit: "W/K", Within: 1e-6, Why: "rounding"},
 	}
-	res.Picture = bars("Into the ground in January", "Four bars of heat into the ground in January.", "%.0f W", "January's heat: the insulated edge saves a third, bare buried walls cost more than they shelter.", rows...)
+	res.Picture = bars("Into the ground in January", "Four bars of heat into the ground in January.", "%.0f W", "January's heat: an insulated edge saves, bare buried walls cost.", rows...)
 	return res, nil
 }

@@ -22,7 +22,7 @@ func leakage() Figure {
 			{"v", "wind", "m/s", 4, 0, 15},
 		},
 		Assumes: []string{"Leaks over 3 m of height, half of them in roof and floor, more in the roof; an exponent of 0.65; a house in half-open land. 80 % inside, 85 % outside."},
-		Change:  []string{"No wind: the warmth alone leaves a third of the air changes.", "The two do not add up: they share the same gaps."},
+		Change:  []string{"Still air: the warmth alone makes about two thirds of the air changes of this night.", "The two do not add up: they share the same gaps."},
 		Code:    "solveLeakage",
 		Solve:   solveLeakage,
 	}

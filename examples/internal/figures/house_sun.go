@@ -19,7 +19,7 @@ func sunThroughCover() Figure {
 			{"γ", "direction of the sun, clockwise from north", "degree", 180, 0, 360},
 		},
 		Assumes: []string{"Glass of 4 mm that passes 90 % straight on; clean, no bars; grass outside that throws back a fifth; an even sky."},
-		Change:  []string{"A low sun: the south wall takes more than the roof.", "Turn the sun to the west: the end wall comes in."},
+		Change:  []string{"A sun of 10 degree: a square metre of the south wall takes half as much again as one of the roof.", "Turn the sun to the west: the end wall comes in."},
 		Code:    "solveSunThroughCover",
 		Solve:   solveSunThroughCover,
 	}

@@ -14,7 +14,7 @@ func dryingByHeating() Figure {
 		Sketch:   "A closed house, a heater, no vent open.",
 		Given:    warmedGiven(),
 		Assumes:  []string{"No water is added or taken; a pressure of 101325 Pa. Plants would evaporate more into the drier air."},
-		Change:   []string{"The magazine's rule that each 11 K halve the relative humidity: try it at 5 and at 25 °C."},
+		Change:   []string{"A common rule says that 11 K more halve the relative humidity (common practice, no source): try it from 5 and from 25 °C."},
 		Code:     "solveDryingByHeating",
 		Solve:    solveDryingByHeating,
 	}

@@ -23,7 +23,7 @@ func frostHours() Figure {
 			{"b", "span", "m", 6, 4, 12},
 		},
 		Assumes: []string{"80 % inside, 85 % outside, a clear sky, the structure and the soil of an ordinary house; no water freezes or condenses."},
-		Change:  []string{"A milder night: the hours grow faster than the degrees."},
+		Change:  []string{"A milder night of -2 °C: the house holds out for half as long again."},
 		Code:    "solveFrostHours",
 		Solve:   solveFrostHours,
 	}

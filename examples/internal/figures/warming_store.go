@@ -22,7 +22,7 @@ func soilStore() Figure {
 			{"t_n", "house air by night", "°C", 9, 0, 14},
 		},
 		Assumes: []string{"Soil at 14 °C to begin with; each tube has its own square of soil; nothing is lost to the sides or below."},
-		Change:  []string{"Dry ridge air: the store takes little. Most of the heat of warm humid air is in its water."},
+		Change:  []string{"Dry ridge air: the store takes about half. The rest of the heat of warm humid air is in its water."},
 		Code:    "solveSoilStore",
 		Solve:   solveSoilStore,
 	}
