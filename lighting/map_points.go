@@ -125,10 +125,13 @@ func (b Bed) GridFor(clearance float64) (*Points, error) {
 	if err := errors.Join(domain.Within("Bed", b.check()), clearanceRange.Check("clearance", clearance)); err != nil {
 		return nil, err
 	}
-	n := func(side float64) int {
-		return int(math.Min(math.Max(5, math.Ceil(side/(spacingShare*clearance)*(1-1e-12))), maxPoints))
-	}
-	return b.Grid(n(b.Length), n(b.Width))
+	return b.Grid(cells(b.Length, spacingShare*clearance), cells(b.Width, spacingShare*clearance))
+}
+
+// cells is the count of cells along a side, 5 at least, whose spacing, m, is no
+// wider than this.
+func cells(side, spacing float64) int {
+	return int(math.Min(math.Max(5, math.Ceil(side/spacing*(1-1e-12))), maxPoints))
 }
 
 // Len returns the count of points.

@@ -1,6 +1,7 @@
 package lighting
 
 import (
+	"fmt"
 	"math"
 
 	"gonum.org/v1/gonum/floats"
@@ -24,23 +25,88 @@ func (n Need) place(columns, rows int, x []float64) (Plan, error) {
 	return p, err
 }
 
-// light maps the plan on a grid fine enough for its height.
-func (n Need) light(p *Plan, shared *tables) (*Lights, *Points, []float64, error) {
-	lights, err := newLights(p.Layout, shared)
+// symmetric tells that fixtures set evenly about the middle of the bed light
+// each quarter of it alike.
+func (n Need) symmetric() bool {
+	_, ok := n.Fixture.Light.(CosinePower)
+	return ok && n.Fixture.Aim == Orientation{}
+}
+
+// sample returns mean and least direct light of a layout, µmol/(m² s), with a
+// grid of cell centres whose spacing is the share of the clearance, and as many
+// points along the edges for the least.
+func (n Need) sample(l Layout, share float64, shared *tables) (mean, least float64, err error) {
+	lights, err := newLights(l, shared)
 	if err != nil {
-		return nil, nil, nil, err
+		return 0, 0, err
 	}
-	points, err := n.Bed.GridFor(lights.lowest - n.Bed.Z)
+	points, weight, err := n.Bed.sampled(share*(lights.lowest-n.Bed.Z), n.symmetric())
 	if err != nil {
-		return nil, nil, nil, err
+		return 0, 0, err
 	}
 	ppfd, err := lights.MapTo(nil, points)
-	return lights, points, ppfd, err
+	if err != nil {
+		return 0, 0, err
+	}
+	return floats.Dot(ppfd, weight) / floats.Sum(weight), floats.Min(ppfd), nil
+}
+
+// sampled returns cell centres and edge points of the bed, or of the quarter
+// with the smallest x and y, with the weight of each in the mean.
+func (b Bed) sampled(spacing float64, quarter bool) (*Points, []float64, error) {
+	nx, ny := cells(b.Length, spacing), cells(b.Width, spacing)
+	if nx > maxPoints/ny {
+		return nil, nil, fmt.Errorf("a grid of %d by %d cells: %w", nx, ny, ErrRange)
+	}
+	x, wx := places(b.X, b.Length, nx, quarter)
+	y, wy := places(b.Y, b.Width, ny, quarter)
+	p, weight := newPoints(len(x)*len(y)), make([]float64, len(x)*len(y))
+	for j := range y {
+		for i := range x {
+			p.set(j*len(x)+i, Point{x[i], y[j], b.Z}, up)
+			weight[j*len(x)+i] = wx[i] * wy[j]
+		}
+	}
+	return p, weight, nil
+}
+
+// places lists the edge and the cell centres of a side, or of half of it, with
+// their weights.
+func places(from, side float64, n int, half bool) (at, weight []float64) {
+	at, weight = append(at, from), append(weight, 0)
+	for i := range n {
+		w := 1.0
+		if half && 2*i+1 < n {
+			w = 2
+		}
+		if half && 2*i+1 > n {
+			return at, weight
+		}
+		at, weight = append(at, from+side*(float64(i)+0.5)/float64(n)), append(weight, w)
+	}
+	return append(at, from+side), append(weight, 0)
 }
 
 // judge fills in what the plan reaches, with the reflected light or without.
 func (n Need) judge(p *Plan, shared *tables, reflections bool) error {
-	lights, points, ppfd, err := n.light(p, shared)
+	lights, err := newLights(p.Layout, shared)
+	if err != nil {
+		return err
+	}
+	clearance := lights.lowest - n.Bed.Z
+	points, err := n.Bed.GridFor(clearance)
+	if err != nil {
+		return err
+	}
+	edges, _, err := n.Bed.sampled(spacingShare*clearance, false)
+	if err != nil {
+		return err
+	}
+	ppfd, err := lights.MapTo(nil, points)
+	if err != nil {
+		return err
+	}
+	all, err := lights.MapTo(nil, edges)
 	if err != nil {
 		return err
 	}
@@ -50,12 +116,18 @@ func (n Need) judge(p *Plan, shared *tables, reflections bool) error {
 		if err != nil {
 			return err
 		}
-		reflected, err := s.Map(points)
-		if err != nil {
-			return err
+		for _, m := range []struct {
+			at *Points
+			to []float64
+		}{{points, ppfd}, {edges, all}} {
+			reflected, err := s.Map(m.at)
+			if err != nil {
+				return err
+			}
+			floats.Add(m.to, reflected)
 		}
-		floats.Add(ppfd, reflected)
 	}
+	p.Least = floats.Min(all) * n.Maintenance.Factor()
 	total := floats.Sum(ppfd)
 	p.Reflected = 1 - direct/total
 	if p.FirstDay, err = Evenness(ppfd); err != nil {

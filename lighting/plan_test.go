@@ -2,6 +2,7 @@ package lighting
 
 import (
 	"math"
+	"math/rand"
 	"testing"
 
 	"github.com/stretchr/testify/require"
@@ -32,6 +33,59 @@ func TestAPlanReachesItsNeed(t *testing.T) {
 	// No fewer fixtures could: the photons that fall beside the bed count.
 	least := UtilisationMethod{n.PPFD, n.Bed.Area(), 90, 1, 0.9 * 0.95}.Fixtures()
 	require.GreaterOrEqual(t, float64(len(p.Layout)), least)
+}
+
+// Plans of random needs hold the mean and the evenness on a grid far finer than
+// theirs, whose cells reach closer to the edges.
+func TestPlansHoldOnAFinerGrid(t *testing.T) {
+	rng := rand.New(rand.NewSource(5))
+	solved := 0
+	for range 16 {
+		n := need(t)
+		n.Fixture.Light = CosinePower{100 + rng.Float64()*500, 1 + rng.Float64()*3}
+		n.PPFD, n.U0 = 50+rng.Float64()*300, 0.3+0.5*rng.Float64()
+		n.Bed.Length, n.Bed.Width = 2+10*rng.Float64(), 1+4*rng.Float64()
+		n.MinHeight = 0.5 + 0.5*rng.Float64()
+		n.MaxHeight = n.MinHeight + 2*rng.Float64()
+		p, err := n.Solve()
+		if err != nil {
+			require.ErrorIs(t, err, ErrNoSolution)
+			continue
+		}
+		solved++
+		fine, err := n.Bed.Grid(200, 100)
+		require.NoError(t, err)
+		lights, err := NewLights(p.Layout...)
+		require.NoError(t, err)
+		ppfd, err := lights.MapTo(nil, fine)
+		require.NoError(t, err)
+		s, err := Evenness(ppfd)
+		require.NoError(t, err)
+		require.Greater(t, s.U0, n.U0-0.01, "%+v", n)
+		require.InEpsilon(t, s.Mean*n.Maintenance.Factor(), p.Harvest.Mean, 0.01)
+		require.InEpsilon(t, s.Mean*s.U0*n.Maintenance.Factor(), p.Least, 0.05)
+	}
+	require.Greater(t, solved, 8)
+}
+
+// A bed lit the same in each quarter has the mean and least of a quarter.
+func TestAQuarterOfTheBedShowsAll(t *testing.T) {
+	n := need(t)
+	n.Fixture.Length = 1.2
+	for _, c := range [][2]int{{5, 2}, {4, 3}, {1, 1}} {
+		p, err := n.place(c[0], c[1], []float64{0.3, -0.2, 0.4})
+		require.NoError(t, err)
+		require.True(t, n.symmetric())
+		mean, least, err := n.sample(p.Layout, 0.2, &tables{})
+		require.NoError(t, err)
+		turned := n
+		turned.Fixture.Aim = Aim(AimAngles{Yaw: 180})
+		require.False(t, turned.symmetric())
+		all, lowest, err := turned.sample(p.Layout, 0.2, &tables{})
+		require.NoError(t, err)
+		require.InEpsilon(t, all, mean, 1e-9)
+		require.InEpsilon(t, lowest, least, 1e-9)
+	}
 }
 
 func TestAPlanCountsReflectedLight(t *testing.T) {
