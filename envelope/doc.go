@@ -63,6 +63,12 @@
 // Solution.UAmbient divides by the mixed air and radiant temperatures of
 // ISO 15099. For one pane in one state the three differ by half.
 //
+// LightLayers.Diffuse is what one slope lets through and Glazing.Gain what the
+// whole house takes in; BedLight says what of it comes down on a bed, the sun's
+// beam by its place and the sky's light apart. Before plants sun and sky count
+// alike by the square metre, but a bed half in a shadow is known by
+// BedBeam.Facets alone.
+//
 // # Equations
 //
 //	function              equation                   range                 accuracy          check
@@ -95,6 +101,7 @@
 //	FindLeakageClass             AsaeHeat03, AshApp11       8 classes             factor of 2       13 values from memory
 //	Leakage.Flow          WalWil98                   0 to 40 m/s           10 % in houses    by hand, integral over the wall
 //	Facet.Sun, Glazing    DufBec13 1.6, 2.15         sun -90 to 90 degree  even sky          by hand, projection of a body
+//	NewBedLight           straight rays              one bay, clear        exact; sky 2e-3   zenith, one wall, what lands
 //	House.Loss            sum of the above           as Cover.Solve        sums 1e-9         each facet alone, laws
 //	Materials, Covers     see each Source            low to high           typical values    40 rows as printed
 //

@@ -1,5 +1,7 @@
 package envelope
 
+import "math"
+
 // Ranges that the tests of package envelope_test read.
 var (
 	AirChangesRange  = airChangesRange
@@ -40,4 +42,32 @@ func View(h *House, from, to int) float64 {
 		n++
 	}
 	return h.room.share[a*h.room.n+b]
+}
+
+// Landing lends the section in m² of the sun's beam that enters through one
+// facet and lands on another, for all facets of the inside, and the area in m² of
+// each as it is drawn.
+func Landing(l BedLight, elevation, azimuth float64) (section [][]float64, area []float64) {
+	v := l.view(elevation, azimuth)
+	n := len(l.glazing.facets)
+	section, area = make([][]float64, n), make([]float64, n)
+	for i := range section {
+		section[i] = make([]float64, n)
+	}
+	for _, f := range l.faces {
+		for _, g := range l.faces {
+			if l.glazing.facets[f.facet].cosIncidence(elevation, azimuth) > 0 && l.glazing.facets[g.facet].cosIncidence(elevation, azimuth) < 0 {
+				section[f.facet][g.facet] += v.common(f.outline, g.outline)
+			}
+		}
+		s := f.outline
+		for i := 1; i+1 < len(s); i++ {
+			var a, b [3]float64
+			for k := range a {
+				a[k], b[k] = s[i][k]-s[0][k], s[i+1][k]-s[0][k]
+			}
+			area[f.facet] += math.Sqrt(math.Pow(a[1]*b[2]-a[2]*b[1], 2)+math.Pow(a[2]*b[0]-a[0]*b[2], 2)+math.Pow(a[0]*b[1]-a[1]*b[0], 2)) / 2
+		}
+	}
+	return section, area
 }

@@ -81,6 +81,7 @@ type FacetLight struct {
 // Glazing is a house for sunlight. It is made by NewGlazing and may be used by
 // several goroutines at once.
 type Glazing struct {
+	form     Form
 	facets   []Facet
 	lights   []FacetLight
 	diffuse  []Light
@@ -99,7 +100,7 @@ func NewGlazing(s Shape, lights []FacetLight, retained float64) (Glazing, error)
 		domain.Range{Min: n, Max: n, Unit: "covers", Source: "one for each facet of the shape"}.Check("number of lights", float64(len(lights))),
 		fractionRange.Check("retained", retained),
 	}
-	g := Glazing{facets: append([]Facet(nil), s.Facets...), lights: append([]FacetLight(nil), lights...), retained: retained}
+	g := Glazing{form: s.Form, facets: append([]Facet(nil), s.Facets...), lights: append([]FacetLight(nil), lights...), retained: retained}
 	for i := range g.lights {
 		x := &g.lights[i].Factors
 		if g.lights[i].Sheets.n > 0 {
