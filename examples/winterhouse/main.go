@@ -1,81 +1,89 @@
-// Command winterhouse designs a small heated greenhouse for the coldest night
-// and for a summer noon, from a plan.
+// Command winterhouse answers what a plan's house does in winter and summer, the
+// decisions first.
 //
 //	go run ./examples/winterhouse
 //	go run ./examples/winterhouse -print-plan > mine.json
 //	go run ./examples/winterhouse -plan mine.json
+//	go run ./examples/winterhouse -plan mine.json -html house.html
 //	go run ./examples/winterhouse -plan - -json < mine.json
+//	go run ./examples/winterhouse -plan mine.json -lines < changes.jsonl
 package main
 
 import (
 	"bytes"
-	_ "embed"
-	"encoding/json"
+	"errors"
 	"fmt"
 	"io"
 	"os"
 
+	"cloche.example/examples/internal/answers"
+	"cloche.example/examples/internal/plan"
 	"cloche.example/internal/program"
 )
 
-//go:embed plan.json
-var demoPlan []byte
-
 func main() { os.Exit(run(os.Args[1:], os.Stdin, os.Stdout, os.Stderr)) }
 
+// options are the flags.
+type options struct {
+	plan, html                       string
+	print, explain, json, lines, try bool
+}
+
 // run is main with its streams; the result is the exit status. Nothing is
-// printed to out before all is computed.
+// printed to out before all is computed, but with -lines, line by line.
 func run(args []string, in io.Reader, out, problems io.Writer) int {
-	f := program.New("winterhouse", "winterhouse designs a small heated greenhouse from a plan.")
+	f := program.New("winterhouse", "winterhouse answers what the house of a plan does in winter and summer.")
 	f.Between = "\n  "
-	file := f.String("plan", "", "read the plan from this `file`, - for standard input; without it the demo house")
-	printPlan := f.Bool("print-plan", false, "write the demo plan to start from")
-	asJSON := f.Bool("json", false, "print every computed figure as JSON")
+	var o options
+	f.StringVar(&o.plan, "plan", "", "read the plan from this `file`, - for standard input; without it the demo house")
+	f.StringVar(&o.html, "html", "", "write the report with its drawings to this `file`, one page that needs nothing else")
+	f.BoolVar(&o.print, "print-plan", false, "write the plan with every key, to start from")
+	f.BoolVar(&o.explain, "explain", false, "print every key of a plan with its unit, range, default and meaning; a word after it chooses sections")
+	f.BoolVar(&o.json, "json", false, "print every figure as JSON; schema.json beside the program describes it")
+	f.BoolVar(&o.lines, "lines", false, "read a plan a line from standard input, or with -plan a change to that plan a line, and print a result a line")
+	f.BoolVar(&o.try, "cures", false, "with -lines: try a second film, a screen, digging in and the like too")
+	f.MostWords = 1
 	return f.Run(args, out, problems, func() (io.WriterTo, error) {
-		if *printPlan {
-			return bytes.NewReader(demoPlan), nil
+		if f.NArg() > 0 && !o.explain {
+			return nil, fmt.Errorf("%q is not understood; -h explains", f.Arg(0))
 		}
-		p, err := load(*file, in)
-		if err != nil {
-			return nil, err
-		}
-		d, err := compute(p)
-		if err != nil {
-			return nil, fmt.Errorf("the plan can be read but not computed: %w", err)
-		}
-		if !*asJSON {
-			return d.text(p), nil
-		}
-		text, err := json.MarshalIndent(d, "", "  ")
-		return bytes.NewBuffer(append(text, '\n')), err
+		return o.answer(f.Arg(0), in)
 	})
 }
 
-// load reads and checks the plan.
-func load(file string, in io.Reader) (plan, error) {
-	r := in
-	switch file {
-	case "":
-		r = bytes.NewReader(demoPlan)
-	case "-":
-		file = "standard input"
-	default:
-		// Opening a pipe that nobody writes to would hang.
-		if info, err := os.Stat(file); err != nil {
-			return plan{}, err
-		} else if !info.Mode().IsRegular() {
-			return plan{}, fmt.Errorf("%s is no file; - reads standard input", file)
-		}
-		f, err := os.Open(file)
-		if err != nil {
-			return plan{}, err
-		}
-		defer f.Close()
-		r = f
+func (o options) answer(about string, in io.Reader) (io.WriterTo, error) {
+	if o.explain {
+		var b bytes.Buffer
+		err := plan.Explain(&b, about)
+		return &b, err
 	}
-	p, err := decode(r)
+	if o.lines && o.plan == "-" {
+		return nil, errors.New("-lines reads standard input: -plan names a file, or is left out")
+	}
+	p := plan.Demo()
+	if o.plan != "" {
+		var err error
+		if p, err = plan.Open(o.plan, in); err != nil {
+			return nil, err
+		}
+	}
+	switch {
+	case o.print:
+		return bytes.NewReader(p.Text()), nil
+	case o.lines:
+		return stream{base: p, change: o.plan != "", cures: o.try, in: in}, nil
+	}
+	r, err := answers.Of(&p.Plan, true)
 	if err != nil {
-		return p, fmt.Errorf("plan %s: %w", file, err)
+		return nil, fmt.Errorf("the plan can be read but not computed: %w", err)
 	}
-	return p, nil
+	if o.html != "" {
+		if err := program.WritePicture(o.html, newPage(&p, &r)); err != nil {
+			return nil, fmt.Errorf("-html: %w", err)
+		}
+	}
+	if o.json {
+		return document(&p, &r)
+	}
+	return text(&p, &r), nil
 }

@@ -107,16 +107,14 @@ func (r *Result) dripDecision() *Decision {
 
 func (r *Result) frostDecision() *Decision {
 	f := r.Frost
-	d := &Decision{Code: "frost", Ask: "Does the house outlast a failure on the design night?", Verdict: verdict(f.PowerFails == nil && f.HeaterStops == nil)}
-	d.Margin = ratio(f.Emergency, f.EmergencyNeed)
-	if f.Emergency > 0 && f.Lasts < f.NightLength && d.Verdict == holds {
-		d.Verdict = fails
-	}
+	d := &Decision{Code: "frost", Ask: "Does the house outlast a power failure on the design night?", Margin: ratio(f.Emergency, f.EmergencyNeed)}
+	long := f.Bridged == nil || *f.Bridged >= 60*f.NightLength
+	d.Verdict = verdict(long && (f.PowerFails == nil || f.Lasts >= f.NightLength))
 	d.Answer = fmt.Sprintf("%s °C is reached %s after the heater stops and %s after the power fails.", number(f.Frost, 0), Minutes(f.HeaterStops, "never"), Minutes(f.PowerFails, "never"))
-	if f.HeaterStops == nil && f.PowerFails == nil {
-		d.Answer = fmt.Sprintf("%s °C is not reached.", number(f.Frost, 0))
+	if f.Emergency > 0 {
+		d.Answer += fmt.Sprintf(" With the plan's %s of emergency heat: %s; its fuel lasts %s h.", kilo(f.Emergency), Minutes(f.Bridged, "never"), number(f.Lasts, 0))
 	}
-	d.Answer += fmt.Sprintf(" %s hold it off without mains, through a night of %s h; the plan has %s for %s h.", kilo(f.EmergencyNeed), number(f.NightLength, 0), kilo(f.Emergency), number(f.Lasts, 0))
+	d.Answer += fmt.Sprintf(" %s hold it off without power, through a night of %s h.", kilo(f.EmergencyNeed), number(f.NightLength, 0))
 	if d.Verdict == fails {
 		d.Cure = either(fmt.Sprintf("emergency heat of %s that needs no mains, with fuel for %s h", kilo(f.EmergencyNeed*(1+spare)), number(f.NightLength, 0)))
 		d.Cure += " And an alarm that needs none either."

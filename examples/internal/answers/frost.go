@@ -17,8 +17,9 @@ type Frost struct {
 	WarmUp        *float64   `json:"warm_up_min"` // null: it never gets there
 	Settles       float64    `json:"full_heat_settles_at_c"`
 	Frost         float64    `json:"frost_below_c"`
-	HeaterStops   *float64   `json:"frost_after_heater_stops_min"` // null: it never comes
+	HeaterStops   *float64   `json:"frost_after_heater_stops_min"` // without emergency heat; null: it never comes
 	PowerFails    *float64   `json:"frost_after_power_fails_min"`
+	Bridged       *float64   `json:"frost_after_power_fails_with_emergency_heat_min"`
 	Emergency     float64    `json:"emergency_heat_w"`
 	EmergencyNeed float64    `json:"emergency_heat_needed_w"`
 	NightLength   float64    `json:"night_h"`
@@ -83,26 +84,24 @@ func (h *House) failures(f *Frost, k envelope.HouseConditions, stores envelope.N
 	held, _ := turning.HoldingHeat(fall, k.Inside)
 	need, _ := dark.HoldingHeat(fall, f.Frost)
 	f.EmergencyNeed = max(0, need)
-	withMains, without := 0.0, 0.0
+	without := 0.0
 	if e := p.EmergencyHeat; e != nil {
-		f.Emergency, f.Lasts, withMains = e.Power, e.Lasts, e.Power
+		f.Emergency, f.Lasts = e.Power, e.Lasts
 		if !e.NeedsMains {
 			without = e.Power
 		}
 	}
-	fails := airheat.HeatFailure{SetPoint: k.Inside, Level: f.Frost, Limit: horizon}
-	fails.Share = share(withMains, held)
-	out, err := turning.CoolDown(turning, fall, fails)
-	if err != nil {
-		return fmt.Errorf("frost: %w", err)
+	for _, c := range []struct {
+		house airheat.Transient
+		heat  float64
+		to    **float64
+	}{{turning, 0, &f.HeaterStops}, {dark, 0, &f.PowerFails}, {dark, without, &f.Bridged}} {
+		e, err := turning.CoolDown(c.house, fall, airheat.HeatFailure{SetPoint: k.Inside, Share: share(c.heat, held), Level: f.Frost, Limit: horizon})
+		if err != nil {
+			return fmt.Errorf("frost: %w", err)
+		}
+		*c.to = minutes(e)
 	}
-	f.HeaterStops = minutes(out)
-	fails.Share = share(without, held)
-	cut, err := turning.CoolDown(dark, fall, fails)
-	if err != nil {
-		return fmt.Errorf("frost: %w", err)
-	}
-	f.PowerFails = minutes(cut)
 	f.trace(turning, dark, fall, held, without, k.Inside)
 	return nil
 }
