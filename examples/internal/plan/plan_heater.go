@@ -54,8 +54,8 @@ type EmergencyHeat struct {
 
 // HeatStorage is the section heat_storage: what holds heat in the house.
 type HeatStorage struct {
-	Structure      float64      `json:"structure_kj_k"`          // kJ/K, 1 to 1000000; frame, benches, pots
-	AirToStructure float64      `json:"air_to_structure_w_m2_k"` // W/(m² K), 0.5 to 20; for each m² of floor, with the fan
+	Structure      float64      `json:"structure_kj_k"`          // kJ/K, 1 to 1000000; frame, benches, pots, plants
+	AirToStructure float64      `json:"air_to_structure_w_m2_k"` // W/(m² K), 0.5 to 100; for each m² of floor, with the fan
 	SoilDepth      float64      `json:"soil_depth_m"`            // m, 0.02 to 1; of the soil that follows within a night
 	AirToSoil      float64      `json:"air_to_soil_w_m2_k"`      // W/(m² K), 0.5 to 20; for each m² of floor, with the fan
 	StillAir       float64      `json:"still_air_fraction"`      // fraction, 0.05 to 1; of both exchanges, left when the fan stands still

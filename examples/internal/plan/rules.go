@@ -1,6 +1,8 @@
 package plan
 
-import "math"
+import (
+	"math"
+)
 
 // The defaults that follow from other keys. Proportions are those of the demo
 // house, or common practice without a source.
@@ -74,9 +76,11 @@ func valueOf(f Fuel, price *float64, values map[string]float64) float64 {
 	return math.NaN()
 }
 
-func mixingRule(p *Plan, _ int) float64    { return 0.4 * p.Heater.Flow }
-func stirringRule(p *Plan, _ int) float64  { return p.Heater.Flow }
-func structureRule(p *Plan, _ int) float64 { return 9.5 * floorArea(p.House) }
+func mixingRule(p *Plan, _ int) float64   { return 0.4 * p.Heater.Flow }
+func stirringRule(p *Plan, _ int) float64 { return p.Heater.Flow }
+
+// structureRule is that of envelope's default stores.
+func structureRule(p *Plan, _ int) float64 { return 120 * floorArea(p.House) }
 
 func watersurfaceRule(p *Plan, at int) float64 {
 	return 6 * math.Pow(p.HeatStorage.Water[at].Volume, 2.0/3)

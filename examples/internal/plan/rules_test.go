@@ -38,7 +38,7 @@ func TestDerivedDefaults(t *testing.T) {
 		{`{"heater": {"power_w": 20000}}`, "heater.flow_m3_s", 0.44},
 		{`{"heater": {"flow_m3_s": 0.9}}`, "heater.ridge_return.mixing_m3_s", 0.36},
 		{`{"heater": {"flow_m3_s": 0.9}}`, "heater.mixing_fans.flow_m3_s", 0.9},
-		{`{}`, "heat_storage.structure_kj_k", 900.0}, // 9.5 × 94.72
+		{`{}`, "heat_storage.structure_kj_k", 11400.0}, // 120 × 94.72
 		{`{"heat_storage": {"water": [{"volume_m3": 8}]}}`, "heat_storage.water[0].surface_m2", 24.0},
 		{`{"soil_store": {}}`, "soil_store.length_m", 14.8},
 		{`{"soil_store": {}}`, "soil_store.tubes_count", 14.0},          // 0.9 × 6.4 / 0.4
