@@ -99,6 +99,7 @@
 //	PerforatedTube        momentum with regain   steady                1e-9 of the scheme    plain march; cosine law
 //	Jet                   [HoF17] ch. 20         K from memory         band of the bend      momentum balance
 //	Jet.ForcedLength      [VentGuide01] eq. 7.60 plane; round memory   limit of a zone       powers of F
+//	HeatPipe.Heat         [Righini20], [Vanthoor11] 51 mm, others by law  2 to 24 % of the convection  rows computed apart; a handbook's pipe
 //	AirOrWater            heat balance           above                 rounding              Hundy Ex. 21.1
 //	SoilStore             conduction             steps to a day        heat to 1e-9          line source; pipes below a plane
 //	RockBed               [Ergun52], [Schum29]   any step              0.1 K of 20 K         Schumann's solution
@@ -155,6 +156,9 @@
 //	MurMck03    W. R. Murphy, G. McKay, Energy Management, 2003
 //	Nag08       P. K. Nag, Basic and Applied Thermodynamics, 2008
 //	Pet70       B. S. Petukhov, Advances in Heat Transfer 6 (1970) 503-564
+//	Righini20   M. Righini, B. Vanthoor, M. J. Verheul, M. Naseer, H. Maessen, T.
+//	            Persson, C. Stanghellini, Biosystems Engineering 194 (2020) 1-15:
+//	            convection of pipes, after H. F. de Zwart 1996
 //	Schum29     T. E. W. Schumann, "Heat transfer: a liquid flowing through a porous
 //	            prism", J. Franklin Institute 208 (1929) 405-416; from memory
 //	SmaDuct06   SMACNA, HVAC Systems Duct Design, 4th ed., 2006: loss factors of
@@ -165,6 +169,9 @@
 //	Tsal89      R. J. Tsal, "Altshul-Tsal friction factor equation", Heating/Piping/
 //	            Air Conditioning, August 1989
 //	USStd76     U.S. Standard Atmosphere, 1976: tables, against which DryAir is checked
+//	Vanthoor11  B. H. E. Vanthoor, C. Stanghellini, E. J. van Henten, P. H. B. de
+//	            Visser, Biosystems Engineering 110 (2011) 363-377, electronic
+//	            appendix, tables 2 to 4: heating pipes
 //	VentGuide01 H. Goodfellow, E. Tähti, Industrial Ventilation Design Guidebook,
 //	            2001: section 7.4, jets
 package airheat

@@ -88,7 +88,13 @@
 //	a day under a rule or a hand                          Climate.Day
 //	a year, with the heat of soil and structure           Climate.YearTo (Hours, Targets, DayNight)
 //	covers facet by facet, screens, films, wet faces      RealCover; SimpleCover for one U
-//	evapotranspiration outdoors                           GrassDay, GrassHour, Grass
+//	evapotranspiration outdoors                           GrassDay, GrassHour, Grass; by ASCE's hour ShortReference, TallReference
+//	the same from radiation alone                         Grass.PriestleyTaylor
+//	transpiration inside with fitted coefficients         SunAndDeficit; without them Canopy, PenmanMonteith
+//	fans with or without pads, by rules of practice       FanRates; by the heat PadDesign
+//	fans that keep the air moving                         CirculatingFans
+//	an insect screen, first look                          ScreenFactor; by its own loss Screen.Over
+//	heat to carry water out, a kilogram                   HeatToDry; of a house DryingCase
 //	air and heat to hold a humidity in winter             DryingCase; Purge for rounds of heat and vent
 //
 // Network knows air alone and takes its temperatures, or one share of the sun,
@@ -162,6 +168,13 @@
 //	Grass.Day, Hour                 [FAO56] eq. 6, 53                   grass of 0.12 m        as printed             examples 17, 18, 19
 //	GrassDay.Grass                  [FAO56] eq. 12, 17, 38 to 40        -40 to 60 °C           as printed             examples 3, 5, 11, 12, 17, 18
 //	GrassHour.Grass                 [FAO56] eq. 38 to 40, 45, 46        -40 to 60 °C           as printed             example 19
+//	ASCEReference.Hour              [Asce05] eq. 1                      -40 to 60 °C           as printed             appendix C, 30 hours
+//	Grass.PriestleyTaylor           [PriestleyT72]                      alpha 0.5 to 2         a fit                  McMahon13 S19.109
+//	SunAndDeficit.Solve             [Baille94]                          coefficients given     over 90 % of rates     rows computed apart
+//	FanRates.Solve                  laws of practice [Kessler]          to 4,000 m             rules                  tables from memory, 0.01
+//	CirculatingFans.Solve                [HafPage]                           any floor              rule                   its worked example
+//	ScreenFactor                    [PerezParra04]                      0.05 to 0.95           1.3 to 2 too much      rows computed apart
+//	HeatToDry                       (hi - ho)/(Wi - Wo)                 outside air drier      of psychro             rows computed apart
 //	FAO56SolarFromTemperature       [FAO56] eq. 50                      a day                  an estimate            example 15
 //	FAO56VapourFromBulbs            [FAO56] eq. 15 and 16               aspirated              as printed             example 4
 //	FAO56SoilHeatMonth, MonthSoFar  [FAO56] eq. 43, 44                  grass                  as printed             examples 13, 17
@@ -237,6 +250,9 @@
 //	AixLib24    RWTH Aachen EBC, AixLib, Modelica library, package
 //	            Airflow.WindowVentilation (2024): published formulas of hinged
 //	            openings and single-sided flow with their references
+//	Asce05      ASCE-EWRI, The ASCE standardized reference evapotranspiration
+//	            equation, 2005 (equations and appendix C as in tests of the open
+//	            libraries pyet and refet)
 //	AshHoF17    ASHRAE Handbook - Fundamentals (SI), 2017, ch. 1, 16, 18
 //	            (sol-air temperature, from memory), 20 (jets, from memory) and 24
 //	AshHoF97    ASHRAE Handbook - Fundamentals (SI), 1997, ch. 25 eqs. 37 and 38
@@ -244,6 +260,10 @@
 //	Baille01    A. Baille, C. Kittas, N. Katsoulas, "Influence of whitening on
 //	            greenhouse microclimate and crop energy partitioning", Agric.
 //	            Forest Meteorol. 107 (2001) 293-306 (abstract)
+//	Baille94    M. Baille, A. Baille, J. C. Laury, "A simplified model for predicting
+//	            evapotranspiration rate of nine ornamental species vs. climate
+//	            factors and leaf area", Sci. Hortic. 59 (1994) 217-232 (form as
+//	            quoted elsewhere, the table of crops not read)
 //	Bb18        Building Bulletin 101, Guidelines on ventilation, thermal comfort
 //	            and indoor air quality in schools, ESFA 2018, sec. 8.3; as tested
 //	            in CERN's CAiMIRA
@@ -275,6 +295,7 @@
 //	            and Drainage Paper 56, Rome 1998
 //	GidsPhaff82 W. de Gids, H. Phaff, "Ventilation rates and energy consumption due
 //	            to open windows", Air Infiltration Review 4 (1982) 4-5
+//	HafPage     a page of greenhouse-management.com on circulating fans
 //	Hundy16     G. F. Hundy, A. R. Trott, T. C. Welch, Refrigeration, Air
 //	            Conditioning and Heat Pumps, ch. 22 (example 22.1)
 //	Hagstrom99  K. Hagström, K. Sirén, A. M. Zhivov, Calculation Methods for Air
@@ -287,6 +308,9 @@
 //	            [Vanthoor11] quotes it)
 //	Kittas97b   The same authors, "Greenhouse ventilation rates through combined
 //	            roof and side openings: an experimental study", 1997 (abstract)
+//	Kessler     J. R. Kessler, extension text on fan and pad cooling: the rate of 8
+//	            cfm/ft² at 5000 foot-candles; factors from memory of P. V. Nelson,
+//	            Greenhouse Operation and Management
 //	LarsenH08   T. S. Larsen, P. Heiselberg, "Single-sided natural ventilation
 //	            driven by wind pressure and temperature difference", Energy and
 //	            Buildings 40 (2008) 1031-1040 (formula as in AixLib24)
@@ -302,9 +326,15 @@
 //	            Biology 19 (1965) 205-234 (from memory)
 //	NistAir89   G. N. Walton, AIRNET, NISTIR 89-4072, 1989: test cases as
 //	            reproduced by NIST in contam-x-jr-ml
+//	PerezParra04 J. Perez Parra, E. Baeza, J. I. Montero, B. J. Bailey, "Natural
+//	            ventilation of parral greenhouses", Biosystems Engineering 87 (2004)
+//	            355-366 (as [Vanthoor11] quotes it)
 //	PersilyIvy01 A. Persily, E. Ivy, Input data for multizone airflow and IAQ
 //	            analysis, NISTIR 6585, 2001: values as in NIST's file of wind
 //	            pressure profiles
+//	PriestleyT72 C. H. B. Priestley, R. J. Taylor, Mon. Weather Rev. 100 (1972) 81-92
+//	            (from memory); checked by T. A. McMahon and others, Hydrol. Earth
+//	            Syst. Sci. 17 (2013) 1331-1363, supplement S19.109 (McMahon13)
 //	SenScreen16 A. López and others, "Wind tunnel analysis of the airflow through
 //	            insect-proof screens ...", Sensors 16 (2016) 690
 //	Stanghellini87 C. Stanghellini, Transpiration of greenhouse crops: an aid to

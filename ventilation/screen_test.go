@@ -6,6 +6,7 @@ import (
 
 	"github.com/stretchr/testify/require"
 
+	"cloche.example/internal/check"
 	"cloche.example/psychro"
 	"cloche.example/ventilation"
 )
@@ -86,4 +87,22 @@ func TestPorosityFitsAgainstMeasuredScreens(t *testing.T) {
 			require.Less(t, ratio, 0.65)
 		}
 	}
+}
+
+// The rule of thumb, and what it leaves beside measured coefficients in series with a
+// vent of 0.65: the figures were computed apart.
+func TestScreenFactor(t *testing.T) {
+	check.Run(t, []check.Row{
+		{Where: "PerezParra04 as Vanthoor11 eq. 69/0.33", In: []float64{0.33}, Printed: "0.5511"},
+		{Where: "PerezParra04 as Vanthoor11 eq. 69/0.36", In: []float64{0.36}, Printed: "0.5904"},
+		{Where: "PerezParra04 as Vanthoor11 eq. 69/0.5", In: []float64{0.5}, Printed: "0.7500"},
+	}, func(in ...float64) float64 { return ventilation.ScreenFactor(in[0]) })
+	check.Run(t, []check.Row{
+		{Where: "SenScreen16 in series/0.350", In: []float64{0.207}, Printed: "0.1972397"},
+		{Where: "SenScreen16 in series/0.263", In: []float64{0.151}, Printed: "0.1470833"},
+		{Where: "SenScreen16 in series/0.360", In: []float64{0.325}, Printed: "0.2906888"},
+	}, func(in ...float64) float64 { return ventilation.SeriesArea(0.65, in[0]) })
+	require.InDelta(t, 2, ventilation.ScreenFactor(0.263)/(0.1470833/0.65), 0.05)
+	require.InDelta(t, 1.3, ventilation.ScreenFactor(0.36)/(0.2906888/0.65), 0.05)
+	require.True(t, math.IsNaN(ventilation.ScreenFactor(1)))
 }
