@@ -93,13 +93,20 @@ func frost(r *report.Report, a *answers.Result) {
 	r.Value("full heat would settle at", t.Settles, 1, "°C")
 	level := report.Number(t.Frost, 0) + " °C"
 	r.Text("air at "+level+" after the heater stops", answers.Minutes(t.HeaterStops, "it stays above"), "")
+	r.Text("  houses as measured lie between", between(t.StopsBetween), "")
 	r.Text("air at "+level+" after the power fails", answers.Minutes(t.PowerFails, "it stays above"), "")
+	r.Text("  houses as measured lie between", between(t.FailsBetween), "")
 	r.Text("  with the plan's emergency heat", answers.Minutes(t.Bridged, "it stays above"), "")
 	r.Value("heat that holds it off without power", t.EmergencyNeed, 0, "W")
 	r.Value("  emergency heat of the plan", t.Emergency, 0, "W")
 	r.Value("night", t.NightLength, 1, "h")
 	r.Note("The loss is that of the design night, vapour included. Three nodes, air, structure and soil, with time constants of %s min, %s h and %s h. Without power the fan stands still.",
 		report.Number(60*t.Constants[0], 0), report.Number(t.Constants[1], 1), report.Number(t.Constants[2], 0))
+}
+
+// between prints two times.
+func between(t [2]*float64) string {
+	return answers.Minutes(t[0], "never") + " and " + answers.Minutes(t[1], "never")
 }
 
 // numberOr prints a number, or the word for one that does not exist.

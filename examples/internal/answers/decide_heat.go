@@ -111,6 +111,7 @@ func (r *Result) frostDecision() *Decision {
 	long := f.Bridged == nil || *f.Bridged >= 60*f.NightLength
 	d.Verdict = verdict(long && (f.PowerFails == nil || f.Lasts >= f.NightLength))
 	d.Answer = fmt.Sprintf("%s °C is reached %s after the heater stops and %s after the power fails.", number(f.Frost, 0), Minutes(f.HeaterStops, "never"), Minutes(f.PowerFails, "never"))
+	d.Answer += fmt.Sprintf(" Houses differ in what they store: count on %s and %s.", Minutes(f.StopsBetween[0], "never"), Minutes(f.FailsBetween[0], "never"))
 	if f.Emergency > 0 {
 		d.Answer += fmt.Sprintf(" With the plan's %s of emergency heat: %s; its fuel lasts %s h.", kilo(f.Emergency), Minutes(f.Bridged, "never"), number(f.Lasts, 0))
 	}

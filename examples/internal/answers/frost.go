@@ -13,18 +13,20 @@ import (
 
 // Frost is how the house warms up and cools down on the design night.
 type Frost struct {
-	Unheated      float64    `json:"unheated_air_c"`
-	WarmUp        *float64   `json:"warm_up_min"` // null: it never gets there
-	Settles       float64    `json:"full_heat_settles_at_c"`
-	Frost         float64    `json:"frost_below_c"`
-	HeaterStops   *float64   `json:"frost_after_heater_stops_min"` // without emergency heat; null: it never comes
-	PowerFails    *float64   `json:"frost_after_power_fails_min"`
-	Bridged       *float64   `json:"frost_after_power_fails_with_emergency_heat_min"`
-	Emergency     float64    `json:"emergency_heat_w"`
-	EmergencyNeed float64    `json:"emergency_heat_needed_w"`
-	NightLength   float64    `json:"night_h"`
-	Lasts         float64    `json:"emergency_heat_lasts_h"`
-	Constants     [3]float64 `json:"time_constants_h"`
+	Unheated      float64     `json:"unheated_air_c"`
+	WarmUp        *float64    `json:"warm_up_min"` // null: it never gets there
+	Settles       float64     `json:"full_heat_settles_at_c"`
+	Frost         float64     `json:"frost_below_c"`
+	HeaterStops   *float64    `json:"frost_after_heater_stops_min"` // without emergency heat; null: it never comes
+	PowerFails    *float64    `json:"frost_after_power_fails_min"`
+	StopsBetween  [2]*float64 `json:"frost_after_heater_stops_between_min"` // with the least and the most that measured houses store
+	FailsBetween  [2]*float64 `json:"frost_after_power_fails_between_min"`
+	Bridged       *float64    `json:"frost_after_power_fails_with_emergency_heat_min"`
+	Emergency     float64     `json:"emergency_heat_w"`
+	EmergencyNeed float64     `json:"emergency_heat_needed_w"`
+	NightLength   float64     `json:"night_h"`
+	Lasts         float64     `json:"emergency_heat_lasts_h"`
+	Constants     [3]float64  `json:"time_constants_h"`
 
 	course []airheat.Temperatures // after a power failure, every five minutes
 }
@@ -103,6 +105,36 @@ func (h *House) failures(f *Frost, k envelope.HouseConditions, stores envelope.N
 		*c.to = minutes(e)
 	}
 	f.trace(turning, dark, fall, held, without, k.Inside)
+	return h.spread(f, k, stores)
+}
+
+// spread finds both times again with stores as far from the plan's as the ends of
+// measured houses lie from their median.
+func (h *House) spread(f *Frost, k envelope.HouseConditions, stores envelope.NodeStores) error {
+	least, most := envelope.NodeStoresSpread()
+	middle := envelope.DefaultNodeStores()
+	for i, end := range [2]envelope.NodeStores{least, most} {
+		s := stores
+		s.Structure *= end.Structure / middle.Structure
+		s.AirStructure *= end.AirStructure / middle.AirStructure
+		s.AirSoil *= end.AirSoil / middle.AirSoil
+		fan, fall, err := h.Envelope.Nodes(k, f.Frost, s)
+		if err != nil {
+			return fmt.Errorf("frost: %w", err)
+		}
+		still := fan
+		still.AirStructure *= h.Plan.HeatStorage.StillAir
+		still.AirSoil *= h.Plan.HeatStorage.StillAir
+		turning, e1 := airheat.NewTransient(fan)
+		dark, e2 := airheat.NewTransient(still)
+		failure := airheat.HeatFailure{SetPoint: k.Inside, Level: f.Frost, Limit: horizon}
+		stops, e3 := turning.CoolDown(turning, fall, failure)
+		fails, e4 := turning.CoolDown(dark, fall, failure)
+		if err := errors.Join(e1, e2, e3, e4); err != nil {
+			return fmt.Errorf("frost: %w", err)
+		}
+		f.StopsBetween[i], f.FailsBetween[i] = minutes(stops), minutes(fails)
+	}
 	return nil
 }
 
