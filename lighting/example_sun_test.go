@@ -63,3 +63,32 @@ func Example_radiationByFAO56() {
 	// eq. 37  Rso = 18.8 MJ/(m² d) (18.8)
 	// eq. 28  Ra  = 3.543 MJ/(m² h) from 14 to 15 h (3.543)
 }
+
+// Three hours of an invented day: the global radiation of a pyranometer in beam
+// and diffuse light, and both on a slope of 27 degree to the south.
+func ExampleSunHour_Split() {
+	site, err := lighting.NewSite(50.6, 14.1, 340)
+	if err != nil {
+		fmt.Println(err)
+		return
+	}
+	zone := time.FixedZone("CET", 3600)
+	// Below 3 degree all is taken as diffuse.
+	for _, of := range []struct {
+		hour   int
+		global float64 // W/m² on level ground
+	}{{6, 12}, {9, 310}, {12, 190}} {
+		sun := site.SunHour(time.Date(2025, 3, 11, of.hour, 0, 0, 0, zone))
+		clearness := of.global / (sun.Extraterrestrial * sun.Sine)
+		light := sun.Split(of.global, 0.2)
+		slope := light.OnPlane(27, 180)
+		fmt.Printf("%2d h  sun %4.1f degree, clearness %.2f, diffuse %.2f: beam %3.0f, sky %3.0f W/m²; slope %3.0f + %2.0f + %3.0f + %.0f = %3.0f\n",
+			of.hour, sun.Elevation, clearness, lighting.DiffuseFraction(clearness), light.Direct, light.Diffuse,
+			slope.Beam, slope.Circumsolar, slope.Isotropic, slope.Reflected, slope.Total())
+	}
+
+	// Output:
+	//  6 h  sun  2.3 degree, clearness 0.46, diffuse 0.74: beam   0, sky  12 W/m²; slope   0 +  0 +  11 + 0 =  11
+	//  9 h  sun 25.4 degree, clearness 0.52, diffuse 0.61: beam 282, sky 189 W/m²; slope 187 + 60 + 142 + 3 = 393
+	// 12 h  sun 35.6 degree, clearness 0.24, diffuse 0.98: beam   7, sky 186 W/m²; slope   7 +  2 + 175 + 2 = 185
+}

@@ -5,6 +5,7 @@ import (
 	"errors"
 	"math"
 	"testing"
+	"time"
 
 	"github.com/google/go-cmp/cmp"
 	"github.com/google/go-cmp/cmp/cmpopts"
@@ -93,6 +94,42 @@ func FuzzSpectrum(f *testing.F) {
 		}
 		if r := s.PARPhotonsPerJoule(); s.Power(400, 700) > 1e-6 && !(r > 3.34 && r < 5.86) {
 			t.Fatalf("%v µmol/J", r)
+		}
+	})
+}
+
+// FuzzSunAndSky splits any hour's radiation and puts it on any plane: NaN, or
+// parts that are not negative and make up the hour on level ground.
+func FuzzSunAndSky(f *testing.F) {
+	f.Add(50.6, 14.1, int64(1741694400), 300.0, 0.2, 30.0, 180.0)
+	f.Add(80.0, 0.0, int64(1750464000), 20.0, 0.7, 90.0, -90.0)
+	f.Add(-90.0, 180.0, int64(-600000000), 1500.0, 1.0, 180.0, 360.0)
+	f.Add(0.0, 0.0, int64(1741737600), -1.0, 0.2, 0.0, 0.0)
+	f.Fuzz(func(t *testing.T, latitude, longitude float64, start int64, global, reflectance, tilt, azimuth float64) {
+		site, err := NewSite(latitude, longitude, 0)
+		if err != nil {
+			return
+		}
+		h := site.SunHour(time.Unix(start%(1<<32), 0).UTC())
+		if math.IsNaN(h.Sine) {
+			return
+		}
+		s := h.Split(global, reflectance)
+		if !(global >= 0) {
+			if !math.IsNaN(s.Direct) || !math.IsNaN(s.Diffuse) {
+				t.Fatalf("%+v of %g W/m²", s, global)
+			}
+			return
+		}
+		if !(s.Direct >= 0 && s.Direct <= h.Extraterrestrial && s.Diffuse >= -1e-9) && !math.IsInf(global, 0) {
+			t.Fatalf("%+v of %g W/m²", s, global)
+		}
+		on := s.OnPlane(tilt, azimuth)
+		if math.IsNaN(on.Beam) {
+			return
+		}
+		if v := min(on.Beam, on.Circumsolar, on.Isotropic, on.Reflected); v < 0 || math.IsNaN(on.Total()) {
+			t.Fatalf("%+v", on)
 		}
 	})
 }

@@ -37,3 +37,25 @@ func Erbs(clearness float64) float64 {
 	}
 	return erbsAbove
 }
+
+// LowSun is the mean elevation of an hour, degree, below which its global
+// radiation is taken as diffuse: so low, hourly data say little of the beam
+// (chosen).
+const LowSun = 3.0
+
+// Split returns the beam across itself and the diffuse radiation on level ground
+// of an hour, both W/m², whose mean global radiation on level ground is global,
+// W/m², at least 0: by [Erbs82], all of it diffuse below LowSun, and no beam
+// brighter than above the atmosphere. NaN for a negative global.
+func (h HourSun) Split(global float64) (direct, diffuse float64) {
+	switch {
+	case !(global >= 0):
+		return none, none
+	case !(h.Sine > 0) || h.Elevation < LowSun:
+		return 0, global
+	}
+	sinE := h.Sine / h.Lit
+	diffuse = global * Erbs(math.Min(clearnessRange.Max, global/(h.Extraterrestrial*h.Sine)))
+	direct = math.Min(h.Extraterrestrial, (global-diffuse)/sinE)
+	return direct, global - direct*sinE
+}

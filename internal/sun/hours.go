@@ -51,6 +51,10 @@ func (s Site) HoursTo(dst []HourSun, starts []time.Time) []HourSun {
 		// Seconds of the day, UTC, to the hour angle at the hour's middle.
 		clock := float64(noon - d*secondsPerDay)
 		hour := math.Remainder((clock+eot)/240+s.longitude, 360)
+		if math.IsNaN(dec) {
+			dst[i] = HourSun{none, none, none, none, none}
+			continue
+		}
 		dst[i] = s.hour(dec, hour)
 		dst[i].Extraterrestrial = SolarConstant / (dist * dist)
 	}

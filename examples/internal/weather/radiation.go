@@ -7,10 +7,6 @@ import (
 	"cloche.example/internal/sun"
 )
 
-// lowSun is below which the sun's beam is not told from the sky by Erbs,
-// degree.
-const lowSun = 3
-
 // Limits of the checks of radiation.
 const (
 	nightLight    = 20 // W/m², of an hour without sun, that still counts as dusk or as an offset
@@ -45,15 +41,10 @@ func (s *Series) radiation(t *table, f *faults) error {
 		switch noB, noD := math.IsNaN(b), math.IsNaN(d); {
 		case noB && noD:
 			a.Erbs++
-			d = g
-			if h.Elevation >= lowSun {
-				d = g * sun.Erbs(math.Min(2, g/(h.Extraterrestrial*h.Sine)))
-			}
-			b = math.Min(h.Extraterrestrial, (g-d)/sinE)
-			d = g - b*sinE
+			b, d = h.Split(g)
 		case noB:
 			a.FromDiffuse++
-			if b = math.Min(h.Extraterrestrial, math.Max(0, g-d)/sinE); h.Elevation < lowSun {
+			if b = math.Min(h.Extraterrestrial, math.Max(0, g-d)/sinE); h.Elevation < sun.LowSun {
 				b, d = 0, g
 			}
 		case noD:
