@@ -82,15 +82,15 @@ func TestWrongInputIsOneClearAnswer(t *testing.T) {
 		args  []string
 		want  string
 	}{
-		"missing file":     {"", []string{"-plan", filepath.Join(t.TempDir(), "none.json")}, "no such file"},
-		"directory":        {"", []string{"-plan", t.TempDir()}, "folder"},
-		"empty":            {" \n", []string{"-plan", "-"}, "it is empty"},
-		"out of range":     {`{"house":{"span_m":-6.4}}`, []string{"-plan", "-"}, "house.span_m is -6.4, allowed 1 to 60 m"},
-		"a misspelt key":   {`{"house":{"spam_m":6.4}}`, []string{"-plan", "-"}, "span_m"},
-		"a stray word":     {"", []string{"extra"}, "not understood"},
-		"unknown flag":     {"", []string{"-colour"}, "not defined"},
-		"two inputs":       {"", []string{"-lines", "-plan", "-"}, "names a file"},
-		"no air for heat":  {`{"heater":{"power_w":500000,"flow_m3_s":1}}`, []string{"-plan", "-"}, "heater.flow_m3_s"},
+		"missing file":    {"", []string{"-plan", filepath.Join(t.TempDir(), "none.json")}, "no such file"},
+		"directory":       {"", []string{"-plan", t.TempDir()}, "folder"},
+		"empty":           {" \n", []string{"-plan", "-"}, "it is empty"},
+		"out of range":    {`{"house":{"span_m":-6.4}}`, []string{"-plan", "-"}, "house.span_m is -6.4, allowed 1 to 60 m"},
+		"a misspelt key":  {`{"house":{"spam_m":6.4}}`, []string{"-plan", "-"}, "span_m"},
+		"a stray word":    {"", []string{"extra"}, "not understood"},
+		"unknown flag":    {"", []string{"-colour"}, "not defined"},
+		"two inputs":      {"", []string{"-lines", "-plan", "-"}, "names a file"},
+		"no air for heat": {`{"heater":{"power_w":500000,"flow_m3_s":1}}`, []string{"-plan", "-"}, "heater.flow_m3_s"},
 	} {
 		t.Run(name, func(t *testing.T) {
 			status, out, problems := try(c.input, c.args...)

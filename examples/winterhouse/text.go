@@ -14,6 +14,22 @@ func text(p *plan.Filled, a *answers.Result) *report.Report {
 		r.Note("%s", p.Note)
 	}
 	decisions(r, a)
+	sections(r, p, a)
+	r.Section("Cautions")
+	for _, c := range a.Cautions {
+		r.Note("%s", c)
+	}
+	if taken := p.Taken(); len(taken) > 0 {
+		r.Section("Defaults taken, %d of them", len(p.Defaults))
+		for _, line := range taken {
+			r.Note("%s", line)
+		}
+	}
+	return r
+}
+
+// sections print every term.
+func sections(r *report.Report, p *plan.Filled, a *answers.Result) {
 	site(r, p, a)
 	covers(r, a)
 	loss(r, a)
@@ -26,17 +42,6 @@ func text(p *plan.Filled, a *answers.Result) *report.Report {
 	water(r, p, a)
 	power(r, a)
 	year(r, p, a)
-	r.Section("Cautions")
-	for _, c := range a.Cautions {
-		r.Note("%s", c)
-	}
-	if taken := p.Taken(); len(taken) > 0 {
-		r.Section("Defaults taken, %d of them", len(p.Defaults))
-		for _, line := range taken {
-			r.Note("%s", line)
-		}
-	}
-	return r
 }
 
 func decisions(r *report.Report, a *answers.Result) {

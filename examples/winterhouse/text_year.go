@@ -83,7 +83,10 @@ func year(r *report.Report, p *plan.Filled, a *answers.Result) {
 		report.Number(y.SetPoint, 1), report.Number(y.Loss, 0), report.Number(y.Outside, 1), report.Number(100*y.Humidity, 0))
 
 	r.Section("What pays back")
-	rows = nil
+	r.Table([]string{"", "costs " + p.Currency, "saves kWh/year", p.Currency + "/year", "years", "with interest"}, savingRows(a))
+}
+
+func savingRows(a *answers.Result) (rows [][]string) {
 	for _, s := range a.Savings {
 		if !s.Possible {
 			rows = append(rows, []string{s.Name, "-", "-", "-", "-", "-"})
@@ -91,5 +94,5 @@ func year(r *report.Report, p *plan.Filled, a *answers.Result) {
 		}
 		rows = append(rows, []string{s.Name, report.Number(s.Cost, 0), report.Number(s.Heat, 0), report.Number(s.Money, 0), numberOr(s.Years, 1, "never"), numberOr(s.Interest, 1, "never")})
 	}
-	r.Table([]string{"", "costs " + p.Currency, "saves kWh/year", p.Currency + "/year", "years", "with interest"}, rows)
+	return rows
 }

@@ -28,7 +28,7 @@ type Frost struct {
 	Lasts         float64     `json:"emergency_heat_lasts_h"`
 	Constants     [3]float64  `json:"time_constants_h"`
 
-	course []airheat.Temperatures // after a power failure, every five minutes
+	Course []Moment `json:"-"` // after a power failure
 }
 
 // horizon is how far ahead warm-up and frost are looked for.
@@ -104,7 +104,7 @@ func (h *House) failures(f *Frost, k envelope.HouseConditions, stores envelope.N
 		}
 		*c.to = minutes(e)
 	}
-	f.trace(turning, dark, fall, held, without, k.Inside)
+	f.trace(turning, dark, fall, held, without)
 	return h.spread(f, k, stores)
 }
 
@@ -138,14 +138,25 @@ func (h *House) spread(f *Frost, k envelope.HouseConditions, stores envelope.Nod
 	return nil
 }
 
-// trace follows the air after a power failure for twelve hours.
-func (f *Frost) trace(turning, dark airheat.Transient, fall envelope.Drive, held, left, inside float64) {
-	on := fall
-	on.Heat = held
-	start := turning.Steady(on)
-	fall.Heat = left
-	for m := 0; m <= 720; m += 10 {
-		f.course = append(f.course, dark.After(start, fall, time.Duration(m)*time.Minute))
+// Moment is the air some time after a power failure.
+type Moment struct {
+	After   time.Duration
+	Alone   float64 // °C
+	Bridged float64 // °C, with the emergency heat
+}
+
+// trace follows the air after a power failure for twelve hours, closely at
+// first.
+func (f *Frost) trace(turning, dark airheat.Transient, fall envelope.Drive, held, left float64) {
+	fall.Heat = held
+	start := turning.Steady(fall)
+	for i := range 61 {
+		after := time.Duration(i*i) * 12 * time.Second
+		fall.Heat = 0
+		m := Moment{After: after, Alone: dark.After(start, fall, after).Air}
+		fall.Heat = left
+		m.Bridged = dark.After(start, fall, after).Air
+		f.Course = append(f.Course, m)
 	}
 }
 

@@ -34,7 +34,7 @@ type Light struct {
 	HoursWanted  *float64 `json:"photoperiod_for_crop_h"` // null: more than a day has
 	PowerDensity float64  `json:"electric_power_w_m2"`    // of bed
 
-	ppfd    []float64 // of the map, rows along the bed
+	PPFD    []float64 `json:"-"` // µmol/(m² s) at the map's points, rows along the bed, from its near left corner
 	photons float64   // share of the electric power that is light on plants
 	layout  lighting.Layout
 	bed     lighting.Bed
@@ -78,10 +78,10 @@ func (h *House) Light(sun Sun) (*Light, error) {
 	if err != nil {
 		return nil, fmt.Errorf("lights: %w", err)
 	}
-	if l.ppfd, err = mapped(layout, points, fromplan.Levels(p)); err != nil {
+	if l.PPFD, err = mapped(layout, points, fromplan.Levels(p)); err != nil {
 		return nil, fmt.Errorf("lights: %w", err)
 	}
-	s, err := lighting.Evenness(l.ppfd)
+	s, err := lighting.Evenness(l.PPFD)
 	if err != nil {
 		return nil, err
 	}
@@ -157,3 +157,6 @@ func (l *Light) asked() float64 {
 }
 
 func hours(h float64) time.Duration { return time.Duration(h * float64(time.Hour)) }
+
+// Bed is the bed of the map.
+func (l *Light) Bed() lighting.Bed { return l.bed }

@@ -2,6 +2,7 @@ package answers
 
 import (
 	"fmt"
+	"strings"
 
 	"cloche.example/envelope"
 	"cloche.example/examples/internal/fromplan"
@@ -130,11 +131,11 @@ func (h *House) night(air envelope.HouseAir) (Night, error) {
 		if f.DripHumidity <= 1 {
 			facet.DripsAbove = some(f.DripHumidity)
 		}
-		n.Facets = append(n.Facets, facet)
+		n.Facets = joined(n.Facets, facet, r.Linear.Inside-r.Linear.Outside)
 	}
 	for _, t := range r.Terms() {
 		if t.Loss != 0 {
-			n.Terms = append(n.Terms, Term{t.Name, t.Loss, t.Share})
+			n.Terms = term(n.Terms, Term{whole(t.Name), t.Loss, t.Share})
 		}
 	}
 	return n, nil
@@ -146,4 +147,40 @@ func worse(wet, dry Night) (Night, string) {
 		return dry, "dry"
 	}
 	return wet, "wet"
+}
+
+// whole is the name of the side of an arch that a strip is part of.
+func whole(name string) string {
+	side, _, _ := strings.Cut(name, ", strip ")
+	return side
+}
+
+// joined adds a facet to the list, strips of one side of an arch together: with
+// the coldest of their inner faces and the driest air that drips.
+func joined(list []Facet, f Facet, rise float64) []Facet {
+	f.Name = whole(f.Name)
+	last := len(list) - 1
+	if last < 0 || list[last].Name != f.Name {
+		return append(list, f)
+	}
+	l := &list[last]
+	l.Area, l.Loss, l.Dry, l.Condensing, l.Sky = l.Area+f.Area, l.Loss+f.Loss, l.Dry+f.Dry, l.Condensing+f.Condensing, l.Sky+f.Sky
+	l.U = l.Loss / l.Area / rise
+	l.Inner = min(l.Inner, f.Inner)
+	l.Drips = l.Drips || f.Drips
+	l.Condensate += f.Condensate
+	if l.DripsAbove == nil || f.DripsAbove != nil && *f.DripsAbove < *l.DripsAbove {
+		l.DripsAbove = f.DripsAbove
+	}
+	return list
+}
+
+// term adds a term to the list, strips together.
+func term(list []Term, t Term) []Term {
+	if last := len(list) - 1; last >= 0 && list[last].Name == t.Name {
+		list[last].Loss += t.Loss
+		list[last].Share += t.Share
+		return list
+	}
+	return append(list, t)
 }
