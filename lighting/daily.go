@@ -29,11 +29,13 @@ func DLI(ppfd float64, photoperiod time.Duration) float64 {
 	return ppfd * photoperiod.Seconds() * micromole
 }
 
+// litRange is a photoperiod that has light.
+var litRange = domain.Range{Min: domain.MoreThan(0), Max: 24, Unit: "h"}
+
 // PPFDFor returns the PPFD in µmol/(m² s) that gives dli, mol/(m² d), 0 to 80,
-// in the photoperiod, above 0 to 24 h. NaN outside.
+// in the photoperiod, more than 0, at most 24 h. NaN outside.
 func PPFDFor(dli float64, photoperiod time.Duration) float64 {
-	h := photoperiod.Hours()
-	if !dliRange.Contains(dli) || !photoperiodRange.Contains(h) || h == 0 {
+	if !dliRange.Contains(dli) || !litRange.Contains(photoperiod.Hours()) {
 		return math.NaN()
 	}
 	return dli / (photoperiod.Seconds() * micromole)

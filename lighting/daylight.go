@@ -28,8 +28,8 @@ const (
 var daylightRatioRange = domain.Range{Min: 1.7, Max: 2.5, Unit: "µmol/J", Source: "clear and dry to overcast and moist"}
 
 // OutdoorDLI returns the daily light outside in mol/(m² d) of the global
-// radiation, J/(m² d), at least 0, at perJoule, µmol of PAR per J, 1.7 to 2.5,
-// such as DaylightFaust. NaN outside.
+// radiation, J/(m² d), at least 0, with perJoule, µmol/J, 1.7 to 2.5, photons of
+// PAR in each joule, such as DaylightFaust. NaN outside.
 func OutdoorDLI(global, perJoule float64) float64 {
 	if !(global >= 0) || !daylightRatioRange.Contains(perJoule) {
 		return math.NaN()

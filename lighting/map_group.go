@@ -14,7 +14,7 @@ import (
 // GroupMap is the map of one group of fixtures at full output.
 type GroupMap struct {
 	Group string    // name of the group
-	PPFD  []float64 // µmol/(m² s) at each point
+	PPFD  []float64 // µmol/(m² s), 0 to 100000; at each point
 	Power float64   // W, 0 to 1e9; of electricity at full output
 }
 

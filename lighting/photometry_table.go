@@ -59,7 +59,7 @@ type Web struct {
 	Coordinates Coordinates // how the angles lie
 	Vertical    []float64   // degree, strictly increasing; C within 0 to 180, A and B within -90 to 90
 	Horizontal  []float64   // degree, strictly increasing
-	Intensity   [][]float64 // µmol/(s sr), at least 0: one row for each horizontal angle, one value for each vertical angle
+	Intensity   [][]float64 // µmol/(s sr), 0 to 1e12: one row for each horizontal angle, one value for each vertical angle
 }
 
 // NewTable checks the web, expands its symmetry and returns the distribution.

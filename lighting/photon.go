@@ -16,7 +16,7 @@ type CandelaWeb struct {
 	Coordinates Coordinates // how the angles lie
 	Vertical    []float64   // degree, strictly increasing; C within 0 to 180, A and B within -90 to 90
 	Horizontal  []float64   // degree, strictly increasing
-	Candela     [][]float64 // cd, at least 0: one row for each horizontal angle, one value for each vertical angle
+	Candela     [][]float64 // cd, 0 to 1e12: one row for each horizontal angle, one value for each vertical angle
 }
 
 func (w CandelaWeb) web() Web {

@@ -27,7 +27,7 @@ var (
 type Spectrum struct{ nm, power []float64 }
 
 // NewSpectrum makes a spectrum of wavelength, nm, 100 to 5000 and strictly
-// increasing, and power, W/nm or W/(m² nm), at least 0, of equal lengths. All
+// increasing, and power, W/nm, 0 to 1e12 (or W/(m² nm)), of equal lengths. All
 // faults are reported together, with the number of the point.
 func NewSpectrum(wavelength, power []float64) (Spectrum, error) {
 	var errs []error
@@ -153,10 +153,13 @@ func ratio(a, b float64) float64 {
 	return a / b
 }
 
-// Scaled returns the spectrum times the factor k, from 0 to 1e12; NaN and
-// values outside give a dark spectrum with NaN powers.
+// scaleRange is how far a spectrum is scaled.
+var scaleRange = domain.Range{Min: 0, Max: 1e12, Unit: "(factor)"}
+
+// Scaled returns the spectrum times k, factor, 0 to 1e12. Outside, every power is
+// NaN.
 func (s Spectrum) Scaled(k float64) Spectrum {
-	if !spectralPowerRange.Contains(k) {
+	if !scaleRange.Contains(k) {
 		k = math.NaN()
 	}
 	out := Spectrum{s.nm, make([]float64, len(s.power))}

@@ -26,8 +26,8 @@ type Statistics struct {
 	sorted []float64
 }
 
-// Evenness returns the statistics of ppfd, µmol/(m² s), the values at the
-// centres of equal cells. An empty map, and a value that is negative or not
+// Evenness returns the statistics of ppfd, µmol/(m² s), at least 0, the values at
+// the centres of equal cells. An empty map, and a value that is negative or not
 // finite, are refused with its index; a dark map has ratios that are NaN.
 func Evenness(ppfd []float64) (Statistics, error) {
 	if len(ppfd) == 0 {
