@@ -16,8 +16,7 @@
 // # What is not modelled
 //
 // The flame, nitrogen oxides and dust; dissociation (flue gas stays below
-// 900 °C); acid dew point of sulphurous flue gas; more than one temperature
-// of a node; transfer of moisture between the nodes of the exact solution.
+// 900 °C); more than one temperature of a node; transfer of moisture between the nodes of the exact solution.
 //
 // # Heat
 //
@@ -32,7 +31,8 @@
 //	Stoichiometry, Burn   atoms and [IupacAw21]  any composition       rounding              Babcock, Joel, Murphy and McKay, ORNL
 //	AirRatioFromO2, -CO2  exact                  complete combustion   rounding              each the other's inverse
 //	FlueLoss              [Janaf98] integrals    −20 to 900 °C         0.1 % of the tables   table in another language; JANAF
-//	FlueGas.DewPoint      vapour pressure        no sulphur            0.05 K                the same table
+//	FlueLoss.DewPoint     vapour pressure        no sulphur            0.05 K                the same table
+//	FlueGas.AcidDewPoint  [VerBan74]             trioxide 1 mPa-100 Pa rivals 10 K apart     two worksheets
 //	Siegert               [BimschV10]            above the dew point   1 to 5 % of FlueLoss  from memory
 //	Losses, Burner        [EnBoiler12] losses    to the higher value   definition            Murphy Ex. 6.9; trade figure
 //	DirectFired           atoms                  any fuel              rounding              kg of water per kWh
@@ -172,6 +172,9 @@
 //	Vanthoor11  B. H. E. Vanthoor, C. Stanghellini, E. J. van Henten, P. H. B. de
 //	            Visser, Biosystems Engineering 110 (2011) 363-377, electronic
 //	            appendix, tables 2 to 4: heating pipes
+//	VerBan74    F. H. Verhoff, J. T. Banchero, "Predicting dew points of flue gases",
+//	            Chemical Engineering Progress 70 (1974) 71-72, as two public
+//	            worksheets apply it
 //	VentGuide01 H. Goodfellow, E. Tähti, Industrial Ventilation Design Guidebook,
 //	            2001: section 7.4, jets
 package airheat

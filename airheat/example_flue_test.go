@@ -29,6 +29,7 @@ func Example_flueLossBothWays() {
 	fmt.Printf("air ratio              %.3f exact, %.3f by 21/(21 - O2)\n", ratio, airheat.AirRatioRule(o2))
 	fmt.Printf("CO2 in the dry gas     %.2f %%\n", 100*l.Gas.DryCO2)
 	fmt.Printf("dew point              %.1f °C\n", l.DewPoint)
+	fmt.Printf("acid dew point         %.0f °C, with 2 %% of the sulphur as trioxide\n", l.Gas.AcidDewPoint(pressure, 0.02))
 	fmt.Printf("sensible loss          %.3f MJ/kg of oil\n", l.Sensible/1e6)
 	fmt.Printf("latent loss            %.3f MJ/kg of oil\n", l.Latent/1e6)
 	fmt.Printf("of the lower value     %.2f %%\n", 100*l.OfLower)
@@ -42,6 +43,7 @@ func Example_flueLossBothWays() {
 	// air ratio              1.293 exact, 1.313 by 21/(21 - O2)
 	// CO2 in the dry gas     11.73 %
 	// dew point              45.4 °C
+	// acid dew point         115 °C, with 2 % of the sulphur as trioxide
 	// sensible loss          3.346 MJ/kg of oil
 	// latent loss            2.882 MJ/kg of oil
 	// of the lower value     7.84 %

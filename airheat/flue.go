@@ -81,7 +81,7 @@ func (f Fuel) FlueLoss(s FlueState) (FlueLoss, error) {
 }
 
 // dewPoint returns the temperature, °C, at which the flue gas begins to
-// condense at the pressure, Pa. Sulphur raises it; that is not modelled.
+// condense at the pressure, Pa. Sulphuric acid condenses sooner: AcidDewPoint.
 func (g FlueGas) dewPoint(pressure float64) float64 {
 	return psychro.SaturationTemperature(g.H2O / g.Wet * pressure)
 }

@@ -123,6 +123,7 @@
 //	LatentHeat                  enthalpy differences    -100..110 °C      0.013 % (below 90 °C)    IAPWS-95; R10-06
 //	LiquidEnthalpy              fit to IapwsFull18      -40..110 °C       4 J/kg; 25 from -35..0   IAPWS-95; IF97
 //	Mix, Stream.Changed, ...    balances                as the states     1e-9 of the balance      HoF17 ch. 1 ex. 2-6
+//	Stream.BypassedCoil         straight line           bypass to 0.95    the convention's         a textbook's coil
 //	StandardPressure            HoF17 ch. 1 eq. 3       -500..11000 m     exact                    HoF17 ch. 1 table 1
 //	Viscosity, Conductivity     UsStd76 eq. 51, 53      -100..200 °C      1 %                      its values at 15 °C
 //	State.Viscosity, ...        Wilke50, IAPWS vapour   -100..200 °C      about 2 %                limits

@@ -28,6 +28,12 @@ func Example_coolingWithCondensate() {
 	fmt.Printf("sensible heat    %8.1f kW\n", c.Sensible/1000)
 	fmt.Printf("latent heat      %8.1f kW\n", c.Latent/1000)
 	fmt.Printf("total            %8.1f kW (chart 197, computed 198.18)\n", c.Heat/1000)
+	few, err := psychro.Stream{State: in, DryAir: 5 / in.SpecificVolume()}.BypassedCoil(10, 0.15)
+	if err != nil {
+		fmt.Println(err)
+		return
+	}
+	fmt.Printf("15 %% past the coil: %.1f kW, out at %.1f °C and %.0f %%\n", few.Heat/1000, few.Out.State.Temperature(), 100*few.Out.State.RelativeHumidity())
 	// Output:
 	// dry air             5.701 kg/s
 	// enthalpies          64.35 and 29.35 kJ/kg
@@ -36,4 +42,5 @@ func Example_coolingWithCondensate() {
 	// sensible heat       117.6 kW
 	// latent heat          80.6 kW
 	// total               198.2 kW (chart 197, computed 198.18)
+	// 15 % past the coil: 168.5 kW, out at 13.0 °C and 91 %
 }

@@ -50,6 +50,7 @@ func solveFlueLoss(v []float64) (r Result, err error) {
 		fmt.Sprintf("air ratio              %.3f exact, %.3f by 21/(21 - O2)", ratio, airheat.AirRatioRule(o2)),
 		fmt.Sprintf("CO2 in the dry gas     %.2f %%", 100*l.Gas.DryCO2),
 		fmt.Sprintf("dew point              %.1f °C", l.DewPoint),
+		fmt.Sprintf("acid dew point         %.0f °C, with 2 %% of the sulphur as trioxide", l.Gas.AcidDewPoint(pressure, 0.02)),
 		fmt.Sprintf("sensible loss          %.3f MJ/kg of oil", l.Sensible/1e6),
 		fmt.Sprintf("latent loss            %.3f MJ/kg of oil", l.Latent/1e6),
 		fmt.Sprintf("of the lower value     %.2f %%", 100*l.OfLower),

@@ -49,6 +49,10 @@ func solveCooling(v []float64) (r Result, err error) {
 		{Says: "Heat that the coil takes: what the air loses, less what the condensate carries off.", Formula: "q = m (h_1 - h_2) - m_w h_w", Source: "balance of enthalpy, HoF17 ch. 1 example 3",
 			Values: numbers{"m": m, "h_1": h1, "h_2": h2, "m_w": c.Condensate, "h_w": hw}, Value: c.Heat / 1000, Unit: "kW", Within: 1e-5, Why: "the enthalpy of the condensate is taken at saturation"},
 	}
+	few, err := psychro.Stream{State: in, DryAir: m}.BypassedCoil(v[3], 0.15)
+	if err != nil {
+		return r, err
+	}
 	r.Lines = []string{
 		fmt.Sprintf("dry air          %8.3f kg/s", m),
 		fmt.Sprintf("enthalpies       %8.2f and %.2f kJ/kg", h1, h2),
@@ -57,6 +61,7 @@ func solveCooling(v []float64) (r Result, err error) {
 		fmt.Sprintf("sensible heat    %8.1f kW", c.Sensible/1000),
 		fmt.Sprintf("latent heat      %8.1f kW", c.Latent/1000),
 		fmt.Sprintf("total            %8.1f kW%s", c.Heat/1000, said(coolingGiven(), v, " (chart 197, computed 198.18)")),
+		fmt.Sprintf("15 %% past the coil: %.1f kW, out at %.1f °C and %.0f %%", few.Heat/1000, few.Out.State.Temperature(), 100*few.Out.State.RelativeHumidity()),
 	}
 	r.Printed = "197 kW read off the handbook's chart; 198.18 kW computed by ChemicaLogic."
 	corner := airOf("", out)
