@@ -125,7 +125,7 @@ var (
 // SplitWithin splits a bar with any light, halving its segments until the
 // greatest change of the PPFD at the points, as a fraction of the greatest
 // PPFD, is at most tol, the fraction 1e-9 to 0.1: the way for bars with a
-// table. Bars with a cosine-power light need no splitting. ErrNotConverged tells that 65,536 segments were not enough.
+// table. Bars with a cosine-power light need no splitting. ErrNotConverged means that 65,536 segments were not enough.
 func (f Fixture) SplitWithin(p *Points, tol float64) (Layout, error) {
 	if err := (domain.Range{Min: 1e-9, Max: 0.1, Unit: "fraction"}).Check("tol", tol); err != nil {
 		return nil, err

@@ -103,7 +103,7 @@ func FindCropLight(name string) (CropLight, bool) {
 	return CropLight{}, false
 }
 
-// Service says how a day's light stands to a crop's range.
+// Service says how a day's light compares with a crop's range.
 type Service uint8
 
 // The answers of CropLight.Serves.
@@ -119,7 +119,7 @@ func (s Service) String() string {
 	return [...]string{"too dark", "enough", "good", "more than it uses"}[min(s, TooBright)]
 }
 
-// Serves says how dli, mol/(m² d), stands to the crop's range. A bound that the
+// Serves compares dli, mol/(m² d), with the crop's range. A bound that the
 // source does not give is not asked for: without a target the least counts as
 // the target, without a least the target does.
 func (c CropLight) Serves(dli float64) Service {

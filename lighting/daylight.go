@@ -13,11 +13,10 @@ const daylightPARShare = 0.45
 // Photons of PAR in a joule of global radiation, µmol/J. Authors differ by
 // 4 %; a site's own sensors beat all three.
 const (
-	// DaylightFaust is daylightPARShare of the energy in PAR at 4.48 µmol/J
-	// [Faust18].
+	// DaylightFaust has 0.45 of the energy in PAR, at 4.48 µmol/J [Faust18].
 	DaylightFaust = daylightPARShare * 4.48
-	// DaylightThimijan is daylightPARShare of the energy in PAR at the 4.57
-	// µmol/J of sun and sky of [Thimijan83].
+	// DaylightThimijan has 0.45 of the energy in PAR, at the 4.57 µmol/J of sun
+	// and sky of [Thimijan83].
 	DaylightThimijan = daylightPARShare * 4.57
 	// DaylightClear is the ratio in the spectrum AM1.5 global under a clear sky
 	// [AstmSun03], µmol/J.

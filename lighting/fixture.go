@@ -29,7 +29,9 @@ var up = Vector{0, 0, 1}
 
 // Orientation is how a fixture hangs. The zero value points straight down with
 // the fixture's x axis along +x.
-type Orientation struct{ turn [3][3]float64 } // rotation matrix less the identity
+type Orientation struct {
+	turn [3][3]float64 // rotation matrix less the identity
+}
 
 // AimAngles turn a fixture that points straight down, all any finite value.
 type AimAngles struct {

@@ -35,7 +35,7 @@ type Label struct {
 	Value   string // lines joined by line feeds
 }
 
-// LampTilt tells how the output of a lamp changes when its fixture is tilted.
+// LampTilt describes how the output of a lamp changes when its fixture is tilted.
 type LampTilt struct {
 	Geometry int       // 1 vertical lamp, 2 horizontal and stays so, 3 horizontal and tilts with the fixture
 	Angles   []float64 // degree from straight down, strictly increasing

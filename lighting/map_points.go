@@ -29,7 +29,8 @@ func (b Bed) check() error {
 }
 
 // Points are places with the direction that a sensor there faces, in the order
-// of a map. Make them with Bed.Grid, Bed.GridFor or NewPoints.
+// of a map. Make them with Bed.Grid, Bed.GridFor or NewPoints; they never change
+// afterwards and may be used by several goroutines at once.
 type Points struct {
 	x, y, z    []float64
 	nx, ny, nz []float64 // unit normals

@@ -7,7 +7,7 @@ import (
 	"cloche.example/internal/domain"
 )
 
-// Shares tell where the photons of a layout first land.
+// Shares say where the photons of a layout first land.
 type Shares struct {
 	Bed   float64 // fraction on the bed
 	Aisle float64 // fraction on the rest of the bed's plane within the room

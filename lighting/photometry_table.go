@@ -10,7 +10,8 @@ import (
 
 // Table is a tabulated distribution: intensities on planes through a polar
 // axis, linear in the angle along each plane and between planes, zero outside
-// the tabulated angles. Make it with NewTable; it never changes afterwards.
+// the tabulated angles. Make it with NewTable; it never changes afterwards and may
+// be used by several goroutines at once.
 type Table struct {
 	web   Web
 	polar []float64 // rad from the polar axis, ascending

@@ -26,7 +26,7 @@ func (w CandelaWeb) web() Web {
 // CandelaTable is a tabulated luminous intensity, linear in the angles. No
 // fixture takes it: PhotonTable, ChannelTables and WithPhotonsPerLumen turn it
 // into photons. Make it with NewCandelaTable or LM63.Table; it never changes
-// afterwards.
+// afterwards and may be used by several goroutines at once.
 type CandelaTable struct{ table *Table }
 
 // NewCandelaTable checks the web, expands its symmetry and returns the table.

@@ -22,7 +22,7 @@ var meshes = [...]int{6, 12, 24, 36, 48}
 // (fraction of it, 1e-5 to 0.1). The error of flat patches falls with the
 // square of their side, which each pair of meshes takes out by Richardson's
 // extrapolation; what is left is mostly far below the last change.
-// ErrNotConverged tells that 48 patches along a side, a matter of seconds,
+// ErrNotConverged means that 48 patches along a side, a matter of seconds,
 // were not enough, as for a point on a wall beside a fixture. All other faults
 // are those of Reflect and Map.
 func (r Room) ReflectWithin(layout Layout, p *Points, tol float64) (ReflectedMap, error) {

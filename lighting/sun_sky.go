@@ -6,7 +6,7 @@ import (
 	"cloche.example/internal/sun"
 )
 
-// SunHour is the sun of an hour, as hourly radiation wants it.
+// SunHour is the sun of an hour, as needed for hourly radiation.
 type SunHour struct {
 	Lit              float64 // fraction of the hour in which the sun's centre is above the horizon, without refraction
 	Sine             float64 // ratio, mean over the hour of the sine of the elevation, 0 while the sun is down

@@ -1,6 +1,7 @@
 package sun
 
 import (
+	"math"
 	"testing"
 
 	"cloche.example/internal/check"
@@ -39,4 +40,30 @@ func TestErbsFallsWithoutAStep(t *testing.T) {
 	for _, k := range []float64{-1e-9, 2.1, none} {
 		require.True(t, Erbs(k) != Erbs(k), "clearness %g", k)
 	}
+}
+
+// TestSplit holds the lowest sun whose beam is told from the sky, and that beam
+// and sky make up the hour.
+func TestSplit(t *testing.T) {
+	at := func(elevation float64) HourSun {
+		return HourSun{Lit: 1, Sine: math.Sin(elevation * radian), Elevation: elevation, Extraterrestrial: 1361}
+	}
+	low, high := at(2.98), at(3.02)
+	direct, diffuse := low.Split(40)
+	require.Zero(t, direct)
+	require.Equal(t, 40.0, diffuse)
+	direct, diffuse = high.Split(40)
+	require.Positive(t, direct)
+	require.InDelta(t, 40, direct*high.Sine+diffuse, 1e-12)
+	noon := at(60)
+	direct, diffuse = noon.Split(0.5 * 1361 * noon.Sine)
+	require.InEpsilon(t, 0.65915*0.5*1361*noon.Sine, diffuse, 1e-9) // the fraction of clearness 0.5
+	require.InEpsilon(t, 0.34085*0.5*1361, direct, 1e-9)
+	direct, diffuse = high.Split(1000)
+	require.Equal(t, 1361.0, direct, "no brighter than above the atmosphere")
+	require.InDelta(t, 1000-1361*high.Sine, diffuse, 1e-9)
+	direct, diffuse = HourSun{Extraterrestrial: 1361}.Split(5)
+	require.Equal(t, []float64{0, 5}, []float64{direct, diffuse})
+	direct, _ = noon.Split(none)
+	require.True(t, math.IsNaN(direct))
 }
