@@ -72,6 +72,9 @@ type climateCase struct {
 	massShare        float64      // fraction of the sun that arrives inside that the structure takes
 	massSun          float64      // W, that sun
 	massGives        float64      // W, of that sun that the air gets at once
+	sunLight         float64      // W/m², sun above the crop
+	lampLight        float64      // W/m², light of lamps above the crop
+	co2              float64      // µmol/mol, for the stomata; 0: as the crop has it
 	lampAir, radiant float64      // W, of lamps to the air; heat radiation to crop and floor
 	floorHeat        float64      // W, into the floor
 	lastFlow         float64      // kg/s of dry air
@@ -107,7 +110,8 @@ func (c *Climate) prepare(k *climateCase, w *Weather, s *Setting) error {
 		into = w.Gain.Transmitted / h.FloorArea * (1 - s.Shade)
 	}
 	k.massSun = k.massShare * into * h.FloorArea
-	k.sun = h.Crop.sun((1-k.massShare)*into + s.Lamps.Light/h.FloorArea)
+	k.sunLight, k.lampLight = (1-k.massShare)*into, s.Lamps.Light/h.FloorArea
+	k.sun = h.Crop.sun(k.sunLight + k.lampLight)
 	k.canopySun = k.sun.Canopy * h.FloorArea
 	k.floorSun = k.sun.Floor * h.Floor.Absorptance * h.FloorArea
 	k.coverSun = sun * c.absorptance * h.FloorArea
@@ -116,7 +120,11 @@ func (c *Climate) prepare(k *climateCase, w *Weather, s *Setting) error {
 	k.floorConductance = h.FloorArea * h.Floor.Conductance
 	k.stomata = Response{}
 	if c.leaf > 0 {
-		k.stomata = h.Crop.Stomata.still(k.sun, h.Crop.CO2)
+		co2 := h.Crop.CO2
+		if k.co2 > 0 {
+			co2 = k.co2
+		}
+		k.stomata = h.Crop.Stomata.still(k.sun, co2)
 	}
 	k.heat, k.moisture, k.mist = s.Heat, s.Moisture, s.Mist
 	k.held, k.lastDrive = false, math.NaN()

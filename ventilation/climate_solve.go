@@ -80,28 +80,75 @@ func (k *climateCase) stronger(x climateNodes) (climateNodes, bool, error) {
 // where F falls all the way to x, as while the stack works against the wind but
 // has not taken over: there F - m is concave in m and falls at x. F is looked at
 // in four places; without wind and fans it grows with the difference of
-// density, so that one will do. The strongest flow seen is returned too.
+// density, so that one will do. The way may lead past the entering air and back
+// to it from the other side (turns); then F is looked at there, too. The
+// strongest flow seen is returned.
 func (k *climateCase) strongest(x *climateNodes) (top float64, none bool) {
-	const places = 4
 	m, p := k.lastFlow, k.lastDrive
 	at := moistDensity(x.air, x.vapour, k.pressure)
 	still := moistDensity(k.entering, k.enteringVapour, k.pressure)
 	f := k.flow(x.air, x.vapour)
-	falling, last := true, m
-	top = m
+	top, falling := k.driven(&f, at, still, m, p)
+	if m == 0 {
+		return top, top <= m || falling && k.wind > 0
+	}
+	beyond := still - math.Copysign(k.otherSide(), at-still)
+	if other, _ := k.driven(&f, still, beyond, 0, p); other > m && k.turns(x, at-still) {
+		top, falling = max(top, other), false
+	}
+	return top, top <= m || falling && k.wind > 0
+}
+
+// driven returns the strongest flow, kg/s, that densities of the inside air from
+// a to b drive, a itself left out, at least m, and whether it grows all the way
+// from m.
+func (k *climateCase) driven(f *dryFlow, a, b, m, drive float64) (top float64, grows bool) {
+	const places = 4
 	step := 1
 	if k.wind == 0 && !k.c.fans {
 		step = places
 	}
+	top, grows = m, true
+	last := m
 	for i := step; i <= places; i += step {
-		g := f
-		g.at(at + (still-at)*float64(i)/places)
-		flow, drive := g.solve(p)
+		g := *f
+		g.at(a + (b-a)*float64(i)/places)
+		flow, p := g.solve(drive)
 		top = max(top, flow)
-		falling = falling && flow >= last
-		last, p = flow, drive
+		grows = grows && flow >= last
+		last, drive = flow, p
 	}
-	return top, top <= m || falling && k.wind > 0
+	return top, grows
+}
+
+// otherSide bounds how far, kg/m³, the inside air of a strong flow lies beyond
+// the entering air: as far as water that evaporates in it until it is
+// saturated leaves it denser by cold, less light by vapour, along the wet bulb's
+// line e - e' = gamma (T' - T).
+func (k *climateCase) otherSide() float64 {
+	es, slope := saturation(k.entering)
+	gamma := k.pressure * k.enteringHeat / (vapourRatio * vapourEnthalpy(k.entering))
+	gain := max(0, es-k.enteringVapour) / (1 + slope/gamma)
+	cooling := gain / gamma
+	return k.density * (cooling/(k.entering+kelvin) + (1-vapourRatio)*gain/k.pressure)
+}
+
+// plenty is how many times the flow of a state makes one in which the inside
+// air is the entering air but for a little.
+const plenty = 30
+
+// turns reports whether the inside air lies on the other side of the entering
+// air's density when it is plenty, of which it has the difference here in the
+// state x: as in a dark house whose crop, in the drier air of a strong flow,
+// cools it by more than a weak one leaves warm.
+func (k *climateCase) turns(x *climateNodes, here float64) bool {
+	if k.c.leaf == 0 && k.c.house.Floor.Wet == 0 && k.mist == 0 {
+		return false
+	}
+	m, drive, y := k.lastFlow, k.lastDrive, *x
+	_, err := k.excess(plenty*m, &y)
+	k.lastFlow, k.lastDrive = m, drive
+	return err == nil && here*(moistDensity(y.air, y.vapour, k.pressure)-moistDensity(k.entering, k.enteringVapour, k.pressure)) < 0
 }
 
 // most returns a flow, kg/s of dry air, that no inside air of

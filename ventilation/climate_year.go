@@ -36,6 +36,7 @@ type Hours struct {
 
 	Soil      FloorStore     // the ground as a store of heat
 	Structure StructureStore // frame, benches and pots as one
+	CO2       *CO2Hours      // CO2 of the air, which moves the stomata of the next hour; nil: as the crop has it
 }
 
 // HouseYear is a house over hours: columns of equal length.
@@ -53,6 +54,8 @@ type HouseYear struct {
 	CoverLoss        []float64 // W, through the cover
 	Soil             []float64 // °C, the soil's mean over the hour
 	Structure        []float64 // °C, the structure's mean over the hour
+	CO2              []float64 // µmol/mol; NaN where Hours have none
+	Dosed            []float64 // kg/s of CO2 given
 	Short            int       // count of hours in which the rule was not kept
 	Failed           int       // count of hours without a state: NaN in every column
 	Between          int       // count of hours in which covers stand between dry and wet, see ClimateState
@@ -62,17 +65,17 @@ type HouseYear struct {
 // newHouseYear returns columns for n hours.
 func newHouseYear(n int) *HouseYear {
 	y := new(HouseYear)
-	all := make([]float64, 13*n)
+	all := make([]float64, 15*n)
 	for i, c := range y.columns() {
 		*c = all[i*n : (i+1)*n : (i+1)*n]
 	}
 	return y
 }
 
-func (y *HouseYear) columns() [13]*[]float64 {
-	return [13]*[]float64{&y.Temperature, &y.HumidityRatio, &y.RelativeHumidity, &y.Deficit, &y.Canopy,
+func (y *HouseYear) columns() [15]*[]float64 {
+	return [15]*[]float64{&y.Temperature, &y.HumidityRatio, &y.RelativeHumidity, &y.Deficit, &y.Canopy,
 		&y.DryAir, &y.Opening, &y.Heat, &y.Transpired, &y.Condensed,
-		&y.CoverLoss, &y.Soil, &y.Structure}
+		&y.CoverLoss, &y.Soil, &y.Structure, &y.CO2, &y.Dosed}
 }
 
 // YearTo fills dst with the house of each of the hours, its vents and heat as
@@ -86,7 +89,7 @@ func (y *HouseYear) columns() [13]*[]float64 {
 // state; soil and structure alone remember, exactly for temperatures of floor
 // and air that hold for an hour, so that any mass is stable. A nil dst
 // allocates; otherwise its columns must have the length of the hours, and
-// nothing is allocated by the hour. The error joins the faults of stores, rule
+// nothing is allocated by the hour. The error joins the faults of stores, rule, CO2
 // and settings by field; where hours are refused or have no state it gives
 // their number, the first and why: they are NaN in every column and leave the
 // stores as they were. It panics for columns of unequal length.
@@ -146,6 +149,7 @@ type yearRun struct {
 	structure structureMass
 	keeping   keeping
 	state     ClimateState
+	co2       float64 // µmol/mol, inside at the end of the hour before
 }
 
 func (y *yearRun) begin() error {
@@ -154,7 +158,11 @@ func (y *yearRun) begin() error {
 	y.structure, worse = y.hours.Structure.mass()
 	y.dst.Short, y.dst.Failed, y.dst.Between, y.dst.Solved = 0, 0, 0, 0
 	y.keeping.k.massShare = y.structure.Sun
-	return errors.Join(y.c.check(), bad, worse, checkKeeper(y.hours.Rule))
+	if c := y.hours.CO2; c != nil {
+		y.co2 = c.Start
+		y.keeping.k.co2 = c.Start
+	}
+	return errors.Join(y.c.check(), bad, worse, checkKeeper(y.hours.Rule), y.hours.CO2.check())
 }
 
 // weather returns the weather of hour i.
@@ -217,7 +225,7 @@ func (y *yearRun) hour(i int) error {
 		y.dst.Between++
 	}
 	y.store(i)
-	return nil
+	return y.breathe(i)
 }
 
 // find solves the hour with the covers as they are.

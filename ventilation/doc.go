@@ -55,6 +55,10 @@
 // the floor, and from lamps as light, radiation and air. FAO-56 gives radiation and reference evapotranspiration
 // outdoors (Grass).
 //
+// CO2: what burners and dosing give, what the canopy's photosynthesis takes and
+// what the exchanged air carries, steady, over a time and hour by hour (CO2Case,
+// CO2Hours), in µmol/mol and kg.
+//
 // Winter: the outside air that holds a humidity after what condenses on the
 // cover (DryingCase), its heat and heat recovery, the time to dry and rounds of
 // heat and vent (Purge), with the states of package psychro; cold air that
@@ -88,6 +92,7 @@
 //	a day under a rule or a hand                          Climate.Day
 //	a year, with the heat of soil and structure           Climate.YearTo (Hours, Targets, DayNight)
 //	covers facet by facet, screens, films, wet faces      RealCover; SimpleCover for one U
+//	CO2 of a house, the dose for a level                  CO2Case; CO2Hours for a year
 //	evapotranspiration outdoors                           GrassDay, GrassHour, Grass; by ASCE's hour ShortReference, TallReference
 //	the same from radiation alone                         Grass.PriestleyTaylor
 //	transpiration inside with fitted coefficients         SunAndDeficit; without them Canopy, PenmanMonteith
@@ -159,6 +164,8 @@
 //	Climate.States                  the same, over the flow             states 1 % apart       as Climate.Solve       SteadyStates for dry air
 //	Climate.HeatFor                 the same at a temperature           -60 to 80 °C inside    as Climate.Solve       its inverse
 //	Climate.YearTo                  hours, exact masses                 soil, structure        of the steady hour     worked by hand
+//	Canopy.Uptake                   [Vanthoor11b] eq. 10 to 23          0 to 45 °C             fitted to tomato      computed apart
+//	CO2Case.Steady, Over, Dose      S + R - P(C) = G rho (C - Co)       to pure CO2            1e-9 of the uptake     computed apart; laws
 //	RealCover                       envelope.House.Loss                 -60 to 60 °C inside    1e-6 of the heat       envelope at the state
 //	DayNight.Keep, Targets          as said                             by hour                1e-6 K, 1e-6           laws
 //	OpeningForTemperature           root of T(opening) - limit          0 to 1                 1e-6 K                 laws
@@ -244,6 +251,9 @@
 // 20 % and more, temperatures under a cold jet that of the band that Fall
 // shows. Vents must close in storm and be held against it: the structure,
 // and local codes and licensed practice, come first.
+// Where CO2 is given, burners inside need air and an alarm for carbon monoxide,
+// flue gas may carry gases that harm plants and people, and 5,000 µmol/mol is the
+// usual limit for people at work: local codes and licensed practice decide.
 //
 // # Sources
 //
@@ -278,6 +288,7 @@
 //	Buildings24 LBNL, Buildings, Modelica library (2024), package
 //	            Airflow.Multizone and its reference results
 //	ChiCol34    T. H. Chilton, A. P. Colburn, Ind. Eng. Chem. 26 (1934) 1183-1187
+//	Daunicht71  H. Daunicht, Acta Horticulturae 17 (1971) 62-71 (abstract)
 //	DeJong90    T. de Jong, Natural ventilation of large multi-span greenhouses,
 //	            thesis, Wageningen 1990; coefficients as in H. F. de Zwart,
 //	            Analyzing energy-saving options in greenhouse cultivation using a
@@ -354,6 +365,7 @@
 //	            greenhouse climate model for a broad range of designs and
 //	            climates", Biosystems Engineering 110 (2011) 363-377, electronic
 //	            appendix
+//	Vanthoor11b the same authors, Part 2, 378-395, electronic appendix
 //	Warren84    P. R. Warren, L. M. Parkins, "Single-sided ventilation through open
 //	            windows", Windows in Building Design and Maintenance, Gothenburg
 //	            1984 (formula as in AixLib24)

@@ -1,0 +1,82 @@
+package ventilation
+
+import (
+	"errors"
+	"math"
+
+	"cloche.example/internal/domain"
+)
+
+// CO2Hours is the CO2 of a house over hours.
+type CO2Hours struct {
+	Outside     float64 // µmol/mol, 50 to 5000, outside air
+	Start       float64 // µmol/mol, 50 to 5000, inside at the start of the first hour
+	Doser       float64 // kg/s, 0 to 100, the most that is given, as far as keeps the mean of the hour at CO2 of the hour's Targets
+	Respiration float64 // kg/(m² s), 0 to 1e-5, set free by crop and soil per floor area
+	Photons     float64 // µmol/J, 0 to 5, of the light of lamps
+}
+
+// DefaultCO2Hours returns 420 µmol/mol outside and at first, no doser, 0.5 g/(m²
+// h) from good soil [Daunicht71], and lamps of 4.6 µmol/J, as of white light
+// without infrared (from memory).
+func DefaultCO2Hours() *CO2Hours {
+	return &CO2Hours{Outside: 420, Start: 420, Respiration: 0.5e-3 / secondsPerHour, Photons: 4.6}
+}
+
+var (
+	breathRange  = domain.Range{Min: 0, Max: 1e-5, Unit: "kg/(m² s)", Source: "rich soil sets free a tenth of it"}
+	photonsRange = domain.Range{Min: 0, Max: 5, Unit: "µmol/J", Source: "none to red light"}
+)
+
+// sunPhotons is the photosynthetic light of the sun, µmol/J of global radiation
+// [Vanthoor11b] table 3.
+const sunPhotons = 2.3
+
+// check joins every fault of h, by field; nil has none.
+func (h *CO2Hours) check() error {
+	if h == nil {
+		return nil
+	}
+	return domain.Within("CO2", errors.Join(
+		carbonRange.Check("Outside", h.Outside),
+		carbonRange.Check("Start", h.Start),
+		carbonFlowRange.Check("Doser", h.Doser),
+		breathRange.Check("Respiration", h.Respiration),
+		photonsRange.Check("Photons", h.Photons),
+	))
+}
+
+// breathe ends hour i for the CO2: the mean of the hour goes into the stomata of
+// the next.
+func (y *yearRun) breathe(i int) error {
+	h, s, k := y.hours.CO2, &y.state, &y.keeping.k
+	y.dst.CO2[i], y.dst.Dosed[i] = math.NaN(), 0
+	if h == nil {
+		return nil
+	}
+	house := &y.c.house
+	par := sunPhotons*k.sunLight + h.Photons*k.lampLight
+	if !leafWarmthRange.Contains(s.Canopy) {
+		par = 0
+	}
+	one := CO2Case{FloorArea: house.FloorArea, Volume: house.Volume, Crop: house.Crop, Leaf: s.Canopy, PAR: min(parRange.Max, par),
+		Exchange: s.VolumeOut, Outside: h.Outside, Respiration: h.Respiration * house.FloorArea}
+	r := carbon{c: &one, per: carbonPer(s.Temperature, k.pressure), lit: one.PAR > 0 && one.Crop.LAI > 0}
+	if r.lit {
+		r.take = uptakeOf(one.Crop.LAI, one.PAR, one.Leaf)
+	}
+	supply := 0.0
+	if target := y.keeping.t.CO2; y.hours.Rule != nil && target > 0 {
+		pull, phi := r.store(secondsPerHour)
+		need := pull*(target-phi*y.co2-(1-phi)*h.Outside) + r.taken(target) - one.Respiration
+		supply = max(0, min(h.Doser, need))
+	}
+	m, err := r.over(y.co2, secondsPerHour, supply)
+	if err != nil {
+		return err
+	}
+	y.dst.CO2[i], y.dst.Dosed[i] = m.Concentration, supply
+	y.co2 = m.End
+	k.co2 = max(carbonRange.Min, min(carbonRange.Max, m.Concentration))
+	return nil
+}

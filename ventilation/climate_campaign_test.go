@@ -1,0 +1,94 @@
+package ventilation_test
+
+import (
+	"flag"
+	"math"
+	"math/rand/v2"
+	"testing"
+
+	"github.com/stretchr/testify/require"
+
+	"cloche.example/psychro"
+	"cloche.example/ventilation"
+)
+
+// campaign is the number of random houses that TestCampaignOfHouses solves:
+// go test -run Campaign -campaign 1000000 ./ventilation.
+var campaign = flag.Int("campaign", 4000, "random houses of the campaign")
+
+// randomHouse is any house, from a frame to a hectare, with any crop and vents.
+func randomHouse(rnd *rand.Rand) (ventilation.ClimateHouse, error) {
+	area := math.Pow(10, 0.5+3*rnd.Float64())
+	height := 1 + 4*rnd.Float64()
+	var openings []ventilation.Opening
+	for range rnd.IntN(4) {
+		o := ventilation.Opening{Height: height * rnd.Float64(), Area: area * 0.1 * rnd.Float64(), Discharge: 0.4 + 0.4*rnd.Float64(), PressureCoefficient: 1.4*rnd.Float64() - 0.8}
+		if rnd.IntN(2) == 0 {
+			o.Vertical = min(2*o.Height, 0.1+rnd.Float64())
+		}
+		openings = append(openings, o)
+	}
+	leaks := []ventilation.Leak{{Height: height * rnd.Float64(), Flow: area * 1e-4 * (0.2 + 4*rnd.Float64()), Exponent: 0.6 + 0.1*rnd.Float64(), PressureCoefficient: rnd.Float64() - 0.5},
+		{Height: height * rnd.Float64(), Flow: area * 1e-4 * (0.2 + 4*rnd.Float64()), Exponent: 0.65, PressureCoefficient: rnd.Float64() - 0.5}}
+	n, err := ventilation.NewNetwork(openings, leaks, nil)
+	h := ventilation.ClimateHouse{FloorArea: area, Volume: area * height, Cover: ventilation.DefaultSimpleCover(area * (1.2 + rnd.Float64())), Floor: ventilation.DefaultFloorSurface(), Air: n}
+	h.Floor.Wet = rnd.Float64() * float64(rnd.IntN(2))
+	h.Cover.U = 0.5 + 5.3*rnd.Float64()
+	if rnd.IntN(3) > 0 {
+		h.Crop = ventilation.DefaultCanopy(0.3 + 4*rnd.Float64())
+	}
+	return h, err
+}
+
+// randomHour is any hour, and what is done to the house.
+func randomHour(rnd *rand.Rand) (ventilation.Weather, ventilation.Setting, error) {
+	outside := -20 + 55*rnd.Float64()
+	out, err := psychro.FromRelativeHumidity(outside, 0.1+0.88*rnd.Float64(), 101325)
+	w := ventilation.Weather{Air: out, Sun: max(0, 1500*rnd.Float64()-600), Wind: 8 * rnd.Float64() * float64(rnd.IntN(3)) / 2, Sky: outside - 25*rnd.Float64(), Ground: 5 + 15*rnd.Float64()}
+	s := ventilation.Setting{Opening: max(0, 1.5*rnd.Float64()-0.5)}
+	return w, s, err
+}
+
+// The heat that holds a temperature is never heat that Solve shows unneeded, and
+// Solve misses no stable state with a stronger flow: with the heat of HeatFor it
+// finds that state, or one with a stronger flow.
+func TestCampaignOfHouses(t *testing.T) {
+	rnd := rand.New(rand.NewPCG(2024, 7))
+	held, refused, open, missed, needless := 0, 0, 0, 0, 0
+	for range *campaign {
+		h, err := randomHouse(rnd)
+		require.NoError(t, err)
+		w, s, err := randomHour(rnd)
+		require.NoError(t, err)
+		c := climate(t, h)
+		want := w.Air.Temperature() - 3 + 28*rnd.Float64()
+		x, err := c.HeatFor(w, s, want)
+		if err != nil {
+			refused++
+			continue
+		}
+		if !x.Stable {
+			continue // held by the heater's control alone
+		}
+		held++
+		s.Heat = x.Heat
+		y, err := c.Solve(w, s)
+		switch {
+		case err != nil:
+			open++
+			t.Logf("%v\n%+v\n%+v\n%+v", err, h, w, s)
+		case y.DryAir < x.DryAir*(1-1e-6)-1e-9:
+			missed++
+			t.Logf("held %.6f °C %.6g kg/s, found %.6f °C %.6g kg/s", x.Temperature, x.DryAir, y.Temperature, y.DryAir)
+		}
+		s.Heat = 0
+		if y, err = c.Solve(w, s); err == nil && x.Heat > 1e-6*h.FloorArea && y.Temperature > want+1e-6 && y.DryAir >= x.DryAir {
+			needless++
+			t.Logf("needless: %.6g W for %.6f °C, %.6f °C without", x.Heat, want, y.Temperature)
+		}
+	}
+	t.Logf("%d houses: %d held and stable, %d refused, %d without an answer, %d stronger states missed, %d times needless heat", *campaign, held, refused, open, missed, needless)
+	require.Zero(t, open)
+	require.Zero(t, missed)
+	require.Zero(t, needless)
+}
