@@ -31,6 +31,9 @@ type Drying struct {
 	Cost      *float64 `json:"cost_over_the_time_currency"`
 }
 
+// largest is the area of one cold surface, m².
+const largest = 1e5
+
 // Drying holds the crop's humidity on a winter morning by outside air. What the
 // cold cover takes comes first.
 func (h *House) Drying() (Drying, error) {
@@ -51,7 +54,9 @@ func (h *House) Drying() (Drying, error) {
 	c := ventilation.DryingCase{Wanted: wanted, Outside: outside, Release: p.Crop.Vapour / 3600, Recovery: p.WinterDrying.HeatRecovery}
 	for _, f := range loss.Facets {
 		if f.Area > 0 {
-			c.Surfaces = append(c.Surfaces, ventilation.ColdSurface{Name: f.Name, Temperature: f.InnerTemperature, Area: f.Area, Film: f.Solution.InsideCoefficient})
+			for left := f.Area; left > 0; left -= largest {
+				c.Surfaces = append(c.Surfaces, ventilation.ColdSurface{Name: f.Name, Temperature: f.InnerTemperature, Area: min(left, largest), Film: f.Solution.InsideCoefficient})
+			}
 		}
 	}
 	a, err := c.Flow()

@@ -44,6 +44,9 @@ func (h *House) Frost(night Night) (Frost, error) {
 		return Frost{}, err
 	}
 	stores := fromplan.Stores(p, h.Shape)
+	if err := stores.Check(); err != nil {
+		return Frost{}, fmt.Errorf("heat_storage, on each m² of floor: %w", err)
+	}
 	inside, outside := k.Inside, k.Outside
 	wide, drive, err := h.Envelope.Nodes(k, outside, stores)
 	if err != nil {
@@ -115,9 +118,9 @@ func (h *House) spread(f *Frost, k envelope.HouseConditions, stores envelope.Nod
 	middle := envelope.DefaultNodeStores()
 	for i, end := range [2]envelope.NodeStores{least, most} {
 		s := stores
-		s.Structure *= end.Structure / middle.Structure
-		s.AirStructure *= end.AirStructure / middle.AirStructure
-		s.AirSoil *= end.AirSoil / middle.AirSoil
+		s.Structure = min(s.Structure*end.Structure/middle.Structure, 1e7)
+		s.AirStructure = min(s.AirStructure*end.AirStructure/middle.AirStructure, 100)
+		s.AirSoil = min(s.AirSoil*end.AirSoil/middle.AirSoil, 100)
 		fan, fall, err := h.Envelope.Nodes(k, f.Frost, s)
 		if err != nil {
 			return fmt.Errorf("frost: %w", err)

@@ -20,7 +20,7 @@ func (r *Result) warn() {
 	p := r.House.Plan
 	r.Warnings = []Warning{}
 	if r.House.Drier {
-		r.warning("sky_drier_than_known", "The air outside is drier than the sky's emissivity is known for; that of a dew point of -40 °C stands for it.")
+		r.warning("sky_not_known", "The air outside is drier or damper than the sky's emissivity is known for; that of a dew point of -40 or 30 °C stands for it.")
 	}
 	if short := r.Wet.Evaporation - r.Crop; short > 0.2*math.Abs(r.Crop)+0.5 {
 		r.warning("wet_night_asks_more_water", "To hold %.0f %% inside, %.1f kg of water must evaporate in an hour; the plan's crop and soil set %.1f kg free, which makes %.0f %%.",
@@ -37,6 +37,9 @@ func (r *Result) warn() {
 	}
 	if w := r.Summer.Windy; w != nil && w.States > 1 {
 		r.warning("two_states_in_wind", "In wind the house can settle in two states; the hotter is shown.")
+	}
+	if u := r.Year.Unmet; u > 0 {
+		r.warning("year_beyond_heater", "In the mean of a month the house asks for more than the heater can give: %.0f kWh a year are left out of its cost.", u)
 	}
 	if p.Site.WeatherFile != "" {
 		r.warning("weather_file_not_read", "The months serve here; houseyear reads the hours of the weather file.")

@@ -16,6 +16,7 @@ type Year struct {
 	Loss       float64   `json:"loss_w_k"` // at the mean of the heated months, with the water that the crop sets free
 	Outside    float64   `json:"heated_months_outside_c"`
 	Humidity   float64   `json:"inside_relative_humidity"` // that settles there
+	Unmet      float64   `json:"beyond_the_heater_kwh"`
 	Heat       float64   `json:"heat_kwh"`
 	Gains      float64   `json:"gains_used_kwh"`
 	LampHeat   float64   `json:"lamp_heat_in_heated_months_kwh"`
@@ -80,17 +81,17 @@ func (h *House) Year(sun Sun, light *Light, fan float64) (Year, error) {
 	if err != nil {
 		return y, fmt.Errorf("the year: %w", err)
 	}
-	y.Heat, y.Gains = s.Heat/joulesPerKWh, s.Gains/joulesPerKWh
+	y.Heat, y.Unmet, y.Gains = s.Heat/joulesPerKWh, s.Unmet/joulesPerKWh, s.Gains/joulesPerKWh
 	energy := s.Fuel / source.Ratio
 	y.Energy, y.Amount, y.Unit, y.Emission, y.HeatCost = energy/joulesPerKWh, energy*source.PerJ, source.Unit, s.Emission, energy*source.Price
 	y.FanEnergy = s.Heat / p.Heater.Power * (fan + p.Heater.Electric) / joulesPerKWh
 	price := p.Prices.ElectricityPerKWh
 	y.FanCost = y.FanEnergy * price
 	for i, of := range p.Site.Months.Temperature {
-		month := MonthOf{Month: i + 1, Outside: of, Sun: m.Sun[i] * sun.Gain * h.Shape.FloorArea * m.Hours[i] / 1000, Lamps: m.Lamps[i] * m.Hours[i] / 1000, Heat: heat[i] / joulesPerKWh}
+		month := MonthOf{Month: i + 1, Outside: of, Sun: m.Sun[i] * sun.Gain * h.Shape.FloorArea * m.Hours[i] / 1000, Lamps: m.Lamps[i] * m.Hours[i] / 1000, Heat: min(heat[i], p.Heater.Power*m.Hours[i]*3600) / joulesPerKWh}
 		month.Loss = max(0, y.Loss*(y.SetPoint-of)) * m.Hours[i] / 1000
 		if s.Heat > 0 {
-			month.HeatCost = y.HeatCost * heat[i] / s.Heat
+			month.HeatCost = y.HeatCost * month.Heat / y.Heat
 		}
 		month.LampCost = month.Lamps * price
 		if of < y.SetPoint {

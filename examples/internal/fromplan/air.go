@@ -28,47 +28,52 @@ func WinterNight(p *plan.Plan) (envelope.HouseAir, error) {
 	return envelope.HouseAir{Inside: inside, Outside: outside, Wind: n.Wind, Cloud: n.Cloud}, errors.Join(e1, e2)
 }
 
-// driest is the lowest dew point that the sky's emissivity is known for, °C.
-const driest = -40
+// The sky's emissivity is known for these dew points, °C.
+const (
+	driest  = -40
+	dampest = 29.999 // of 30
+)
 
 // Conditions are those of the house in the given air, in a month, with its
 // screen drawn or not. They follow the plan's switches for the sky and for a dry
-// cover. Drier says that the air outside is drier than the sky's emissivity is
-// known for, and that the emissivity at a dew point of -40 °C stands for it;
-// between -30 and -50 °C the formula changes by no more than 0.02.
-func Conditions(p *plan.Plan, air envelope.HouseAir, month float64, screen bool) (k envelope.HouseConditions, drier bool, err error) {
+// cover. Guessed says that the air outside is drier or damper than the sky's
+// emissivity is known for, and that the emissivity at a dew point of -40 or 30 °C
+// stands for it; between -30 and -50 °C the formula changes by no more than 0.02.
+func Conditions(p *plan.Plan, air envelope.HouseAir, month float64, screen bool) (k envelope.HouseConditions, guessed bool, err error) {
 	sky := air
-	if drier = air.Outside.DewPoint() < driest; drier {
-		if sky.Outside, err = dryAir(air.Outside); err != nil {
-			return k, drier, err
+	if dew := air.Outside.DewPoint(); dew < driest || dew > dampest {
+		guessed = true
+		if sky.Outside, err = known(air.Outside); err != nil {
+			return k, guessed, err
 		}
 	}
 	if k, err = envelope.NewHouseConditions(sky); err != nil {
-		return k, drier, err
+		return k, guessed, err
 	}
-	if drier {
+	if guessed {
 		warm, cold := sky.Outside.Temperature()+273.15, air.Outside.Temperature()+273.15
 		k.SkyDrop *= cold / warm // the same emissivity
 		k.Outside, k.OutsideHumidity = air.Outside.Temperature(), air.Outside.RelativeHumidity()
 	}
 	k.Month, k.ScreenDrawn = month, screen && p.Screen != nil
 	if p.Assumptions.SkyAsColdAsAir {
-		k.SkyDrop, drier = 0, false
+		k.SkyDrop, guessed = 0, false
 	}
 	if p.Assumptions.DryCover {
 		k.InnerFace = envelope.InnerDry
 	}
-	return k, drier, nil
+	return k, guessed, nil
 }
 
-// dryAir is air of the dew point driest, as cold as the state where that is
-// possible.
-func dryAir(s psychro.State) (psychro.State, error) {
-	dry, err := psychro.FromDewPoint(math.Max(s.Temperature(), driest), driest, s.Pressure())
+// known is air of the nearest dew point that the sky's emissivity is known for,
+// as warm as the state where that is possible.
+func known(s psychro.State) (psychro.State, error) {
+	dew := min(max(s.DewPoint(), driest), dampest)
+	air, err := psychro.FromDewPoint(math.Max(s.Temperature(), dew), dew, s.Pressure())
 	if err != nil {
-		return s, fmt.Errorf("air drier than the sky's emissivity is known for: %w", err)
+		return s, fmt.Errorf("air as dry or damp as the sky's emissivity is known for: %w", err)
 	}
-	return dry, nil
+	return air, nil
 }
 
 // Drawn tells whether the plan's screen is drawn in air outside of the

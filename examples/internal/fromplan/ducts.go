@@ -1,6 +1,9 @@
 package fromplan
 
 import (
+	"errors"
+	"fmt"
+
 	"cloche.example/airheat"
 	"cloche.example/examples/internal/plan"
 )
@@ -62,7 +65,11 @@ func Tube(p *plan.Plan, supply airheat.TubeSupply) (airheat.PerforatedTube, airh
 	t.Diameter, t.Roughness, t.LeadIn, t.Pitch = q.Diameter, q.Roughness, q.LeadIn, q.Pitch
 	t.Positions, t.HolesPerRow, t.Discharge, t.HeatTransfer, t.LargestSpread = q.Rows, q.HolesPerRow, q.Discharge, q.WallU, q.Evenness
 	if q.HoleDiameter == nil {
-		return t.HolesFor(q.Evenness, supply)
+		sized, f, err := t.HolesFor(q.Evenness, supply)
+		if errors.Is(err, airheat.ErrNoSolution) {
+			err = fmt.Errorf("no size of hole lets %.3g m³/s out of this tube as evenly as %g", supply.Flow, q.Evenness)
+		}
+		return sized, f, err
 	}
 	t.HoleDiameter = *q.HoleDiameter
 	f, err := t.Solve(supply)

@@ -36,7 +36,7 @@ func Fuel(p *plan.Plan) (airheat.Fuel, error) {
 		return moist, nil
 	}
 	if u.HeatingValuePerKg != nil {
-		f.Higher += *u.HeatingValuePerKg*1e6 - f.Lower
+		f.Higher *= *u.HeatingValuePerKg * 1e6 / f.Lower
 		f.Lower = *u.HeatingValuePerKg * 1e6
 	}
 	return f, nil

@@ -71,6 +71,7 @@ func Leakage(p *plan.Plan) envelope.Leakage {
 // doors are the closed doors; one that opens into an annex is a part of the
 // wall shared with it.
 func doors(p *plan.Plan, s envelope.Shape) (list []envelope.Door, err error) {
+	taken := map[int]float64{}
 	for i, d := range p.House.Doors {
 		if d.Lobby != "none" {
 			continue
@@ -78,6 +79,9 @@ func doors(p *plan.Plan, s envelope.Shape) (list []envelope.Door, err error) {
 		at := wall(s, d.Place)
 		if at < 0 {
 			return nil, fmt.Errorf("house.doors[%d].place is %q, but no wall against the air stands there", i, d.Place)
+		}
+		if taken[at] += d.Width * d.Height; taken[at] > s.Facets[at].Area {
+			return nil, fmt.Errorf("house.doors[%d]: the doors at the %s take %.2f m², and there are %.2f m² of wall", i, d.Place, taken[at], s.Facets[at].Area)
 		}
 		list = append(list, envelope.Door{Name: d.Name, Facet: at, Area: d.Width * d.Height, U: d.U})
 	}

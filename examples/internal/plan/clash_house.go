@@ -1,6 +1,12 @@
 package plan
 
-import "math"
+import (
+	"fmt"
+	"math"
+)
+
+// largestFloor of a house, m².
+const largestFloor = 100_000
 
 // leastRise from eave to ridge makes a roof, m.
 const leastRise = 0.05
@@ -20,6 +26,9 @@ func (f *filler) shape(h House) {
 			f.clash("no circular arcs lead from this eave to this ridge: at the ridge they must be flatter than the line from eave to ridge, and at the eave no steeper than upright",
 				"house.ridge_slope_deg", ridge, eave, span)
 		}
+	}
+	if floor := floorArea(h); floor > largestFloor {
+		f.clash(fmt.Sprintf("a house has at most %.0f m² of floor, and this one %.0f", float64(largestFloor), floor), span, "house.length_m", "house.bays_count")
 	}
 	if h.Depth > h.Span {
 		f.clash("a house is dug in no deeper than it is wide", "house.depth_m", span)

@@ -24,6 +24,7 @@ var clashes = []struct{ plan, says string }{
 	{`{"house": {"shape": "pointed arch", "ridge_height_m": 8}}`, "no circular arcs lead from this eave to this ridge"},
 	{`{"house": {"shape": "uneven gable", "ridge_offset_m": 7}}`, "the ridge must stand within the span, 2 % from its ends and more"},
 	{`{"house": {"span_m": 2, "depth_m": 2.5}}`, "a house is dug in no deeper than it is wide"},
+	{`{"house": {"length_m": 400, "bays_count": 200}}`, "a house has at most 100000 m² of floor, and this one 512000: house.span_m is 6.4 m by default, house.length_m is 400 m"},
 	{`{"house": {"annexes": [{"name": "a", "width_m": 6.4, "high_m": 3}]}}`, "annexes must not cover more than their wall"},
 	{`{"house": {"shape": "lean-to", "bays_count": 2}}`, "a lean-to has one bay"},
 	{`{"house": {"dwarf_wall": {"height_m": 1.5}}}`, "the dwarf wall must end at the eave or below"},

@@ -21,7 +21,7 @@ var keysHouse = []Key{
 	num("house.dwarf_wall.conductivity_w_m_k", "W/(m K)", 0.015, 60, 1.35, "of the wall: 1.35 concrete, 0.13 softwood"),
 	group("house.back_wall", "of a lean-to"),
 	one("house.back_wall.behind_it", "heated building|outside air", "heated building", "what the wall stands against"),
-	num("house.back_wall.thickness_m", "m", 0.005, 2, 0.3, "of a wall against the outside air"),
+	num("house.back_wall.thickness_m", "m", 0.005, 1, 0.3, "of a wall against the outside air"),
 	num("house.back_wall.conductivity_w_m_k", "W/(m K)", 0.015, 60, 0.77, "of it: 0.77 brick"),
 	several("house.annexes", "rooms built on, as a lobby or a plant room").atMost(8),
 	naming("house.annexes[].name", "what reports and doors call it"),

@@ -75,7 +75,7 @@ var keysVents = []Key{
 	optional("assumptions.side_walls_u_w_m2_k", "W/(m² K)", 0.05, 30, "in place of the side walls' own"),
 	optional("assumptions.end_walls_u_w_m2_k", "W/(m² K)", 0.05, 30, "in place of the end walls' own"),
 	optional("assumptions.edge_loss_w_m_k", "W/(m K)", 0, 10, "per m of perimeter, in place of the ground's own"),
-	optional("assumptions.cover_area_m2", "m²", 0.1, 1e6, "of all that stands against the air, in place of the shape's own; each part is changed in proportion"),
+	optional("assumptions.cover_area_m2", "m²", 1, 200000, "of all that stands against the air, in place of the shape's own; each part is changed in proportion"),
 	optional("assumptions.air_heat_capacity_j_m3_k", "J/(m³ K)", 900, 1500, "of leaking air, in place of the real air's"),
 	yes("assumptions.sky_as_cold_as_air", false, "no extra loss to the sky"),
 	yes("assumptions.dry_cover", false, "no water on the cover"),

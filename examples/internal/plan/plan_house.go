@@ -30,7 +30,7 @@ type DwarfWall struct {
 // BackWall is the section house.back_wall: of a lean-to.
 type BackWall struct {
 	BehindIt     string  `json:"behind_it"`          // heated building or outside air; what the wall stands against
-	Thickness    float64 `json:"thickness_m"`        // m, 0.005 to 2; of a wall against the outside air
+	Thickness    float64 `json:"thickness_m"`        // m, 0.005 to 1; of a wall against the outside air
 	Conductivity float64 `json:"conductivity_w_m_k"` // W/(m K), 0.015 to 60; of it: 0.77 brick
 }
 

@@ -98,7 +98,7 @@ type Assumptions struct {
 	SideWallsU      *float64 `json:"side_walls_u_w_m2_k"`      // W/(m² K), 0.05 to 30, nil when not given; in place of the side walls' own
 	EndWallsU       *float64 `json:"end_walls_u_w_m2_k"`       // W/(m² K), 0.05 to 30, nil when not given; in place of the end walls' own
 	EdgeLoss        *float64 `json:"edge_loss_w_m_k"`          // W/(m K), 0 to 10, nil when not given; per m of perimeter, in place of the ground's own
-	CoverArea       *float64 `json:"cover_area_m2"`            // m², 0.1 to 1000000, nil when not given; of all that stands against the air, in place of the shape's own; each part is changed in proportion
+	CoverArea       *float64 `json:"cover_area_m2"`            // m², 1 to 200000, nil when not given; of all that stands against the air, in place of the shape's own; each part is changed in proportion
 	AirHeatCapacity *float64 `json:"air_heat_capacity_j_m3_k"` // J/(m³ K), 900 to 1500, nil when not given; of leaking air, in place of the real air's
 	SkyAsColdAsAir  bool     `json:"sky_as_cold_as_air"`       // no extra loss to the sky
 	DryCover        bool     `json:"dry_cover"`                // no water on the cover
