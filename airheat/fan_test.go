@@ -197,3 +197,48 @@ func TestOperatingPointAllocatesNothing(t *testing.T) {
 	dst := make([]TubePosition, tube.Positions)
 	require.Zero(t, testing.AllocsPerRun(100, func() { _, _ = tube.SolveTo(dst, supply) }))
 }
+
+// A heater between fan and ducts: the fan works on cold air, the ducts carry the
+// same mass hot. The operating point balances the fan's pressure at its own flow
+// and density with the ducts' loss at theirs, and lies elsewhere than with either
+// density throughout.
+func TestAHeaterBetweenFanAndDucts(t *testing.T) {
+	s, f := benchSystem(t)
+	cold, hot := DryAir(10, 101325), DryAir(60, 101325)
+	drive := DefaultFanDrive()
+	drive.Inlet = cold
+	p, err := s.OperatingPoint(f, drive, hot)
+	require.NoError(t, err)
+	require.InEpsilon(t, cold.Density*p.Flow, hot.Density*p.DuctFlow, 1e-12)
+	require.InEpsilon(t, f.Pressure(p.Flow, 1, cold.Density), s.Loss(p.DuctFlow, hot), 1e-9)
+	require.InEpsilon(t, p.Pressure, s.Loss(p.DuctFlow, hot), 1e-9)
+	require.InEpsilon(t, p.HeatToAir, cold.Density*p.Flow*cold.HeatCapacity*p.Rise, 1e-9)
+	all, err := s.Intersections(f, drive, hot)
+	require.NoError(t, err)
+	require.Equal(t, p.Intersection, all[len(all)-1])
+	drive.Inlet = Air{}
+	q, err := s.OperatingPoint(f, drive, hot)
+	require.NoError(t, err)
+	require.Equal(t, q.Flow, q.DuctFlow)
+	require.Greater(t, p.Pressure, 1.05*q.Pressure)
+	c, err := s.OperatingPoint(f, drive, cold)
+	require.NoError(t, err)
+	require.Less(t, p.Flow, c.Flow)
+	// The same through a tree of one branch.
+	tree, err := NewTree(Branch{Parent: -1, Segments: []Segment{
+		{Section: Round(0.315), Length: 4, Roughness: 0.15e-3, Fittings: 1.3},
+		{Section: Rectangular(0.35, 0.2), Length: 6, Roughness: 0.15e-3, Fittings: 0.6},
+		{Section: Round(0.28), Length: 3, Roughness: 0.9e-3, Fittings: 0.4},
+		{Section: Round(0.25), Length: 8, Roughness: 0.15e-3, Fittings: 0.9},
+		{Section: Round(0.25), Length: 2, Roughness: 3e-3, Fittings: 1.1},
+	}})
+	require.NoError(t, err)
+	drive.Inlet = cold
+	b, flows, err := tree.OperatingPoint(f, drive, hot)
+	require.NoError(t, err)
+	require.InEpsilon(t, p.Flow, b.Flow, 1e-9)
+	require.InEpsilon(t, p.DuctFlow, flows.Branches[0].Flow, 1e-9)
+	drive.Inlet.Density = 120
+	_, err = s.OperatingPoint(f, drive, hot)
+	require.ErrorContains(t, err, "FanDrive.Inlet.Density")
+}

@@ -20,16 +20,21 @@ const maxCrossings = 16
 
 // resistance is what a fan works against: the loss at a flow and its slope.
 type resistance struct {
-	ducts System // a row of segments, or
-	tree  *Tree  // branches
-	air   Air
+	ducts System  // a row of segments, or
+	tree  *Tree   // branches
+	air   Air     // in the ducts
+	fan   float64 // kg/m³, air at the fan
+	swell float64 // ratio of the ducts' flow to the fan's
 }
 
+// loss takes the flow at the fan.
 func (r *resistance) loss(q float64) (loss, slope float64) {
 	if r.tree != nil {
-		return r.tree.loss(q, r.air)
+		loss, slope = r.tree.loss(q*r.swell, r.air)
+	} else {
+		loss, slope = r.ducts.loss(q*r.swell, r.air)
 	}
-	return r.ducts.loss(q, r.air)
+	return loss, slope * r.swell
 }
 
 // finder looks for the roots of fan minus resistance, which rises with flow
@@ -179,7 +184,7 @@ func (s *finder) corner(q float64) float64 {
 	nu := s.against.air.Viscosity / s.against.air.Density
 	for i := range s.against.ducts.runs {
 		r := &s.against.ducts.runs[i]
-		y := turbulentLimit * nu / r.diameter * r.area / s.speed
+		y := turbulentLimit * nu / r.diameter * r.area / (s.speed * s.against.swell)
 		if y > q && r.slender > 0 {
 			next = math.Min(next, y)
 		}

@@ -14,6 +14,7 @@ type FanDrive struct {
 	FanEfficiency   float64 // fraction, 0.01 to 1: air power over shaft power
 	MotorEfficiency float64 // fraction, 0.01 to 1: shaft power over electric power, with belt and control
 	MotorInStream   bool    // the motor stands in the air it moves and heats it too
+	Inlet           Air     // at the fan, where a heater stands between it and the ducts; the zero Air where none does, so that it moves the ducts' air
 }
 
 // DefaultFanDrive is a fan at its tested speed with the efficiencies 0.5 and
@@ -30,7 +31,11 @@ var (
 )
 
 func (d FanDrive) check() error {
-	return errors.Join(
+	var inlet error
+	if d.Inlet != (Air{}) {
+		inlet = d.Inlet.check("FanDrive.Inlet.")
+	}
+	return errors.Join(inlet,
 		fanSpeedRange.Check("FanDrive.Speed", d.Speed),
 		fanEfficiencyRange.Check("FanDrive.FanEfficiency", d.FanEfficiency),
 		fanEfficiencyRange.Check("FanDrive.MotorEfficiency", d.MotorEfficiency),
@@ -45,6 +50,7 @@ type OperatingPoint struct {
 	AirPower         float64 // W, flow times pressure
 	ShaftPower       float64 // W
 	ElectricPower    float64 // W
+	DuctFlow         float64 // m³/s in the ducts: Flow, or what it swells to in a heater between
 	HeatToAir        float64 // W: all shaft power, and the motor's loss if it stands in the stream
 	Rise             float64 // K, warming of the air by HeatToAir
 	SpecificFanPower float64 // W/(m³/s), electric power over flow
@@ -67,9 +73,10 @@ func (p OperatingPoint) Warnings() []string {
 	return w
 }
 
-// Intersections returns every point at which fan, driven by drive on air of the
-// given density and viscosity, gives what the system takes, from the smallest
-// flow up. The pressure of the fan is n²(ρ/1.2) p(Q/n) of the tested curve p.
+// Intersections returns every point at which fan, driven by drive, gives what the
+// system takes when air flows in the ducts, from the smallest flow up. The
+// pressure of the fan is n²(ρ/1.2) p(Q/n) of the tested curve p, ρ that of
+// drive.Inlet or of air.
 // Crossings on falling pieces of the fan's curve and on straight or
 // downward-curved rising ones cannot be missed; a rising piece of a polynomial
 // that curves upward is searched in 32 parts. The error lists every fault of
@@ -102,14 +109,26 @@ func checkFan(fan *Fan) error {
 
 // find fills f with the crossings of fan and system.
 func (s System) find(f *finder, fan *Fan, drive FanDrive, air Air) error {
-	f.against = resistance{ducts: s, air: air}
+	f.against = against(drive, air)
+	f.against.ducts = s
 	return f.run(fan, drive)
+}
+
+// against is what the fan works on: the air at it and in the ducts, the mass flow
+// of both being one.
+func against(drive FanDrive, air Air) resistance {
+	r := resistance{air: air, fan: air.Density, swell: 1}
+	if drive.Inlet != (Air{}) {
+		r.fan = drive.Inlet.Density
+		r.swell = r.fan / air.Density
+	}
+	return r
 }
 
 // run lists the crossings of the fan with what f.against says.
 func (f *finder) run(fan *Fan, drive FanDrive) error {
 	f.fan, f.speed, f.last = *fan, drive.Speed, -1
-	f.scale = drive.Speed * drive.Speed * f.against.air.Density / StandardDensity // fan laws
+	f.scale = drive.Speed * drive.Speed * f.against.fan / StandardDensity // fan laws
 	n := len(fan.flow) - 1
 	q := f.falling(f.system(fan.flow[n]))
 	// Left of the peak the system takes no more than at the crossing found: a
@@ -132,10 +151,11 @@ func (f *finder) run(fan *Fan, drive FanDrive) error {
 	return nil
 }
 
-// OperatingPoint returns the rightmost point at which fan, driven by drive on
-// air, gives what the system takes, with its powers and the warming of the
-// air. All crossings are
-// looked for, and Count says how many there are. The error lists every fault
+// OperatingPoint returns the rightmost point at which fan, driven by drive, gives
+// what the system takes when air flows in the ducts, with its powers and the
+// warming of the air. A heater between fan and ducts stands in drive.Inlet: the
+// fan then moves cold and dense air, the ducts carry the same mass hot and fast.
+// All crossings are looked for, and Count says how many there are. The error lists every fault
 // of drive and air; it is ErrNoSolution, with the gap at the end of the curve,
 // when the curves do not cross within the fan's flows.
 func (s System) OperatingPoint(fan Fan, drive FanDrive, air Air) (OperatingPoint, error) {
@@ -172,7 +192,8 @@ func (f *finder) point(drive FanDrive) (OperatingPoint, error) {
 	if drive.MotorInStream {
 		p.HeatToAir = p.ElectricPower
 	}
-	p.Rise = p.HeatToAir / (air.Density * p.Flow * air.HeatCapacity)
+	p.DuctFlow = p.Flow * f.against.swell
+	p.Rise = p.HeatToAir / (air.Density * p.DuctFlow * air.HeatCapacity)
 	p.SpecificFanPower = p.ElectricPower / p.Flow
 	return p, nil
 }

@@ -213,8 +213,8 @@ func (t *Tree) loss(q float64, air Air) (loss, slope float64) {
 	return a.Pressure, (b.Pressure - a.Pressure) / step
 }
 
-// OperatingPoint returns the rightmost crossing of fan, driven by drive on
-// air, with the tree, and the flows in all branches there. The errors are
+// OperatingPoint returns the rightmost crossing of fan, driven by drive, with the
+// tree when air flows in it, and the flows in all branches there. The errors are
 // those of System.OperatingPoint.
 func (t Tree) OperatingPoint(fan Fan, drive FanDrive, air Air) (OperatingPoint, TreeFlow, error) {
 	var empty error
@@ -224,7 +224,8 @@ func (t Tree) OperatingPoint(fan Fan, drive FanDrive, air Air) (OperatingPoint, 
 	if err := errors.Join(empty, checkFan(&fan), drive.check(), air.check("Air.")); err != nil {
 		return OperatingPoint{}, TreeFlow{}, err
 	}
-	f := finder{against: resistance{tree: &t, air: air}}
+	f := finder{against: against(drive, air)}
+	f.against.tree = &t
 	if err := f.run(&fan, drive); err != nil {
 		return OperatingPoint{}, TreeFlow{}, err
 	}
@@ -232,7 +233,7 @@ func (t Tree) OperatingPoint(fan Fan, drive FanDrive, air Air) (OperatingPoint, 
 	if err != nil {
 		return OperatingPoint{}, TreeFlow{}, err
 	}
-	flows, err := t.solve(p.Flow, air)
+	flows, err := t.solve(p.DuctFlow, air)
 	return p, flows, err
 }
 

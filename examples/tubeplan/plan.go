@@ -136,7 +136,9 @@ func (w wish) fan(r *report.Report, f airheat.TubeFlow, s airheat.TubeSupply) er
 		return err
 	}
 	r.Section("An invented fan of 310 Pa on 3 m of duct and the tube")
-	p, err := system.OperatingPoint(fan, airheat.DefaultFanDrive(), s.Air)
+	drive := airheat.DefaultFanDrive()
+	drive.Inlet = airheat.DryAir(s.House, constant.StandardPressure) // the heater stands behind the fan
+	p, err := system.OperatingPoint(fan, drive, s.Air)
 	if errors.Is(err, airheat.ErrNoSolution) {
 		r.Text("operating point", "none", "")
 		r.Note("%v", err)
@@ -145,7 +147,8 @@ func (w wish) fan(r *report.Report, f airheat.TubeFlow, s airheat.TubeSupply) er
 		return err
 	}
 	r.Value("wanted flow", s.Flow, 3, "m³/s")
-	r.Value("flow the fan gives", p.Flow, 3, "m³/s")
+	r.Value("flow in the tube", p.DuctFlow, 3, "m³/s")
+	r.Value("  at the fan, in cold air", p.Flow, 3, "m³/s")
 	r.Value("pressure", p.Pressure, 1, "Pa")
 	r.Value("crossings of fan and ducts", float64(p.Count), 0, "")
 	r.Value("electric power", p.ElectricPower, 0, "W")
