@@ -69,8 +69,8 @@ func Example_filmHouseAtNight() {
 	//   side wall, south   19.2 m²  U 3.30  without sky 2.56 W/(m² K)  face  1.2 °C  drips above 35 %  0.8 L/h
 	//   end wall, east     14.1 m²  U 3.15  without sky 2.43 W/(m² K)  face  0.5 °C  drips above 33 %  0.6 L/h
 	//   end wall, west     14.1 m²  U 3.15  without sky 2.43 W/(m² K)  face  0.5 °C  drips above 33 %  0.6 L/h
-	//     roof, north                6707 W  25.5 %
-	//     roof, south                6707 W  25.5 %
+	//     roof, north                6707 W  25.6 %
+	//     roof, south                6707 W  25.6 %
 	//     side wall, north           1841 W   7.0 %
 	//     side wall, south           1841 W   7.0 %
 	//     end wall, east             1285 W   4.9 %
@@ -78,8 +78,8 @@ func Example_filmHouseAtNight() {
 	//     frame                       787 W   3.0 %
 	//     ground and buried walls    1349 W   5.1 %
 	//     leakage, sensible          2695 W  10.3 %
-	//     leakage, latent            1767 W   6.7 %
-	//   total 26264 W, 906 W/K, 277 W/m² of floor; sky-driven 2620 W, latent 7798 W
+	//     leakage, latent            1723 W   6.6 %
+	//   total 26220 W, 904 W/K, 277 W/m² of floor; sky-driven 2620 W, latent 7755 W
 	// screen drawn: true
 	//   roof, north        54.3 m²  U 2.36  without sky 1.80 W/(m² K)  face  8.5 °C  drips above 60 %  0.9 L/h
 	//   roof, south        54.3 m²  U 2.36  without sky 1.80 W/(m² K)  face  8.5 °C  drips above 60 %  0.9 L/h
@@ -89,13 +89,13 @@ func Example_filmHouseAtNight() {
 	//   end wall, west     14.1 m²  U 3.32  without sky 2.63 W/(m² K)  face  1.3 °C  drips above 35 %  0.5 L/h
 	//     roof, north                3714 W  18.3 %
 	//     roof, south                3714 W  18.3 %
-	//     side wall, north           1919 W   9.4 %
-	//     side wall, south           1919 W   9.4 %
+	//     side wall, north           1919 W   9.5 %
+	//     side wall, south           1919 W   9.5 %
 	//     end wall, east             1355 W   6.7 %
 	//     end wall, west             1355 W   6.7 %
-	//     frame                       559 W   2.7 %
+	//     frame                       559 W   2.8 %
 	//     ground and buried walls    1349 W   6.6 %
-	//     leakage, sensible          2695 W  13.2 %
-	//     leakage, latent            1767 W   8.7 %
-	//   total 20343 W, 701 W/K, 215 W/m² of floor; sky-driven 1909 W, latent 4758 W
+	//     leakage, sensible          2695 W  13.3 %
+	//     leakage, latent            1723 W   8.5 %
+	//   total 20299 W, 700 W/K, 214 W/m² of floor; sky-driven 1909 W, latent 4714 W
 }

@@ -36,6 +36,8 @@ type Ground struct {
 	FloorSurface     float64 // m² K/W, 0.001 to 1, inside surface resistance of the floor
 	WallSurface      float64 // m² K/W, 0.001 to 1, inside surface resistance of the buried wall
 	OutsideSurface   float64 // m² K/W, 0.001 to 1, outside surface resistance
+
+	shared float64 // m² of buried wall that stands against a room instead of soil
 }
 
 // DefaultGround returns the soil without insulation, walls of 0.1 m, and the
@@ -155,10 +157,11 @@ func (g Ground) Solve() (GroundCoefficients, error) {
 	}
 	r.UFloorWithEdge = r.UFloor + 2*r.EdgePsi/b // eq. D.4
 	r.FloorPart = g.Area*r.UFloor + g.Perimeter*r.EdgePsi
-	r.WallPart = z * g.Perimeter * r.UWall
+	buried := z*g.Perimeter - g.shared
+	r.WallPart = buried * r.UWall
 	r.JunctionPart = g.Perimeter * g.JunctionPsi
 	r.Total = r.FloorPart + r.WallPart + r.JunctionPart // eq. 1, 18, D.3
-	r.UEffective = (r.FloorPart + r.WallPart) / (g.Area + z*g.Perimeter)
+	r.UEffective = (r.FloorPart + r.WallPart) / (g.Area + buried)
 
 	wave := func(area, d float64) float64 {
 		x := 1 + delta/d
@@ -167,9 +170,9 @@ func (g Ground) Solve() (GroundCoefficients, error) {
 	r.Inside = wave(g.Area, d)
 	rim := groundPeriodic * g.Perimeter * lambda
 	if z > 0 {
-		r.Inside += wave(z*g.Perimeter, dw)
+		r.Inside += wave(buried, dw)
 		sunk := math.Exp(-z / delta)
-		r.Outside = rim * (sunk*math.Log(delta/d+1) + 2*(1-sunk)*math.Log(delta/dw+1)) // basement, H.7.2
+		r.Outside = rim * (sunk*math.Log(delta/d+1) + 2*(1-sunk)*math.Log(delta/dw+1)*buried/(z*g.Perimeter)) // basement, H.7.2
 	} else {
 		r.Outside = rim * ((1-bare)*math.Log(delta/(d+extra)+1) + bare*math.Log(delta/d+1)) // eq. H.3, H.4, H.5
 	}

@@ -12,7 +12,7 @@ import (
 // AnnexPlan says how an annex of the shape is built and kept.
 type AnnexPlan struct {
 	Covers      map[FacetKind]Cover // cover of each kind of facet against the air
-	PartitionU  float64             // W/(m² K), 0 to 30, air to air, of the wall shared with the house
+	PartitionU  float64             // W/(m² K), 0 to 30, air to air, of the wall shared with the house, above grade and below
 	AirChanges  float64             // air changes per hour, 0 to 60, of the annex with the outside
 	Humidity    float64             // fraction, 0 to 1, relative humidity in the annex
 	Heated      bool                // held at Temperature; otherwise it floats
@@ -24,9 +24,9 @@ type AnnexPlan struct {
 type AnnexLoss struct {
 	Name        string  // of the annex
 	Temperature float64 // °C, -60 to 60, held or found
-	Partition   float64 // W, from the house through the shared wall
+	Partition   float64 // W, from the house through the shared wall, above grade and below
 	Cover       float64 // W, lost through its own covers
-	Ground      float64 // W, into the ground, of the month
+	Ground      float64 // W, into the ground, of the month, which has settled to the annex's annual mean
 	Leakage     float64 // W, sensible
 	Heating     float64 // W, that holds Temperature; 0 when it floats
 }
@@ -69,30 +69,68 @@ func (h *House) checkAnnexes() (faults []error) {
 	return faults
 }
 
+// A year's mean weather over an annex, for the heat that its ground has taken up
+// (chosen).
+const (
+	annexWind = 2.0 // m/s
+	annexSky  = 8.0 // K below the air
+)
+
+// floatAnnexes finds the annual mean temperature of each annex, to which its
+// ground has settled: that held, or the one at which it floats between the
+// annual means inside and outside.
+func (h *House) floatAnnexes() error {
+	c := &h.plan.Climate
+	k := DefaultHouseConditions()
+	k.Inside, k.Outside, k.Wind, k.SkyDrop = c.InsideMean, c.OutsideMean, annexWind, annexSky
+	for i := range h.plan.Annexes {
+		t := h.plan.Annexes[i].Temperature
+		if !h.plan.Annexes[i].Heated {
+			var err error
+			if t, err = h.floats(i, &k, nan); err != nil {
+				return err
+			}
+		}
+		h.annexMean = append(h.annexMean, t)
+	}
+	return nil
+}
+
+// exposed returns the rim in m of the house's floor that is exposed to the
+// outside and the area in m² of its buried walls that stands against an annex:
+// the wall to a heated annex is no rim, that to another is, [IsoGround17] 5, but
+// what an annex has been dug out of touches no soil. A twentieth of the rim
+// always counts, so that a house among heated rooms keeps one.
+func exposed(p *HousePlan) (rim, shared float64) {
+	rim = p.Shape.Perimeter
+	for i := range p.Annexes {
+		if i >= len(p.Shape.Annexes) {
+			break
+		}
+		if s := &p.Shape.Annexes[i]; p.Annexes[i].Heated {
+			rim -= s.Annex.Width
+		} else {
+			shared += s.Sunken
+		}
+	}
+	rim = max(rim, leastRim*p.Shape.Perimeter)
+	return rim, min(shared, rim*p.Shape.Depth)
+}
+
+const leastRim = 0.05
+
 // annexes finds the temperature and the loss of each annex.
 func (h *House) annexes(dst *HouseLoss, k *HouseConditions) error {
 	for i := range h.plan.Annexes {
-		a, s := &h.plan.Annexes[i], &h.plan.Shape.Annexes[i]
-		r := AnnexLoss{Name: s.Annex.Name, Temperature: a.Temperature}
+		a := &h.plan.Annexes[i]
+		t := a.Temperature
 		if !a.Heated {
-			var inner error
-			t, err := solve.Root(func(t float64) float64 {
-				x, err := h.annexAt(i, k, t)
-				if err != nil {
-					inner = err
-					return math.NaN()
-				}
-				return x.Cover + x.Ground + x.Leakage - x.Partition
-			}, floatRange.Min, floatRange.Max, 1e-9)
-			if inner != nil {
-				return fmt.Errorf("Annexes[%d]: %w", i, inner)
+			var err error
+			if t, err = h.floats(i, k, h.annexMean[i]); err != nil {
+				return err
 			}
-			if err != nil {
-				return fmt.Errorf("Annexes[%d], temperature without heating: %w", i, err)
-			}
-			r.Temperature = t
 		}
-		x, err := h.annexAt(i, k, r.Temperature)
+		x, err := h.annexAt(i, k, t, h.annexMean[i])
 		if err != nil {
 			return fmt.Errorf("Annexes[%d]: %w", i, err)
 		}
@@ -105,11 +143,33 @@ func (h *House) annexes(dst *HouseLoss, k *HouseConditions) error {
 	return nil
 }
 
-// annexAt returns the terms of annex i at the temperature t in °C.
-func (h *House) annexAt(i int, k *HouseConditions, t float64) (AnnexLoss, error) {
+// floats returns the temperature in °C of annex i without heating, whose ground
+// has settled to the annual mean in °C, or NaN for the temperature itself.
+func (h *House) floats(i int, k *HouseConditions, mean float64) (float64, error) {
+	var inner error
+	t, err := solve.Root(func(t float64) float64 {
+		x, err := h.annexAt(i, k, t, mean)
+		if err != nil {
+			inner = err
+			return math.NaN()
+		}
+		return x.Cover + x.Ground + x.Leakage - x.Partition
+	}, floatRange.Min, floatRange.Max, 1e-9)
+	if inner != nil {
+		return t, fmt.Errorf("Annexes[%d]: %w", i, inner)
+	}
+	if err != nil {
+		return t, fmt.Errorf("Annexes[%d], temperature without heating: %w", i, err)
+	}
+	return t, nil
+}
+
+// annexAt returns the terms of annex i at the temperature t in °C; mean is as
+// in floats.
+func (h *House) annexAt(i int, k *HouseConditions, t, mean float64) (AnnexLoss, error) {
 	a, s := &h.plan.Annexes[i], &h.plan.Shape.Annexes[i]
 	r := AnnexLoss{Name: s.Annex.Name, Temperature: t}
-	r.Partition = a.PartitionU * s.Partition * (k.Inside - t)
+	r.Partition = a.PartitionU * (s.Partition + s.Sunken) * (k.Inside - t)
 	one := k.CoverConditions
 	one.Inside, one.RadiantRise, one.InsideHumidity, one.InnerFace = t, 0, a.Humidity, InnerDry
 	one.AbsorbedSun = [MaxLayers]float64{}
@@ -126,11 +186,11 @@ func (h *House) annexAt(i int, k *HouseConditions, t float64) (AnnexLoss, error)
 		r.Cover += f.Area * x.FluxIn
 	}
 	c := h.plan.Climate
-	c.InsideMean, c.InsideSwing = t, 0
-	if !coverTemperatureRange.Contains(t) {
-		c.InsideMean = 0
+	if c.InsideMean, c.InsideSwing = mean, 0; math.IsNaN(mean) {
+		r.Ground = h.annex[i].Total * (t - c.OutsideMean)
+	} else {
+		r.Ground = h.annex[i].Flow(c, k.Month).Total
 	}
-	r.Ground = h.annex[i].Flow(c, k.Month).Total
 	air := standard.air(k.Outside+constant.ZeroCelsius, k.Pressure)
 	volume := a.AirChanges * s.Volume / secondsPerHour * (k.Outside + constant.ZeroCelsius) / (t + constant.ZeroCelsius)
 	r.Leakage = volume * air.Density * air.HeatCapacity * (t - k.Outside)

@@ -51,7 +51,8 @@ type House struct {
 	net           []float64 // m², area of each facet without doors
 	ground        GroundCoefficients
 	annex         []GroundCoefficients
-	room          roomView // with RadiantEnclosure
+	annexMean     []float64 // °C, annual mean of each annex
+	room          roomView  // with RadiantEnclosure
 }
 
 // Ranges of a house plan.
@@ -73,7 +74,8 @@ func NewHouse(p HousePlan) (*House, error) {
 	}
 	p.Shape = p.Shape.clone()
 	p.Doors, p.Bridges, p.Annexes = slices.Clone(p.Doors), slices.Clone(p.Bridges), slices.Clone(p.Annexes)
-	p.Ground.Area, p.Ground.Perimeter, p.Ground.Depth = p.Shape.FloorArea, p.Shape.Perimeter, p.Shape.Depth
+	p.Ground.Area, p.Ground.Depth = p.Shape.FloorArea, p.Shape.Depth
+	p.Ground.Perimeter, p.Ground.shared = exposed(&p)
 	h := &House{plan: p, net: make([]float64, len(p.Shape.Facets))}
 	faults := h.cover()
 	check := func(r domain.Range, field string, v float64) {
@@ -96,6 +98,9 @@ func NewHouse(p HousePlan) (*House, error) {
 	faults = append(faults, domain.Within("Ground", err), domain.Within("Climate", p.Climate.check()), domain.Within("Leakage", p.Leakage.check()))
 	faults = append(faults, h.checkAnnexes()...)
 	if err := errors.Join(faults...); err != nil {
+		return nil, err
+	}
+	if err := h.floatAnnexes(); err != nil {
 		return nil, err
 	}
 	if p.Radiant == RadiantEnclosure {

@@ -67,8 +67,8 @@ type LeakageFlow struct {
 	Stack         float64 // m³/s, what the stack alone would move
 	Wind          float64 // m³/s, what the wind alone would move
 	Sensible      float64 // W, to warm the air that comes in with its vapour
-	Latent        float64 // W, carried off as vapour: the heat that evaporation in the house took
-	Total         float64 // W, enthalpy carried off
+	Latent        float64 // W, carried off as vapour: the heat that evaporation at the temperature of the inside air took
+	Total         float64 // W, the sum of the two
 	Coefficient   float64 // W/K, Sensible per kelvin, finite at equal temperatures
 }
 
@@ -107,10 +107,11 @@ func (l *Leakage) valid() bool {
 
 // Flow returns the leakage of a house of the volume, m³, 0.1 to 1e7, whose leaks
 // reach over the height, m, 0.1 to 60, between the air inside and outside, in
-// the wind at its ridge; hour and cloud are not read. With given air changes only the heat depends on the weather.
-// With LeakagePressure the flow is the sum of stack and wind by [WalWil98]
-// (AIM-2), whose authors state an error near 10 % for houses; for a greenhouse
-// it is an estimate. The error joins a *RangeError for each fault.
+// the wind at its ridge; hour and cloud are not read. With given air changes only
+// the heat depends on the weather. With LeakagePressure the flow is the sum of
+// stack and wind by [WalWil98] (AIM-2), whose authors state an error near 10 % for
+// houses and take the height of the ceiling; a greenhouse has none, House.Loss
+// takes the ridge, and the result is an estimate. The error joins a *RangeError for each fault.
 func (l Leakage) Flow(volume, height float64, air HouseAir) (LeakageFlow, error) {
 	inside, outside, wind := air.Inside, air.Outside, air.Wind
 	if !l.valid() || !leakageVolume.Contains(volume) || !leakageHeight.Contains(height) || !localWindRange.Contains(wind) ||
@@ -130,9 +131,15 @@ func (l Leakage) Flow(volume, height float64, air HouseAir) (LeakageFlow, error)
 	dt := inside.Temperature() - outside.Temperature()
 	r.Coefficient = r.DryAir * outside.HeatCapacity()
 	r.Sensible = r.Coefficient * dt
-	r.Total = r.DryAir * (inside.Enthalpy() - outside.Enthalpy())
-	r.Latent = r.Total - r.Sensible
+	r.Latent = r.DryAir * (inside.HumidityRatio() - outside.HumidityRatio()) * evaporationHeat(inside.Temperature())
+	r.Total = r.Sensible + r.Latent
 	return r, nil
+}
+
+// evaporationHeat returns the heat in J/kg that evaporates water at t in °C,
+// taken at the end of its range below -40 °C.
+func evaporationHeat(t float64) float64 {
+	return psychro.LatentHeatOver(psychro.Liquid, max(t, -40))
 }
 
 // pressure finds the flow by AIM-2.

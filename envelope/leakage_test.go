@@ -144,3 +144,19 @@ func TestAllFaultsOfLeakage(t *testing.T) {
 	_, err := Leakage{AirChanges: -1}.Flow(-1, 0, HouseAir{Inside: psychro.State{}, Outside: moist(t, 0, 0.5), Wind: 99})
 	requireFields(t, err, "AirChanges", "volume", "height", "Wind", "pressure of Inside")
 }
+
+// The vapour carried off took the heat of evaporation at the inside air's
+// temperature, not that of water from 0 °C: 2.6 % less.
+func TestLatentHeatOfLeakage(t *testing.T) {
+	in, err := psychro.FromRelativeHumidity(15, 0.8, 101325)
+	require.NoError(t, err)
+	out, err := psychro.FromRelativeHumidity(-14, 0.85, 101325)
+	require.NoError(t, err)
+	r, err := DefaultLeakage().Flow(275, 3.1, HouseAir{Inside: in, Outside: out})
+	require.NoError(t, err)
+	water := r.DryAir * (in.HumidityRatio() - out.HumidityRatio())
+	require.InEpsilon(t, 2465.4e3, r.Latent/water, 2e-4) // tables of steam at 15 °C
+	require.InDelta(t, r.Total, r.Sensible+r.Latent, 1e-9)
+	whole := r.DryAir * (in.Enthalpy() - out.Enthalpy())
+	require.InEpsilon(t, 1.026, (whole-r.Sensible)/r.Latent, 2e-3)
+}

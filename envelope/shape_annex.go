@@ -23,8 +23,8 @@ const (
 // room, with a roof that falls away from the house. It is a volume of its own.
 type Annex struct {
 	Name  string  // for reports
-	Place Place   // wall it stands at
-	Width float64 // m, along that wall
+	Place Place   // wall it stands at; not the back wall of a lean-to that is a heated building's
+	Width float64 // m, along that wall, where it is as high as High
 	Reach float64 // m, 0.3 to 1000, away from it
 	High  float64 // m above grade, roof at the house
 	Low   float64 // m above grade, roof at the outer wall
@@ -44,8 +44,8 @@ type AnnexShape struct {
 
 var placeRange = domain.Range{Min: 0, Max: float64(places - 1), Unit: "number", Source: "constants of Place"}
 
-// wall returns the width and the height above grade of the house's wall at
-// the annex: of an end wall the eave, the least height along it.
+// wall returns the width and the greatest height above grade, m, of the house's
+// wall at the annex: an end wall reaches up to the ridge.
 func (f *Form) wall(p Place) (width, height float64) {
 	switch p {
 	case AtFarEnd, AtNearEnd:
@@ -59,52 +59,83 @@ func (f *Form) wall(p Place) (width, height float64) {
 	return f.Length, f.Eave
 }
 
-func (a *Annex) check(f *Form, i int) (faults []error) {
-	check := func(r domain.Range, field string, v float64) {
-		if err := r.Check(fmt.Sprintf("Annexes[%d].%s", i, field), v); err != nil {
-			faults = append(faults, err)
+// across returns the breadth in m of one bay at the height in m above grade.
+func (f *Form) across(height float64) float64 {
+	if height <= f.Eave {
+		return f.Span
+	}
+	down := max(0, f.Ridge-height)
+	left, right := f.sides()
+	sum := 0.0
+	for _, d := range [2]side{left, right} {
+		switch {
+		case d.length == 0:
+		case d.curved:
+			radius := d.length / ((d.low - d.high) * degree)
+			cos := math.Cos(d.high*degree) - down/radius
+			sum += radius * (math.Sqrt(max(0, 1-cos*cos)) - math.Sin(d.high*degree))
+		default:
+			sum += d.run() * down / (f.Ridge - f.Eave)
 		}
 	}
-	check(placeRange, "Place", float64(a.Place))
-	if a.Place >= places {
-		return faults
-	}
-	width, height := f.wall(a.Place)
-	check(domain.Range{Min: 0.3, Max: width, Unit: "m", Source: "along the wall it stands at"}, "Width", a.Width)
-	check(domain.Range{Min: 0.3, Max: lengthRange.Max, Unit: "m", Source: "chosen"}, "Reach", a.Reach)
-	check(domain.Range{Min: 0.3, Max: height, Unit: "m", Source: "no higher than the wall it stands at"}, "High", a.High)
-	check(domain.Range{Min: 0.3, Max: math.Max(0.3, a.High), Unit: "m", Source: "no higher than at the house"}, "Low", a.Low)
-	check(domain.Range{Max: f.Depth, Unit: "m", Source: "no deeper than the house"}, "Depth", a.Depth)
-	taken := 0.0
-	for _, b := range f.Annexes[:i+1] {
-		if b.Place == a.Place {
-			taken += b.Width
-		}
-	}
-	if taken != a.Width {
-		check(domain.Range{Max: width, Unit: "m", Source: "all annexes at one wall side by side"}, "Width and its neighbours", taken)
-	}
-	if area := f.wallArea(a.Place); len(faults) == 0 {
-		shared := 0.0
-		for _, b := range f.Annexes[:i+1] {
-			if b.Place == a.Place {
-				shared += b.Width * math.Max(0, b.High-f.DwarfWall)
-			}
-		}
-		check(domain.Range{Max: area, Unit: "m²", Source: "the wall's area above the dwarf wall"}, "Width times High", shared)
-	}
-	return faults
+	return min(f.Span, sum)
 }
 
-// wallArea returns the area in m² above the dwarf wall of the wall at p.
-func (f *Form) wallArea(p Place) float64 {
-	width, height := f.wall(p)
-	if p == AtFarEnd || p == AtNearEnd {
-		left, right := f.sides()
-		bays := float64(f.Bays)
-		return bays*(left.area+right.area) + width*(f.Eave-f.DwarfWall)
+// stretch returns the length in m of the wall at p that is as high as height in
+// m, in one piece and in all.
+func (f *Form) stretch(p Place, height float64) (one, all float64) {
+	width, _ := f.wall(p)
+	if p != AtFarEnd && p != AtNearEnd || height <= f.Eave {
+		return width, width
 	}
-	return width * (height - f.DwarfWall)
+	one = f.across(height)
+	return one, one * float64(f.Bays)
+}
+
+func (a *Annex) check(f *Form, i int) (faults []error) {
+	check := func(r domain.Range, field string, v float64) bool {
+		err := r.Check(fmt.Sprintf("Annexes[%d].%s", i, field), v)
+		if err != nil {
+			faults = append(faults, err)
+		}
+		return err == nil
+	}
+	if !check(placeRange, "Place", float64(a.Place)) {
+		return faults
+	}
+	if f.Section == LeanTo && !f.BackWallOpen && a.Place == AtLeftSide {
+		check(domain.Range{Max: float64(AtRightSide), Unit: "number", Source: "the back wall is that of a heated building; BackWallOpen frees it"}, "Place", float64(a.Place))
+		return faults
+	}
+	one, height := f.wall(a.Place)
+	check(domain.Range{Min: 0.3, Max: lengthRange.Max, Unit: "m", Source: "chosen"}, "Reach", a.Reach)
+	high := check(domain.Range{Min: 0.3, Max: height, Unit: "m", Source: "no higher than the wall it stands at"}, "High", a.High)
+	check(domain.Range{Min: 0.3, Max: math.Max(0.3, a.High), Unit: "m", Source: "no higher than at the house"}, "Low", a.Low)
+	check(domain.Range{Max: f.Depth, Unit: "m", Source: "no deeper than the house"}, "Depth", a.Depth)
+	if high {
+		one, _ = f.stretch(a.Place, a.High)
+	}
+	if !check(domain.Range{Min: 0.3, Max: math.Max(0.3, one), Unit: "m", Source: "along the wall it stands at, where that is as high as High"}, "Width", a.Width) || !high {
+		return faults
+	}
+	// Side by side they fit when at each height those that reach it do.
+	for _, level := range f.Annexes[:i+1] {
+		if level.Place != a.Place {
+			continue
+		}
+		taken := 0.0
+		for _, b := range f.Annexes[:i+1] {
+			if b.Place == a.Place && b.High >= level.High {
+				taken += b.Width
+			}
+		}
+		if _, all := f.stretch(a.Place, level.High); taken > a.Width && a.High >= level.High {
+			if !check(domain.Range{Max: all, Unit: "m", Source: "all annexes at one wall side by side, where it is as high as they are"}, "Width and its neighbours", taken) {
+				break
+			}
+		}
+	}
+	return faults
 }
 
 // attach adds the annex and takes the shared wall from the house.

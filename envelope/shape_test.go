@@ -254,5 +254,5 @@ func TestAllFaultsOfAForm(t *testing.T) {
 	requireFields(t, err, "Annexes[1].Width and its neighbours")
 	f.Annexes = []Annex{{Place: AtFarEnd, Width: 6, Reach: 1, High: 3.1, Low: 2}}
 	_, err = NewShape(f)
-	requireFields(t, err, "Annexes[0].Width times High")
+	requireFields(t, err, "Annexes[0].Width")
 }

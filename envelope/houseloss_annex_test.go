@@ -1,0 +1,129 @@
+package envelope_test
+
+import (
+	"math"
+	"testing"
+
+	"github.com/stretchr/testify/require"
+
+	. "cloche.example/envelope"
+)
+
+// dugIn is a house 1 m deep with a plant room 4 m wide and as deep at its end.
+func dugIn(t *testing.T, depth float64) HousePlan {
+	p := filmHouse(t)
+	f := p.Shape.Form
+	f.Depth, f.DwarfWall = 1, 0
+	f.Annexes = []Annex{{Name: "plant room", Place: AtNearEnd, Width: 4, Reach: 2, High: 1.8, Low: 1.6, Depth: depth}}
+	s, err := NewShape(f)
+	require.NoError(t, err)
+	sheet := TwinWall6()
+	p.Shape, p.Doors = s, nil
+	p.Annexes = []AnnexPlan{{Covers: map[FacetKind]Cover{Roof: sheet, SideWall: sheet, EndWall: sheet}, PartitionU: 3, AirChanges: 1, Humidity: 0.7, Ground: DefaultGround(ClaySoil())}}
+	return p
+}
+
+// The whole shared wall passes heat, above grade and below.
+func TestDugInAnnex(t *testing.T) {
+	k := winterNight()
+	p := dugIn(t, 1)
+	r := loss(t, built(t, p), k)
+	a := r.Annexes[0]
+	require.InDelta(t, 3*4*(1.8+1)*(15-a.Temperature), a.Partition, 1e-9)
+	require.InDelta(t, a.Partition, a.Cover+a.Ground+a.Leakage, 1e-5)
+
+	// By ISO 13370 the wall to an unheated room is exposed rim, but that below
+	// grade which stands against the room touches no soil: 4 m² of 42.4 m.
+	open := dugIn(t, 0)
+	plain, dug := built(t, open).Ground(), built(t, p).Ground()
+	rim := p.Shape.Perimeter
+	require.InDelta(t, 42.4, rim, 1e-9)
+	require.InEpsilon(t, plain.WallPart*(rim-4)/rim, dug.WallPart, 1e-12)
+	require.InDelta(t, plain.Total-plain.WallPart*4/rim, dug.Total, 1e-9)
+	require.Equal(t, plain.FloorPart, dug.FloorPart)
+	require.Less(t, dug.Outside, plain.Outside)
+	require.Less(t, dug.Inside, plain.Inside)
+
+	// The wall to a heated room is no rim.
+	p.Annexes[0].Heated, p.Annexes[0].Temperature = true, 15
+	warm := built(t, p).Ground()
+	g := p.Ground
+	g.Area, g.Perimeter, g.Depth = p.Shape.FloorArea, rim-4, 1
+	want, err := g.Solve()
+	require.NoError(t, err)
+	require.Equal(t, want.Total, warm.Total)
+	require.Less(t, warm.Total, dug.Total)
+}
+
+// The ground under a room that floats has settled to its year, not to its hour:
+// colder by 20 K outside for an hour, the ground gives the same.
+func TestAnnexGroundKeepsItsYear(t *testing.T) {
+	h := built(t, dugIn(t, 1))
+	k := winterNight()
+	cold := loss(t, h, k).Annexes[0]
+	k.Outside = 6
+	mild := loss(t, h, k).Annexes[0]
+	require.Greater(t, mild.Temperature, cold.Temperature+5)
+	require.Equal(t, mild.Ground, cold.Ground)
+	k.Month = 7
+	require.Less(t, loss(t, h, k).Annexes[0].Ground, mild.Ground)
+}
+
+// Among heated rooms on all sides a twentieth of the rim is left.
+func TestRimAmongHeatedRooms(t *testing.T) {
+	p := filmHouse(t)
+	f := p.Shape.Form
+	f.Depth, f.DwarfWall = 0, 0
+	f.Annexes = []Annex{
+		{Place: AtNearEnd, Width: f.Span, Reach: 2, High: 1.3, Low: 1.2}, {Place: AtFarEnd, Width: f.Span, Reach: 2, High: 1.3, Low: 1.2},
+		{Place: AtRightSide, Width: f.Length, Reach: 2, High: 1.3, Low: 1.2}, {Place: AtLeftSide, Width: f.Length, Reach: 2, High: 1.3, Low: 1.2},
+	}
+	s, err := NewShape(f)
+	require.NoError(t, err)
+	p.Shape, p.Doors = s, nil
+	sheet := TwinWall6()
+	for range 4 {
+		p.Annexes = append(p.Annexes, AnnexPlan{Covers: map[FacetKind]Cover{Roof: sheet, SideWall: sheet, EndWall: sheet}, Heated: true, Temperature: 15, PartitionU: 3, Ground: DefaultGround(ClaySoil())})
+	}
+	require.InEpsilon(t, s.FloorArea/(0.05*s.Perimeter/2), built(t, p).Ground().CharacteristicWidth, 1e-12)
+}
+
+// What stands at a wall must fit under its outline.
+func TestImpossibleAnnexes(t *testing.T) {
+	f := DefaultForm() // 6 m, eave 1.8, ridge 3.2
+	f.Eave, f.Ridge = 1.2, 6
+	put := func(a ...Annex) error {
+		f.Annexes = a
+		_, err := NewShape(f)
+		return err
+	}
+	// At 2.4 m the gable is 6 * 3.6/4.8 = 4.5 m across.
+	end := func(width, high float64) Annex {
+		return Annex{Place: AtFarEnd, Width: width, Reach: 2, High: high, Low: 1}
+	}
+	require.ErrorContains(t, put(end(5, 2.4)), "Annexes[0].Width is 5, allowed 0.3 to 4.5 m")
+	require.NoError(t, put(end(4.49, 2.4)))
+	require.NoError(t, put(end(2, 2.4), end(2.4, 2.4)))
+	require.ErrorContains(t, put(end(2.4, 2.4), end(2.4, 2.4)), "Annexes[1].Width and its neighbours is 4.8, allowed 0 to 4.5 m")
+	require.NoError(t, put(end(2.4, 2.4), end(2.4, 1.2)))
+	require.ErrorContains(t, put(end(4.4, 2.4), end(2.4, 1.2)), "Annexes[1].Width and its neighbours is 6.8, allowed 0 to 6 m")
+	require.ErrorContains(t, put(end(2.4, 1.2), end(4.4, 2.4)), "Annexes[1].Width and its neighbours is 6.8, allowed 0 to 6 m")
+	f.Bays = 2
+	require.ErrorContains(t, put(end(5, 2.4)), "allowed 0.3 to 4.5 m")
+	require.NoError(t, put(end(4.4, 2.4), end(4.4, 2.4)))
+	// Half a circle of radius 3 over an eave of 1 m, 3 m up: 2 sqrt(9 - 4) across.
+	f = DefaultForm()
+	f.Section, f.Eave, f.Ridge = RoundArch, 1, 4
+	require.NoError(t, put(end(2*math.Sqrt(5)-1e-6, 3)))
+	require.ErrorContains(t, put(end(2*math.Sqrt(5)+1e-6, 3)), "Annexes[0].Width")
+	// A party wall has a building behind it.
+	f = DefaultForm()
+	f.Section = LeanTo
+	behind := Annex{Place: AtLeftSide, Width: 3, Reach: 2, High: 2, Low: 1.8}
+	require.ErrorContains(t, put(behind), "Annexes[0].Place is 3, allowed 0 to 2 (number)")
+	f.BackWallOpen = true
+	require.NoError(t, put(behind))
+	// 6 m of fall from 3.2 to 1.8 m: at 2.5 m half of it is left.
+	require.NoError(t, put(end(2.999, 2.5)))
+	require.ErrorContains(t, put(end(3.001, 2.5)), "Annexes[0].Width")
+}
