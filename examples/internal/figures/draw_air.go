@@ -60,6 +60,13 @@ func airChart(title, says, caption string, p float64, path ...airPoint) (Picture
 			continue // no room for its name
 		}
 		last = end.X
+		crowded := false
+		for _, a := range path {
+			crowded = crowded || math.Abs(a.t-end.X) < 0.15*(high-low) && math.Abs(1000*a.w-end.Y) < 0.12*top
+		}
+		if crowded {
+			continue
+		}
 		l, err := plotter.NewLabels(plotter.XYLabels{XYs: plotter.XYs{end}, Labels: []string{fmt.Sprintf("%.0f %%", 100*rh)}})
 		if err != nil {
 			return Picture{}, err

@@ -11,7 +11,7 @@ func operatingPoint() Figure {
 	return Figure{
 		Name: "fan-and-duct", Title: "Where a fan and its duct agree", Subject: "ducts and fans", Package: "airheat", Example: "Example_operatingPoint",
 		Question: "A hood, a duct with five elbows and a damper hang on a fan. What flow comes about?",
-		Source:   "Y. A. Cengel, J. M. Cimbala, Fluid Mechanics, Ex. 14-1",
+		Source:   "Y. A. Cengel, J. M. Cimbala, Fluid Mechanics, example 14-1, as an open companion works it",
 		Sketch:   "The fan gives less pressure the more it moves; the duct asks for more. They meet in one point.",
 		Given:    operatingGiven(),
 		Assumes:  []string{"The fan's six tested points joined by straight lines, by a curve in the source; fan and motor of the efficiencies 0.5 and 0.75, the motor in the stream."},

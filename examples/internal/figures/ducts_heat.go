@@ -11,7 +11,7 @@ func ductHeat() Figure {
 	return Figure{
 		Name: "duct-heat", Title: "Air that warms on its way", Subject: "ducts and fans", Package: "airheat",
 		Question: "Cool air runs slowly through a duct in a warm room. How warm is it at the end?",
-		Source:   "J. H. Lienhard, A Heat Transfer Textbook, example 7.6",
+		Source:   "J. H. Lienhard, A Heat Transfer Textbook, example 7.6, as a companion to it works it",
 		Sketch:   "A duct of 0.3 m, 15 m long: a film of air inside, the wall, a film outside of 5 W/(m² K).",
 		Given:    ductHeatGiven(),
 		Assumes:  []string{"Petukhov's formula for the film inside, properties of the air at 290 K as the source takes them."},

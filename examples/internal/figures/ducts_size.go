@@ -11,11 +11,11 @@ func ductSize() Figure {
 	return Figure{
 		Name: "duct-size", Title: "How wide must the duct be?", Subject: "ducts and fans", Package: "airheat",
 		Question: "A plastic duct of 150 m may lose 20 m of its own air's head. How wide must it be for the flow wanted?",
-		Source:   "Y. A. Cengel, J. M. Cimbala, Fluid Mechanics, example 8-4",
+		Source:   "Y. A. Cengel, J. M. Cimbala, Fluid Mechanics, example 8-4, as an open companion works it",
 		Sketch:   "A long smooth duct; the wider it is the less it loses, by nearly the fifth power.",
 		Given:    ductSizeGiven(),
 		Assumes:  []string{"Smooth walls; fittings left out; air of 35 °C at 1.2 kg/m³ as the source takes it."},
-		Change:   []string{"Twice the flow asks for a duct a third wider, not for twice the area only."},
+		Change:   []string{"Twice the flow asks for a duct a third wider, less than twice the area."},
 		Code:     "solveDuctSize",
 		Solve:    solveDuctSize,
 	}

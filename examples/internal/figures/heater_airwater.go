@@ -46,6 +46,6 @@ func solveAirOrWater(v []float64) (r Result, err error) {
 		{Says: "Power of the pump.", Formula: "P_w = 30000 V_p/0.4", Values: numbers{"V_p": water.VolumeFlow}, Value: water.Transport, Unit: "W"},
 		{Says: "From the stop to 0 °C.", Formula: "h_0 = C/12 ln(15/(-t_o) + 1)/3600", Source: "a body of one temperature", Values: numbers{"C": water.Inertia, "t_o": v[3]}, Value: water.CoolToFreezing.Hours(), Unit: "h", Within: 1e-6, Why: "rounding"},
 	}
-	r.Picture = bars("Power that drives the heat", "Two bars: the fan's is many times the pump's.", "%.1f W", "What it takes to move the same heat.", bar{"air", air.Transport}, bar{"water", water.Transport})
+	r.Picture = bars("Power that drives the heat", "Two bars: the fan's is many times the pump's.", "%.1f W", "What it takes to move the same heat.", bar{"fan, for air", air.Transport}, bar{"pump, for water", water.Transport})
 	return r, nil
 }

@@ -17,8 +17,8 @@ func ridgeReturn() Figure {
 			{"H_u", "loss of the upper layer", "W/K", 400, 50, 2000},
 			{"t_l", "set-point of the lower layer", "°C", 15, 8, 25},
 			{"t_o", "outside air", "°C", -10, -25, 5},
-			{"φ", "share of the heat that rises past the crop", "fraction", 0.6, 0, 0.9},
-			{"M", "exchange between the layers without fans", "m³/s", 0.3, 0.1, 2},
+			{"φ", "share of the heat that rises past the crop", "fraction", 0.7, 0, 0.9},
+			{"M", "exchange between the layers without fans", "m³/s", 0.2, 0.1, 2},
 			{"V", "flow through the heater", "m³/s", 0.6, 0.2, 3},
 		},
 		Assumes: []string{"Two layers, each of one temperature, in a steady state; the heater holds the lower one."},
@@ -70,6 +70,6 @@ func solveRidgeReturn(v []float64) (res Result, err error) {
 		d.Text(page.Start, o+92, 42, fmt.Sprintf("%.1f °C", x.l.Supply))
 		d.Text(page.Middle, o+100, 8, fmt.Sprintf("%s, %.0f W", x.name, x.l.Heat))
 	}
-	res.Picture = drawn(d, "Two ways to draw the heater's air", "Two sections of the house with the temperatures of both layers, the heater's intake and supply, and the heat.", "The supply is hotter from the ridge; the house's heat hardly falls.")
+	res.Picture = drawn(d, "Two ways to draw the heater's air", "Two sections of the house with the temperatures of both layers, the heater's intake and supply, and the heat.", "The coil's warmer intake is one thing, what the house saves another.")
 	return res, nil
 }
