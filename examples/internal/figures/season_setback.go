@@ -21,7 +21,7 @@ func setBack() Figure {
 			{"H", "loss of the cover", "W/K", 600, 50, 1500},
 		},
 		Assumes: []string{"Constant weather, a heater of 40 kW, no sun; three stores of heat."},
-		Change:  []string{"A heavy structure: the night never gets as cool as it may, and less is saved."},
+		Change:  []string{"A structure ten times as heavy changes next to nothing: what the stores hold back at dusk they ask for at dawn."},
 		Code:    "solveSetBack",
 		Solve:   solveSetBack,
 	}
