@@ -157,6 +157,10 @@ func TestExchangeOfAShutOrFaultyNetwork(t *testing.T) {
 	// Openings below grade and leaks have none; the larger of the two is no sum.
 	well := ventilation.Opening{Height: -0.5, Area: 1, Discharge: 0.6}
 	require.Zero(t, solveNet(t, network(t, well), dry(t, 20, 20, 5)).Flow)
+	// A screen takes its part: half of what its pressure drop lets through.
+	screened := ventilation.Opening{Height: 1, Area: 2, Discharge: 0.6, Viscous: 0.8}
+	five := dry(t, 20, 20, 5)
+	require.InEpsilon(t, 0.5*screened.MassFlow(0.09*0.5*five.OutsideDensity*25, five.OutsideDensity), solveNet(t, network(t, screened), five).Flow, 1e-12)
 	larger, err := network(t, point(0.5, 1, 0.4), point(3, 1, -0.4)).WithExchange(ventilation.WindExchange{Method: ventilation.LargerOfTwo, Coefficient: 0.09})
 	require.NoError(t, err)
 	c := dry(t, 25, 20, 3)
