@@ -115,7 +115,7 @@ func TestBedBehindOneClearWall(t *testing.T) {
 // both sums hold for every facet of random houses.
 func TestBeamThroughAllFacetsLandsInside(t *testing.T) {
 	rng := rand.New(rand.NewSource(1))
-	for range 300 {
+	for range 60 {
 		f := anyForm(rng)
 		s, g := glazed(t, f, nothing)
 		l := bedLight(t, g, wholeFloor(f))
@@ -141,7 +141,7 @@ func TestBeamThroughAllFacetsLandsInside(t *testing.T) {
 // sky; opaque upstands take what the sun behind them takes.
 func TestBedInTheOpen(t *testing.T) {
 	rng := rand.New(rand.NewSource(2))
-	for range 60 {
+	for range 20 {
 		f := anyForm(rng)
 		f.DwarfWall = 0
 		_, g := glazed(t, f, nothing)
