@@ -13,7 +13,7 @@ func friction() Figure {
 		Question: "Colebrook's equation must be solved, others give the friction factor at once. How far are they off?",
 		Sketch:   "Air in a duct: laminar, in between, and turbulent.",
 		Given: []Given{
-			{"ε", "roughness over diameter", "ratio", 0.001, 0, 0.04},
+			{"ε", "roughness over diameter", "ratio", 0.001, 1e-6, 0.01},
 			{"Re", "Reynolds number for the steps", "", 1e5, 1e4, 1e7},
 		},
 		Assumes: []string{"Between 2300 and 4000 a straight line joins laminar and turbulent flow, a convention."},

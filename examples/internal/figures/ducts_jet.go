@@ -14,7 +14,7 @@ func jetThrow() Figure {
 		Sketch:   "A level opening of 0.04 m². The jet draws in air of the house, slows down, cools, and bends upward because it is warm.",
 		Given: []Given{
 			{"V", "flow", "m³/s", 0.25, 0.05, 2},
-			{"A", "free area of the opening", "m²", 0.04, 0.005, 0.5},
+			{"A", "free area of the opening", "m²", 0.04, 0.005, 0.3},
 			{"ΔT", "supply above the house", "K", 25, 1, 60},
 			{"t", "house", "°C", 15, 0, 35},
 			{"y", "height of the film above the opening", "m", 1.8, 0.2, 6},

@@ -14,7 +14,7 @@ func ductPieces() Figure {
 		Given: []Given{
 			{"V", "flow", "m³/s", 0.5, 0.05, 2},
 			{"t", "temperature of the air", "°C", 40, -20, 90},
-			{"θ", "damper, closed by", "degree", 20, 0, 60},
+			{"θ", "damper, closed by", "degree", 20, 10, 60},
 		},
 		Assumes: []string{"Walls of 0.15 mm of roughness; fittings add up as if far apart. The fan gives 120 - 150 V² Pa at 1.2 kg/m³."},
 		Change:  []string{"Close the damper to 50 degree: it takes more than the rest together."},

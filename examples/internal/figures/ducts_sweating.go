@@ -17,8 +17,8 @@ func sweatingDuct() Figure {
 			{"t", "air at the inlet", "°C", 22, 5, 40},
 			{"φ", "its relative humidity", "fraction", 0.85, 0.1, 1},
 			{"t_s", "air in the shed", "°C", -5, -20, 5},
-			{"U", "from the air inside through the wall to the shed", "W/(m² K)", 6, 0.5, 10},
-			{"v", "speed", "m/s", 4, 1, 15},
+			{"U", "from the air inside through the wall to the shed", "W/(m² K)", 6, 0.5, 6.5},
+			{"v", "speed", "m/s", 4, 2, 15},
 		},
 		Assumes: []string{"Lewis number 1 at the wet wall; the film inside by Petukhov's formula."},
 		Change:  []string{"Insulate the duct to 0.5 W/(m² K): the wall comes above the dew point and stays dry."},
@@ -64,7 +64,7 @@ func solveSweatingDuct(v []float64) (res Result, err error) {
 		{Says: "Water along the whole duct; its heat keeps the wall warmer than dry.", Symbol: "m", Source: "balances of heat and water, in cells", Value: 3600 * r.Water, Unit: "kg/h"},
 	}
 	res.Picture, err = chart{title: "Water over the insulation", says: "The water rises with the heat that the wall lets through; below some value the duct stays dry.", x: "through the wall, W/(m² K)", y: "water, kg/h", zero: true,
-		curves: []curve{{"", along(0.2, 10, 40, func(u float64) float64 {
+		curves: []curve{{"", along(0.2, math.Min(10, 0.95*film), 40, func(u float64) float64 {
 			d, err := solve(u)
 			if err != nil {
 				return math.NaN()

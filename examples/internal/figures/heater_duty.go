@@ -60,16 +60,12 @@ func solveDuty(v []float64) (r Result, err error) {
 	}
 	r.Lines = append(r.Lines, "", fmt.Sprintf("to %g °C           %.1f kW at that flow, or %.2f m³/s for %.3g kW", gentle, need.Power/1000, size.InletFlow, v[3]/1000), airheat.SupplyCaution)
 	w, c := in.HumidityRatio(), in.HeatCapacity()
-	out, err := psychro.IdealGas.FromHumidityRatio(all[2].Outlet, w, 101325)
-	if err != nil {
-		return r, err
-	}
 	r.Steps = []Step{
 		{Says: "Heat capacity of the air with its vapour.", Formula: "c = 1006 + 1860 W", Source: "HoF17 ch. 1 eq. 30", Values: numbers{"W": w}, Value: c, Unit: "J/(kg K)"},
 		{Says: "Dry air, when the flow is that of the inlet.", Formula: "m_1 = V/(3600 v)", Source: "HoF17 ch. 1 eq. 26", Values: numbers{"V": v[2], "v": in.SpecificVolume()}, Value: all[0].DryAir, Unit: "kg/s"},
 		{Says: "Rise then.", Formula: "ΔT_1 = q/(m_1 c)", Values: numbers{"q": v[3], "m_1": all[0].DryAir, "c": c}, Value: all[0].Rise, Unit: "K"},
 		{Says: "Dry air, when the flow is of standard air.", Formula: "m_2 = 1.2 V/(3600 (1 + W))", Values: numbers{"V": v[2], "W": w}, Value: all[1].DryAir, Unit: "kg/s"},
-		{Says: "Dry air, when it is that of the outlet, whose volume the rise itself decides.", Formula: "m_3 = V/(3600 v_2)", Source: "solved", Values: numbers{"V": v[2], "v_2": out.SpecificVolume()}, Value: all[2].DryAir, Unit: "kg/s"},
+		{Says: "Dry air, when it is that of the outlet, whose volume the rise itself decides.", Formula: "m_3 = V/(3600 v_2)", Source: "solved", Values: numbers{"V": v[2], "v_2": all[2].OutletFlow / all[2].DryAir}, Value: all[2].DryAir, Unit: "kg/s"},
 		{Says: "Rise then.", Formula: "ΔT_3 = q/(m_3 c)", Values: numbers{"q": v[3], "m_3": all[2].DryAir, "c": c}, Value: all[2].Rise, Unit: "K"},
 	}
 	r.Picture = bars("Rise by the place where the flow is stated", "Three bars of temperature rise; the one for the outlet is the longest.", "%.1f K", "The same heat and the same number of cubic metres, three rises.", rows...)

@@ -20,7 +20,7 @@ func archLoss() Figure {
 			{"t_o", "outside air", "°C", -10, -20, 4},
 			{"v", "wind", "m/s", 3, 0, 12},
 		},
-		Assumes: []string{"46 % of relative humidity inside and 85 % outside, a clear sky at midnight, leakage of an ordinary film house, the ground's year of the demo site."},
+		Assumes: []string{"Walls of 1.2 m, a ridge of 3.4 m or a half circle where that is lower. 46 % of relative humidity inside and 85 % outside, a clear sky at midnight, leakage of an ordinary film house, the ground's year of the demo site."},
 		Change:  []string{"Twice the length: the loss grows, the loss from each square metre of floor falls, since the ends stay."},
 		Code:    "solveArchLoss",
 		Solve:   solveArchLoss,
@@ -29,7 +29,7 @@ func archLoss() Figure {
 
 func solveArchLoss(v []float64) (r Result, err error) {
 	form := envelope.DefaultForm()
-	form.Section, form.Span, form.Length, form.Eave, form.Ridge, form.ArchStrips = envelope.RoundArch, v[0], v[1], 1.2, 3.4, 2
+	form.Section, form.Span, form.Length, form.Eave, form.Ridge, form.ArchStrips = envelope.RoundArch, v[0], v[1], 1.2, min(3.4, 1.2+v[0]/2), 2
 	shape, err := envelope.NewShape(form)
 	if err != nil {
 		return r, err

@@ -52,10 +52,14 @@ func solveBypass(v []float64) (r Result, err error) {
 		fmt.Sprintf("capacity %.1f kW%s, of it %.1f kW with the condensate of %.4f kg/s", (c.Heat+c.Drain)/1000, book(" (source 163.5)"), c.Drain/1000, c.Condensate),
 	}
 	r.Printed = "17.6 °C, 47.5 kJ/kg, 11.8 g/kg and 163.5 kW, read off a chart."
+	formulas, line := []string{"h_2 = b h_1 + (1 - b) h_s", "W_2 = b W_1 + (1 - b) W_s"}, ""
+	if w := v[3]*v[1] + (1-v[3])*at.HumidityRatio(); w-out.HumidityRatio() > 1e-9 {
+		formulas, line = []string{"", ""}, ": the line to the surface passes above saturation, and what lies above it falls out as fog" // then no formula holds
+	}
 	r.Steps = []Step{
 		{Says: "Air saturated at the surface.", Symbol: "h_s", Source: "HoF17 ch. 1 eq. 30", Value: at.Enthalpy() / 1000, Unit: "kJ/kg"},
-		{Says: "Enthalpy of the mixture.", Formula: "h_2 = b h_1 + (1 - b) h_s", Values: numbers{"b": v[3], "h_1": v[0], "h_s": at.Enthalpy() / 1000}, Value: out.Enthalpy() / 1000, Unit: "kJ/kg"},
-		{Says: "Its humidity ratio.", Formula: "W_2 = b W_1 + (1 - b) W_s", Values: numbers{"b": v[3], "W_1": v[1], "W_s": at.HumidityRatio()}, Value: out.HumidityRatio(), Unit: "kg/kg"},
+		{Says: "Enthalpy of the mixture" + line + ".", Formula: formulas[0], Symbol: "h_2", Values: numbers{"b": v[3], "h_1": v[0], "h_s": at.Enthalpy() / 1000}, Value: out.Enthalpy() / 1000, Unit: "kJ/kg"},
+		{Says: "Its humidity ratio.", Formula: formulas[1], Symbol: "W_2", Values: numbers{"b": v[3], "W_1": v[1], "W_s": at.HumidityRatio()}, Value: out.HumidityRatio(), Unit: "kg/kg"},
 		{Says: "Its temperature.", Formula: "t_2 = (h_2 - 2501 W_2)/(1.006 + 1.86 W_2)", Source: "HoF17 ch. 1 eq. 30", Values: numbers{"h_2": out.Enthalpy() / 1000, "W_2": out.HumidityRatio()}, Value: out.Temperature(), Unit: "°C"},
 		{Says: "Capacity, the condensate's heat in it.", Formula: "q = m (h_1 - h_2)", Values: numbers{"m": v[4], "h_1": v[0], "h_2": out.Enthalpy() / 1000}, Value: (c.Heat + c.Drain) / 1000, Unit: "kW", Within: 1e-6, Why: "rounding"},
 	}

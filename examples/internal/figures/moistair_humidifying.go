@@ -14,7 +14,7 @@ func humidifying() Figure {
 		Sketch:   "One stream of dry air, three ways to bring water in.",
 		Given:    humidifyingGiven(),
 		Assumes:  []string{"The spray evaporates wholly; the pad brings the air three quarters of the way to its wet bulb."},
-		Change:   []string{"Steam at 140 °C instead of 110 °C: the air is hardly warmer, since the heat is nearly all the heat of evaporation.", "A drier wet bulb lets the pad cool more."},
+		Change:   []string{"Steam at 120 °C instead of 110 °C: the air is hardly warmer, since the heat is nearly all the heat of evaporation.", "A drier wet bulb lets the pad cool more."},
 		Code:     "solveHumidifying",
 		Solve:    solveHumidifying,
 	}
@@ -25,7 +25,7 @@ func humidifyingGiven() []Given {
 		{"m", "dry air that flows", "kg/s", 2, 0.1, 100},
 		{"t", "its temperature", "°C", 20, 15, 35},
 		{"t_w", "its wet bulb", "°C", 8, 7, 14},
-		{"t_s", "temperature of the steam", "°C", 110, 100, 140},
+		{"t_s", "temperature of the steam", "°C", 110, 100, 120},
 	}
 }
 
