@@ -37,6 +37,6 @@ func Example_embedFrost() {
 	}
 	fmt.Printf("0 °C after %.1f h; the soil is then at %.1f °C\n%s\n", frost.Time.Hours(), frost.State.Soil, airheat.FrostCaution)
 	// Output:
-	// 0 °C after 5.6 h; the soil is then at 8.7 °C
+	// 0 °C after 5.7 h; the soil is then at 8.7 °C
 	// A computed time to frost assumes the stated house and weather; plants, pipes and power supplies fail earlier. Keep an alarm that works without mains power, and follow local codes and licensed practice.
 }

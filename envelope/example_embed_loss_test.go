@@ -35,13 +35,13 @@ func Example_archLoss() {
 		fmt.Printf("  %-21s %5.1f m²  face %4.1f °C  drips %v\n", f.Name, f.Area, f.InnerTemperature, f.Drips)
 	}
 	// Output:
-	// 26.9 kW, of which the covers 22.0 and the leaks 3.9; sky -35.1 °C
-	//   roof, west, strip 1    39.8 m²  face  0.9 °C  drips true
-	//   roof, west, strip 2    39.8 m²  face  0.3 °C  drips true
-	//   roof, east, strip 1    39.8 m²  face  0.9 °C  drips true
-	//   roof, east, strip 2    39.8 m²  face  0.3 °C  drips true
-	//   side wall, west        24.0 m²  face  0.6 °C  drips true
-	//   side wall, east        24.0 m²  face  0.6 °C  drips true
-	//   end wall, north        16.9 m²  face -0.4 °C  drips true
-	//   end wall, south        16.9 m²  face -0.4 °C  drips true
+	// 27.1 kW, of which the covers 22.1 and the leaks 3.9; sky -35.1 °C
+	//   roof, west, strip 1    39.8 m²  face  1.0 °C  drips true
+	//   roof, west, strip 2    39.8 m²  face  0.4 °C  drips true
+	//   roof, east, strip 1    39.8 m²  face  1.0 °C  drips true
+	//   roof, east, strip 2    39.8 m²  face  0.4 °C  drips true
+	//   side wall, west        24.0 m²  face  0.7 °C  drips true
+	//   side wall, east        24.0 m²  face  0.7 °C  drips true
+	//   end wall, north        16.9 m²  face -0.3 °C  drips false
+	//   end wall, south        16.9 m²  face -0.3 °C  drips false
 }

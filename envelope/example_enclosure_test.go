@@ -55,7 +55,7 @@ func Example_radiantRoom() {
 		fmt.Println()
 	}
 	// Output:
-	// small house cover over floor 2.12; black at the inside air 7.04 W/(m² K); given 6.66 W/(m² K); enclosure 5.93 W/(m² K);
-	// tunnel      cover over floor 1.62; black at the inside air 7.46 W/(m² K); given 7.10 W/(m² K); enclosure 6.73 W/(m² K);
-	// six bays    cover over floor 1.42; black at the inside air 7.48 W/(m² K); given 7.11 W/(m² K); enclosure 6.89 W/(m² K);
+	// small house cover over floor 2.12; black at the inside air 7.11 W/(m² K); given 6.73 W/(m² K); enclosure 6.01 W/(m² K);
+	// tunnel      cover over floor 1.62; black at the inside air 7.54 W/(m² K); given 7.17 W/(m² K); enclosure 6.81 W/(m² K);
+	// six bays    cover over floor 1.42; black at the inside air 7.55 W/(m² K); given 7.18 W/(m² K); enclosure 6.97 W/(m² K);
 }

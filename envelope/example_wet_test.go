@@ -27,7 +27,7 @@ func Example_wetOrDry() {
 				return
 			}
 			word := "dry"
-			if s.Wet {
+			if s.WetShare > 0 {
 				word = "wet"
 			}
 			fmt.Printf("%-12s  %s  %6.1f  %10.1f  %9.1f  %6.1f  %6.1f\n", c.name, word,
@@ -38,7 +38,7 @@ func Example_wetOrDry() {
 	// 15 °C and 90 % inside, -5 °C outside, sky -22 °C, 2 m/s; W/m²
 	// cover         face   total  convection  long-wave  latent   litres/(h 100 m²)
 	// clear film    dry   184.0        59.7      124.4     0.0     0.0
-	// clear film    wet   163.7        49.6       63.5    50.6     7.3
+	// clear film    wet   165.7        49.0       63.0    53.7     7.7
 	// glass         dry   122.2        58.9       63.2     0.0     0.0
-	// glass         wet   156.7        47.1       61.3    48.3     7.0
+	// glass         wet   158.5        46.5       60.7    51.3     7.4
 }

@@ -1,6 +1,9 @@
 package envelope
 
-import "math"
+import (
+	"math"
+	"testing"
+)
 
 // Ranges that the tests of package envelope_test read.
 var (
@@ -70,4 +73,15 @@ func Landing(l BedLight, elevation, azimuth float64) (section [][]float64, area 
 		}
 	}
 	return section, area
+}
+
+// DoorHeat lends what a square metre of door does: W/m², kg/(s m²).
+type DoorHeat struct{ Load, Condensate, Ice float64 }
+
+// DoorOf returns it for the U-value.
+func DoorOf(t testing.TB, k HouseConditions, u float64) DoorHeat {
+	t.Helper()
+	room := newRoomAir(&k.CoverConditions)
+	x := room.door(u, k.Outside)
+	return DoorHeat{x.load, x.condensate, x.ice}
 }

@@ -31,9 +31,3 @@ func swinbankIrradiance(t float64) float64 {
 	}
 	return swinbankFlux * math.Pow(t+constant.ZeroCelsius, 6)
 }
-
-// coverSaturation returns the saturation pressure in Pa alone.
-func coverSaturation(t float64) float64 {
-	p, _ := moistSaturation(t)
-	return p
-}

@@ -32,25 +32,31 @@ type FacetLoss struct {
 	Kind             FacetKind // part of the house
 	Name             string    // kind and compass direction
 	Area             float64   // m², doors taken off
-	Loss             float64   // W, from the house into the cover, the sum of the three below
+	Loss             float64   // W, that the heater pays for, the sum of the three below
 	AirDriven        float64   // W, driven by the inside against the outside air
 	SkyDriven        float64   // W, because sky and ground are not at the outside air temperature
 	SunDriven        float64   // W, because of absorbed sun, negative as a gain
-	Latent           float64   // W, part of AirDriven set free by condensation
+	Latent           float64   // W, part of AirDriven: what evaporates the condensate again at the temperature of the inside air
 	U                float64   // W/(m² K), air to air, sky included; NaN at equal temperatures
 	UAir             float64   // W/(m² K), with the sky at air temperature
 	InnerTemperature float64   // °C, of the inner face, wet if it is
-	Drips            bool      // the dry inner face lies below the dew point
+	Drips            bool      // water gathers on the inner face, or would if it were not declared dry
+	Frosts           bool      // frost gathers on it; at 0.01 °C both may
 	DripsAbove       bool      // vapour that leaks through a screen condenses above it; not counted
 	DripHumidity     float64   // fraction, relative humidity inside above which the dry inner face drips; above 1 it never does
-	Condensate       float64   // L per hour, taken as kg; negative while a film dries, 0 on a face taken as dry
+	Condensate       float64   // kg/s; negative while a declared wet face dries, 0 on a face taken as dry
+	TwoStates        bool      // the facet passes heat radiation and could be dry as well as wet: it is taken as wet
+	DryLoss          float64   // W, Loss of its dry state where there are two, else Loss
 	Solution         Solution  // every face, gap and coefficient
 }
 
-// HouseLoss is the heat a house loses in one hour with its terms. Total is the
-// sum of Cover, Frame, Doors, Bridges, Ground.Total, Leakage.Total and
-// Partitions; Latent is the part of it that only evaporation in the house
-// sustains.
+// HouseLoss is the heat a house loses in one hour with its terms, as far as the
+// heater pays for it: vapour that condenses counts with the heat that evaporates
+// it again in the house, and nothing for freezing. Total is the sum of Cover,
+// Frame, Doors, Bridges, Ground.Total, Leakage.Total and Partitions. Latent is
+// the part of it that only evaporation in the house sustains, and Evaporation
+// is how much that is: where nothing evaporates so much, the humidity is lower
+// than was asked, see SolveVapour.
 type HouseLoss struct {
 	Facets      []FacetLoss // facets against the air
 	Cover       float64     // W, of all facets, without doors
@@ -58,18 +64,21 @@ type HouseLoss struct {
 	CoverSky    float64     // W, sky-driven part of Cover
 	CoverSun    float64     // W, sun-driven part of Cover
 	Frame       float64     // W, allowance for bars and profiles, on the air- and sky-driven loss of roof and walls
-	Doors       float64     // W
+	Doors       float64     // W, with vapour that condenses on them
 	Bridges     float64     // W
 	Ground      GroundFlow  // W, month's mean
 	Leakage     LeakageFlow // W, sensible and latent
 	Annexes     []AnnexLoss // lobby, plant room
 	Partitions  float64     // W, from the house into its annexes
 	Total       float64     // W
-	Latent      float64     // W, part of Total carried by vapour: condensation and leakage
+	Latent      float64     // W, part of Total carried by vapour: condensation on covers, frame and doors, and leakage
+	DryTotal    float64     // W, Total with the dry state of each facet that has two: it governs the size of the heater where it is larger
 	PerFloor    float64     // W/m², Total over the floor area
 	Coefficient float64     // W/K, Total over inside less outside air; NaN at equal temperatures
-	Dripping    int         // count of facets that drip
-	Condensate  float64     // L per hour, of all facets
+	Dripping    int         // count of facets where water gathers
+	Frosting    int         // count of facets where frost gathers
+	Condensate  float64     // kg/s, water and frost on all facets, their frame and the doors
+	Evaporation float64     // kg/s, that holds the humidity inside: Condensate and what the leakage carries off more than it brings
 	Linear      LinearLoss  // the loss near this state
 
 	// RadiantResidual is by how much, in W/m², what a facet sees may miss what the
@@ -106,27 +115,37 @@ func (h *House) LossTo(dst *HouseLoss, k *HouseConditions) error {
 		dst.CoverAir += r.AirDriven
 		dst.CoverSky += r.SkyDriven
 		dst.CoverSun += r.SunDriven
-		dst.Latent += r.Latent
-		dst.Condensate += r.Condensate
 		if r.Drips {
 			dst.Dripping++
 		}
-		frame := 0.0
-		if r.Kind != DwarfWall && r.Kind != Gutter {
-			frame = p.FrameAllowance
+		if r.Frosts {
+			dst.Frosting++
 		}
+		frame := h.frame(r.Kind)
+		dst.Latent += (1 + frame) * r.Latent
+		dst.Condensate += (1 + frame) * r.Condensate
+		dst.DryTotal += (1 + frame) * (r.DryLoss - r.Loss)
 		dst.Frame += frame * (r.AirDriven + r.SkyDriven)
 		linear.CoverAir += (1 + frame) * r.Area * r.UAir
 		linear.SkyDriven += (1 + frame) * r.SkyDriven
 	}
 	dt := k.Inside - k.Outside
+	room := newRoomAir(&k.CoverConditions)
 	for _, d := range p.Doors {
 		linear.Doors += d.Area * d.U
+		x := doorHeat{load: d.U * dt}
+		if k.InnerFace != InnerDry {
+			x = room.door(d.U, k.Outside)
+		}
+		dst.Doors += d.Area * x.load
+		dst.Condensate += d.Area * x.condensate
+		dst.Latent += d.Area * x.condensate * room.load
 	}
+	linear.OtherDriven += dst.Doors - linear.Doors*dt
 	for _, b := range p.Bridges {
 		linear.Bridges += b.Length * b.Psi
 	}
-	dst.Doors, dst.Bridges = linear.Doors*dt, linear.Bridges*dt
+	dst.Bridges = linear.Bridges * dt
 	dst.Ground = h.ground.Flow(p.Climate, k.Month)
 	if dst.Leakage, err = p.Leakage.Flow(p.Shape.Volume, p.Shape.RidgeHeight, HouseAir{Inside: inside, Outside: outside, Wind: k.Wind}); err != nil {
 		return err
@@ -135,12 +154,22 @@ func (h *House) LossTo(dst *HouseLoss, k *HouseConditions) error {
 		return err
 	}
 	dst.Latent += dst.Leakage.Latent
+	dst.Evaporation = dst.Condensate + dst.Leakage.DryAir*(inside.HumidityRatio()-outside.HumidityRatio())
 	dst.Total = dst.Cover + dst.Frame + dst.Doors + dst.Bridges + dst.Ground.Total + dst.Leakage.Total + dst.Partitions
+	dst.DryTotal += dst.Total
 	dst.PerFloor = dst.Total / p.Shape.FloorArea
 	dst.Coefficient = quotient(dst.Total, dt)
 	linear.finish(dst, h.ground.Total)
 	dst.Linear = linear
 	return nil
+}
+
+// frame returns the frame's share on a facet of the kind.
+func (h *House) frame(kind FacetKind) float64 {
+	if kind == DwarfWall || kind == Gutter {
+		return 0
+	}
+	return h.plan.FrameAllowance
 }
 
 // states checks the conditions and returns the inside and the outside air.
@@ -169,17 +198,28 @@ func (h *House) states(k *HouseConditions) (inside, outside psychro.State, err e
 	return inside, outside, nil
 }
 
-// solve finds the facet's state. The dry face tells where it starts to drip.
-func (r *FacetLoss) solve(c *layerSet, k *CoverConditions, face InnerFace) (err error) {
-	k.InnerFace = InnerDry
-	if r.Solution, err = c.solve(k, &standard); err != nil {
+// solve finds the facet's state, and of a declared wet face the humidity from
+// which it would drip if dry.
+func (r *FacetLoss) solve(c *layerSet, k *CoverConditions, room *roomAir) error {
+	face := *k
+	if face.InnerFace == innerSoaked {
+		face.InnerFace = InnerWet
+	}
+	if err := face.check(c.n); err != nil {
 		return err
 	}
-	r.Drips, r.DripHumidity = r.Solution.Condenses, r.Solution.DripHumidity
-	if face == InnerWet || face == InnerAuto && r.Drips {
-		k.InnerFace = InnerWet
-		r.Solution, err = c.solve(k, &standard)
+	if k.InnerFace == InnerWet || k.InnerFace == innerSoaked {
+		dry := *k
+		dry.InnerFace = InnerDry
+		if err := c.solve(&dry, &standard, room, &r.Solution); err != nil {
+			return err
+		}
+		r.DripHumidity = r.Solution.DripHumidity
+		r.Solution = Solution{}
+		return c.solve(k, &standard, room, &r.Solution)
 	}
+	err := c.solve(k, &standard, room, &r.Solution)
+	r.DripHumidity = r.Solution.DripHumidity
 	return err
 }
 
@@ -187,8 +227,14 @@ func (r *FacetLoss) solve(c *layerSet, k *CoverConditions, face InnerFace) (err 
 func (r *FacetLoss) scale(i int, f *Facet, area float64) {
 	s := &r.Solution
 	r.Facet, r.Kind, r.Name, r.Area = i, f.Kind, f.Name, area
-	r.Loss, r.AirDriven, r.SkyDriven, r.SunDriven = area*s.FluxIn, area*s.AirDriven, area*s.SkyDriven, area*s.SunDriven
-	r.Latent = area * s.InLatent
+	r.Loss, r.SkyDriven, r.SunDriven = area*s.Load, area*s.SkyDriven, area*s.SunDriven
+	r.AirDriven = area * (s.AirDriven + s.Load - s.FluxIn)
+	r.Latent = area * s.LatentLoad
+	r.Drips, r.Frosts = s.Condenses && s.IceShare < 1, s.Condenses && s.IceShare > 0
 	r.U, r.UAir, r.InnerTemperature, r.DripsAbove = s.U, s.UAir, s.InnerTemperature, s.DripsAbove
-	r.Condensate = area * s.Condensate * secondsPerHour
+	r.Condensate = area * s.Condensate
+	r.TwoStates, r.DryLoss = s.TwoStates, r.Loss+area*(s.DryFluxIn-s.FluxIn)
+	if s.TwoStates {
+		r.DryLoss = area * s.DryFluxIn
+	}
 }

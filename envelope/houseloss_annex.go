@@ -179,7 +179,7 @@ func (h *House) annexAt(i int, k *HouseConditions, t, mean float64) (AnnexLoss, 
 			continue
 		}
 		one.Tilt, one.Height = f.Tilt, f.Height
-		x, err := h.annexCovers[i][j].solve(&one, &standard)
+		x, err := h.annexCovers[i][j].Solve(one)
 		if err != nil {
 			return r, err
 		}

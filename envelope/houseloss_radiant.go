@@ -67,22 +67,23 @@ func (h *House) solveFacets(dst *HouseLoss, k *HouseConditions) error {
 		}
 	}
 	one := k.CoverConditions
+	air := newRoomAir(&one)
 	if p.Radiant == RadiantAir {
 		one.RadiantRise = 0
 	}
 	if p.Radiant != RadiantEnclosure {
 		for i := range dst.Facets {
-			if err := h.solveFacet(&dst.Facets[i], k, &one, k.InnerFace); err != nil {
+			if err := h.solveFacet(&dst.Facets[i], k, &one, &air); err != nil {
 				return err
 			}
 		}
 		return nil
 	}
-	return h.solveEnclosure(dst, k, &one)
+	return h.solveEnclosure(dst, k, &one, &air)
 }
 
 // solveFacet solves one facet that sees what one says.
-func (h *House) solveFacet(r *FacetLoss, k *HouseConditions, one *CoverConditions, face InnerFace) error {
+func (h *House) solveFacet(r *FacetLoss, k *HouseConditions, one *CoverConditions, air *roomAir) error {
 	i := r.Facet
 	f := &h.plan.Shape.Facets[i]
 	cover := h.covers[i]
@@ -94,7 +95,7 @@ func (h *House) solveFacet(r *FacetLoss, k *HouseConditions, one *CoverCondition
 	if k.Sun != nil {
 		one.AbsorbedSun = k.Sun[i]
 	}
-	if err := r.solve(cover.set, one, face); err != nil {
+	if err := r.solve(cover.set, one, air); err != nil {
 		return domain.Within(fmt.Sprintf("facet %d (%s)", i, f.Name), err)
 	}
 	r.scale(i, f, h.net[i])
@@ -105,7 +106,7 @@ func (h *House) solveFacet(r *FacetLoss, k *HouseConditions, one *CoverCondition
 // what it sees, what they send is taken as a straight line over what they see,
 // its slope at first that of the cover with coefficients held, then that from
 // round to round, and the lines are solved together.
-func (h *House) solveEnclosure(dst *HouseLoss, k *HouseConditions, one *CoverConditions) error {
+func (h *House) solveEnclosure(dst *HouseLoss, k *HouseConditions, one *CoverConditions, air *roomAir) error {
 	floor := standard.emission(k.radiant())
 	start := standard.emission(k.Inside - firstDrop*(k.Inside-k.Outside))
 	n := len(dst.Facets)
@@ -119,25 +120,26 @@ func (h *House) solveEnclosure(dst *HouseLoss, k *HouseConditions, one *CoverCon
 	for round := range mutualRounds {
 		for i := range n {
 			one.RadiantRise = math.Sqrt(math.Sqrt(m[i].seen/standard.sigma)) - constant.ZeroCelsius - k.Inside
-			face := k.InnerFace
-			if m[i].flips > mostFlips {
-				face = InnerWet
+			one.InnerFace = k.InnerFace
+			if m[i].flips > mostFlips && k.InnerFace == InnerAuto {
+				one.InnerFace = innerSoaked
 			}
-			if err := h.solveFacet(&dst.Facets[i], k, one, face); err != nil {
+			if err := h.solveFacet(&dst.Facets[i], k, one, air); err != nil {
 				return err
 			}
 			s := &dst.Facets[i].Solution
-			if round > 0 && s.Wet != m[i].wet {
+			wet := s.WetShare > 0
+			if round > 0 && wet != m[i].wet {
 				m[i].flips++
 			}
 			m[i].sent = s.IrradianceIn - s.InRadiative
 			slope := s.drive.radiosity[driveRoom]
-			if d := m[i].seen - m[i].seenBefore; round > 0 && s.Wet == m[i].wet && math.Abs(d) > 1e3*mutualLimit {
+			if d := m[i].seen - m[i].seenBefore; round > 0 && wet == m[i].wet && math.Abs(d) > 1e3*mutualLimit {
 				if x := (m[i].sent - m[i].sentBefore) / d; x > 0 && x < 1 {
 					slope = x
 				}
 			}
-			m[i].slope, m[i].wet = slope, s.Wet
+			m[i].slope, m[i].wet = slope, wet
 			m[i].seenBefore, m[i].sentBefore = m[i].seen, m[i].sent
 		}
 		off := 0.0

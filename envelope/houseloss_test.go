@@ -9,6 +9,7 @@ import (
 	"github.com/stretchr/testify/require"
 
 	. "cloche.example/envelope"
+	"cloche.example/psychro"
 )
 
 // filmHouse is a gable dug in by 0.7 m under a double film.
@@ -84,13 +85,18 @@ func TestHouseLossIsTheSumOfItsTerms(t *testing.T) {
 		c := p.Covers[f.Kind]
 		s, err := c.Solve(one)
 		require.NoError(t, err)
-		require.InDelta(t, f.Area*s.FluxIn, f.Loss, 1e-7)
-		require.Equal(t, s.Wet, f.Drips)
+		require.InDelta(t, f.Area*s.Load, f.Loss, 1e-7)
+		require.Equal(t, s.WetShare > 0, f.Drips || f.Frosts)
 	}
 	require.InDelta(t, p.Shape.CoverArea-1.8, area, 1e-9)
 	require.InDelta(t, frame, r.Frame, 1e-9)
 	require.InDelta(t, cover, r.Cover, 1e-7)
-	require.InDelta(t, 1.8*3*29, r.Doors, 1e-9)
+	door := DoorOf(t, k, 3)
+	require.Positive(t, door.Condensate)
+	require.InDelta(t, 1.8*door.Load, r.Doors, 1e-9)
+	dry := k
+	dry.InnerFace = InnerDry
+	require.InDelta(t, 1.8*3*29, loss(t, h, dry).Doors, 1e-9)
 	require.InDelta(t, 42.4*0.15*29, r.Bridges, 1e-9)
 	require.InDelta(t, r.Total/p.Shape.FloorArea, r.PerFloor, 1e-9)
 	require.InDelta(t, r.Total/29, r.Coefficient, 1e-9)
@@ -176,31 +182,66 @@ func TestHouseLossLaws(t *testing.T) {
 	require.Less(t, frost.Total, base.Total)
 }
 
-// The humidity at which a facet starts to drip: just below it none, just above.
+// The humidity from which a dry facet would drip: just below it none, just
+// above. One that may be wet drips from there at the latest.
 func TestDripHumidityIsTheThreshold(t *testing.T) {
 	h := built(t, filmHouse(t))
 	k := winterNight()
 	r := loss(t, h, k)
 	for i, f := range r.Facets {
+		k.InnerFace = InnerDry
 		k.InsideHumidity = f.DripHumidity * (1 - 1e-9)
 		before := loss(t, h, k).Facets[i]
-		require.False(t, before.Drips, f.Name)
+		require.False(t, before.Drips || before.Frosts, f.Name)
 		require.Zero(t, before.Condensate)
 		k.InsideHumidity = f.DripHumidity * (1 + 1e-9)
 		after := loss(t, h, k).Facets[i]
 		require.True(t, after.Drips, f.Name)
 		require.InDelta(t, f.DripHumidity, after.DripHumidity, 1e-12)
+		k.InnerFace = InnerAuto
+		require.True(t, loss(t, h, k).Facets[i].Drips, f.Name)
 	}
+}
+
+// Condensate and its heat are the facets', their frame's and the doors'; with
+// what the leakage carries off they are the evaporation that the humidity takes.
+func TestEvaporationThatHoldsTheHumidity(t *testing.T) {
+	p := filmHouse(t)
+	h := built(t, p)
+	k := winterNight()
+	r := loss(t, h, k)
 	require.Positive(t, r.Condensate)
-	sum := 0.0
+	in, out := airOf(t, k.Inside, k.InsideHumidity, k.Pressure), airOf(t, k.Outside, k.OutsideHumidity, k.Pressure)
+	water, latent, frosting := 1.8*DoorOf(t, k, 3).Condensate, r.Leakage.Latent, 0
+	heat := psychro.LatentHeat(k.Inside)
+	latent += water * heat
 	for _, f := range r.Facets {
-		sum += f.Condensate
-		// The latent heat of a litre at the face, W per L/h: 690 to 790 with frost.
-		if f.Condensate > 0 {
-			require.InDelta(t, 740, f.Latent/f.Condensate, 60)
+		frame := 1.04
+		if f.Kind == DwarfWall {
+			frame = 1
+		}
+		water += frame * f.Condensate
+		latent += frame * f.Latent
+		require.InDelta(t, f.Condensate*heat, f.Latent, 1e-6)
+		if f.Frosts {
+			frosting++
 		}
 	}
-	require.InDelta(t, sum, r.Condensate, 1e-12)
+	require.InDelta(t, water, r.Condensate, 1e-15)
+	require.InDelta(t, latent, r.Latent, 1e-6)
+	require.Equal(t, frosting, r.Frosting)
+	require.InEpsilon(t, water+r.Leakage.DryAir*(in.HumidityRatio()-out.HumidityRatio()), r.Evaporation, 1e-12)
+	require.InDelta(t, r.Total, r.DryTotal, 1e-6, "one state each")
+	k.InsideHumidity, k.Outside = 0.58, 0
+	two := loss(t, h, k)
+	gain := 0.0
+	for _, f := range two.Facets {
+		if f.TwoStates {
+			require.Greater(t, f.DryLoss, f.Loss)
+			gain += 1.04 * (f.DryLoss - f.Loss)
+		}
+	}
+	require.InDelta(t, gain, two.DryTotal-two.Total, 1e-6)
 }
 
 func TestSunReachesTheCover(t *testing.T) {

@@ -4,6 +4,7 @@ import (
 	"math"
 
 	"cloche.example/internal/constant"
+	"cloche.example/psychro"
 )
 
 // Solve returns the steady state of the cover in the conditions k: every face
@@ -19,47 +20,34 @@ func (c Cover) solve(k *CoverConditions, pc *constants) (Solution, error) {
 	if c.set == nil {
 		return Solution{}, layerCountRange.Check("number of layers", 0)
 	}
-	return c.set.solve(k, pc)
-}
-
-func (c *layerSet) solve(k *CoverConditions, pc *constants) (Solution, error) {
-	if err := k.check(c.n); err != nil {
+	if err := k.check(c.set.n); err != nil {
 		return Solution{}, err
 	}
 	var out Solution
-	wet := k.InnerFace == InnerWet
-	if err := c.run(k, pc, wet, &out); err != nil {
-		return Solution{}, err
-	}
-	if k.InnerFace == InnerAuto && out.Condenses {
-		out = Solution{}
-		if err := c.run(k, pc, true, &out); err != nil {
-			return Solution{}, err
-		}
-	}
-	return out, nil
+	room := newRoomAir(k)
+	err := c.set.solve(k, pc, &room, &out)
+	return out, err
 }
 
-// run solves the part that stands apart and, where there is one, the
-// collapsed part, and joins them.
-func (c *layerSet) run(k *CoverConditions, pc *constants, wet bool, out *Solution) error {
-	s := solver{rad: c.longwave(wet), c: pc, k: k}
-	s.prepare(c, k, pc, wet, false)
-	if err := s.solve(); err != nil {
+// solve finds the state in conditions that have been checked, in the given air.
+// The part that stands apart and, where there is one, the collapsed part are
+// each judged by themselves and joined.
+func (c *layerSet) solve(k *CoverConditions, pc *constants, room *roomAir, out *Solution) error {
+	s := solver{dry: &c.dry, wet: &c.wet, c: pc, k: k, room: room}
+	s.prepare(c, k, pc, false)
+	if err := s.settle(out); err != nil {
 		return err
 	}
-	s.report(out)
 	if c.patchGap >= 0 {
-		touching := solver{rad: c.longwave(wet), c: pc, k: k}
+		touching := solver{dry: &c.dry, wet: &c.wet, c: pc, k: k, room: room}
 		var patch Solution
-		touching.prepare(c, k, pc, wet, true)
-		if err := touching.solve(); err != nil {
+		touching.prepare(c, k, pc, true)
+		if err := touching.settle(&patch); err != nil {
 			return err
 		}
-		touching.report(&patch)
 		out.join(&patch, c.gaps[c.patchGap].Collapsed)
 	}
-	out.finish(c, k)
+	out.finish(c, k, room)
 	return nil
 }
 
@@ -69,8 +57,20 @@ func (o *Solution) join(patch *Solution, share float64) {
 	o.Patch = Patch{
 		Share: share, FluxIn: patch.FluxIn, FluxOut: patch.FluxOut,
 		InnerTemperature: patch.Inner[last].Temperature, OuterTemperature: patch.Outer[0].Temperature,
+		WetShare: patch.WetShare, IceShare: patch.IceShare, Condensate: patch.Condensate,
 		Residual: patch.Residual,
 	}
+	if water := (1-share)*o.Condensate + share*patch.Condensate; water != 0 {
+		o.IceShare = ((1-share)*o.IceShare*o.Condensate + share*patch.IceShare*patch.Condensate) / water
+	} else {
+		o.IceShare = max(o.IceShare, patch.IceShare)
+	}
+	if o.TwoStates || patch.TwoStates {
+		o.DryFluxIn += share * (patch.DryFluxIn - o.DryFluxIn)
+		o.TwoStates = true
+	}
+	o.Condenses = o.Condenses || patch.Condenses
+	o.DripHumidity = min(o.DripHumidity, patch.DripHumidity)
 	mix := func(a *float64, b float64) { *a += share * (b - *a) }
 	mix(&o.FluxIn, patch.FluxIn)
 	mix(&o.InConvective, patch.InConvective)
@@ -89,26 +89,28 @@ func (o *Solution) join(patch *Solution, share float64) {
 		mix(&o.drive.flux[d], patch.drive.flux[d])
 		mix(&o.drive.radiosity[d], patch.drive.radiosity[d])
 	}
+	mix(&o.WetShare, patch.WetShare)
 	o.Iterations += patch.Iterations
 }
 
 // finish computes what follows from the fluxes and the inner face.
-func (o *Solution) finish(c *layerSet, k *CoverConditions) {
+func (o *Solution) finish(c *layerSet, k *CoverConditions, room *roomAir) {
 	o.InnerTemperature = o.Inner[o.Layers-1].Temperature
 	if o.Patch.Share > 0 {
 		o.InnerTemperature = math.Min(o.InnerTemperature, o.Patch.InnerTemperature)
 	}
-	o.DewPoint = coverDewPoint(k.Inside, k.InsideHumidity)
-	o.Condenses = o.InnerTemperature < o.DewPoint
+	o.DewPoint = room.dew
+	o.LatentLoad = o.Condensate * room.load
+	o.Load = o.FluxIn - o.InLatent + o.LatentLoad
+	if !o.TwoStates {
+		o.DryFluxIn = o.FluxIn
+	}
 	for i := c.n - 2; i >= 0 && c.layers[i+1].Leakage > 0; i-- {
 		if min(o.Inner[i].Temperature, o.Outer[i+1].Temperature) < o.DewPoint {
 			o.DripsAbove = true
 		}
 	}
-	face, _ := moistSaturation(o.InnerTemperature)
-	air, _ := moistSaturation(k.Inside)
-	o.DripHumidity = face / air
-	o.U = quotient(o.FluxIn, k.Inside-k.Outside)
+	o.U = quotient(o.Load, k.Inside-k.Outside)
 	o.UAmbient = quotient(o.FluxIn, o.AmbientIn-o.AmbientOut)
 }
 
@@ -120,11 +122,24 @@ func quotient(a, b float64) float64 {
 	return a / b
 }
 
-// report writes the state of one part.
-func (s *solver) report(o *Solution) {
+// report writes the state of one part, whose inner face is wet on the given
+// share of its area.
+func (s *solver) report(o *Solution, wet float64) {
 	n := s.n
 	last := innerFace(n - 1)
-	o.Layers, o.Iterations, o.Wet = n, s.steps, s.wet
+	o.Layers, o.Iterations, o.WetShare = n, s.steps, wet
+	if wet > 0 {
+		o.Condenses = s.vapour >= 0
+		o.IceShare = s.ice
+		if wet < 1 && s.t[last] < psychro.TriplePoint {
+			o.IceShare = 1
+		}
+	}
+	drips := s.dripAt
+	if math.IsNaN(drips) {
+		drips = s.t[last]
+	}
+	o.DripHumidity = s.room.dripHumidity(drips)
 	for i := range n {
 		o.Outer[i] = s.face(outerFace(i), innerFace(i))
 		o.Inner[i] = s.face(innerFace(i), outerFace(i))
@@ -171,7 +186,7 @@ func (s *solver) report(o *Solution) {
 func (s *solver) face(a, b int) Face {
 	return Face{
 		Temperature: s.t[a], Irradiance: s.g[a], Residual: s.f[a],
-		Radiosity: s.rad.radiosity(a, s.black[a], s.g[a], s.g[b]),
+		Radiosity: s.optics().radiosity(a, s.black[a], s.g[a], s.g[b]),
 	}
 }
 
@@ -179,7 +194,7 @@ func (s *solver) face(a, b int) Face {
 // a: [IsoWin03] 8.1, environmental temperature.
 func (s *solver) ambient(a int, h, air, irradiance float64) float64 {
 	radiant := math.Sqrt(math.Sqrt(irradiance/s.c.sigma)) - constant.ZeroCelsius
-	hr := s.rad.emittance[a] * s.c.secant(s.t[a], radiant)
+	hr := s.optics().emittance[a] * s.c.secant(s.t[a], radiant)
 	if h+hr == 0 {
 		return nan
 	}

@@ -15,8 +15,11 @@ type InnerFace uint8
 const (
 	InnerDry  InnerFace = iota // no film of water, whatever the humidity
 	InnerWet                   // a film of water: opaque to long-wave but for open area, emittance 0.95, latent heat both ways
-	InnerAuto                  // wet when the dry face lies below the dew point of the inside air
+	InnerAuto                  // wet, dry, or wet in part, as the dew point of the inside air has it
 )
+
+// innerSoaked is a face that stays wet all over and does not dry off.
+const innerSoaked = InnerAuto + 1
 
 // CoverConditions are the boundary conditions of a cover. What it sees of
 // radiant surroundings is given against the air beside them, so that a change

@@ -4,6 +4,8 @@ import (
 	"math"
 
 	"gonum.org/v1/gonum/mat"
+
+	"cloche.example/psychro"
 )
 
 // An independent solution of the same problem: formulas written out once more
@@ -14,7 +16,9 @@ type plainLayers struct {
 	layers []Layer
 	gaps   []Gap
 	k      CoverConditions
-	wet    bool
+	wet    float64 // share of the inner face under water
+	vapour bool    // passes to it
+	ice    float64 // share of it that freezes
 	j, g   []float64
 }
 
@@ -23,14 +27,16 @@ type plainLayers struct {
 func (p *plainLayers) plainFace(a int) (e, transmittance float64) {
 	l := p.layers[a/2]
 	out, in, tau := l.EmittanceOut, l.EmittanceIn, l.Transmittance
-	if p.wet && a/2 == len(p.layers)-1 {
+	if p.wet > 0 && a/2 == len(p.layers)-1 {
 		// Behind the layer water that reflects 0.05: a sum over the bounces.
 		rIn, back, ray := 1-in-tau, 1-out-tau, tau*0.05
 		for range 60 {
 			back += ray * tau
 			ray *= rIn * 0.05
 		}
-		out, in, tau = 1-back, 0.95, 0
+		out += p.wet * (1 - back - out)
+		in += p.wet * (0.95 - in)
+		tau -= p.wet * tau
 	}
 	closed := 1 - l.Openness
 	out, in, tau = closed*out, closed*in, closed*tau+l.Openness
@@ -49,25 +55,21 @@ func (p *plainLayers) leaks() bool {
 	return false
 }
 
-// plainVapour is the saturation pressure of ISO 13788.
-func plainVapour(c float64) float64 {
-	if c < 0 {
-		return 610.5 * math.Exp(21.875*c/(265.5+c))
-	}
-	return 610.5 * math.Exp(17.269*c/(237.3+c))
-}
-
 // latent is the heat that vapour brings to a wet face at t in kelvin with the
-// convection coefficient h.
+// convection coefficient h, by the formula of package psychro.
 func (p *plainLayers) latent(t, h float64) float64 {
-	_, _, cp, rho := plainAir(p.k.Inside + 273.15)
-	air := p.k.InsideHumidity * plainVapour(p.k.Inside) / (461.5 * (p.k.Inside + 273.15))
-	g := math.Max(h, 0.5) / (rho * cp * math.Pow(0.87, 2./3)) * (air - plainVapour(t-273.15)/(461.5*t))
-	frost := 0.0
-	if g > 0 {
-		frost = 3.335e5 * math.Min(1, math.Max(0, (273.15-t)/0.2))
+	air, err := psychro.FromRelativeHumidity(p.k.Inside, p.k.InsideHumidity, p.k.Pressure)
+	if err != nil {
+		panic(err)
 	}
-	return g * (2.501e6 - 2361*(t-273.15) + frost)
+	c := math.Max(-100, math.Min(95, t-273.15))
+	v, err := air.VapourFlux(c, math.Max(h, 0.5))
+	if err != nil {
+		panic(err)
+	}
+	water := psychro.LatentHeatOver(psychro.Liquid, math.Max(0.01, c))
+	frost := psychro.LatentHeatOver(psychro.Ice, math.Min(0.01, c))
+	return (1 - p.layers[len(p.layers)-1].Openness) * v.Flux * (water + p.ice*(frost-water))
 }
 
 // radiosities solves the 2N equations for J, outer faces at even places.
@@ -171,7 +173,7 @@ func (p *plainLayers) balances(t []float64) []float64 {
 	tin, last := p.k.Inside+273.15, 2*n-1
 	h := plainInside(&p.k, tin, t[last])
 	f[last] += h * (tin - t[last])
-	if p.wet {
+	if p.vapour {
 		f[last] += p.latent(t[last], h)
 	}
 	if len(t) > 2*n {

@@ -9,8 +9,9 @@ import (
 // Unknowns of a cover: for each layer its outer temperature and the flux
 // conducted through it (not its inner temperature, so that a layer that
 // conducts well loses no digits), then the air of each gap where a layer
-// leaks, then the Nusselt number of each gap held at a jump.
-const maxVars = maxFaces + 2*(MaxLayers-1)
+// leaks, then the heat that holds the inner face at a temperature where it is
+// held, then the Nusselt number of each gap held at a jump.
+const maxVars = maxFaces + 2*(MaxLayers-1) + 1
 
 type system struct {
 	matrix [maxVars][maxVars + 1]float64 // Jacobian and, in the last used column, the right-hand side
@@ -19,7 +20,11 @@ type system struct {
 const (
 	closure      = 1e-10 // W/m², aim of the solver for each face
 	closureLimit = 1e-9  // W/m², accepted when rounding stops it short
-	stepLimit    = 60.0  // K, longest step of a temperature
+
+	// W/m², accepted where the inner face is known to the last digit and this
+	// is what the digit is worth: water near boiling.
+	roundingLimit = 1e-7
+	stepLimit     = 60.0 // K, longest step of a temperature
 )
 
 // gapCalc is one gap during the solution.
@@ -44,21 +49,29 @@ type gapCalc struct {
 // solver holds the problem and the iterate of one cover. It lives on the
 // caller's stack.
 type solver struct {
-	n     int
-	vars  int
-	rad   *longwave
-	c     *constants
-	k     *CoverConditions
-	in    float64 // °C
-	out   float64 // °C
-	eIn   float64 // W/m²
-	eOut  float64 // W/m²
-	hOut  float64 // W/(m² K)
-	film  innerFilmCalc
-	wet   bool
-	water wetFace
-	leaks bool
-	plain bool // freeze the coefficients in the Jacobian
+	n      int
+	vars   int
+	dry    *longwave // with a dry inner face
+	wet    *longwave // with water on it
+	mixed  longwave  // with water on a share of it
+	mix    float64   // fraction of the inner face under water, where the vapour is not solved for
+	c      *constants
+	k      *CoverConditions
+	room   *roomAir
+	in     float64 // °C
+	out    float64 // °C
+	eIn    float64 // W/m²
+	eOut   float64 // W/m²
+	hOut   float64 // W/(m² K)
+	film   innerFilmCalc
+	inner  faceMode
+	held   float64 // °C, where the inner face is held
+	under  faceMode
+	closed float64 // fraction of the innermost layer that is not open
+	ice    float64 // fraction of the condensate that freezes
+	dripAt float64 // °C, the dry inner face; NaN when it was not solved
+	leaks  bool
+	plain  bool // freeze the coefficients in the Jacobian
 
 	resist [MaxLayers]float64 // m² K/W
 	half   [MaxLayers]float64 // W/m², sun at each face
@@ -73,25 +86,17 @@ type solver struct {
 	g       [maxFaces]float64 // W/m², irradiance
 	f       [maxVars]float64  // balances
 	hIn     float64
-	latent  float64 // W/m²
+	latent  float64 // W/m², with the heat that holds the face
 	vapour  float64 // kg/(s m²)
 	steps   int
 	biggest float64 // W/m², largest open balance
 }
 
-// longwave returns the optical tables for a dry or wet inner face.
-func (c *layerSet) longwave(wet bool) *longwave {
-	if wet {
-		return &c.wet
-	}
-	return &c.dry
-}
-
 // prepare fills the problem for cover c in conditions k; the pointers of s
 // are set by the caller, which keeps them off the heap. With touching true
 // the partly collapsed gap has its collapsed width.
-func (s *solver) prepare(c *layerSet, k *CoverConditions, pc *constants, wet, touching bool) {
-	s.n, s.wet = c.n, wet
+func (s *solver) prepare(c *layerSet, k *CoverConditions, pc *constants, touching bool) {
+	s.n, s.closed = c.n, 1-c.layers[c.n-1].Openness
 	s.in, s.out = k.Inside, k.Outside
 	s.eIn = pc.emission(k.radiant())
 	s.eOut = k.fromOutside(pc)
@@ -101,10 +106,6 @@ func (s *solver) prepare(c *layerSet, k *CoverConditions, pc *constants, wet, to
 	}
 	s.film = newInnerFace(k.InsideConvection, k.Tilt, k.Height, k.Pressure, pc, k.InsideCoefficient)
 	room := pc.air(k.Inside+constant.ZeroCelsius, k.Pressure)
-	if wet {
-		s.water = newWetFace(k, room)
-	}
-	s.vars = 2 * s.n
 	for i := range s.n {
 		s.resist[i] = c.layers[i].Thickness / c.layers[i].Conductivity
 		s.half[i] = k.AbsorbedSun[i] / 2
@@ -125,11 +126,21 @@ func (s *solver) prepare(c *layerSet, k *CoverConditions, pc *constants, wet, to
 			g.tilt = [2]float64{k.Tilt, 180 - k.Tilt}
 			g.upright = direct.jumps() || reverse.jumps()
 		}
-		if s.leaks {
-			s.vars += s.n - 1
-		}
 	}
+	s.vars = s.base()
 	s.start()
+}
+
+// base returns the count of unknowns without Nusselt numbers.
+func (s *solver) base() int {
+	v := 2 * s.n
+	if s.leaks {
+		v += s.n - 1
+	}
+	if s.inner == faceHeld {
+		v++
+	}
+	return v
 }
 
 // emission returns the black-body emission in W/m² at t in °C.
@@ -171,6 +182,7 @@ func (s *solver) evaluate(j *system) float64 {
 			s.black[a] = emit[a] * k / 4
 		}
 	}
+	rad := s.optics()
 	if j != nil {
 		for r := range s.vars {
 			row := &j.matrix[r]
@@ -181,13 +193,13 @@ func (s *solver) evaluate(j *system) float64 {
 	}
 	// Long-wave, sun and conduction; columns are face temperatures at first.
 	for a := range faces {
-		s.g[a] = s.rad.irradiance(a, faces, &s.black, s.eOut, s.eIn)
-		e := s.rad.emittance[a]
+		s.g[a] = rad.irradiance(a, faces, &s.black, s.eOut, s.eIn)
+		e := rad.emittance[a]
 		s.f[a] = e*(s.g[a]-s.black[a]) + s.half[a/2]
 		if j != nil {
 			row := &j.matrix[a]
 			for b := range faces {
-				row[b] = e * s.rad.face[a][b] * emit[b]
+				row[b] = e * rad.face[a][b] * emit[b]
 			}
 			row[a] -= e * emit[a]
 		}
@@ -206,23 +218,31 @@ func (s *solver) evaluate(j *system) float64 {
 		j.matrix[0][0] -= s.hOut
 		j.matrix[last][last] += slope
 	}
-	if s.wet {
-		carry := max(h, stillVapour)
-		g, dg := s.water.condensate(s.t[last], carry)
-		l, dl := latentHeat(s.t[last], g < 0)
-		s.vapour, s.latent = g, l*g
-		s.f[last] += s.latent
+	pin := s.base()
+	switch s.inner {
+	case faceWater, faceFrost:
+		w := s.room.wetAt(s.t[last])
+		carry := s.closed * max(h, stillVapour) * w.perH
+		heat := latentHeat(s.t[last], s.inner == faceFrost)
+		s.vapour = carry * (s.room.ratio - w.ratio)
+		s.latent = heat * s.vapour
 		if j != nil {
-			j.matrix[last][last] += l*dg + dl*g
+			j.matrix[last][last] -= heat * carry * w.slope
 			if d := s.in - s.t[last]; !s.plain && h > stillVapour && math.Abs(d) > 1e-9 {
 				j.matrix[last][last] += s.latent * (slope + h) / (d * h)
 			}
 		}
+	case faceHeld:
+		s.vapour, s.latent = 0, s.x[pin-1]
+		s.f[pin-1] = holding * (s.t[last] - s.held)
+		if j != nil {
+			j.matrix[last][pin-1]++
+			j.matrix[pin-1][last] = holding
+		}
+	default:
+		s.vapour, s.latent = 0, 0
 	}
-	pin := 2 * n
-	if s.leaks {
-		pin += n - 1
-	}
+	s.f[last] += s.latent
 	for i := range n - 1 {
 		pin = s.gap(i, pin, j)
 	}

@@ -28,6 +28,9 @@ type Patch struct {
 	FluxOut          float64 // W/m², from this part to the outside
 	InnerTemperature float64 // °C, inner face of this part
 	OuterTemperature float64 // °C, outer face of this part
+	WetShare         float64 // fraction of its inner face under water or frost
+	IceShare         float64 // fraction of its deposit that is frost
+	Condensate       float64 // kg/(s m²), condensate on it
 	Residual         float64 // W/m², largest that a face balance leaves open
 }
 
@@ -45,18 +48,23 @@ type Solution struct {
 	FluxIn       float64 // W/m², from the house into the cover, the sum of the four below
 	InConvective float64 // W/m², from the inside air by convection
 	InRadiative  float64 // W/m², net long-wave from the inside
-	InLatent     float64 // W/m², by condensation on the inner face, negative while a film dries
+	InLatent     float64 // W/m², given up at the inner face by vapour that condenses or freezes, negative while a film dries
 	InLeakage    float64 // W/m², by air through the layers into the gaps
 
 	FluxOut       float64 // W/m², from the cover to the outside, the sum of the two below: FluxIn and the absorbed sun
 	OutConvective float64 // W/m², to the outside air by convection
 	OutRadiative  float64 // W/m², net long-wave to sky and ground
 
+	Load       float64 // W/m², what the heater pays for: FluxIn with LatentLoad in the place of InLatent
+	LatentLoad float64 // W/m², heat that evaporates the condensate at the temperature of the inside air: the heat of freezing comes out of the water and is no load
+	TwoStates  bool    // the cover passes heat radiation and could be wet as well as dry: this is the wet state
+	DryFluxIn  float64 // W/m², FluxIn of the dry state where there are two, for the size of the heater; else FluxIn
+
 	AirDriven float64 // W/m², part of FluxIn that the inside drives: air, radiant temperature and vapour against the outside air
 	SkyDriven float64 // W/m², part of FluxIn because sky and ground are not at the outside air temperature
 	SunDriven float64 // W/m², part of FluxIn because of absorbed sun, negative as a gain
 
-	U          float64 // W/(m² K), FluxIn over inside air less outside air, sky included; NaN at equal temperatures
+	U          float64 // W/(m² K), Load over inside air less outside air, sky included; NaN at equal temperatures
 	UAir       float64 // W/(m² K), sensible flux per kelvin of inside over outside with the sky at air temperature: what a table means
 	UAmbient   float64 // W/(m² K), FluxIn over AmbientIn less AmbientOut, the reference of ISO 15099; NaN at equal temperatures
 	AmbientIn  float64 // °C, inside air and radiant temperature mixed by their coefficients
@@ -72,10 +80,11 @@ type Solution struct {
 	InsideInRange      bool    // the tilt lies where the correlation inside was published
 
 	InnerTemperature float64 // °C, coldest inner face of the innermost layer
-	DewPoint         float64 // °C, of the inside air by ISO 13788
-	DripHumidity     float64 // fraction, relative humidity inside above which the innermost face drips; above 1 it never does
-	Condenses        bool    // the inner face lies below the dew point
-	Wet              bool    // the inner face was taken as wet
+	DewPoint         float64 // °C, dew or frost point of the inside air; -Inf of dry air
+	DripHumidity     float64 // fraction, relative humidity inside above which the dry innermost face, or one declared wet as it is, draws condensation; above 1 it never does
+	Condenses        bool    // vapour condenses or freezes on the inner face, or would if it were not declared dry
+	WetShare         float64 // fraction of the inner face under water or frost: 0 dry, 1 wet, between them drops that keep the face at the dew point without any more condensing
+	IceShare         float64 // fraction of the deposit that is frost: 0 above 0.01 °C, 1 below, both at 0.01 °C
 	DripsAbove       bool    // inside air leaks through screens to a face below its dew point: vapour condenses there, too, which is not counted
 
 	Iterations int     // steps of the solver

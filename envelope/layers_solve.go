@@ -80,6 +80,11 @@ func (s *solver) solve() error {
 	if s.biggest <= closureLimit {
 		return nil
 	}
+	return s.open()
+}
+
+// open is the error for a cover that does not close.
+func (s *solver) open() error {
 	return fmt.Errorf("%w: cover of %d layers, a face balance stays open by %g W/m² after %d steps", ErrNotConverged, s.n, s.biggest, s.steps)
 }
 
@@ -88,11 +93,7 @@ func (s *solver) solve() error {
 // part of the way to the correlation, again and again. A gap that still moves
 // at the end sits at a jump or kink; its balance closes with the number held.
 func (s *solver) relax() {
-	vars := 2 * s.n
-	if s.leaks {
-		vars += s.n - 1
-	}
-	s.vars = vars
+	s.vars = s.base()
 	s.start()
 	for i := range s.n - 1 {
 		s.gaps[i].held, s.gaps[i].locked, s.gaps[i].pinned = 1.5, false, false
@@ -129,11 +130,7 @@ func (s *solver) relax() {
 // whether something changed.
 func (s *solver) rebranch(tries *[MaxLayers - 1]int) bool {
 	changed := false
-	pin := 2 * s.n
-	if s.leaks {
-		pin += s.n - 1
-	}
-	vars := pin
+	vars := s.base()
 	for i := range s.n - 1 {
 		g := &s.gaps[i]
 		if !g.locked || g.pinned {

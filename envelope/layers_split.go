@@ -21,6 +21,7 @@ type response struct {
 // split divides the flux at the solution among its drives.
 func (s *solver) split(o *Solution) {
 	n, faces := s.n, 2*s.n
+	rad := s.optics()
 	nodes := faces
 	if s.leaks {
 		nodes += n - 1
@@ -36,14 +37,14 @@ func (s *solver) split(o *Solution) {
 	unit := s.c.secant(s.k.radiant(), s.out)
 	for a := range faces {
 		row := &m[a]
-		e := s.rad.emittance[a]
+		e := rad.emittance[a]
 		for b := range faces {
-			row[b] = e * s.rad.face[a][b] * hr[b]
+			row[b] = e * rad.face[a][b] * hr[b]
 		}
 		row[a] -= e * hr[a]
 		// Sources to the right, with their sign turned.
-		row[nodes+driveRoom] = -e * s.rad.inside[a]
-		row[nodes+driveSky] = -e * s.rad.outside[a] * sky
+		row[nodes+driveRoom] = -e * rad.inside[a]
+		row[nodes+driveSky] = -e * rad.outside[a] * sky
 		row[nodes+driveSun] = -s.half[a/2]
 	}
 	m[0][0] -= s.hOut
@@ -122,11 +123,11 @@ func (s *solver) split(o *Solution) {
 	r := &o.drive
 	follow := func(drive int, air, radiant, sky float64) {
 		theta := m[last][nodes+drive]
-		other := s.rad.outside[last-1]*sky + s.rad.inside[last-1]*radiant
+		other := rad.outside[last-1]*sky + rad.inside[last-1]*radiant
 		for b := range faces {
-			other += s.rad.face[last-1][b] * hr[b] * m[b][nodes+drive]
+			other += rad.face[last-1][b] * hr[b] * m[b][nodes+drive]
 		}
-		r.radiosity[drive] = s.rad.radiosity(last, hr[last]*theta, radiant, other)
+		r.radiosity[drive] = rad.radiosity(last, hr[last]*theta, radiant, other)
 		r.flux[drive] = s.hIn*(air-theta) + radiant - r.radiosity[drive]
 		if s.leaks {
 			r.flux[drive] += s.leak[n-1] * (air - m[nodes-1][nodes+drive])

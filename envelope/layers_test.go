@@ -92,10 +92,9 @@ func TestAnyCoverCloses(t *testing.T) {
 	t.Logf("gaps at the jump: %d; most steps: %d", jumps, worst)
 }
 
-// At the ends of the ranges, coefficients of zero and mirrors among them, the
-// solver closes, too: films to boards, half a millimetre to two metres of air.
-func TestExtremeCoversClose(t *testing.T) {
-	r := rand.New(rand.NewPCG(3, 4))
+// extremeCover draws at the ends of the ranges, coefficients of zero and mirrors
+// among them: films to boards, half a millimetre to two metres of air.
+func extremeCover(r *rand.Rand) ([]Layer, []Gap, CoverConditions) {
 	pick := func(low, high float64) float64 {
 		switch r.IntN(4) {
 		case 0:
@@ -108,32 +107,38 @@ func TestExtremeCoversClose(t *testing.T) {
 		}
 		return low + (high-low)*r.Float64()
 	}
-	for i := range 15000 {
-		n := 1 + r.IntN(MaxLayers)
-		layers, gaps := make([]Layer, n), make([]Gap, n-1)
-		k := DefaultCoverConditions()
-		for j := range layers {
-			e := pick(0, 1)
-			tau := (1 - e) * r.Float64() * float64(r.IntN(3)) / 2
-			layers[j] = Layer{EmittanceOut: e, EmittanceIn: (1 - tau) * r.Float64(), Transmittance: tau, Thickness: pick(2e-5, 0.05), Conductivity: pick(0.02, 400)}
-			if r.IntN(4) == 0 {
-				layers[j].Openness = r.Float64()
-				if j > 0 {
-					layers[j].Leakage = pick(0, 0.5)
-				}
+	n := 1 + r.IntN(MaxLayers)
+	layers, gaps := make([]Layer, n), make([]Gap, n-1)
+	k := DefaultCoverConditions()
+	for j := range layers {
+		e := pick(0, 1)
+		tau := (1 - e) * r.Float64() * float64(r.IntN(3)) / 2
+		layers[j] = Layer{EmittanceOut: e, EmittanceIn: (1 - tau) * r.Float64(), Transmittance: tau, Thickness: pick(2e-5, 0.05), Conductivity: pick(0.02, 400)}
+		if r.IntN(4) == 0 {
+			layers[j].Openness = r.Float64()
+			if j > 0 {
+				layers[j].Leakage = pick(0, 0.5)
 			}
-			k.AbsorbedSun[j] = pick(0, 400) * float64(r.IntN(2))
 		}
-		for j := range gaps {
-			gaps[j] = Gap{Width: pick(5e-4, 2), Bridge: pick(0, 50) * float64(r.IntN(2))}
-		}
-		k.Inside, k.Outside = pick(-60, 60), pick(-60, 60)
-		k.RadiantRise, k.GroundRise = min(100, max(-60, pick(-60, 100)-k.Inside)), min(80, max(-80, pick(-70, 90)-k.Outside))
-		k.SkyDrop = max(-10, min(100, k.Outside-pick(-110, k.Outside+10))) // the sum may round beyond -10 where products are fused
-		k.Wind, k.Pressure, k.Tilt, k.Height, k.InsideHumidity = pick(0, 40), pick(50e3, 110e3), pick(0, 180), pick(0.01, 100), pick(0, 1)
-		k.OutsideConvection, k.InsideConvection = OutsideConvection(r.IntN(int(OutsideGiven)+1)), InsideConvection(r.IntN(int(InsideGiven)+1))
-		k.InsideCoefficient, k.OutsideCoefficient = pick(0, 500), pick(0, 500)
-		k.InnerFace = InnerFace(r.IntN(3))
+		k.AbsorbedSun[j] = pick(0, 400) * float64(r.IntN(2))
+	}
+	for j := range gaps {
+		gaps[j] = Gap{Width: pick(5e-4, 2), Bridge: pick(0, 50) * float64(r.IntN(2))}
+	}
+	k.Inside, k.Outside = pick(-60, 60), pick(-60, 60)
+	k.RadiantRise, k.GroundRise = min(100, max(-60, pick(-60, 100)-k.Inside)), min(80, max(-80, pick(-70, 90)-k.Outside))
+	k.SkyDrop = max(-10, min(100, k.Outside-pick(-110, k.Outside+10))) // the sum may round beyond -10 where products are fused
+	k.Wind, k.Pressure, k.Tilt, k.Height, k.InsideHumidity = pick(0, 40), pick(50e3, 110e3), pick(0, 180), pick(0.01, 100), pick(0, 1)
+	k.OutsideConvection, k.InsideConvection = OutsideConvection(r.IntN(int(OutsideGiven)+1)), InsideConvection(r.IntN(int(InsideGiven)+1))
+	k.InsideCoefficient, k.OutsideCoefficient = pick(0, 500), pick(0, 500)
+	k.InnerFace = InnerFace(r.IntN(3))
+	return layers, gaps, k
+}
+
+func TestExtremeCoversClose(t *testing.T) {
+	r := rand.New(rand.NewPCG(3, 4))
+	for i := range 15000 {
+		layers, gaps, k := extremeCover(r)
 		c, err := NewCover(layers, gaps)
 		require.NoError(t, err)
 		s, err := c.Solve(k)

@@ -4,51 +4,7 @@ import (
 	"math"
 
 	"cloche.example/internal/constant"
-)
-
-// Saturation pressure of [IsoMoist12] Annex E, used by the condensation check
-// of covers: p = 610.5 exp(a t/(b + t)) Pa.
-const (
-	moistScale               = 610.5         // Pa
-	moistWaterA, moistWaterB = 17.269, 237.3 // °C, at 0 °C and above, eq. E.7
-	moistIceA, moistIceB     = 21.875, 265.5 // °C, below 0 °C, eq. E.8
-)
-
-// moistSaturation returns the saturation pressure in Pa at t in °C, over water
-// at and above 0 °C and over ice below, and its slope in Pa/K: [IsoMoist12] eq.
-// E.7 and E.8.
-func moistSaturation(t float64) (p, slope float64) {
-	a, b := moistWaterA, moistWaterB
-	if t < 0 {
-		a, b = moistIceA, moistIceB
-	}
-	p = moistScale * math.Exp(a*t/(b+t))
-	return p, p * a * b / ((b + t) * (b + t))
-}
-
-// coverDewPoint returns the dew point, below 0 °C the frost point, in °C of
-// air at t in °C with the relative humidity rh as a fraction, by [IsoMoist12]
-// eq. E.9 and E.10. Dry air has none: -Inf. Package psychro has the better
-// equations; this one is what the condensation standard prescribes.
-func coverDewPoint(t, rh float64) float64 {
-	if rh == 0 {
-		return math.Inf(-1)
-	}
-	p, _ := moistSaturation(t)
-	x := math.Log(rh * p / moistScale)
-	if x >= 0 {
-		return moistWaterB * x / (moistWaterA - x)
-	}
-	return moistIceB * x / (moistIceA - x)
-}
-
-// Constants of the latent exchange of a wet face.
-const (
-	vapourGas    = 461.5               // J/(kg K), gas constant of water vapour [AshHoF17] ch. 1
-	lewisNumber  = 0.87                // dimensionless, thermal over vapour diffusivity of air near 10 °C (from memory)
-	vapourHeat0  = constant.LatentZero // J/kg, heat of vaporisation at 0 °C [AshHoF17] ch. 1
-	vapourHeat1  = -2361.0             // J/(kg K), slope of it (from memory)
-	freezingHeat = 3.335e5             // J/kg, heat of fusion at 0 °C [AshHoF17] ch. 1
+	"cloche.example/psychro"
 )
 
 // stillVapour is the least coefficient in W/(m² K) with which vapour reaches a
@@ -57,49 +13,87 @@ const (
 // its own difference of density stirs the air.
 const stillVapour = 0.5
 
-// freezingSpan is the span in K below 0 °C over which the deposit turns from
-// water to frost. A jump at 0 °C would leave some balances without a root.
-const freezingSpan = 0.2
+// Ends of the formula of a wet face. Beyond them the solver only passes on its
+// way: vapour that carries off heat at a mole fraction of 0.95 outweighs every
+// heat that reaches a face within the ranges of CoverConditions.
+const (
+	mostSaturated = 0.95   // fraction, mole fraction of vapour at the face
+	surelyBelow   = 60.0   // °C, where the mole fraction is below that at any pressure in range
+	coldestFace   = -100.0 // °C, where psychro ends: 1e-8 kg/kg
+)
+
+// roomAir is the air that vapour comes from.
+type roomAir struct {
+	state psychro.State
+	ratio float64 // kg/kg dry air
+	dew   float64 // °C, dew or frost point; -Inf of dry air
+	load  float64 // J/kg, latent heat of evaporation at the air's temperature
+}
+
+// newRoomAir takes conditions that have been checked.
+func newRoomAir(k *CoverConditions) roomAir {
+	s, err := psychro.FromRelativeHumidity(k.Inside, k.InsideHumidity, k.Pressure)
+	r := roomAir{state: s, ratio: s.HumidityRatio(), dew: s.DewPoint(), load: evaporation(k.Inside)}
+	if err != nil || r.ratio == 0 {
+		r.dew = math.Inf(-1)
+	}
+	return r
+}
+
+// evaporation returns the heat in J/kg that evaporates water at t in °C, taken
+// at the end of its range below -40 °C.
+func evaporation(t float64) float64 {
+	return psychro.LatentHeatOver(psychro.Liquid, min(max(t, -40), 110))
+}
 
 // latentHeat returns the heat in J/kg that a kilogram of vapour gives up on a
-// face at t in °C, condensing above 0 °C and turning to frost below, and its
-// derivative over t. A film that dries is taken as water at any temperature:
-// frost that took more heat away than water would leave balances with three
-// roots around 0 °C.
-func latentHeat(t float64, dries bool) (l, slope float64) {
-	l, slope = vapourHeat0+vapourHeat1*t, vapourHeat1
-	switch {
-	case dries:
-	case t < -freezingSpan:
-		l += freezingHeat
-	case t < 0:
-		l -= freezingHeat * t / freezingSpan
-		slope -= freezingHeat / freezingSpan
+// face at t in °C, as water or as frost; each is continued as it is at 0.01 °C,
+// for the solver to find which of the two it is.
+func latentHeat(t float64, frost bool) float64 {
+	if frost {
+		return psychro.LatentHeatOver(psychro.Ice, min(max(t, coldestFace), psychro.TriplePoint))
 	}
-	return l, slope
+	return evaporation(max(t, psychro.TriplePoint))
 }
 
-// wetFace computes the vapour flux to a wet face by the Lewis relation.
-type wetFace struct {
-	vapour float64 // kg/m³, of the inside air
-	perH   float64 // m³ K/J, 1/(rho cp Le^(2/3)) of the inside air
+// wetAt is what draws vapour to a wet face.
+type wetAt struct {
+	perH  float64 // K kg/J, coefficient of the flux over that of convection: 1/(cp Le^(2/3))
+	ratio float64 // kg/kg dry air, saturated at the face
+	slope float64 // 1/K, of ratio over the face's temperature
 }
 
-func newWetFace(k *CoverConditions, air airProperties) wetFace {
-	p, _ := moistSaturation(k.Inside)
-	return wetFace{
-		vapour: k.InsideHumidity * p / (vapourGas * (k.Inside + constant.ZeroCelsius)),
-		perH:   1 / (air.Density * air.HeatCapacity * math.Pow(lewisNumber, 2.0/3)),
+// wetAt returns what draws the air's vapour to a wet face at t in °C, by
+// psychro.State.VapourFlux.
+func (r *roomAir) wetAt(t float64) wetAt {
+	at := min(max(t, coldestFace), r.warmest(t))
+	v, err := r.state.VapourFlux(at, 1)
+	if err != nil {
+		return wetAt{perH: nan, ratio: nan, slope: nan}
 	}
+	// d ln W/d ln p is 1 + W/MoleRatio, but for the enhancement factor, which
+	// hardly changes.
+	w := wetAt{perH: v.Coefficient, ratio: v.Saturation}
+	pressure := w.ratio / (constant.MoleRatio + w.ratio) * r.state.Pressure()
+	w.slope = w.ratio * (1 + w.ratio/constant.MoleRatio) * psychro.SaturationSlope(at) / pressure
+	if t > at {
+		w.ratio += w.slope * (t - at)
+	}
+	return w
 }
 
-// condensate returns the vapour flux in kg/(s m²) to a face at t in °C with
-// the convection coefficient h in W/(m² K), and its derivative over t at
-// constant h.
-func (w *wetFace) condensate(t, h float64) (g, slope float64) {
-	p, dp := moistSaturation(t)
-	kelvin := t + constant.ZeroCelsius
-	rho := p / (vapourGas * kelvin)
-	beta := h * w.perH // m/s
-	return beta * (w.vapour - rho), -beta * (dp/(vapourGas*kelvin) - rho/kelvin)
+// warmest is the temperature in °C to which the formula goes, no less than t
+// where that is surely below.
+func (r *roomAir) warmest(t float64) float64 {
+	if t < surelyBelow {
+		return t
+	}
+	return psychro.SaturationTemperature(mostSaturated * r.state.Pressure())
+}
+
+// dripHumidity returns the relative humidity of the air, fraction, above which
+// a face at t in °C draws condensation.
+func (r *roomAir) dripHumidity(t float64) float64 {
+	at := min(max(t, coldestFace), r.warmest(t))
+	return (r.state.VapourPressureDeficitAt(at) + r.state.VapourPressure()) / r.state.SaturationVapourPressure()
 }

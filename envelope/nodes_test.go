@@ -44,10 +44,11 @@ func air(n Nodes, d Drive, t float64) float64 {
 	return holding(n, d, t)
 }
 
-// Under a clear sky the line meets the house at both ends.
+// Under a clear sky the line meets the house at both ends, vapour left aside.
 func TestNodesMeetTheHouseAtBothEnds(t *testing.T) {
 	h := built(t, filmHouse(t))
 	k := winterNight()
+	k.InnerFace = InnerDry
 	n, d, err := h.Nodes(k, 0, DefaultNodeStores())
 	require.NoError(t, err)
 	require.Positive(t, n.CoverSky)

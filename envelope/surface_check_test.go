@@ -87,9 +87,10 @@ func TestCollectorAsACover(t *testing.T) {
 	c := mustCover(t, []Layer{sheet(0.88), sheet(0.95)}, Gap{Width: 0.025})
 	k := DefaultCoverConditions()
 	k.OutsideConvection, k.OutsideCoefficient, k.InsideConvection, k.InsideCoefficient = OutsideGiven, 10, InsideGiven, 1e5
-	k.Outside, k.Inside, k.Tilt, k.Height = 10, 100, 45, 2
+	k.Outside, k.Inside, k.InsideHumidity, k.Tilt, k.Height = 10, 100, 0, 45, 2
 	var s Solution
-	require.NoError(t, c.set.run(&k, &standard, false, &s))
+	room := newRoomAir(&k)
+	require.NoError(t, c.set.solve(&k, &standard, &room, &s))
 	const why = "the book takes air of its own at rounded temperatures"
 	check.Run(t, []check.Row{{Where: "DufBec13 from memory/ex 6.4.1 loss", Printed: "6.62", Tol: 0.02, Why: why}}, func(...float64) float64 { return s.FluxOut / 90 })
 	check.Run(t, []check.Row{{Where: "DufBec13 from memory/ex 6.4.1 glass", Printed: "48.5", Tol: 0.2, Why: why}}, func(...float64) float64 { return s.Outer[0].Temperature })

@@ -20,7 +20,7 @@ func Example_condensation() {
 		fmt.Println(err)
 		return
 	}
-	fmt.Printf("dew point            %7.2f °C, face at 4 °C\n", v.DewPoint)
+	fmt.Printf("dew point            %7.2f °C, face at 4 °C\n", s.DewPoint())
 	fmt.Printf("humidity ratios      %7.5f in the air, %.5f at the face\n", s.HumidityRatio(), v.Saturation)
 	fmt.Printf("Lewis number         %7.3f at %.1f °C\n", v.Lewis, v.Film)
 	fmt.Printf("coefficient          %7.5f kg/(m² s)\n", v.Coefficient)

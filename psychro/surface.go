@@ -14,7 +14,6 @@ type SurfaceVapour struct {
 	Saturation  float64 // kg/kg dry air, humidity ratio at the surface
 	Flux        float64 // kg/(m² s) towards the surface: condensation positive, evaporation negative
 	Latent      float64 // W/m², Flux times the latent heat at the surface
-	DewPoint    float64 // °C, of the air
 }
 
 // VapourFlux returns the vapour that the air gives to a surface of temperature
@@ -36,7 +35,7 @@ func (s State) VapourFlux(t, h float64) (SurfaceVapour, error) {
 	film := State{t: 0.5 * (s.t + t), p: s.p, model: s.model}
 	film.w = 0.5 * (s.w + ratioOf(xs))
 	film.x = fractionOf(film.w)
-	v := SurfaceVapour{Film: film.t, Lewis: film.lewisNumber(), Saturation: ratioOf(xs), DewPoint: s.DewPoint()}
+	v := SurfaceVapour{Film: film.t, Lewis: film.lewisNumber(), Saturation: ratioOf(xs)}
 	v.Coefficient = h / (film.HeatCapacity() * math.Cbrt(v.Lewis*v.Lewis)) // LewisFactor
 	v.Flux = v.Coefficient * (s.w - v.Saturation)
 	v.Latent = v.Flux * LatentHeat(t)

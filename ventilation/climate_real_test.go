@@ -79,7 +79,7 @@ func sameCovers(t *testing.T, h ventilation.ClimateHouse, w ventilation.Weather,
 		return
 	}
 	require.InDelta(t, want, x.CoverLoss, 1e-6*size+1e-4)
-	require.InDelta(t, r.Condensate/3600, x.Condensed, 1e-6*x.Condensed+1e-10)
+	require.InDelta(t, r.Condensate, x.Condensed, 1e-6*x.Condensed+1e-9)
 	require.InDelta(t, r.Leakage.DryAir, x.Leakage, 1e-6*x.Leakage)
 }
 

@@ -125,7 +125,7 @@ func (s *skin) solve(z *[drives]float64) (t taken, err error) {
 	t.lining /= area
 	t.latent = r.Latent - r.Leakage.Latent
 	t.leak = r.Leakage.DryAir
-	t.took = [drives]float64{airHeat: r.Total - r.Ground.Total - r.Leakage.Total - glowing - t.latent, glowHeat: glowing, water: r.Condensate / secondsPerHour}
+	t.took = [drives]float64{airHeat: r.Total - r.Ground.Total - r.Leakage.Total - glowing - t.latent, glowHeat: glowing, water: r.Condensate}
 	return t, nil
 }
 

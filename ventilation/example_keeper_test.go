@@ -99,14 +99,14 @@ func Example_dayAndNight() {
 		}
 	}
 	// Output:
-	// screen by sun and clock: 88 kWh
-	//    0 h  13.0 °C  72 %  heat  5.4 kW  vents  0.0 %  benches 14.3 °C
-	//    6 h  13.0 °C  80 %  heat  4.2 kW  vents  0.0 %  benches 13.0 °C
-	//   12 h  20.9 °C  91 %  heat  0.0 kW  vents 10.0 %  benches 23.6 °C
-	//   18 h  13.0 °C  80 %  heat  2.4 kW  vents  0.2 %  benches 16.5 °C
-	// screen on windless nights: 99 kWh
-	//    0 h  13.0 °C  72 %  heat  5.4 kW  vents  0.0 %  benches 14.3 °C
-	//    6 h  13.0 °C  80 %  heat  4.2 kW  vents  0.0 %  benches 13.0 °C
-	//   12 h  20.9 °C  91 %  heat  0.0 kW  vents 10.0 %  benches 23.6 °C
-	//   18 h  13.0 °C  80 %  heat  2.4 kW  vents  0.2 %  benches 16.5 °C
+	// screen by sun and clock: 87 kWh
+	//    0 h  13.0 °C  71 %  heat  5.4 kW  vents  0.0 %  benches 14.3 °C
+	//    6 h  13.0 °C  79 %  heat  4.2 kW  vents  0.0 %  benches 13.0 °C
+	//   12 h  20.9 °C  90 %  heat  0.0 kW  vents 10.0 %  benches 23.5 °C
+	//   18 h  13.0 °C  79 %  heat  2.4 kW  vents  0.0 %  benches 16.5 °C
+	// screen on windless nights: 98 kWh
+	//    0 h  13.0 °C  71 %  heat  5.4 kW  vents  0.0 %  benches 14.3 °C
+	//    6 h  13.0 °C  79 %  heat  4.2 kW  vents  0.0 %  benches 13.0 °C
+	//   12 h  20.9 °C  90 %  heat  0.0 kW  vents 10.0 %  benches 23.5 °C
+	//   18 h  13.0 °C  79 %  heat  2.4 kW  vents  0.0 %  benches 16.5 °C
 }

@@ -26,7 +26,7 @@ func data(t table) any {
 	}{Sky: t.sky}
 	for _, r := range t.rows {
 		f := found{Name: r.name, Loss: r.loss.Total, Cover: r.loss.Cover, Sky: r.loss.CoverSky, CoverDry: r.dry.Cover, Leakage: r.loss.Leakage.Total,
-			AirChanges: r.airChanges, U: r.uAir, Condensate: r.loss.Condensate, Temperature: math.Inf(1)}
+			AirChanges: r.airChanges, U: r.uAir, Condensate: 3600 * r.loss.Condensate, Temperature: math.Inf(1)}
 		for _, facet := range r.dry.Facets {
 			f.Temperature = math.Min(f.Temperature, facet.InnerTemperature)
 		}

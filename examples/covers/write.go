@@ -51,7 +51,7 @@ func write(t table) string {
 		for _, f := range x.dry.Facets {
 			coldest = math.Min(coldest, f.InnerTemperature)
 		}
-		lines = append(lines, []string{x.name, number(x.uAir, 2), number(coldest, 1), drip, number(x.loss.Condensate, 1), percent(x.light)})
+		lines = append(lines, []string{x.name, number(x.uAir, 2), number(coldest, 1), drip, number(3600*x.loss.Condensate, 1), percent(x.light)})
 	}
 	r.Table([]string{"cover", "U W/(m² K)", "face °C", "drips above", "water L/h", "light"}, lines)
 	r.Section("How to read it")

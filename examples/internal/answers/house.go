@@ -80,7 +80,7 @@ func (h *House) loss(air envelope.HouseAir, month float64, drawn bool) (envelope
 // Evaporation is the water that must evaporate in the house to hold its
 // humidity, kg/h: what condenses on the covers and what leaks out.
 func Evaporation(r *envelope.HouseLoss, air envelope.HouseAir) float64 {
-	return r.Condensate + 3600*r.Leakage.DryAir*(air.Inside.HumidityRatio()-air.Outside.HumidityRatio())
+	return 3600 * (r.Condensate + r.Leakage.DryAir*(air.Inside.HumidityRatio()-air.Outside.HumidityRatio()))
 }
 
 // dryInside is house air at t, °C, into which nothing evaporates: with the water

@@ -118,7 +118,7 @@ func (h *House) night(air envelope.HouseAir) (Night, error) {
 	}
 	n := Night{
 		Humidity: air.Inside.RelativeHumidity(), Evaporation: Evaporation(&r, air),
-		Total: r.Total, Coefficient: r.Coefficient, PerFloor: r.PerFloor, Latent: r.Latent, Condensate: r.Condensate,
+		Total: r.Total, Coefficient: r.Coefficient, PerFloor: r.PerFloor, Latent: r.Latent, Condensate: 3600 * r.Condensate,
 		GroundMonth: r.Ground.Total, GroundYear: r.Ground.Steady,
 		LeakageFlow: r.Leakage.Volume, AirChanges: r.Leakage.AirChanges, loss: r, air: air,
 	}
@@ -127,7 +127,7 @@ func (h *House) night(air envelope.HouseAir) (Night, error) {
 			continue // a given U stands for all of it
 		}
 		facet := Facet{Name: f.Name, Area: f.Area, U: f.U, Loss: f.Loss, Dry: f.AirDriven - f.Latent, Condensing: f.Latent, Sky: f.SkyDriven,
-			Inner: f.InnerTemperature, Drips: f.Drips, Condensate: f.Condensate}
+			Inner: f.InnerTemperature, Drips: f.Drips, Condensate: 3600 * f.Condensate}
 		if f.DripHumidity <= 1 {
 			facet.DripsAbove = some(f.DripHumidity)
 		}

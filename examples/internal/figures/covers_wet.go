@@ -46,7 +46,7 @@ func solveWetOrDry(v []float64) (r Result, err error) {
 				return r, err
 			}
 			word := "dry"
-			if s.Wet {
+			if s.WetShare > 0 {
 				word = "wet"
 			}
 			r.Lines = append(r.Lines, fmt.Sprintf("%-12s  %s  %6.1f  %10.1f  %9.1f  %6.1f  %6.1f", c.name, word,

@@ -37,7 +37,7 @@ func solveCondensation(x []float64) (r Result, err error) {
 	}
 	convected := hc * (t - face)
 	r.Lines = []string{
-		fmt.Sprintf("dew point            %7.2f °C, face at %g °C", v.DewPoint, face),
+		fmt.Sprintf("dew point            %7.2f °C, face at %g °C", s.DewPoint(), face),
 		fmt.Sprintf("humidity ratios      %7.5f in the air, %.5f at the face", s.HumidityRatio(), v.Saturation),
 		fmt.Sprintf("Lewis number         %7.3f at %.1f °C", v.Lewis, v.Film),
 		fmt.Sprintf("coefficient          %7.5f kg/(m² s)", v.Coefficient),
@@ -60,6 +60,6 @@ func solveCondensation(x []float64) (r Result, err error) {
 				return math.NaN()
 			}
 			return v.Flux * 3.6e6
-		})}}, marks: []mark{{"the film", face, v.Flux * 3.6e6}, {"dew point", v.DewPoint, 0}}}.picture("Below the dew point water settles, above it a wet face dries.")
+		})}}, marks: []mark{{"the film", face, v.Flux * 3.6e6}, {"dew point", s.DewPoint(), 0}}}.picture("Below the dew point water settles, above it a wet face dries.")
 	return r, err
 }

@@ -1,0 +1,313 @@
+package envelope
+
+import "cloche.example/psychro"
+
+// faceMode says what the solver takes the inner face for.
+type faceMode uint8
+
+const (
+	faceDry   faceMode = iota // no water
+	faceDamp                  // water on the share mix of it, no vapour
+	faceWater                 // water all over, vapour with the heat of evaporation
+	faceFrost                 // frost all over, vapour with the heat of sublimation
+	faceHeld                  // as under says, held at a temperature by a heat to be found
+)
+
+// holding scales the balance of a face that is held, W/(m² K), to those of the
+// faces.
+const holding = 10.0
+
+// optics returns the tables of the face as it is taken.
+func (s *solver) optics() *longwave {
+	m := s.inner
+	if m == faceHeld {
+		m = s.under
+	}
+	switch m {
+	case faceDry:
+		return s.dry
+	case faceDamp:
+		return &s.mixed
+	}
+	return s.wet
+}
+
+// take sets the mode; the last iterate is the next start.
+func (s *solver) take(m faceMode) {
+	s.inner, s.plain = m, false
+	for i := range s.n - 1 {
+		g := &s.gaps[i]
+		g.locked, g.pinned, g.held, g.unsettled = false, false, 0, false
+	}
+	s.vars = s.base()
+}
+
+// settle finds the state of one part of the cover: wet, dry or partly wet,
+// tried in that order, or as declared.
+//
+// The dry face is solved first, since it is needed to tell the states apart: a
+// dry face at or above the dew point whose faces all lose no more when wet
+// cannot be wet as well.
+func (s *solver) settle(o *Solution) error {
+	last := innerFace(s.n - 1)
+	if s.k.InnerFace == InnerWet || s.k.InnerFace == innerSoaked {
+		s.dripAt = nan
+		if err := s.soak(); err != nil {
+			return err
+		}
+		if s.vapour < 0 && s.k.InnerFace == innerSoaked {
+			if _, err := s.damp(1); err != nil {
+				return err
+			}
+		}
+		s.report(o, 1)
+		return nil
+	}
+	if err := s.taken(faceDry); err != nil {
+		return err
+	}
+	dryFace := s.t[last]
+	s.dripAt = dryFace
+	dry := dryFace >= s.room.dew
+	if s.k.InnerFace == InnerDry || s.room.ratio == 0 || s.closed == 0 || dry && !s.coolsWet() {
+		s.report(o, 0)
+		o.Condenses = !dry
+		return nil
+	}
+	flux, x := s.fluxIn(), s.x
+	if err := s.soak(); err != nil {
+		return err
+	}
+	switch {
+	case s.vapour >= 0:
+		s.report(o, 1)
+		if dry {
+			o.TwoStates, o.DryFluxIn = true, flux
+		}
+		return nil
+	case dry:
+		s.x = x
+		if err := s.taken(faceDry); err != nil {
+			return err
+		}
+		s.report(o, 0)
+		return nil
+	}
+	share, err := s.partly(dryFace)
+	if err != nil {
+		return err
+	}
+	s.report(o, share)
+	return nil
+}
+
+// coolsWet reports whether any face of the dry state would lose heat by
+// becoming wet: where none does, water makes the inner face no colder.
+func (s *solver) coolsWet() bool {
+	if s.leaks {
+		return true
+	}
+	for a := range 2 * s.n {
+		dry := s.dry.emittance[a] * (s.g[a] - s.black[a])
+		wet := s.wet.emittance[a] * (s.wet.irradiance(a, 2*s.n, &s.black, s.eOut, s.eIn) - s.black[a])
+		if wet < dry-1e-12 {
+			return true
+		}
+	}
+	return false
+}
+
+// soak solves the cover with a wet face: water, frost, or at the freezing point
+// a part of each. Vapour that dries off may leave both water and frost with a
+// balance; it is then water.
+func (s *solver) soak() error {
+	last := innerFace(s.n - 1)
+	if s.steps > 0 && s.t[last] < psychro.TriplePoint-1 {
+		if err := s.taken(faceFrost); err != nil {
+			return err
+		}
+		if s.t[last] < psychro.TriplePoint && s.vapour >= 0 {
+			s.ice = 1
+			return nil
+		}
+	}
+	s.ice = 0
+	if err := s.taken(faceWater); err != nil || s.t[last] >= psychro.TriplePoint {
+		return err
+	}
+	s.ice = 1
+	if err := s.taken(faceFrost); err != nil || s.t[last] < psychro.TriplePoint {
+		return err
+	}
+	return s.freeze()
+}
+
+// taken solves the cover in the mode m.
+func (s *solver) taken(m faceMode) error {
+	s.take(m)
+	if err := s.solve(); err != nil {
+		return s.search(m)
+	}
+	return nil
+}
+
+// search solves the cover in the mode m where the solver leaves it open: as a
+// rule a wet face about as warm as the air, where the coefficient of free
+// convection falls to nothing and vapour with it, so that the balance over the
+// face's temperature is no longer monotone. The face is held at a temperature,
+// which leaves the rest of the cover an easy problem, and the temperature is
+// halved in on at which vapour brings the heat that holds it.
+func (s *solver) search(m faceMode) error {
+	const (
+		margin = 1.0  // K, beyond the surroundings
+		reach  = 20.0 // K, more, while heat is left over: sun
+		passes = 200
+	)
+	s.under = m
+	low := min(s.in, s.out, s.k.sky(), s.k.ground(), s.k.radiant()) - margin
+	high := max(s.in, s.out, s.k.sky(), s.k.ground(), s.k.radiant()) + margin
+	for range passes {
+		if off, err := s.leftOver(high, m); err != nil || off < 0 {
+			break
+		}
+		high += reach
+	}
+	for range passes {
+		mid := low + (high-low)/2
+		if mid == low || mid == high {
+			break
+		}
+		off, err := s.leftOver(mid, m)
+		if err != nil {
+			return err
+		}
+		if off > 0 {
+			low = mid
+		} else {
+			high = mid
+		}
+	}
+	if _, err := s.leftOver(high, m); err != nil {
+		return err
+	}
+	unsettled := s.gaps
+	s.take(m)
+	for i := range s.n - 1 {
+		g := &s.gaps[i]
+		g.locked, g.branch, g.held, g.unsettled = unsettled[i].locked, unsettled[i].branch, unsettled[i].held, unsettled[i].unsettled
+		if unsettled[i].pinned {
+			g.held, g.unsettled = unsettled[i].nu, true
+		}
+	}
+	s.evaluate(nil)
+	if s.biggest <= closureLimit || s.newton(20) || s.biggest <= roundingLimit {
+		return nil
+	}
+	return s.open()
+}
+
+// leftOver returns the heat in W/m² that vapour brings to the inner face held
+// at t in °C above the heat that holds it.
+func (s *solver) leftOver(t float64, m faceMode) (float64, error) {
+	s.held = t
+	s.take(faceHeld)
+	if err := s.solve(); err != nil {
+		return 0, err
+	}
+	off := -s.latent
+	if m == faceWater || m == faceFrost {
+		w := s.room.wetAt(t)
+		off += s.closed * max(s.hIn, stillVapour) * w.perH * (s.room.ratio - w.ratio) * latentHeat(t, m == faceFrost)
+	}
+	return off, nil
+}
+
+// freeze holds the wet face at the freezing point, where the latent heat jumps:
+// as water it would fall below and as frost rise above, so that a part of the
+// vapour freezes.
+func (s *solver) freeze() error {
+	s.held, s.under = psychro.TriplePoint, faceWater
+	s.take(faceHeld)
+	s.x[s.vars-1] = s.latent
+	if err := s.solve(); err != nil {
+		return err
+	}
+	w := s.room.wetAt(s.held)
+	s.vapour = s.closed * max(s.hIn, stillVapour) * w.perH * (s.room.ratio - w.ratio)
+	water, frost := latentHeat(s.held, false), latentHeat(s.held, true)
+	s.ice = min(1, max(0, (s.latent/s.vapour-water)/(frost-water)))
+	return nil
+}
+
+// partly finds the share of the inner face under drops with which the face is
+// at the dew point, so that no vapour passes; dryFace in °C is the face with
+// none, which is colder. Regula falsi, an end that stays counting half.
+func (s *solver) partly(dryFace float64) (share float64, err error) {
+	const (
+		near   = 1e-10 // K, from the dew point
+		passes = 100   // halves an interval more than often enough
+	)
+	low, high := 0.0, 1.0
+	below := dryFace - s.room.dew
+	above, err := s.damp(1)
+	if err != nil || !(above > 0) {
+		return 1, err
+	}
+	side := 0
+	for range passes {
+		share = low - below*(high-low)/(above-below)
+		if !(share > low && share < high) {
+			share = (low + high) / 2
+		}
+		off, err := s.damp(share)
+		if err != nil {
+			return share, err
+		}
+		switch {
+		case off > near:
+			high, above = share, off
+			if side == 1 {
+				below /= 2
+			}
+			side = 1
+		case off < -near:
+			low, below = share, off
+			if side == -1 {
+				above /= 2
+			}
+			side = -1
+		default:
+			return share, nil
+		}
+		if high-low < 1e-15 {
+			break
+		}
+	}
+	return share, nil
+}
+
+// damp solves the cover with water on the given share of the inner face and no
+// vapour, and returns how far the face lies above the dew point in K.
+func (s *solver) damp(share float64) (float64, error) {
+	last := s.n - 1
+	o, f := outerFace(last), innerFace(last)
+	s.mixed = *s.dry
+	s.mixed.emittance[o] += share * (s.wet.emittance[o] - s.dry.emittance[o])
+	s.mixed.emittance[f] += share * (s.wet.emittance[f] - s.dry.emittance[f])
+	s.mixed.transmit[last] += share * (s.wet.transmit[last] - s.dry.transmit[last])
+	s.mixed.trace(s.n)
+	if err := s.taken(faceDamp); err != nil {
+		return 0, err
+	}
+	return s.t[f] - s.room.dew, nil
+}
+
+// fluxIn returns the heat from the house into the part, W/m².
+func (s *solver) fluxIn() float64 {
+	last := innerFace(s.n - 1)
+	q := s.hIn*(s.in-s.t[last]) + s.eIn - s.optics().radiosity(last, s.black[last], s.g[last], s.g[last-1]) + s.latent
+	if s.leaks && s.n > 1 {
+		q += s.leak[s.n-1] * (s.in - s.gaps[s.n-2].air)
+	}
+	return q
+}
