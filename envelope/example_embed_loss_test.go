@@ -35,7 +35,7 @@ func Example_archLoss() {
 		fmt.Printf("  %-21s %5.1f m²  face %4.1f °C  drips %v\n", f.Name, f.Area, f.InnerTemperature, f.Drips)
 	}
 	// Output:
-	// 27.1 kW, of which the covers 22.1 and the leaks 3.9; sky -35.1 °C
+	// 27.0 kW, of which the covers 22.1 and the leaks 3.9; sky -35.1 °C
 	//   roof, west, strip 1    39.8 m²  face  1.0 °C  drips true
 	//   roof, west, strip 2    39.8 m²  face  0.4 °C  drips true
 	//   roof, east, strip 1    39.8 m²  face  1.0 °C  drips true

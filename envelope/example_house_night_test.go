@@ -50,7 +50,7 @@ func Example_filmHouseAtNight() {
 		fmt.Printf("screen drawn: %v\n", drawn)
 		for _, f := range r.Facets {
 			fmt.Printf("  %-17s %5.1f m²  U %.2f  without sky %.2f W/(m² K)  face %4.1f °C  drips above %2.0f %%  %.1f L/h\n",
-				f.Name, f.Area, f.U, f.UAir, f.InnerTemperature, 100*f.DripHumidity, f.Condensate)
+				f.Name, f.Area, f.U, f.UAir, f.InnerTemperature, 100*f.DripHumidity, 3600*f.Condensate)
 		}
 		for _, x := range r.Terms() {
 			if x.Loss != 0 {
@@ -63,39 +63,39 @@ func Example_filmHouseAtNight() {
 	// Output:
 	// 175.3 m² of cover over 94.7 m² of floor, 275 m³; 15 °C and 80 % inside, -14 °C outside, sky -32 °C
 	// screen drawn: false
-	//   roof, north        54.3 m²  U 4.26  without sky 2.94 W/(m² K)  face  2.2 °C  drips above 37 %  3.0 L/h
-	//   roof, south        54.3 m²  U 4.26  without sky 2.94 W/(m² K)  face  2.2 °C  drips above 37 %  3.0 L/h
-	//   side wall, north   19.2 m²  U 3.30  without sky 2.56 W/(m² K)  face  1.2 °C  drips above 35 %  0.8 L/h
-	//   side wall, south   19.2 m²  U 3.30  without sky 2.56 W/(m² K)  face  1.2 °C  drips above 35 %  0.8 L/h
-	//   end wall, east     14.1 m²  U 3.15  without sky 2.43 W/(m² K)  face  0.5 °C  drips above 33 %  0.6 L/h
-	//   end wall, west     14.1 m²  U 3.15  without sky 2.43 W/(m² K)  face  0.5 °C  drips above 33 %  0.6 L/h
-	//     roof, north                6707 W  25.6 %
-	//     roof, south                6707 W  25.6 %
-	//     side wall, north           1841 W   7.0 %
-	//     side wall, south           1841 W   7.0 %
-	//     end wall, east             1285 W   4.9 %
-	//     end wall, west             1285 W   4.9 %
-	//     frame                       787 W   3.0 %
+	//   roof, north        54.3 m²  U 4.28  without sky 2.94 W/(m² K)  face  2.4 °C  drips above 37 %  3.2 L/h
+	//   roof, south        54.3 m²  U 4.28  without sky 2.94 W/(m² K)  face  2.4 °C  drips above 37 %  3.2 L/h
+	//   side wall, north   19.2 m²  U 3.32  without sky 2.55 W/(m² K)  face  1.4 °C  drips above 35 %  0.9 L/h
+	//   side wall, south   19.2 m²  U 3.32  without sky 2.55 W/(m² K)  face  1.4 °C  drips above 35 %  0.9 L/h
+	//   end wall, east     14.1 m²  U 3.17  without sky 2.43 W/(m² K)  face  0.7 °C  drips above 33 %  0.6 L/h
+	//   end wall, west     14.1 m²  U 3.17  without sky 2.43 W/(m² K)  face  0.7 °C  drips above 33 %  0.6 L/h
+	//     roof, north                6739 W  25.6 %
+	//     roof, south                6739 W  25.6 %
+	//     side wall, north           1853 W   7.0 %
+	//     side wall, south           1853 W   7.0 %
+	//     end wall, east             1294 W   4.9 %
+	//     end wall, west             1294 W   4.9 %
+	//     frame                       791 W   3.0 %
 	//     ground and buried walls    1349 W   5.1 %
-	//     leakage, sensible          2695 W  10.3 %
-	//     leakage, latent            1723 W   6.6 %
-	//   total 26220 W, 904 W/K, 277 W/m² of floor; sky-driven 2620 W, latent 7755 W
+	//     leakage, sensible          2695 W  10.2 %
+	//     leakage, latent            1723 W   6.5 %
+	//   total 26328 W, 908 W/K, 278 W/m² of floor; sky-driven 2615 W, latent 8319 W
 	// screen drawn: true
-	//   roof, north        54.3 m²  U 2.36  without sky 1.80 W/(m² K)  face  8.5 °C  drips above 60 %  0.9 L/h
-	//   roof, south        54.3 m²  U 2.36  without sky 1.80 W/(m² K)  face  8.5 °C  drips above 60 %  0.9 L/h
-	//   side wall, north   19.2 m²  U 3.44  without sky 2.73 W/(m² K)  face  1.9 °C  drips above 37 %  0.8 L/h
-	//   side wall, south   19.2 m²  U 3.44  without sky 2.73 W/(m² K)  face  1.9 °C  drips above 37 %  0.8 L/h
-	//   end wall, east     14.1 m²  U 3.32  without sky 2.63 W/(m² K)  face  1.3 °C  drips above 35 %  0.5 L/h
-	//   end wall, west     14.1 m²  U 3.32  without sky 2.63 W/(m² K)  face  1.3 °C  drips above 35 %  0.5 L/h
-	//     roof, north                3714 W  18.3 %
-	//     roof, south                3714 W  18.3 %
-	//     side wall, north           1919 W   9.5 %
-	//     side wall, south           1919 W   9.5 %
-	//     end wall, east             1355 W   6.7 %
-	//     end wall, west             1355 W   6.7 %
-	//     frame                       559 W   2.8 %
+	//   roof, north        54.3 m²  U 2.36  without sky 1.80 W/(m² K)  face  8.6 °C  drips above 60 %  1.0 L/h
+	//   roof, south        54.3 m²  U 2.36  without sky 1.80 W/(m² K)  face  8.6 °C  drips above 60 %  1.0 L/h
+	//   side wall, north   19.2 m²  U 3.46  without sky 2.73 W/(m² K)  face  2.1 °C  drips above 37 %  0.8 L/h
+	//   side wall, south   19.2 m²  U 3.46  without sky 2.73 W/(m² K)  face  2.1 °C  drips above 37 %  0.8 L/h
+	//   end wall, east     14.1 m²  U 3.34  without sky 2.63 W/(m² K)  face  1.5 °C  drips above 35 %  0.6 L/h
+	//   end wall, west     14.1 m²  U 3.34  without sky 2.63 W/(m² K)  face  1.5 °C  drips above 35 %  0.6 L/h
+	//     roof, north                3721 W  18.3 %
+	//     roof, south                3721 W  18.3 %
+	//     side wall, north           1930 W   9.5 %
+	//     side wall, south           1930 W   9.5 %
+	//     end wall, east             1363 W   6.7 %
+	//     end wall, west             1363 W   6.7 %
+	//     frame                       561 W   2.8 %
 	//     ground and buried walls    1349 W   6.6 %
-	//     leakage, sensible          2695 W  13.3 %
+	//     leakage, sensible          2695 W  13.2 %
 	//     leakage, latent            1723 W   8.5 %
-	//   total 20299 W, 700 W/K, 214 W/m² of floor; sky-driven 1909 W, latent 4714 W
+	//   total 20355 W, 702 W/K, 215 W/m² of floor; sky-driven 1907 W, latent 5032 W
 }
