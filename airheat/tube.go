@@ -61,6 +61,9 @@ func (t PerforatedTube) check() error {
 	if a := float64(t.HolesPerRow) * t.HoleDiameter; a > math.Pi*t.Diameter {
 		fit = fmt.Errorf("%w: HolesPerRow and HoleDiameter: %d holes of %g m do not fit on a circumference of %.4g m", ErrRange, t.HolesPerRow, t.HoleDiameter, math.Pi*t.Diameter)
 	}
+	if open := t.Discharge * float64(t.HolesPerRow) * t.HoleDiameter * t.HoleDiameter; open >= t.Diameter*t.Diameter {
+		fit = errors.Join(fit, fmt.Errorf("%w: a row of %d holes of %g m, times Discharge, is as open as the tube, whose Diameter is %g m: such rows have no one answer", ErrRange, t.HolesPerRow, t.HoleDiameter, t.Diameter))
+	}
 	if t.HoleDiameter > t.Diameter {
 		fit = errors.Join(fit, fmt.Errorf("%w: HoleDiameter is %g m, wider than the tube's Diameter of %g m", ErrRange, t.HoleDiameter, t.Diameter))
 	}
@@ -128,7 +131,7 @@ func (t PerforatedTube) holes() float64 {
 func (t PerforatedTube) Length() float64 { return t.LeadIn + t.Pitch*float64(t.Positions-1) }
 
 // Solve returns flow, pressure and heat along the tube. The error lists every
-// fault of the tube and the supply. See SolveTo.
+// fault of the tube and the supply, or says why no such tube works. See SolveTo.
 func (t PerforatedTube) Solve(supply TubeSupply) (TubeFlow, error) {
 	return t.SolveTo(nil, supply)
 }
@@ -146,6 +149,11 @@ func (t PerforatedTube) Solve(supply TubeSupply) (TubeFlow, error) {
 // below the house's draw air in by the same law and are counted in Reversed.
 // Heat: between rows the temperature comes nearer to the house's by exp(−U π D
 // l/(m cp)).
+//
+// The error is ErrNoSolution for a tube so open that the air in it turns back, for
+// one so long and thin that friction takes all pressure, and for a supply that would need more than 5,000
+// Pa, at which film bursts and the law of incompressible flow ends;
+// ErrNotConverged where the end pressure is not found.
 func (t PerforatedTube) SolveTo(dst []TubePosition, supply TubeSupply) (TubeFlow, error) {
 	if err := errors.Join(t.check(), supply.check()); err != nil {
 		return TubeFlow{}, err
@@ -156,6 +164,18 @@ func (t PerforatedTube) SolveTo(dst []TubePosition, supply TubeSupply) (TubeFlow
 	if len(dst) != t.Positions {
 		panic("airheat: dst has not the length Positions")
 	}
+	f, err := t.solveTo(dst, supply)
+	if err != nil {
+		return TubeFlow{}, err
+	}
+	if f.EndPressure > tubeBursts || f.FanTotal > tubeBursts {
+		return TubeFlow{}, fmt.Errorf("%w: the tube would stand at %.3g Pa, above %.0f Pa, where film bursts and the law of incompressible flow ends; it needs more or larger holes or less air", ErrNoSolution, math.Max(f.EndPressure, f.FanTotal), tubeBursts)
+	}
+	return f, nil
+}
+
+// solveTo is SolveTo at any pressure.
+func (t PerforatedTube) solveTo(dst []TubePosition, supply TubeSupply) (TubeFlow, error) {
 	m := t.marcher(supply)
 	marches, err := m.endSpeed(supply.Flow/(math.Pi/4*t.Diameter*t.Diameter), dst)
 	if err != nil {
@@ -170,10 +190,16 @@ func (t PerforatedTube) SolveTo(dst []TubePosition, supply TubeSupply) (TubeFlow
 	return f, nil
 }
 
-// sound refuses an answer that no tube gives: rows that together miss the flow.
+// sound refuses an answer that no tube gives: rows that together miss the flow, or
+// air that turns back.
 func (t PerforatedTube) sound(f *TubeFlow, s TubeSupply) error {
 	if !(math.Abs(f.Residual) <= 1e-6*s.Flow) {
 		return fmt.Errorf("%w: the rows together miss the flow of %g m³/s by %.3g m³/s; the holes are too large for the tube", ErrNotConverged, s.Flow, f.Residual)
+	}
+	for i := range f.Positions {
+		if f.Positions[i].Velocity < 0 {
+			return fmt.Errorf("%w: at row %d the air in the tube would flow back to the fan; the holes are too large for the tube", ErrNoSolution, i+1)
+		}
 	}
 	return nil
 }
@@ -267,17 +293,14 @@ func drained(units float64) float64 {
 // Pa); jets then pass 90 m/s.
 const tubeBursts = 5000.0
 
-// Warnings names reversal, unevenness and bursting pressure in words; nil when there is nothing
-// to say.
+// Warnings names reversal and unevenness in words; nil when there is nothing to
+// say.
 func (t PerforatedTube) Warnings(f TubeFlow) []string {
 	var w []string
 	if f.Reversed > 0 {
 		w = append(w, fmt.Sprintf("%d rows near the fan draw house air in: the air passes them too fast for the pressure. Use smaller or fewer holes, or a wider tube.", f.Reversed))
 	} else if f.Evenness < t.LargestSpread {
 		w = append(w, fmt.Sprintf("The weakest row gives %.0f %% of the strongest.", 100*f.Evenness))
-	}
-	if f.EndPressure > tubeBursts {
-		w = append(w, fmt.Sprintf("The tube would stand at %.3g Pa: film bursts, and the law of incompressible flow no longer holds. Use more or larger holes.", f.EndPressure))
 	}
 	return w
 }

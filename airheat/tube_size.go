@@ -15,8 +15,8 @@ import (
 // evenness. The tube's own HoleDiameter is not read. The error lists every
 // fault; it is ErrNoSolution when even the smallest holes that are looked at,
 // 1 mm, are too uneven, as in tubes so long and thin that friction rules. When
-// the largest holes that fit (0.5 m, or side by side round the tube) are even
-// enough, those are returned.
+// the largest holes that fit (0.5 m, as wide as the tube, side by side round it, or
+// a row as open as it) are even enough, those are returned.
 func (t PerforatedTube) HolesFor(evenness float64, supply TubeSupply) (PerforatedTube, TubeFlow, error) {
 	t.HoleDiameter = holeDiameterRange.Min
 	if err := errors.Join(
@@ -29,7 +29,7 @@ func (t PerforatedTube) HolesFor(evenness float64, supply TubeSupply) (Perforate
 	var failed error
 	excess := func(lnD float64) float64 {
 		t.HoleDiameter = math.Exp(lnD)
-		f, err := t.SolveTo(rows, supply)
+		f, err := t.solveTo(rows, supply)
 		if err != nil {
 			failed = err
 			return math.NaN()
@@ -37,7 +37,9 @@ func (t PerforatedTube) HolesFor(evenness float64, supply TubeSupply) (Perforate
 		return f.Evenness - evenness
 	}
 	lo := math.Log(holeDiameterRange.Min)
-	hi := math.Log(math.Min(holeDiameterRange.Max, 0.999*math.Pi*t.Diameter/float64(t.HolesPerRow)))
+	n := float64(t.HolesPerRow)
+	widest := 0.999 * t.Diameter * math.Min(1, math.Min(math.Pi/n, 1/math.Sqrt(t.Discharge*n)))
+	hi := math.Log(math.Min(holeDiameterRange.Max, widest))
 	if e := excess(lo); e < 0 {
 		return t, TubeFlow{}, fmt.Errorf("%w: holes of %g m give an evenness of %.4g, %g is wanted", ErrNoSolution, t.HoleDiameter, e+evenness, evenness)
 	}

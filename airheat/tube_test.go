@@ -2,6 +2,7 @@ package airheat
 
 import (
 	"math"
+	"math/rand/v2"
 	"testing"
 
 	"github.com/stretchr/testify/require"
@@ -82,7 +83,7 @@ func TestTubeFollowsTheMarchingScheme(t *testing.T) {
 		for _, flow := range []float64{0.01, 0.2, 0.9} {
 			_, s := tube150()
 			s.Flow = flow
-			f, err := tube.Solve(s)
+			f, err := tube.solveTo(make([]TubePosition, tube.Positions), s) // at any pressure
 			require.NoError(t, err)
 			end, fan, q := bruteTube(tube, s)
 			require.InEpsilon(t, end, f.EndPressure, 2e-9)
@@ -143,7 +144,7 @@ func TestEvennessFollowsTheCosine(t *testing.T) {
 func TestTubeKeepsMassAndEnergy(t *testing.T) {
 	for _, tube := range tubes() {
 		_, s := tube150()
-		f, err := tube.Solve(s)
+		f, err := tube.solveTo(make([]TubePosition, tube.Positions), s)
 		require.NoError(t, err)
 		sum := 0.0
 		for i, p := range f.Positions {
@@ -163,7 +164,7 @@ func TestTubeKeepsMassAndEnergy(t *testing.T) {
 func TestTemperatureAlongTheTube(t *testing.T) {
 	tube, s := tube150()
 	tube.Positions = 12
-	f, err := tube.Solve(s)
+	f, err := tube.solveTo(make([]TubePosition, tube.Positions), s)
 	require.NoError(t, err)
 	temp, leg := s.Temperature, tube.LeadIn
 	for _, p := range f.Positions {
@@ -229,4 +230,61 @@ func TestTubeFaultsAreListed(t *testing.T) {
 	tube.Positions = 0
 	_, err = tube.Solve(s)
 	require.ErrorContains(t, err, "Positions is 0, allowed 1")
+}
+
+// Rows as open as the tube feed one another, and a supply that no film bears has
+// no answer; the largest that is still answered keeps its law.
+func TestTubesThatCannotWorkAreRefused(t *testing.T) {
+	tube := DefaultPerforatedTube()
+	tube.Diameter, tube.LeadIn, tube.Pitch = 0.3, 1, 1
+	supply := TubeSupply{Flow: 0.3, Temperature: 45, House: 10, Air: DryAir(45, 101325)}
+	tube.Positions, tube.HolesPerRow, tube.HoleDiameter = 3, 3, 0.24
+	_, err := tube.Solve(supply)
+	require.ErrorIs(t, err, ErrRange)
+	require.ErrorContains(t, err, "as open as the tube")
+	tube.Positions, tube.HolesPerRow, tube.HoleDiameter = 1, 6, 0.011
+	supply.Flow = 0.8
+	_, err = tube.Solve(supply)
+	require.ErrorIs(t, err, ErrNoSolution)
+	require.ErrorContains(t, err, "5000 Pa")
+	// A jet of 5,000 Pa has 94 m/s: all but it is refused.
+	holes := 0.65 * 6 * math.Pi / 4 * 0.011 * 0.011
+	limit := holes * math.Sqrt(2*5000/supply.Air.Density)
+	for _, c := range []struct {
+		share float64
+		works bool
+	}{{0.999, true}, {1.002, false}} {
+		supply.Flow = c.share * limit
+		f, err := tube.Solve(supply)
+		require.Equal(t, c.works, err == nil, "%v", err)
+		if c.works {
+			require.InEpsilon(t, 5000*c.share*c.share, f.EndPressure, 1e-6)
+		}
+	}
+}
+
+// Over random tubes every answer moves all its air away from the fan and keeps
+// between the temperatures of supply and house.
+func TestTubesKeepBetweenSupplyAndHouse(t *testing.T) {
+	r := rand.New(rand.NewPCG(7, 5))
+	solved := 0
+	for range 3000 {
+		tube := DefaultPerforatedTube()
+		tube.Diameter = 0.05 + 0.5*r.Float64()
+		tube.LeadIn, tube.Pitch = 3*r.Float64(), 0.05+r.Float64()
+		tube.Positions, tube.HolesPerRow = 1+r.IntN(30), 1+r.IntN(4)
+		tube.HoleDiameter = tube.Diameter * (0.02 + 0.9*r.Float64()*r.Float64())
+		s := TubeSupply{Flow: 0.01 + r.Float64(), Temperature: 45, House: 10, Air: DryAir(45, 101325)}
+		f, err := tube.Solve(s)
+		if err != nil {
+			continue
+		}
+		solved++
+		for _, p := range f.Positions {
+			require.GreaterOrEqual(t, p.Velocity, 0.0, "%+v", tube)
+			require.LessOrEqual(t, p.Temperature, 45+1e-9, "%+v", tube)
+			require.GreaterOrEqual(t, p.Temperature, 10-1e-9, "%+v", tube)
+		}
+	}
+	require.Greater(t, solved, 1000)
 }
