@@ -63,7 +63,7 @@ func solveFilmAtNight(v []float64) (r Result, err error) {
 		{Says: "Emissivity of the clear sky at midnight.", Formula: "ε = 0.711 + 0.56 t_d/100 + 0.73 (t_d/100)^2 + 0.013 + 0.00012 (p/100 - 1000)", Source: "BerMar84", Values: numbers{"t_d": dew, "p": p}, Value: clear},
 		{Says: "Temperature of that sky.", Formula: "t_s = (t_o + 273.15) ε^0.25 - 273.15", Values: numbers{"t_o": outside, "ε": clear}, Value: starry.Outside - starry.SkyDrop, Unit: "°C", Within: 1e-6, Why: "rounding"},
 		{Says: "Temperature of the film at which all its heat balances.", Symbol: "t_f", Source: "IsoWin03 8.3, solved", Value: film, Unit: "°C"},
-		{Says: "Convection from the house's air.", Formula: "q_c = h_i (t_i - t_f)", Source: "IsoWin03 eq. 131-138 for h_i", Values: numbers{"h_i": first.InsideCoefficient, "t_i": inside, "t_f": film}, Value: first.InConvective, Unit: "W/m²", Within: 1e-6, Why: "rounding"},
+		{Says: "Convection from the house's air.", Formula: "q_c = h_i (t_i - t_f)", Source: "IsoWin03 eq. 131-138 for the coefficient", Values: numbers{"h_i": first.InsideCoefficient, "t_i": inside, "t_f": film}, Value: first.InConvective, Unit: "W/m²", Within: 1e-6, Why: "rounding"},
 		{Says: "With the long-wave part, all that leaves the house.", Formula: "q = q_c + q_r", Values: numbers{"q_c": first.InConvective, "q_r": first.InRadiative + first.InLatent}, Value: first.FluxIn, Unit: "W/m²"},
 		{Says: "As a U-value from air to air, under this sky.", Formula: "U = q/(t_i - t_o)", Values: numbers{"q": first.FluxIn, "t_i": inside, "t_o": outside}, Value: first.U, Unit: "W/(m² K)"},
 	}

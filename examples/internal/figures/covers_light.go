@@ -19,7 +19,7 @@ func paneLight() Figure {
 			{"β", "slope of the roof for diffuse light", "degree", 30, 0, 90},
 		},
 		Assumes: []string{"A smooth, clear pane; both polarisations in equal parts. Dirt and drops take more."},
-		Change:  []string{"A thinner film of the same stuff gains almost nothing: the faces throw back what is lost.", "Look beyond 60 degree: there the pane shuts."},
+		Change:  []string{"A pane that passes 0.91: hardly anything is absorbed then, and what is lost is thrown back by the faces.", "Look beyond 60 degree: there the pane shuts."},
 		Code:    "solvePaneLight",
 		Solve:   solvePaneLight,
 	}

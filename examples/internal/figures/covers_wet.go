@@ -63,7 +63,7 @@ func solveWetOrDry(v []float64) (r Result, err error) {
 	}
 	r.Steps = []Step{
 		{Says: "Wet glass: the face at which its heat balances.", Symbol: "t_f", Source: "IsoWin03 8.3 with a wet face, solved", Value: wet.Inner[0].Temperature, Unit: "°C"},
-		{Says: "Convection to it.", Formula: "q_c = h_i (t_i - t_f)", Source: "IsoWin03 eq. 131-138 for h_i", Values: numbers{"h_i": wet.InsideCoefficient, "t_i": v[0], "t_f": wet.Inner[0].Temperature}, Value: wet.InConvective, Unit: "W/m²", Within: 1e-6, Why: "rounding"},
+		{Says: "Convection to it.", Formula: "q_c = h_i (t_i - t_f)", Source: "IsoWin03 eq. 131-138 for the coefficient", Values: numbers{"h_i": wet.InsideCoefficient, "t_i": v[0], "t_f": wet.Inner[0].Temperature}, Value: wet.InConvective, Unit: "W/m²", Within: 1e-6, Why: "rounding"},
 		{Says: "Water that condenses, by the Lewis relation.", Symbol: "m", Source: "ChiCol34", Value: wet.Condensate, Unit: "kg/(m² s)"},
 		{Says: "Heat that it sets free.", Formula: "q_l = m L", Values: numbers{"m": wet.Condensate, "L": latent}, Value: wet.InLatent, Unit: "W/m²"},
 		{Says: "All that leaves the house through wet glass.", Formula: "q = q_c + q_r + q_l", Values: numbers{"q_c": wet.InConvective, "q_r": wet.InRadiative, "q_l": wet.InLatent}, Value: wet.FluxIn, Unit: "W/m²"},

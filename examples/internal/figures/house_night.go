@@ -19,7 +19,7 @@ func filmHouse() Figure {
 			{"v", "wind", "m/s", 3.5, 0, 12},
 		},
 		Assumes: []string{"6.4 by 14.8 m, eave 1.3 m, ridge 3.1 m, bars take 4 % on top of the covers; bare buried walls in clay, in January."},
-		Change:  []string{"An overcast sky: the screen saves less, since it keeps the sky's part out above all."},
+		Change:  []string{"An overcast sky: the house loses less, and the screen has less to save."},
 		Code:    "solveFilmHouse",
 		Solve:   solveFilmHouse,
 	}

@@ -19,7 +19,7 @@ func radiantRoom() Figure {
 			{"ΔT_r", "room colder than the air, for the middle choice", "K", 2, 0, 8},
 		},
 		Assumes: []string{"Single glass; in the enclosure floor and crop are as warm as the air. Tunnel 8 by 40 m, six bays of 8 by 60 m."},
-		Change:  []string{"An overcast sky: the three choices draw together, since the covers are warmer."},
+		Change:  []string{"A room no colder than the air (0 K): the middle choice is then the first."},
 		Code:    "solveRadiantRoom",
 		Solve:   solveRadiantRoom,
 	}

@@ -8,6 +8,7 @@ import (
 	"go/token"
 	"html/template"
 	"io"
+	"regexp"
 	"strings"
 	"unicode/utf8"
 
@@ -89,7 +90,7 @@ func (s Step) writeHTML(p *page.Page) error {
 	if name != "" {
 		name = symbol(name) + " = "
 	}
-	fmt.Fprintf(raw{p}, "<p class=\"answer\">%s%s</p></li>\n", name, esc(value))
+	fmt.Fprintf(raw{p}, "<p class=\"answer\">%s%s</p></li>\n", name, powers.ReplaceAllString(esc(value), "$1 × 10<sup>$2</sup>"))
 	return nil
 }
 
@@ -116,6 +117,9 @@ func writeLines(p *page.Page, lines []string) {
 	}
 	flush()
 }
+
+// powers finds a power of ten as programs write it.
+var powers = regexp.MustCompile(`^(-?[0-9.]+)e(-?[0-9]+)`)
 
 // symbol sets a symbol with its index: t_i, U_{film}.
 func symbol(s string) string {

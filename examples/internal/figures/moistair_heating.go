@@ -14,7 +14,7 @@ func heatingAir() Figure {
 		Sketch:   "A stream of cold moist air and a hot coil; no water is added or taken.",
 		Given:    heatingGiven(),
 		Assumes:  []string{"The humidity ratio stays; the pressure falls too little to count."},
-		Change:   []string{"State the same flow at the outlet instead: a cubic metre of warm air is less air."},
+		Change:   []string{"Drier air in: the heat hardly changes, since the little water only rides along."},
 		Code:     "solveHeating",
 		Solve:    solveHeating,
 	}
