@@ -108,29 +108,29 @@ func (h *House) failures(f *Frost, k envelope.HouseConditions, stores envelope.N
 		*c.to = minutes(e)
 	}
 	f.trace(turning, dark, fall, held, without)
-	return h.spread(f, k, stores)
+	return f.spread(fan, fall, k.Inside, p.HeatStorage.StillAir)
 }
 
 // spread finds both times again with stores as far from the plan's as the ends of
 // measured houses lie from their median.
-func (h *House) spread(f *Frost, k envelope.HouseConditions, stores envelope.NodeStores) error {
+func (f *Frost) spread(fan envelope.Nodes, fall envelope.Drive, inside, stillAir float64) error {
 	least, most := envelope.NodeStoresSpread()
 	middle := envelope.DefaultNodeStores()
+	ground := 1 / (1/fan.SoilDeep + 1/fan.AirSoil) // from the air to the ground
 	for i, end := range [2]envelope.NodeStores{least, most} {
-		s := stores
-		s.Structure = min(s.Structure*end.Structure/middle.Structure, 1e7)
-		s.AirStructure = min(s.AirStructure*end.AirStructure/middle.AirStructure, 100)
-		s.AirSoil = min(s.AirSoil*end.AirSoil/middle.AirSoil, 100)
-		fan, fall, err := h.Envelope.Nodes(k, f.Frost, s)
-		if err != nil {
-			return fmt.Errorf("frost: %w", err)
+		n := fan
+		n.StructureCapacity *= end.Structure / middle.Structure
+		n.AirStructure *= end.AirStructure / middle.AirStructure
+		n.AirSoil *= end.AirSoil / middle.AirSoil
+		if d := 1 / (1/ground - 1/n.AirSoil); fan.SoilDeep > 0 && d > 0 {
+			n.SoilDeep = d
 		}
-		still := fan
-		still.AirStructure *= h.Plan.HeatStorage.StillAir
-		still.AirSoil *= h.Plan.HeatStorage.StillAir
-		turning, e1 := airheat.NewTransient(fan)
+		still := n
+		still.AirStructure *= stillAir
+		still.AirSoil *= stillAir
+		turning, e1 := airheat.NewTransient(n)
 		dark, e2 := airheat.NewTransient(still)
-		failure := airheat.HeatFailure{SetPoint: k.Inside, Level: f.Frost, Limit: horizon}
+		failure := airheat.HeatFailure{SetPoint: inside, Level: f.Frost, Limit: horizon}
 		stops, e3 := turning.CoolDown(turning, fall, failure)
 		fails, e4 := turning.CoolDown(dark, fall, failure)
 		if err := errors.Join(e1, e2, e3, e4); err != nil {
