@@ -93,7 +93,7 @@ func TestHandLoss(t *testing.T) {
 	require.InEpsilon(t, a.Wet.Total/29, a.Wet.Coefficient, 1e-9)
 	require.InEpsilon(t, a.Wet.Total/floor, a.Wet.PerFloor, 1e-9)
 	require.InEpsilon(t, 0.04*cover, terms["frame"], 0.25) // bars add to what is not latent too
-	require.InEpsilon(t, 0.95*2*2.4*29, terms["doors"], 0.01)
+	require.InEpsilon(t, 0.95*2*2.4*29, terms["doors"], 0.1) // and what condenses on them
 	require.LessOrEqual(t, condensate, a.Wet.Condensate*1.2)
 
 	// Leakage: 0.8 house volumes an hour; 15 °C and 97307 Pa make 1.17 kg/m³; dry
@@ -134,7 +134,7 @@ func mean(v []float64) (m float64) {
 func TestHandHeaterAndDucts(t *testing.T) {
 	a := demoAnswers(t)
 	h, d := a.Heater, a.Ducts
-	require.InEpsilon(t, max(a.Wet.Total, a.Dry.Total), h.Needed, 1e-12)
+	require.InEpsilon(t, max(a.Wet.Total, a.Wet.DryFilm, a.Dry.Total), h.Needed, 1e-12)
 	require.InEpsilon(t, 34000/h.Needed-1, h.Margin, 1e-9)
 	density := (pressure - 0.378*0.8*saturation(15)) / 287.04 / 288.15
 	require.InEpsilon(t, d.Flow, h.Inlet, 1e-9)

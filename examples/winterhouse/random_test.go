@@ -95,7 +95,7 @@ func closed(t testing.TB, a *answers.Result, said string) {
 			near(f.Loss, f.U*f.Area*(a.Air.Inside-a.Air.Outside), size, name+": U of "+f.Name)
 		}
 	}
-	near(a.Heater.Needed, max(a.Wet.Total, a.Dry.Total), a.Wet.Total, "heater")
+	near(a.Heater.Needed, max(a.Wet.Total, a.Wet.DryFilm, a.Dry.Total), a.Wet.Total, "heater")
 	near(a.Heater.Margin, a.Heater.Power/a.Heater.Needed-1, 1, "margin")
 	y := a.Year
 	near(y.Total, y.HeatCost+y.LampCost+y.FanCost, y.Total, "year")

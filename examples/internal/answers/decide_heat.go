@@ -34,7 +34,7 @@ func over(margin float64) string {
 // heldInside is the temperature that the heater would hold, by the loss per
 // kelvin of the night, °C.
 func (r *Result) heldInside() float64 {
-	n, _ := worse(r.Wet, r.Dry)
+	n, _, _ := worse(r.Wet, r.Dry)
 	return r.Air.Inside - (r.Heater.Needed-r.Heater.Power)/n.Coefficient
 }
 

@@ -60,6 +60,7 @@ func (h *House) loss(air envelope.HouseAir, month float64, drawn bool) (envelope
 		return r, fmt.Errorf("heat loss: %w", err)
 	}
 	a := h.Plan.Assumptions
+	dryFilm := r.DryTotal - r.Total
 	rise := air.Inside.Temperature() - air.Outside.Temperature()
 	if a.NoGroundLoss {
 		r.Total -= r.Ground.Total
@@ -73,6 +74,7 @@ func (h *House) loss(air envelope.HouseAir, month float64, drawn bool) (envelope
 		r.Leakage.Total = r.Leakage.Sensible
 		r.Total += r.Leakage.Total
 	}
+	r.DryTotal = r.Total + dryFilm
 	r.PerFloor, r.Coefficient = r.Total/h.Shape.FloorArea, r.Total/rise
 	return r, nil
 }

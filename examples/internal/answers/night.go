@@ -36,6 +36,7 @@ type Night struct {
 	Humidity    float64 `json:"inside_relative_humidity"`
 	Evaporation float64 `json:"evaporation_kg_h"` // that it supposes
 	Total       float64 `json:"total_w"`
+	DryFilm     float64 `json:"total_with_dry_film_w"` // of films that could be dry as well as wet at that humidity
 	Coefficient float64 `json:"total_w_k"`
 	PerFloor    float64 `json:"total_w_m2"`
 	Latent      float64 `json:"latent_w"` // of the total: what evaporating takes
@@ -118,7 +119,7 @@ func (h *House) night(air envelope.HouseAir) (Night, error) {
 	}
 	n := Night{
 		Humidity: air.Inside.RelativeHumidity(), Evaporation: Evaporation(&r, air),
-		Total: r.Total, Coefficient: r.Coefficient, PerFloor: r.PerFloor, Latent: r.Latent, Condensate: 3600 * r.Condensate,
+		Total: r.Total, DryFilm: r.DryTotal, Coefficient: r.Coefficient, PerFloor: r.PerFloor, Latent: r.Latent, Condensate: 3600 * r.Condensate,
 		GroundMonth: r.Ground.Total, GroundYear: r.Ground.Steady,
 		LeakageFlow: r.Leakage.Volume, AirChanges: r.Leakage.AirChanges, loss: r, air: air,
 	}
@@ -141,12 +142,15 @@ func (h *House) night(air envelope.HouseAir) (Night, error) {
 	return n, nil
 }
 
-// worse is the night that the heater is sized for.
-func worse(wet, dry Night) (Night, string) {
-	if dry.Total > wet.Total {
-		return dry, "dry"
+// worse is the night that the heater is sized for, what it needs, and which it is.
+func worse(wet, dry Night) (n Night, needed float64, name string) {
+	switch {
+	case dry.Total > max(wet.Total, wet.DryFilm):
+		return dry, dry.Total, "dry"
+	case wet.DryFilm > wet.Total*(1+1e-9):
+		return wet, wet.DryFilm, "damp, with a dry film,"
 	}
-	return wet, "wet"
+	return wet, wet.Total, "wet"
 }
 
 // whole is the name of the side of an arch that a strip is part of.

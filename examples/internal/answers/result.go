@@ -49,10 +49,10 @@ func Of(p *plan.Plan, cures bool) (Result, error) {
 	if err := r.air(h); err != nil {
 		return r, err
 	}
-	night, name := worse(r.Wet, r.Dry)
+	night, needed, name := worse(r.Wet, r.Dry)
 	var e [7]error
 	r.Ducts, e[0] = h.Blow()
-	if r.Heater, e[1] = h.Heater(night.Total, r.Ducts); e[1] == nil {
+	if r.Heater, e[1] = h.Heater(needed, r.Ducts); e[1] == nil {
 		r.Heater.Worse = name
 	}
 	r.Frost, e[2] = h.Frost(night)
@@ -76,7 +76,7 @@ func Of(p *plan.Plan, cures bool) (Result, error) {
 		return r, err
 	}
 	if cures {
-		r.Savings = h.Savings(r.Year, night.Total, r.Ridge, r.Light, r.Sun, fan)
+		r.Savings = h.Savings(r.Year, needed, r.Ridge, r.Light, r.Sun, fan)
 	}
 	r.warn()
 	r.decide()

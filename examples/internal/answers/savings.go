@@ -132,8 +132,8 @@ func (h *House) try(s *Saving, q *plan.Plan, before Year, light *Light, was Sun,
 			return
 		}
 	}
-	night, _ := worse(wet, dry)
-	s.Possible, s.Needed = true, night.Total
+	s.Possible = true
+	_, s.Needed, _ = worse(wet, dry)
 	s.saved(before, before.Heat-after.Heat, before.HeatCost+before.FanCost-after.HeatCost-after.FanCost, h.Plan.Prices.Interest)
 	s.Drips = firstDrip(wet)
 	s.Dimmer = some(1 - sun.OnTrays/was.OnTrays)
