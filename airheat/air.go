@@ -55,13 +55,13 @@ var (
 	heatCapacityRange = domain.Range{Min: 1000, Max: 1100, Unit: "J/(kg K)", Source: "air, dry to humid"}
 )
 
-func (a Air) check(prefix string) error {
+func (a Air) check() error {
 	if densityRange.Contains(a.Density) && viscosityRange.Contains(a.Viscosity) && heatCapacityRange.Contains(a.HeatCapacity) {
 		return nil // without building any name
 	}
 	return errors.Join(
-		densityRange.Check(prefix+"Density", a.Density),
-		viscosityRange.Check(prefix+"Viscosity", a.Viscosity),
-		heatCapacityRange.Check(prefix+"HeatCapacity", a.HeatCapacity),
+		densityRange.Check("Density", a.Density),
+		viscosityRange.Check("Viscosity", a.Viscosity),
+		heatCapacityRange.Check("HeatCapacity", a.HeatCapacity),
 	)
 }

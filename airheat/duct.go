@@ -87,30 +87,30 @@ var (
 	ductFlowRange      = domain.Range{Min: 0, Max: 1000, Unit: "m³/s", Source: "ducts of small houses"}
 )
 
-func (s DuctSection) check(prefix string) error {
+func (s DuctSection) check() error {
 	if s.round() {
-		return ductSizeRange.Check(prefix+"Diameter", s.Diameter)
+		return ductSizeRange.Check("Diameter", s.Diameter)
 	}
 	err := errors.Join(
-		ductSizeRange.Check(prefix+"Width", s.Width),
-		ductSizeRange.Check(prefix+"Height", s.Height),
+		ductSizeRange.Check("Width", s.Width),
+		ductSizeRange.Check("Height", s.Height),
 	)
 	if s.Diameter != 0 {
-		err = errors.Join(err, domain.Range{Unit: "m", Source: "a section is round or rectangular, not both"}.Check(prefix+"Diameter", s.Diameter))
+		err = errors.Join(err, domain.Range{Unit: "m", Source: "a section is round or rectangular, not both"}.Check("Diameter", s.Diameter))
 	}
 	return err
 }
 
-func (s Segment) check(prefix string) error {
-	err := s.Section.check(prefix + "Section.")
+func (s Segment) check() error {
+	err := domain.Within("Section", s.Section.check())
 	if err == nil {
-		err = relativeRoughnessRange.Check(prefix+"Roughness over the diameter", s.Roughness/s.Section.hydraulic())
+		err = relativeRoughnessRange.Check("Roughness over the diameter", s.Roughness/s.Section.hydraulic())
 	}
 	return errors.Join(
 		err,
-		ductLengthRange.Check(prefix+"Length", s.Length),
-		ductRoughnessRange.Check(prefix+"Roughness", s.Roughness),
-		fittingsRange.Check(prefix+"Fittings", s.Fittings),
+		ductLengthRange.Check("Length", s.Length),
+		ductRoughnessRange.Check("Roughness", s.Roughness),
+		fittingsRange.Check("Fittings", s.Fittings),
 	)
 }
 
@@ -150,7 +150,7 @@ func NewSystem(segments ...Segment) (System, error) {
 	}
 	s := System{runs: make([]run, len(segments))}
 	for i, g := range segments {
-		faults = append(faults, g.check(fmt.Sprintf("Segment[%d].", i)))
+		faults = append(faults, domain.Within(fmt.Sprintf("Segment[%d]", i), g.check()))
 		s.runs[i] = g.ready()
 	}
 	if err := errors.Join(faults...); err != nil {
@@ -254,7 +254,7 @@ func (r *run) loss(flow, nu float64) (loss, slope float64) {
 // through the system. The error is a *RangeError, or ErrNoSolution for a
 // system without any resistance.
 func (s System) FlowAt(pressure float64, air Air) (float64, error) {
-	if err := errors.Join(ductPressureRange.Check("pressure", pressure), air.check("Air.")); err != nil {
+	if err := errors.Join(ductPressureRange.Check("pressure", pressure), domain.Within("Air", air.check())); err != nil {
 		return math.NaN(), err
 	}
 	q, err := flowAt(func(q float64) (float64, float64) { return s.loss(q, air) }, pressure)

@@ -41,7 +41,7 @@ func (d Duct) Dew(film, dryAir float64, in psychro.State, around float64) (DuctD
 	outer := filmRange
 	outer.Min, outer.Source = math.Nextafter(math.Max(d.HeatTransfer, outer.Min), math.Inf(1)), "above HeatTransfer"
 	if err := errors.Join(
-		d.Section.check("Section."),
+		domain.Within("Section", d.Section.check()),
 		ductLengthRange.Check("Length", d.Length),
 		notZero(heatTransferRange).Check("HeatTransfer", d.HeatTransfer),
 		outer.Check("film", film),

@@ -3,6 +3,8 @@ package airheat
 import (
 	"errors"
 	"math"
+
+	"cloche.example/internal/domain"
 )
 
 // Duct is a length of duct whose wall lets heat through.
@@ -25,13 +27,13 @@ type DuctHeat struct {
 // P L/(m cp)), P the perimeter. The error lists every fault.
 func (d Duct) Heat(flow, inlet, around float64, air Air) (DuctHeat, error) {
 	if err := errors.Join(
-		d.Section.check("Section."),
+		domain.Within("Section", d.Section.check()),
 		ductLengthRange.Check("Length", d.Length),
 		heatTransferRange.Check("HeatTransfer", d.HeatTransfer),
 		notZero(ductFlowRange).Check("flow", flow),
 		airTemperatureRange.Check("inlet", inlet),
 		airTemperatureRange.Check("around", around),
-		air.check("Air."),
+		domain.Within("Air", air.check()),
 	); err != nil {
 		return DuctHeat{}, err
 	}

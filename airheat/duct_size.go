@@ -45,7 +45,7 @@ func RoundFor(s RoundSizing) (float64, error) {
 		notZero(ductPressureRange).Check("Pressure", s.Pressure),
 		notZero(ductLengthRange).Check("Length", s.Length),
 		ductRoughnessRange.Check("Roughness", s.Roughness),
-		domain.Within("Air", s.Air.check("")),
+		domain.Within("Air", s.Air.check()),
 	); err != nil {
 		return math.NaN(), err
 	}

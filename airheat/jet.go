@@ -58,6 +58,9 @@ var (
 	jetSpeedRange  = domain.Range{Min: 0.05, Max: 50, Unit: "m/s", Source: "incompressible flow, above room draughts"}
 	jetExcessRange = domain.Range{Min: -60, Max: 120, Unit: "K", Source: "small density differences"}
 	jetAngleRange  = domain.Range{Min: -60, Max: 60, Unit: "degree", Source: "the bend is small against the path"}
+	jetPathRange   = domain.Range{Min: 0, Max: 1000, Unit: "m", Source: "no jet goes further"}
+	jetHeightRange = domain.Range{Min: -1000, Max: 1000, Unit: "m", Source: "no jet goes further"}
+	jetReachRange  = domain.Range{Min: 0, Max: 500, Unit: "m", Source: "a path at 60 degrees is twice as long"}
 	jetFactorRange = domain.Range{Min: 1, Max: 10, Unit: "dimensionless", Source: "decay factors of openings"}
 )
 
@@ -83,15 +86,25 @@ func (j Jet) free() jet.Jet {
 	return jet.Jet{Shape: jet.Shape(j.Shape), Size: j.Size, Speed: j.Speed, Excess: j.Excess, House: j.House, Velocity: j.Velocity, Thermal: j.Thermal}
 }
 
-// AxisSpeed returns the largest speed, m/s, at the distance (m, at least 0)
+// AxisSpeed returns the largest speed, m/s, at the distance (m, 0 to 1000)
 // along the jet: V0 K √A0/x of a round jet, V0 K √(h/x) of a plane one, and V0
-// in the core. NaN for a negative distance. [HoF17] ch. 20.
-func (j Jet) AxisSpeed(distance float64) float64 { return j.free().AxisSpeed(distance) }
+// in the core. NaN outside. [HoF17] ch. 20.
+func (j Jet) AxisSpeed(distance float64) float64 {
+	if !jetPathRange.Contains(distance) {
+		return math.NaN()
+	}
+	return j.free().AxisSpeed(distance)
+}
 
 // AxisExcess returns the largest temperature difference to the house, K, at
-// the distance (m, at least 0) along the jet, by the law of AxisSpeed with
-// Thermal in place of Velocity. NaN for a negative distance.
-func (j Jet) AxisExcess(distance float64) float64 { return j.free().AxisExcess(distance) }
+// the distance (m, 0 to 1000) along the jet, by the law of AxisSpeed with
+// Thermal in place of Velocity. NaN outside.
+func (j Jet) AxisExcess(distance float64) float64 {
+	if !jetPathRange.Contains(distance) {
+		return math.NaN()
+	}
+	return j.free().AxisExcess(distance)
+}
 
 // Throw returns the distance, m, at which the largest speed has fallen to the
 // terminal speed (m/s, above 0 and below the jet's Speed; 0.25 and 0.5 are
@@ -136,15 +149,15 @@ type JetBand struct {
 }
 
 // Height returns the band of heights, m, of the axis above the opening (below
-// it: negative) at the horizontal distance (m, at least 0). Warm jets rise,
-// cool ones fall. It holds while the bend is small against the distance.
+// it: negative) at the horizontal distance (m, 0 to 1000), NaN outside. Warm jets
+// rise, cool ones fall. It holds while the bend is small against the distance.
 //
 // Buoyancy adds vertical momentum along the jet: in a jet of flat profiles that
 // gives 1/6 of (KT/K²) Ar X³ for a round jet and 4/15 of (KT/K²) Ar X^(5/2) for a
 // plane one, the least bend. The most is 0.47 for round jets by Shepelev (from
 // memory) and 0.4 for plane ones, both as in [Hagstrom99].
 func (j Jet) Height(distance float64) JetBand {
-	if !(distance >= 0) {
+	if !jetPathRange.Contains(distance) {
 		return JetBand{math.NaN(), math.NaN()}
 	}
 	sin, cos := math.Sincos(j.Angle * math.Pi / 180)
@@ -162,11 +175,15 @@ type JetImpact struct {
 	Excess   float64 // K, on the axis there, above the house
 }
 
-// Meets returns where the axis comes to the level height (m, above the
-// opening: a roof film; negative, below it: a crop) within reach (m,
+// Meets returns where the axis comes to the level height (m, -1000 to 1000, above
+// the opening: a roof film; negative, below it: a crop) within reach (m, 0 to 500,
 // horizontal), first by the strongest bend of the band and then by the
-// weakest. Fields are NaN if it does not get there.
+// weakest. Fields are NaN if it does not get there, and for arguments outside.
 func (j Jet) Meets(height, reach float64) (strongest, weakest JetImpact) {
+	if !jetHeightRange.Contains(height) || !jetReachRange.Contains(reach) {
+		none := JetImpact{math.NaN(), math.NaN(), math.NaN()}
+		return none, none
+	}
 	at := func(of func(JetBand) float64) JetImpact {
 		const steps = 400
 		g := func(x float64) float64 { return of(j.Height(x)) - height }

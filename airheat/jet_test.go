@@ -111,3 +111,22 @@ func TestForcedLength(t *testing.T) {
 		require.True(t, math.IsInf(j.ForcedLength(), 1))
 	}
 }
+
+// Distances no jet goes give NaN, not infinity.
+func TestJetsEnd(t *testing.T) {
+	j := DefaultJet(RoundJet)
+	j.Size, j.Speed, j.Excess, j.House = 0.1, 6, 20, 15
+	j.Angle = 60
+	for _, d := range []float64{-0.1, 1001, 1e308, math.Inf(1), math.NaN()} {
+		require.True(t, math.IsNaN(j.AxisSpeed(d)), d)
+		require.True(t, math.IsNaN(j.AxisExcess(d)), d)
+		require.True(t, math.IsNaN(j.Height(d).Least) && math.IsNaN(j.Height(d).Most), d)
+		near, far := j.Meets(2, d)
+		require.True(t, math.IsNaN(near.Distance) && math.IsNaN(far.Speed), d)
+	}
+	near, _ := j.Meets(1e300, 40)
+	require.True(t, math.IsNaN(near.Distance))
+	require.False(t, math.IsNaN(j.AxisSpeed(1000)) || math.IsNaN(j.Height(1000).Most))
+	near, _ = j.Meets(1000, 500)
+	require.False(t, math.IsNaN(near.Distance) || math.IsNaN(near.Speed))
+}

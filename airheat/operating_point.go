@@ -33,7 +33,7 @@ var (
 func (d FanDrive) check() error {
 	var inlet error
 	if d.Inlet != (Air{}) {
-		inlet = d.Inlet.check("FanDrive.Inlet.")
+		inlet = domain.Within("FanDrive.Inlet", d.Inlet.check())
 	}
 	return errors.Join(inlet,
 		fanSpeedRange.Check("FanDrive.Speed", d.Speed),
@@ -97,7 +97,7 @@ func (s System) checkDriven(fan *Fan, drive FanDrive, air Air) error {
 	if len(s.runs) == 0 {
 		err = fmt.Errorf("%w: the duct system is empty, make it with NewSystem", ErrRange)
 	}
-	return errors.Join(err, checkFan(fan), drive.check(), air.check("Air."))
+	return errors.Join(err, checkFan(fan), drive.check(), domain.Within("Air", air.check()))
 }
 
 func checkFan(fan *Fan) error {
@@ -203,7 +203,7 @@ func (f *finder) point(drive FanDrive) (OperatingPoint, error) {
 // power if the motor stands in the stream): Δp/(ρ cp η). NaN for a
 // pressure, an efficiency outside 0.01 to 1, or air outside its range.
 func FanRise(pressure, efficiency float64, air Air) float64 {
-	if !fanEfficiencyRange.Contains(efficiency) || !ductPressureRange.Contains(pressure) || air.check("") != nil {
+	if !fanEfficiencyRange.Contains(efficiency) || !ductPressureRange.Contains(pressure) || air.check() != nil {
 		return math.NaN()
 	}
 	return pressure / (air.Density * air.HeatCapacity * efficiency)

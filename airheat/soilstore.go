@@ -184,7 +184,7 @@ func (s *Store) Step(flow, inlet float64, air Air, step time.Duration, backward 
 		ductFlowRange.Check("flow", flow),
 		airTemperatureRange.Check("inlet", inlet),
 		storeStepRange.Check("step", step.Seconds()),
-		air.check("Air."),
+		domain.Within("Air", air.check()),
 	); err != nil {
 		return StoreStep{}, err
 	}

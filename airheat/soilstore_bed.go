@@ -81,7 +81,7 @@ func NewRockBedStore(b RockBed, start float64, air Air) (*Store, error) {
 		soilCapacityRange.Check("StoneCapacity", b.StoneCapacity),
 		fanEfficiencyRange.Check("FanEfficiency", b.FanEfficiency),
 		airTemperatureRange.Check("start", start),
-		air.check("Air."),
+		domain.Within("Air", air.check()),
 		domain.Range{Min: 0.01, Max: 1, Unit: "kg/(m² s)", Source: "BedTransfer"}.Check("DesignFlow over Area", b.DesignFlow*air.Density/b.Area),
 	); err != nil {
 		return nil, err

@@ -4,6 +4,7 @@ import (
 	"errors"
 	"time"
 
+	"cloche.example/internal/domain"
 	"cloche.example/psychro"
 )
 
@@ -27,7 +28,7 @@ func (s *Store) StepMoist(flow float64, inlet psychro.State, air Air, step time.
 		notZero(ductFlowRange).Check("flow", flow),
 		stateCheck("inlet", inlet),
 		storeStepRange.Check("step", step.Seconds()),
-		air.check("Air."),
+		domain.Within("Air", air.check()),
 	); err != nil {
 		return MoistStoreStep{}, err
 	}

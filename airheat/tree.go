@@ -107,7 +107,7 @@ func (t Tree) Solve(flow float64, air Air) (TreeFlow, error) {
 	if len(t.systems) == 0 {
 		return TreeFlow{}, fmt.Errorf("%w: the tree is empty, make it with NewTree", ErrRange)
 	}
-	if err := errors.Join(notZero(ductFlowRange).Check("flow", flow), air.check("Air.")); err != nil {
+	if err := errors.Join(notZero(ductFlowRange).Check("flow", flow), domain.Within("Air", air.check())); err != nil {
 		return TreeFlow{}, err
 	}
 	return t.solve(flow, air)
@@ -221,7 +221,7 @@ func (t Tree) OperatingPoint(fan Fan, drive FanDrive, air Air) (OperatingPoint, 
 	if len(t.systems) == 0 {
 		empty = fmt.Errorf("%w: the tree is empty, make it with NewTree", ErrRange)
 	}
-	if err := errors.Join(empty, checkFan(&fan), drive.check(), air.check("Air.")); err != nil {
+	if err := errors.Join(empty, checkFan(&fan), drive.check(), domain.Within("Air", air.check())); err != nil {
 		return OperatingPoint{}, TreeFlow{}, err
 	}
 	f := finder{against: against(drive, air)}
@@ -250,7 +250,7 @@ func (t Tree) Dampers(wanted []float64, air Air) (factors []float64, pressure fl
 	if len(wanted) != len(t.systems) {
 		return nil, math.NaN(), fmt.Errorf("%w: %d wanted flows for %d branches", ErrRange, len(wanted), len(t.systems))
 	}
-	faults := []error{air.check("Air.")}
+	faults := []error{domain.Within("Air", air.check())}
 	q := make([]float64, len(wanted))
 	for i := len(q) - 1; i >= 0; i-- {
 		if t.children[i] == 0 {

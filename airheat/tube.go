@@ -89,7 +89,7 @@ func (s TubeSupply) check() error {
 		notZero(ductFlowRange).Check("TubeSupply.Flow", s.Flow),
 		airTemperatureRange.Check("TubeSupply.Temperature", s.Temperature),
 		airTemperatureRange.Check("TubeSupply.House", s.House),
-		s.Air.check("TubeSupply.Air."),
+		domain.Within("TubeSupply.Air", s.Air.check()),
 	)
 }
 
