@@ -72,6 +72,11 @@ type GroundFlow struct {
 // number, 0.5 to 12.5, 1 being the mean of January, of the year c: [IsoGround17]
 // eq. C.3. The annual mean alone understates a winter's month. Fields are NaN
 // for a month or a year out of range.
+//
+// Against two-dimensional conduction the standard's waves are rough: that of the
+// outside is 5 to 24 % too strong and lags 0.57 to 1.56 months instead of
+// OutsideLag's 1, that of the inside is 5 to 28 % too weak and leads by 0.25 to 1
+// month instead of none.
 func (r GroundCoefficients) Flow(c GroundClimate, month float64) GroundFlow {
 	if !monthRange.Contains(month) || c.check() != nil {
 		return GroundFlow{nan, nan, nan, nan, nan, nan, nan}
@@ -86,7 +91,10 @@ func (r GroundCoefficients) Flow(c GroundClimate, month float64) GroundFlow {
 
 // Worst returns the month's flow at its largest: the annual mean and the full
 // swing of the outside wave, in the month Coldest + OutsideLag, [IsoGround17]
-// eq. C.9 with the inside wave as it then stands.
+// eq. C.9 with the inside wave as it then stands. Against two-dimensional
+// conduction it lies 1 % low to 5 % high for a house at 16 °C, 1 to 10 % high at
+// 12 °C and 7 to 37 % high at 8 °C, where little but the wave is left: on the safe
+// side for a heater.
 func (r GroundCoefficients) Worst(c GroundClimate) GroundFlow {
 	m := c.Coldest + c.OutsideLag
 	if m > monthRange.Max {

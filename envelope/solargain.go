@@ -87,6 +87,7 @@ type Glazing struct {
 	diffuse  []Light
 	factor   []float64
 	retained float64
+	shade    bayShade
 }
 
 // NewGlazing returns the house of the shape with the light cover of each of its
@@ -113,6 +114,7 @@ func NewGlazing(s Shape, lights []FacetLight, retained float64) (Glazing, error)
 	if err := errors.Join(faults...); err != nil {
 		return Glazing{}, err
 	}
+	g.shade = newBayShade(&s)
 	g.diffuse, g.factor = make([]Light, len(lights)), make([]float64, len(lights))
 	for i := range g.lights {
 		f := &g.facets[i]
@@ -128,7 +130,7 @@ func NewGlazing(s Shape, lights []FacetLight, retained float64) (Glazing, error)
 
 // FacetSun is the sunlight through one facet.
 type FacetSun struct {
-	Plane              PlaneSun // on the facet
+	Plane              PlaneSun // on the facet, the beam as a mean over lit and shaded parts
 	BeamTransmitted    float64  // W
 	DiffuseTransmitted float64  // W, from sky and ground
 	Absorbed           float64  // W, in the sheets
@@ -145,7 +147,8 @@ type SolarGain struct {
 	Sun         [][MaxLayers]float64 // W/m², absorbed in each sheet of each facet, for HouseConditions.Sun
 }
 
-// Gain returns the solar gain in the sunlight s. Factors of dirt, drops and
+// Gain returns the solar gain in the sunlight s. Several bays shade each other
+// from the beam, not from the sky. Factors of dirt, drops and
 // frame take from what passes; the sheets absorb as if clean. Beam that
 // crosses the house and leaves on the far side is part of what is not
 // retained. The error joins a *RangeError for each field out of range.
@@ -167,6 +170,7 @@ func (g Glazing) GainTo(dst *SolarGain, s Sunlight) error {
 		if sheets := &g.lights[i].Sheets; sheets.n > 0 {
 			f := &g.facets[i]
 			r.Plane = f.Sun(s)
+			r.Plane.Beam *= g.shade.lit(i, &s)
 			beam := Light{}
 			if r.Plane.Beam > 0 {
 				beam = sheets.At(math.Min(90, r.Plane.Incidence))
