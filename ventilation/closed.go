@@ -7,12 +7,12 @@ import (
 
 // SeriesArea returns the one area, m², that passes as much as the areas, m²,
 // passed one after the other: A = (Σ 1/A²)^(-1/2). It serves for areas times
-// their discharge coefficients too. One area of zero closes all; no area or a
-// negative one gives NaN.
+// their discharge coefficients too. One area of zero closes all; no area, or one
+// outside 0 to 1e5, gives NaN.
 func SeriesArea(areas ...float64) float64 {
 	sum := 0.0
 	for _, a := range areas {
-		if !(a >= 0) {
+		if !areaRange.Contains(a) {
 			return math.NaN()
 		}
 		sum += 1 / (a * a)

@@ -55,21 +55,21 @@ func (h Hinged) check() error {
 	return err
 }
 
-// FlapAngle returns the angle, degree, of a flap of the given depth, m, whose
-// free edge stands stroke, m, from the frame in a straight line:
-// 2 asin(stroke/(2 depth)). NaN unless stroke lies between 0 and 2 depth.
+// FlapAngle returns the angle, degree, of a flap of the given depth, m, more than 0,
+// at most 200, whose free edge stands stroke, m, from the frame in a straight line:
+// 2 asin(stroke/(2 depth)). NaN outside and unless stroke lies between 0 and 2 depth.
 func FlapAngle(stroke, depth float64) float64 {
-	if !(stroke >= 0 && stroke <= 2*depth) {
+	if !(openFlapRange.Contains(depth) && stroke >= 0 && stroke <= 2*depth) {
 		return math.NaN()
 	}
 	return 2 * math.Asin(stroke/(2*depth)) * 180 / math.Pi
 }
 
 // FlapStroke returns the straight distance, m, of the free edge of a flap of
-// the given depth, m, from the frame at angle, degree, 0 to 90: 2 depth sin(angle/2).
-// NaN outside and for a negative depth.
+// the given depth, m, 0 to 200, from the frame at angle, degree, 0 to 90: 2 depth
+// sin(angle/2). NaN outside.
 func FlapStroke(angle, depth float64) float64 {
-	if !(flapAngleRange.Contains(angle) && depth >= 0) {
+	if !flapAngleRange.Contains(angle) || !flapRange.Contains(depth) {
 		return math.NaN()
 	}
 	return 2 * depth * math.Sin(angle*math.Pi/360)

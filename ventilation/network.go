@@ -118,10 +118,10 @@ func (n *Network) balance(dst []PathFlow, c FlowConditions) (Balance, error) {
 	return b, nil
 }
 
-// AirChanges returns the air changes per hour, 1/h, of a volume flow, m³/s, in
-// a house of volume, m³. It returns NaN unless volume is positive.
+// AirChanges returns the air changes per hour, 1/h, of a volume flow, m³/s, -1e6
+// to 1e6, in a house of volume, m³, 0.05 to 1e7. NaN outside.
 func AirChanges(flow, volume float64) float64 {
-	if !(volume > 0) {
+	if !changesFlowRange.Contains(flow) || !volumeRange.Contains(volume) {
 		return math.NaN()
 	}
 	return 3600 * flow / volume

@@ -23,6 +23,8 @@ var (
 	viscousRange       = domain.Range{Min: 0, Max: 1e6, Unit: "Pa s/m³", Source: "screens on vents of protected-cropping houses"}
 	exponentRange      = domain.Range{Min: 0.5, Max: 1, Source: "turbulent to laminar flow"}
 	leakageRange       = domain.Range{Min: domain.MoreThan(0), Max: 100, Unit: "m³/(s Pa^n)", Source: "protected-cropping houses"}
+	changesFlowRange   = domain.Range{Min: -1e6, Max: 1e6, Unit: "m³/s", Source: "far above any house"}
+	driveRange         = domain.Range{Min: 0, Max: 1e5, Unit: "Pa", Source: "up to a vacuum"}
 	fanFlowRange       = domain.Range{Min: -500, Max: 500, Unit: "m³/s", Source: "protected-cropping houses"}
 	fanSlopeRange      = domain.Range{Min: 0, Max: 10, Unit: "m³/(s Pa)", Source: "a rising curve would be unstable"}
 )

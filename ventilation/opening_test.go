@@ -96,6 +96,17 @@ func TestAirChanges(t *testing.T) {
 	require.InDelta(t, 36, ventilation.AirChanges(2, 200), 1e-12)
 	require.InDelta(t, 5, ventilation.AirChanges(2000.0/3600, 400), 1e-12) // a heater's flow in a house of 400 m³: common practice, no source
 	require.True(t, math.IsNaN(ventilation.AirChanges(2, 0)))
+	// Bare formulas answer within their ranges alone.
+	huge := 1e308
+	o := ventilation.Opening{Area: 1, Discharge: 0.6}
+	sc := ventilation.Screen{Thickness: 3e-4, Permeability: 1e-9, Inertia: 0.2, Porosity: 0.4}
+	require.False(t, math.IsNaN(sc.PressureDrop(1, 1.2, 1.8e-5)))
+	for _, v := range []float64{
+		ventilation.AirChanges(huge, 1), ventilation.AirChanges(1, huge), ventilation.FlapAngle(1, huge), ventilation.FlapStroke(30, huge), ventilation.FlapStroke(30, -1),
+		ventilation.SeriesArea(huge, 1), ventilation.SeriesArea(-1), o.MassFlow(huge, 1.2), o.MassFlow(-1, 1.2), sc.PressureDrop(huge, 1.2, 1.8e-5), sc.PressureDrop(-1, 1.2, 1.8e-5),
+	} {
+		require.True(t, math.IsNaN(v))
+	}
 }
 
 // Ten points stand for a tall opening to 1 %, many for it exactly.

@@ -90,9 +90,9 @@ func ScreenFactor(porosity float64) float64 {
 // PressureDrop returns the pressure drop, Pa, of air of density, kg/m³, 0.5
 // to 2, and viscosity, kg/(m s), 1e-5 to 3e-5, that meets the screen's face at speed, m/s:
 // dp = e (mu v/Kp + rho Y v²/sqrt(Kp)), v = speed/(1 - Blocked)
-// [SenScreen16] (Forchheimer). NaN for a faulty screen or a negative speed.
+// [SenScreen16] (Forchheimer), speed 0 to 45. NaN outside and for a faulty screen.
 func (s Screen) PressureDrop(speed, density, viscosity float64) float64 {
-	if s.check() != nil || !(speed >= 0 && densityRange.Contains(density) && viscosityRange.Contains(viscosity)) {
+	if s.check() != nil || !(windRange.Contains(speed) && densityRange.Contains(density) && viscosityRange.Contains(viscosity)) {
 		return math.NaN()
 	}
 	v := speed / (1 - s.Blocked)
@@ -125,11 +125,11 @@ func (s Screen) Over(o Opening, faceArea, viscosity float64) (Opening, error) {
 }
 
 // MassFlow returns the mass flow, kg/s, of air of one density, kg/m³, 0.5 to 2,
-// that the pressure difference dp, Pa, at least 0, drives through o from one
+// that the pressure difference dp, Pa, 0 to 1e5, drives through o from one
 // side to the other: Cd A sqrt(2 rho dp) [AshHoF17] ch. 16, in mass, less
 // what a screen holds back. NaN outside.
 func (o Opening) MassFlow(dp, density float64) float64 {
-	if !(dp >= 0 && densityRange.Contains(density)) {
+	if !driveRange.Contains(dp) || !densityRange.Contains(density) {
 		return math.NaN()
 	}
 	o.Vertical = 0
