@@ -91,15 +91,15 @@
 //
 //	                             overcast, 2 K     clear, 20 K
 //	cover           screen        0    4    8 m/s   0    4    8 m/s
-//	glass                        4.0  5.3  5.7    5.3  6.0  6.2
+//	glass                        4.0  5.3  5.7    5.3  5.9  6.1
 //	glass           clear        3.3  4.0  4.2    4.3  4.4  4.4
 //	glass           open strips  3.8  4.8  5.1    4.9  5.3  5.4
 //	glass           aluminised   2.8  3.2  3.3    3.6  3.5  3.5
-//	single film                  4.1  5.4  5.9    5.5  6.1  6.3
+//	single film                  4.1  5.4  5.8    5.5  6.1  6.3
 //	single film     clear        3.4  4.0  4.2    4.4  4.5  4.5
 //	single film     open strips  3.9  4.9  5.2    5.1  5.4  5.5
-//	single film     aluminised   2.8  3.2  3.3    3.7  3.6  3.6
-//	infrared film                4.2  5.4  5.9    5.6  6.1  6.3
+//	single film     aluminised   2.8  3.2  3.3    3.7  3.6  3.5
+//	infrared film                4.1  5.4  5.8    5.5  6.1  6.3
 //	infrared film   clear        3.4  4.0  4.2    4.4  4.5  4.5
 //	infrared film   open strips  3.9  4.9  5.2    5.1  5.4  5.5
 //	infrared film   aluminised   2.8  3.2  3.3    3.7  3.6  3.6
@@ -110,7 +110,7 @@
 //	twin-wall 6 mm               3.2  3.8  3.9    4.2  4.2  4.2
 //	twin-wall 6 mm  clear        2.8  3.1  3.2    3.6  3.5  3.5
 //	twin-wall 6 mm  open strips  3.1  3.6  3.7    4.0  4.0  4.0
-//	twin-wall 6 mm  aluminised   2.4  2.7  2.7    3.1  3.0  2.9
+//	twin-wall 6 mm  aluminised   2.4  2.7  2.7    3.1  2.9  2.9
 //
 // Measured or printed beside it, at 0, 4 and 8 m/s: glass 4.4, 6.0, 7.6 and PVC
 // film 4.9, 7.0, 9.2 in two model houses (Mihara and Hayashi 1979), with curtains

@@ -43,11 +43,10 @@ func coefficient(t *testing.T, h *House, vapour, wind, sky float64) float64 {
 	k.Inside, k.Outside, k.SkyDrop, k.Wind = tableRise, 0, sky, wind
 	var r HouseLoss
 	low, high := 0.0, 1.0
-	for range 24 {
+	for range 16 {
 		k.InsideHumidity = (low + high) / 2
 		require.NoError(t, h.LossTo(&r, &k))
-		leak := r.Leakage.Latent / 2465e3 * 3600
-		if r.Condensate+leak < vapour*h.Shape().FloorArea {
+		if r.Evaporation*3600 < vapour*h.Shape().FloorArea {
 			low = k.InsideHumidity
 		} else {
 			high = k.InsideHumidity
@@ -123,6 +122,10 @@ func TestHousesAsMeasured(t *testing.T) {
 			name  string
 			layer Layer
 		}{{"", Layer{}}, {"clear", clear}, {"open strips", open}, {"aluminised", AluminisedScreen()}, {"PVC curtain", pvc}, {"PE curtain", film}} {
+			shown := !strings.HasSuffix(s.name, "curtain")
+			if !shown && c.name != "glass" && c.name != "infrared film" {
+				continue
+			}
 			cover := c.cover
 			if s.name != "" {
 				cover, err = WithScreen(c.cover, s.layer)
@@ -131,7 +134,6 @@ func TestHousesAsMeasured(t *testing.T) {
 			h := tableHouse(t, cover)
 			key := strings.TrimSpace(fmt.Sprintf("%-15s %s", c.name, s.name))
 			var printed [6]float64
-			shown := !strings.HasSuffix(s.name, "curtain")
 			if shown {
 				printed = tableRow(t, string(doc), key)
 			}
@@ -141,7 +143,9 @@ func TestHousesAsMeasured(t *testing.T) {
 			for i, sky := range []float64{cloudySky, clearSky} {
 				for j, wind := range []float64{0, 4, 8} {
 					x[i][j] = coefficient(t, h, tableVapour, wind, sky)
-					y[i][j] = coefficient(t, h, 0, wind, sky)
+					if !shown || s.name == "" {
+						y[i][j] = coefficient(t, h, 0, wind, sky)
+					}
 					row += fmt.Sprintf(" %4.1f", x[i][j])
 					if shown {
 						require.InDelta(t, x[i][j], printed[3*i+j], 0.15, "%s, sky %g K below, %g m/s", key, sky, wind)
