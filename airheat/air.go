@@ -27,7 +27,7 @@ const (
 // kg/m³.
 const StandardDensity = 1.2
 
-// AirTemperatureRange and AirPressureRange are the ranges of DryAir.
+// airTemperatureRange and airPressureRange are the ranges of DryAir.
 var (
 	airTemperatureRange = domain.Range{Min: -60, Max: 200, Unit: "°C", Source: "Sutherland's law, ideal gas"}
 	airPressureRange    = domain.Range{Min: 50000, Max: 120000, Unit: "Pa", Source: "ground level up to 5,500 m"}

@@ -145,7 +145,7 @@ type FlueGas struct {
 	airWater float64 // kmol/kg, the part of H2O that came with the air
 }
 
-// AirRatioRange is the range of the air ratio.
+// airRatioRange is the range of the air ratio.
 var airRatioRange = domain.Range{Min: 1, Max: 50, Unit: "ratio"}
 
 // Burn returns the flue gas at the given airRatio, a ratio, 1 to 50.

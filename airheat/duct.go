@@ -114,7 +114,8 @@ func (s Segment) check() error {
 	)
 }
 
-// System is a row of duct segments that one flow passes, checked by NewSystem.
+// System is a row of duct segments that one flow passes, checked by NewSystem. It
+// does not change: goroutines may share it.
 type System struct {
 	runs []run
 }
@@ -264,5 +265,5 @@ func (s System) FlowAt(pressure float64, air Air) (float64, error) {
 	return q, nil
 }
 
-// DuctPressureRange is the range of a pressure that drives a flow.
+// ductPressureRange is the range of a pressure that drives a flow.
 var ductPressureRange = domain.Range{Min: 0, Max: 1e6, Unit: "Pa", Source: "ducts of small houses"}

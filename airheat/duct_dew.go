@@ -10,7 +10,7 @@ import (
 	"cloche.example/psychro"
 )
 
-// FilmRange is the range of a film coefficient inside a duct.
+// filmRange is the range of a film coefficient inside a duct.
 var filmRange = domain.Range{Min: 0.1, Max: 1000, Unit: "W/(m² K)", Source: "air in ducts"}
 
 // DuctDew is what a duct's wall takes from moist air, water included.
@@ -33,7 +33,7 @@ const dewCells = 200
 // 1000), that enters in the state in, when the air around is at around (−60 to
 // 200 °C), and the water that condenses where the inside of the wall lies below
 // the air's dew point. film is the coefficient from the air to the wall,
-// W/(m² K), above HeatTransfer; DuctFilm gives it. Mass follows heat by Lewis's
+// W/(m² K), above HeatTransfer; DuctNusselt gives it. Mass follows heat by Lewis's
 // relation: both come nearer to the wall's state by an exponential, that of mass
 // faster by psychro.State.LewisFactor at the inlet. Fog that forms in the stream counts as water. Without
 // condensation the answer is that of Heat. The error lists every fault.

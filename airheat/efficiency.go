@@ -98,7 +98,7 @@ func IncompleteCarbonLoss(a GasAnalysis, carbon float64) float64 {
 	return a.CO / (a.CO2 + a.CO) * carbon * incompleteCarbon
 }
 
-// EfficiencyRange is that of an efficiency on the lower heating value; a
+// efficiencyRange is that of an efficiency on the lower heating value; a
 // condensing heater of methane can reach 1.11.
 var efficiencyRange = domain.Range{Min: 0.05, Max: 1.12, Unit: "fraction", Source: "of the lower heating value"}
 

@@ -10,7 +10,8 @@ import (
 
 // Fan is a fan's pressure against its flow as tested at 1.2 kg/m³ and one
 // speed: a table joined by straight lines, or a polynomial between two flows.
-// It may rise and fall; OperatingPoint finds every intersection.
+// It may rise and fall; OperatingPoint finds every intersection. A Fan does
+// not change: goroutines may share it.
 type Fan struct {
 	flow     []float64 // m³/s, the knots: table points, or ends, extremes and inflections of the polynomial
 	pressure []float64 // Pa at the knots
@@ -19,7 +20,7 @@ type Fan struct {
 	peak     int       // the knot of the rightmost local maximum of the pressure
 }
 
-// FanFlowRange and FanPressureRange hold for the points of a fan curve.
+// fanFlowRange and fanPressureRange hold for the points of a fan curve.
 var (
 	fanFlowRange     = domain.Range{Min: 0, Max: 1000, Unit: "m³/s", Source: "fans of small houses"}
 	fanPressureRange = domain.Range{Min: -1e5, Max: 1e5, Unit: "Pa", Source: "fans, not blowers or compressors"}

@@ -83,7 +83,7 @@ type FreezeCourse struct {
 	Lost         float64       // J, to outside, sky and the ground below, less heat given
 	Released     float64       // J, stored heat that went, latent heats included
 	Residual     float64       // J, Released less Lost
-	Step         time.Duration // of the march, its longest
+	Step         time.Duration // longest step of the march
 }
 
 func (f *FreezeOut) check() error {

@@ -15,10 +15,10 @@ const (
 	turbulentLimit = 4000.0
 )
 
-// ReynoldsRange holds for Friction and Colebrook, dimensionless.
+// reynoldsRange holds for Friction and Colebrook, dimensionless.
 var reynoldsRange = domain.Range{Min: 0, Max: 1e9, Unit: "dimensionless", Source: "Moody's chart and a margin"}
 
-// RelativeRoughnessRange is the roughness over the hydraulic diameter,
+// relativeRoughnessRange is the roughness over the hydraulic diameter,
 // dimensionless. Moody's chart ends at 0.05.
 var relativeRoughnessRange = domain.Range{Min: 0, Max: 0.1, Unit: "dimensionless", Source: "Moody's chart ends at 0.05"}
 

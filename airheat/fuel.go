@@ -79,7 +79,7 @@ func Boie(c Composition) float64 {
 	return 1e6 * (35.16*c.Carbon + 116.225*c.Hydrogen - 11.09*c.Oxygen + 6.28*c.Nitrogen + 10.465*c.Sulphur)
 }
 
-// HeatingRange is that of the lower heating value.
+// heatingRange is that of the lower heating value.
 var heatingRange = domain.Range{Min: 1e6, Max: 125e6, Unit: "J/kg"}
 
 // NewFuel returns a fuel with composition c as fired and the lower heating

@@ -100,7 +100,7 @@ type SeasonHeat struct {
 	FuelMass float64 // kg
 	Cost     float64 // currency
 	Emission float64 // kg of carbon dioxide by the fuel's emission factor
-	Hours    float64 // h in which the heater is asked
+	Hours    float64 // h in which the heater is called on
 	Peak     float64 // W, greatest mean over an hour of the heat asked for; NaN by methods that know no single hour. No size for a heater: the design night gives that
 	Loss     float64 // J, lost in the time in which the method sees heating
 	Gains    float64 // J, gains that met loss in that time
@@ -181,7 +181,7 @@ func (s HeatingSeason) Hourly() (SeasonHeat, error) {
 }
 
 // Bins sorts the hours by the outside temperature into bins of the given
-// width, K, 0.1 to 10, and reckons each bin with its mean temperature, mean
+// width, K, 0.1 to 10, and treats each bin at its mean temperature, mean
 // set-point and mean gains. Sun and cold nights of one temperature are thrown
 // together: where it shines on cold days, gains are used that came at other
 // hours, so the heat comes out lower than hour by hour.

@@ -22,7 +22,7 @@ type SoilStore struct {
 	Spacing          float64 // m, 0.02 to 5, from axis to axis, and at least 1.05 diameters
 	Depth            float64 // m, 0.02 to 5, from the floor's surface to the axes, and at least half a Spacing
 	Above            float64 // °C, -60 to 200, mean of the air above the floor
-	Film             float64 // W/(m² K), 0.1 to 1000, from the air through the tube's wall to the soil; see DuctFilm
+	Film             float64 // W/(m² K), 0.1 to 1000, from the air through the tube's wall to the soil; see DuctNusselt
 	Roughness        float64 // m, 0 to 0.02, of the tube's wall
 	Fittings         float64 // sum of loss factors of a tube with inlet and outlet, dimensionless, 0 to 1e6
 	SoilConductivity float64 // W/(m K), 0.1 to 5

@@ -8,19 +8,19 @@ import (
 )
 
 // RockBed is a bed of stones that the air passes between. Each stone is taken
-// as of one temperature.
+// to be at one temperature throughout.
 type RockBed struct {
 	Area          float64 // m², 0.01 to 10000, face that the air enters
 	Depth         float64 // m, 0.05 to 100, along the air
 	Stone         float64 // m, 0.005 to 0.3, diameter of the stones
 	Void          float64 // fraction, 0.25 to 0.6, of the bed that is air
 	StoneCapacity float64 // J/(m³ K), 2e5 to 5e6, of solid stone
-	DesignFlow    float64 // m³/s, at which the heat transfer is reckoned
+	DesignFlow    float64 // m³/s, at which the heat transfer is calculated
 	FanEfficiency float64 // fraction, 0.01 to 1, from electricity to air power
 }
 
-// DefaultRockBed returns a bed of 40 mm stones of 2.1 MJ/(m³ K) with 42 % of
-// voids and an efficiency of 0.4 (common practice, no source); Area, Depth and
+// DefaultRockBed returns a bed of 40 mm stones of 2.1 MJ/(m³ K) with 42 % voids
+// and an efficiency of 0.4 (common practice, no source); Area, Depth and
 // DesignFlow are to be set.
 func DefaultRockBed() RockBed {
 	return RockBed{Stone: 0.04, Void: 0.42, StoneCapacity: 2.1e6, FanEfficiency: 0.4}
@@ -82,7 +82,7 @@ func NewRockBedStore(b RockBed, start float64, air Air) (*Store, error) {
 		fanEfficiencyRange.Check("FanEfficiency", b.FanEfficiency),
 		airTemperatureRange.Check("start", start),
 		domain.Within("Air", air.check()),
-		domain.Range{Min: 0.01, Max: 1, Unit: "kg/(m² s)", Source: "BedTransfer"}.Check("DesignFlow over Area", b.DesignFlow*air.Density/b.Area),
+		domain.Range{Min: 0.01, Max: 1, Unit: "kg/(m² s)", Source: "Löf and Hawley's measurements"}.Check("DesignFlow over Area", b.DesignFlow*air.Density/b.Area),
 	); err != nil {
 		return nil, err
 	}

@@ -21,7 +21,7 @@ type Branch struct {
 
 // Tree is a tree of duct branches from one fan to many outlets, checked by
 // NewTree. Turned round, an exhaust: flow and loss are the same, but for tees,
-// which are made for dividing flow.
+// which are made for dividing flow. A Tree does not change: goroutines may share it.
 type Tree struct {
 	branches  []Branch
 	systems   []System
@@ -29,7 +29,7 @@ type Tree struct {
 	sideRatio []float64 // of the tee a branch leaves from: side branch's area over the duct's
 }
 
-// BranchPressureRange is the range of Branch.Static.
+// branchPressureRange is the range of Branch.Static.
 var branchPressureRange = domain.Range{Min: -1000, Max: 1000, Unit: "Pa", Source: "pressure differences of rooms"}
 
 // NewTree checks the branches; the first one is at the fan (Parent −1), and

@@ -28,7 +28,7 @@ func (h Transient) WarmUp(d envelope.Drive, setPoint float64, limit time.Duratio
 // HeatFailure says how the heat of a house fails and what is waited for.
 type HeatFailure struct {
 	SetPoint float64       // °C, -90 to 120, held in the steady state until the failure
-	Share    float64       // fraction, 0 to 1, of the heat that held it which is left; 0 with the heater out of work
+	Share    float64       // fraction, 0 to 1, of the heat that held it which is left; 0 for a heater that has stopped altogether
 	Level    float64       // °C, -90 to 120, of the air, that is waited for
 	Limit    time.Duration // how far ahead is looked; Forever for all time
 }
