@@ -6,6 +6,7 @@ import (
 
 	"github.com/stretchr/testify/require"
 
+	"cloche.example/envelope"
 	"cloche.example/internal/speed"
 	"cloche.example/psychro"
 	"cloche.example/ventilation"
@@ -90,4 +91,40 @@ func BenchmarkVentYearUnderRule(b *testing.B) {
 	}
 	b.ReportMetric(float64(year.Short), "short")
 	speed.Sink = year.Temperature[4000]
+}
+
+// An hour of a house on real covers under day and night targets, screen and
+// humidity, from the hour before: its limit is the solutions of all covers that
+// it takes, each of which solves every facet some times over where they see each
+// other; both counts are reported.
+func BenchmarkRealHours(b *testing.B) {
+	for _, see := range []envelope.RadiantRoom{envelope.RadiantGiven, envelope.RadiantEnclosure} {
+		b.Run(see.String(), func(b *testing.B) {
+			h := summerHouse(b)
+			h.Real = ventilation.DefaultRealCover(realHouse(b, envelope.DoubleInfraredFilm(), see))
+			c := climate(b, h)
+			const n = 24 * 14
+			hours := yearHours(8760)
+			for _, column := range []*[]float64{&hours.Temperature, &hours.RelativeHumidity, &hours.Sun, &hours.Wind, &hours.Sky} {
+				*column = (*column)[100*24:][:n]
+			}
+			hours.Settings = []ventilation.Setting{{}}
+			hours.Rule = ventilation.DefaultDayNight(30e3)
+			hours.Structure = ventilation.DefaultStructureStore()
+			year, err := c.YearTo(nil, hours)
+			if err != nil {
+				b.Fatal(err)
+			}
+			b.ReportAllocs()
+			for b.Loop() {
+				if _, err := c.YearTo(year, hours); err != nil {
+					b.Fatal(err)
+				}
+			}
+			b.ReportMetric(float64(year.Solved)/n, "covers/h")
+			b.ReportMetric(float64(b.Elapsed().Nanoseconds())/float64(b.N)/n, "ns/h")
+			b.ReportMetric(float64(year.Between), "between")
+			b.ReportMetric(float64(year.Short), "short")
+		})
+	}
 }

@@ -17,7 +17,15 @@ type keeping struct {
 	x      climateNodes // the state found
 	stable bool
 	short  bool // the targets could not be kept
+	vented bool // the vents keep the house at Vent, or as near as they can
 }
+
+// sensibleShare is the share of sun and heat that air carries off as warmth, of
+// the size that it has with plants: the search for a flow begins there.
+const sensibleShare = 0.3
+
+// noFlow is a flow, kg/s per m³ of the house, that is none: a change in ten years.
+const noFlow = 1e-9
 
 // Tolerances of what a rule holds.
 const (
@@ -35,23 +43,34 @@ func (o *keeping) keep(out *ClimateState) error {
 		least = most
 	}
 	o.short = false
-	err := o.warmed(least, o.t.Warm)
-	hot := errors.Is(err, errHot)
-	if err != nil && !hot {
-		return err
-	}
-	if hot || o.x.air > o.t.Vent {
-		if err = o.vent(least, most); err != nil {
+	// Where the vents stood open an hour ago they mostly do now, and a shut house
+	// in the sun takes long to find.
+	if !o.vented || !o.trim(least, most) {
+		if err := o.temper(least, most); err != nil {
 			return err
 		}
 	}
 	if o.t.Humidity < 1 && o.humidity() > o.t.Humidity {
-		if err = o.dry(most); err != nil {
+		if err := o.dry(most); err != nil {
 			return err
 		}
 	}
 	k.state(out, &o.x, o.stable)
 	return nil
+}
+
+// temper finds the state that Warm and Vent ask for.
+func (o *keeping) temper(least, most float64) error {
+	near := o.x
+	err := o.warmed(least, o.t.Warm)
+	hot := errors.Is(err, errHot)
+	if o.vented = hot || err == nil && o.x.air > o.t.Vent; !o.vented {
+		return err
+	}
+	if hot {
+		o.x = near
+	}
+	return o.vent(least, most)
 }
 
 // humidity is the relative humidity of the state found.
@@ -124,11 +143,15 @@ func (o *keeping) held(t float64) (err error) {
 // house at Vent, or the coolest.
 func (o *keeping) vent(least, most float64) error {
 	k := &o.k
-	k.heat, k.radiant, o.heater = o.base, o.beamed, 0
 	if o.trim(least, most) {
 		return nil
 	}
-	var p VentPosition
+	k.opening, k.lastDrive, k.guess = most, math.NaN(), o.x
+	var err error
+	if o.x, o.stable, err = k.solve(); err == nil && o.x.air > max(o.t.Vent, k.entering) {
+		o.short = true // wide open is the best there is
+		return nil
+	}
 	p, err := o.coolest(o.t.Vent, least, most)
 	if err != nil {
 		return err
@@ -143,6 +166,7 @@ func (o *keeping) vent(least, most float64) error {
 // false where that does not end at a state, the strongest at its position.
 func (o *keeping) trim(least, most float64) bool {
 	k := &o.k
+	k.heat, k.radiant, o.heater = o.base, o.beamed, 0
 	limit := o.t.Vent
 	if limit <= k.entering+0.01 {
 		return false
@@ -152,29 +176,36 @@ func (o *keeping) trim(least, most float64) bool {
 	x.air = limit
 	defer func() { k.held = false }()
 	// The flow that takes the heat, kg/s, by Newton's method on its slope.
-	m := max(k.lastFlow, 1e-3*k.c.house.Volume/secondsPerHour)
+	m := max(k.lastFlow, sensibleShare*(k.canopySun+k.floorSun+max(0, k.heat))/(k.enteringHeat*(limit-k.entering)))
 	var over, slope, last, before float64
-	for i := range 30 {
+	found := false
+	for range 30 {
 		k.lastFlow = m
-		if es, _ := saturation(x.air); x.vapour > es {
-			x.vapour = 0.99 * es
+		if es, _ := saturation(x.air); x.wet || x.vapour > es {
+			x.vapour, x.wet, x.drip = 0.99*es, false, 0
 		}
-		if _, ok := k.newton(&x, false); !ok || x.wet {
+		if _, ok := k.newton(&x, false); !ok {
 			return false
 		}
 		over = k.residual[onAir]
-		if math.Abs(over) <= 1e-9*k.size[onAir] {
+		if found = math.Abs(over) <= 1e-9*k.size[onAir]; found {
 			break
 		}
 		slope = -k.enteringHeat * (limit - k.entering)
-		if i > 0 && m != last {
+		if last > 0 && m != last {
 			slope = (over - before) / (m - last)
 		}
-		if !(slope < 0) || i == 29 {
+		if !(slope < 0) {
 			return false
+		}
+		if over < 0 && m < noFlow*k.c.house.Volume {
+			return false // colder than Vent without any flow
 		}
 		last, before = m, over
 		m = max(0.1*m, m-over/slope)
+	}
+	if !found {
+		return false
 	}
 	// The position that drives it.
 	drive := func(u float64) float64 {

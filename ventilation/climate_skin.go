@@ -131,7 +131,10 @@ func (s *skin) solve(z *[drives]float64) (t taken, err error) {
 
 const secondsPerHour = 3600.0
 
-// from returns what the straight form through t takes at z.
+// from returns what the straight form through t takes at z. What condenses is
+// held between none and what would condense on a face so cold that it has no
+// vapour pressure: far from t, in colder and drier air, the line would take more
+// than there is.
 func (s *skin) from(t *taken, z *[drives]float64) (took [drives]float64) {
 	for i := range took {
 		took[i] = t.took[i]
@@ -139,8 +142,13 @@ func (s *skin) from(t *taken, z *[drives]float64) (took [drives]float64) {
 			took[i] += s.slope[i][j] * (z[j] - t.at[j])
 		}
 	}
-	took[water] = max(0, took[water])
+	took[water] = max(0, min(took[water], s.most(t)*z[byVapour]))
 	return took
+}
+
+// most returns what condenses at most for each pascal of vapour, kg/(s Pa).
+func (s *skin) most(t *taken) float64 {
+	return max(s.slope[water][byVapour], t.took[water]/max(t.at[byVapour], 1))
 }
 
 // takes returns what the covers take at z by the straight form.
@@ -153,6 +161,28 @@ func (s *skin) takes(z *[drives]float64) [drives]float64 {
 		}
 	}
 	return took
+}
+
+// wets returns how what condenses changes with each drive at z.
+func (s *skin) wets(z *[drives]float64) (slope [drives]float64) {
+	add := func(t *taken, share float64) {
+		switch g, cap := s.from(t, z)[water], s.most(t); {
+		case g == 0:
+		case g == cap*z[byVapour]:
+			slope[byVapour] += share * cap
+		default:
+			for j := range slope {
+				slope[j] += share * s.slope[water][j]
+			}
+		}
+	}
+	if !s.between {
+		add(&s.near, 1)
+		return slope
+	}
+	add(&s.near, 1-s.share)
+	add(&s.far, s.share)
+	return slope
 }
 
 // begin solves the covers where the balances will set out from: where they were
@@ -358,9 +388,8 @@ func (k *climateCase) covered(x *climateNodes, a *insideAir) {
 	j[onCanopy] = [5]float64{-f*g[glowHeat][byGlow]*byC - bC, -f*g[glowHeat][byGlow]*byF + bF, 0, -f * g[glowHeat][byVapour], -f * g[glowHeat][byAir]}
 	j[onFloor] = [5]float64{bC - (1-f)*g[glowHeat][byGlow]*byC, -bF - (1-f)*g[glowHeat][byGlow]*byF, 0, -(1 - f) * g[glowHeat][byVapour], -(1 - f) * g[glowHeat][byAir]}
 	j[onLining] = [5]float64{onLining: -1, onAir: 1}
-	if took[water] > 0 {
-		j[onWater] = [5]float64{-g[water][byGlow] * byC, -g[water][byGlow] * byF, 0, -g[water][byVapour], -g[water][byAir]}
-	}
+	w := s.wets(&z)
+	j[onWater] = [5]float64{-w[byGlow] * byC, -w[byGlow] * byF, 0, -w[byVapour], -w[byAir]}
 	j[onAir] = [5]float64{-g[airHeat][byGlow] * byC, -g[airHeat][byGlow] * byF, 0, -g[airHeat][byVapour], -g[airHeat][byAir]}
 }
 
