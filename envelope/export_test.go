@@ -85,3 +85,6 @@ func DoorOf(t testing.TB, k HouseConditions, u float64) DoorHeat {
 	x := room.door(u, k.Outside)
 	return DoorHeat{x.load, x.condensate, x.ice}
 }
+
+// AnnexMean lends the annual mean temperature of annex i.
+func AnnexMean(h *House, i int) float64 { return h.annexMean[i] }

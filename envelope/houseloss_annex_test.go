@@ -127,3 +127,17 @@ func TestImpossibleAnnexes(t *testing.T) {
 	require.NoError(t, put(end(2.999, 2.5)))
 	require.ErrorContains(t, put(end(3.001, 2.5)), "Annexes[0].Width")
 }
+
+// In a year without seasons, with 2 m/s and a sky 8 K below the air, the hour is
+// the year's mean.
+func TestAnnexMeanOfTheYear(t *testing.T) {
+	p := dugIn(t, 1)
+	p.Climate = GroundClimate{InsideMean: 15, OutsideMean: 3, Coldest: 1}
+	h := built(t, p)
+	k := DefaultHouseConditions()
+	k.Inside, k.Outside, k.Wind, k.SkyDrop = 15, 3, 2, 8
+	a := loss(t, h, k).Annexes[0]
+	require.InDelta(t, a.Temperature, AnnexMean(h, 0), 1e-7)
+	k.Wind = 2.02
+	require.Greater(t, math.Abs(loss(t, h, k).Annexes[0].Temperature-a.Temperature), 1e-6)
+}

@@ -185,3 +185,22 @@ func TestRandomEnclosuresConverge(t *testing.T) {
 	require.LessOrEqual(t, open, 1+houses/5000)
 	t.Logf("%d of %d held at a jump, %d with a cover that alone stays open", jumps, houses, open)
 }
+
+// More facets than may see each other are refused by name, and taken one by one.
+func TestTooManyFacetsToSeeEachOther(t *testing.T) {
+	p := filmHouse(t)
+	p.Radiant = RadiantEnclosure
+	roof := p.Shape.Facets[0]
+	roof.Area /= 600
+	many := []Facet{}
+	for range 600 {
+		many = append(many, roof)
+	}
+	p.Shape.Facets = append(many, p.Shape.Facets[1:]...)
+	p.Doors = nil
+	_, err := NewHouse(p)
+	require.ErrorContains(t, err, "number of facets is 614, allowed 1 to 500 facets")
+	p.Radiant = RadiantAir
+	_, err = NewHouse(p)
+	require.NoError(t, err)
+}
