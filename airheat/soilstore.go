@@ -107,7 +107,7 @@ type Store struct {
 	cost    func(flow float64, air Air) (pressure, power float64)
 }
 
-// New returns the store at rest with all soil at the temperature start (−60 to
+// NewSoilStore returns the store at rest with all soil at the temperature start (−60 to
 // 200 °C). The error lists every fault.
 func NewSoilStore(s SoilStore, start float64) (*Store, error) {
 	if err := errors.Join(s.check(), airTemperatureRange.Check("start", start)); err != nil {

@@ -16,7 +16,7 @@ type SupplyLimits struct {
 }
 
 // DefaultSupplyLimits are round figures from memory: polyethylene film 60 °C,
-// leaves 40 °C, people 50 °C. The makers' and the grower's own go before.
+// leaves 40 °C, people 50 °C. The makers' and the grower's own figures come first.
 func DefaultSupplyLimits() SupplyLimits { return SupplyLimits{Film: 60, Plant: 40, Person: 50} }
 
 // Warnings returns a line for each limit that air of the temperature supply,

@@ -74,7 +74,7 @@ func (h Transient) TimeConstants() [3]time.Duration {
 }
 
 // Steady returns the temperatures at which the house would stay under d with
-// the outside air held at d.Outside, °C; d.Ramp is left aside. NaN where d is out
+// the outside air held at d.Outside, °C; d.Ramp is ignored. NaN where d is out
 // of its ranges, and for the zero Transient.
 func (h Transient) Steady(d envelope.Drive) Temperatures {
 	if !h.s.Made() || d.Check() != nil {
@@ -96,8 +96,8 @@ func (h *Transient) steady(d envelope.Drive) Temperatures {
 }
 
 // HoldingHeat returns the heat in W that keeps the air at air, °C, -90 to 120, in
-// the steady state under d, and the temperatures of that state; d.Heat is left
-// aside. NaN where air or d is out of its range, and for the zero Transient.
+// the steady state under d, and the temperatures of that state; d.Heat is
+// ignored. NaN where air or d is out of its range, and for the zero Transient.
 func (h Transient) HoldingHeat(d envelope.Drive, air float64) (float64, Temperatures) {
 	if !h.s.Made() || d.Check() != nil || !roomRange.Contains(air) {
 		return math.NaN(), noTemperatures()

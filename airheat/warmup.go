@@ -34,7 +34,7 @@ type HeatFailure struct {
 }
 
 // CoolDown returns when the air comes down to c.Level after the heat of the
-// house h has failed as c says; d.Heat is left aside, and a level at or above
+// house h has failed as c says; d.Heat is ignored, and a level at or above
 // c.SetPoint takes no time. after is the house from then on: h itself where the
 // heater alone fails, or another where a power cut stops the fan too, so that
 // air, structure and soil are less firmly joined and the leakage changes. The
@@ -52,7 +52,7 @@ var shareRange = domain.Range{Min: 0, Max: 1, Unit: "fraction"}
 
 // PowerForWarmUp returns the heat in W that brings the air from the unheated
 // steady state under d to setPoint, °C, -90 to 120, at the end of the time
-// within; d.Heat is left aside. The air's temperature is linear in the heat, so
+// within; d.Heat is ignored. The air's temperature is linear in the heat, so
 // the answer is exact. It is ErrNoSolution when no positive heat is needed.
 func (h Transient) PowerForWarmUp(d envelope.Drive, setPoint float64, within time.Duration) (float64, error) {
 	if err := errors.Join(h.made(), d.Check(), roomRange.Check("setPoint", setPoint), checkLimit("within", within)); err != nil {
