@@ -59,3 +59,54 @@ func BenchmarkGround(b *testing.B) {
 		i++
 	}
 }
+
+// fourteen is a round arch of 14 facets.
+func fourteen(b *testing.B) *House {
+	f := DefaultForm()
+	f.Section, f.Span, f.Length, f.Eave, f.Ridge, f.ArchStrips = RoundArch, 6, 20, 1.2, 3.4, 5
+	s, err := NewShape(f)
+	if err != nil {
+		b.Fatal(err)
+	}
+	film := DoubleInfraredFilm()
+	h, err := NewHouse(HousePlan{Shape: s, Covers: map[FacetKind]Cover{Roof: film, SideWall: film, EndWall: film},
+		Ground: DefaultGround(ClaySoil()), Climate: DefaultGroundClimate(), Leakage: DefaultLeakage(), Radiant: RadiantAir})
+	if err != nil {
+		b.Fatal(err)
+	}
+	return h
+}
+
+// BenchmarkVapour finds the humidity of a house of 14 facets that see a black
+// body, with 20 g/(m² h) set free, cold and from the hour before. Its limit is
+// that of the cover solver, as often as Solutions says.
+func BenchmarkVapour(b *testing.B) {
+	for _, near := range []bool{false, true} {
+		name := "cold"
+		if near {
+			name = "near"
+		}
+		b.Run(name, func(b *testing.B) {
+			h := fourteen(b)
+			v := VapourSources{Released: 20e-3 / 3600 * h.Shape().FloorArea}
+			var r VapourBalance
+			b.ReportAllocs()
+			i, solutions := 0, 0
+			for b.Loop() {
+				k := winterNight()
+				k.Outside += 0.5 * float64(i&7)
+				if !near {
+					r.HumidityRatio = 0
+				}
+				if err := h.SolveVapourTo(&r, &k, v); err != nil {
+					b.Fatal(err)
+				}
+				sinkLoss += r.Total
+				solutions += r.Solutions
+				i++
+			}
+			b.ReportMetric(float64(solutions)/float64(i), "solutions/op")
+			b.ReportMetric(float64(len(r.Loss.Facets)), "facets")
+		})
+	}
+}
