@@ -13,7 +13,8 @@ var wholeSweep = flag.Bool("sweep", false, "TestSweep takes 200 random covers an
 
 // sweepOf walks the inside humidity from low to high in steps and returns the
 // largest change of condensate and of loss between two; of the loss, apart from
-// where a film that passes heat radiation goes from its dry to its wet state, and
+// where a film that passes heat radiation goes from its dry state, or one wet in
+// small part, to its wet one within a step, and
 // from where a gap passes the jump of its own correlation.
 func sweepOf(t *testing.T, c Cover, k CoverConditions, low, high, step float64) (water, heat, at float64) {
 	branches := func(s *Solution) (b [MaxLayers]int) {
@@ -30,7 +31,7 @@ func sweepOf(t *testing.T, c Cover, k CoverConditions, low, high, step float64) 
 	for i := range n + 1 {
 		k.InsideHumidity = min(1, low+float64(i)*step)
 		s := solved(t, c, k)
-		wets := s.WetShare == 1 && last.WetShare == 0 && s.Layers > 0 && c.set.layers[s.Layers-1].Transmittance > 0
+		wets := s.WetShare-last.WetShare > 0.3 && c.set.layers[s.Layers-1].Transmittance > 0
 		if i > 0 && s.TwoStates == last.TwoStates && !wets && branches(&s) == branches(&last) {
 			if d := math.Abs(s.FluxIn - last.FluxIn); d > heat {
 				heat, at = d, k.InsideHumidity
