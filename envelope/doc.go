@@ -172,7 +172,13 @@
 //	Leakage.Flow          WalWil98                   0 to 40 m/s           10 % in houses    by hand, integral over the wall
 //	Facet.Sun, Glazing    DufBec13 1.6, 2.15         sun -90 to 90 degree  even sky          by hand, projection of a body
 //	NewBedLight           straight rays              one bay, clear        exact; sky 2e-3   zenith, one wall, what lands
-//	House.Loss            sum of the above           as Cover.Solve        sums 1e-9         each facet alone, laws
+//	House.Loss            sum of the above           as Cover.Solve        sums 1e-9         each facet alone, laws, 12 published
+//	                                                                                         lines of whole houses
+//	view factors          MazRav12, by parts         forms of NewShape     1e-9 one bay      closed forms, Lambert's integral,
+//	                                                                                         crossed strings
+//	facets of one's own   Carroll80                  up to 500             0.001 in a cube   a gable
+//	SkyWeighted           Walton83                   tilt 0 to 180 degree  none stated       by hand
+//	WithScreen            DeZwart96                  10 K across it        savings 22 to 58  the same lines
 //	Materials, Covers     see each Source            low to high           typical values    40 rows as printed
 //
 // # Known departures
@@ -188,6 +194,11 @@
 // screen leaks into a gap its air is a node between two films, and about one
 // such cover in a hundred thousand has no root that the solver finds: a Nusselt
 // number is then held beside its correlation, and AtJump tells that, too.
+//
+// Facets that see each other: of 8,000 random houses, whatever their covers and
+// however wet, all closed; in 2 a cover jumped between two states and what it
+// sees missed what the others send by more than 1e-8 W/m², which
+// HouseLoss.RadiantResidual tells (go test -run RandomEnclosures -enclosures 8000).
 //
 // A deposit turns to frost over the 0.2 K below 0 °C, and drying frost is taken
 // as water, so that a wet face has one balance. Correlations of free convection
