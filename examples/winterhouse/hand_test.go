@@ -92,7 +92,7 @@ func TestHandLoss(t *testing.T) {
 	require.InEpsilon(t, a.Wet.Total, sum, 1e-9)
 	require.InEpsilon(t, a.Wet.Total/29, a.Wet.Coefficient, 1e-9)
 	require.InEpsilon(t, a.Wet.Total/floor, a.Wet.PerFloor, 1e-9)
-	require.InEpsilon(t, 0.04*cover, terms["frame"], 0.25) // bars add to what is not latent too
+	require.InEpsilon(t, 0.04*cover, terms["frame"], 0.25)   // bars add to what is not latent too
 	require.InEpsilon(t, 0.95*2*2.4*29, terms["doors"], 0.1) // and what condenses on them
 	require.LessOrEqual(t, condensate, a.Wet.Condensate*1.2)
 
