@@ -47,7 +47,7 @@ func groundPlan(p *plan.Filled, a *answers.Result) (template.HTML, string) {
 	}
 	lamps := 0
 	if l := p.Lights; l != nil {
-		lamps = planLamps(d, f, l)
+		lamps = planLamps(d, f, l, a.Light.Rows, a.Light.PerRow)
 	}
 	north(d, f, edge, h.RidgeAzimuth)
 	d.Dimension(0, -0.45*edge, f.length, -0.45*edge, metres(f.length))
@@ -127,14 +127,14 @@ func planAnnex(d *page.Drawing, f frame, x plan.Annex) {
 // most dots of lamps that a drawing shows.
 const mostDots = 400
 
-func planLamps(d *page.Drawing, f frame, l *plan.Lights) int {
+func planLamps(d *page.Drawing, f frame, l *plan.Lights, rows, perRow int) int {
 	x, y := (f.length-l.BedLength)/2, (f.width-l.BedWidth)/2
 	box(d, page.Stroke{Width: 0.9}, x, y, x+l.BedLength, y+l.BedWidth)
-	count := l.Rows * l.PerRow
+	count := rows * perRow
 	step := int(math.Ceil(float64(count) / mostDots))
 	for i := 0; i < count; i += step {
-		row, at := i/l.PerRow, i%l.PerRow
-		d.Circle(lampLine, x+l.BedLength*(float64(at)+0.5)/float64(l.PerRow), y+l.BedWidth*(float64(row)+0.5)/float64(l.Rows), 0.006*f.length)
+		row, at := i/perRow, i%perRow
+		d.Circle(lampLine, x+l.BedLength*(float64(at)+0.5)/float64(perRow), y+l.BedWidth*(float64(row)+0.5)/float64(rows), 0.006*f.length)
 	}
 	return count * l.Tiers
 }

@@ -50,7 +50,7 @@ func crossSection(p *plan.Filled, a *answers.Result) (template.HTML, string) {
 		d.Text(page.Start, h.Span/2+t.Diameter/2+0.02*h.Span, z-0.01*h.Span, "tube")
 	}
 	if l := p.Lights; l != nil {
-		lampSection(d, h, l)
+		lampSection(d, h, l, a.Light.Rows)
 	}
 	if z := p.Crop.Height - h.Depth; p.Crop.LeafArea > 0 {
 		d.Line(brokeLine, 0.04*h.Span, z, 0.96*h.Span, z)
@@ -139,13 +139,13 @@ func sectionVent(d *page.Drawing, h plan.House, v plan.Vent) {
 	}
 }
 
-func lampSection(d *page.Drawing, h plan.House, l *plan.Lights) {
+func lampSection(d *page.Drawing, h plan.House, l *plan.Lights, rows int) {
 	left := (h.Span - l.BedWidth) / 2
 	for tier := range l.Tiers {
 		tray := l.TraysAboveFloor - h.Depth + float64(tier)*l.TierRise
 		d.Line(page.Stroke{Width: 2}, left, tray, left+l.BedWidth, tray)
-		for row := range l.Rows {
-			x := left + l.BedWidth*(float64(row)+0.5)/float64(l.Rows)
+		for row := range rows {
+			x := left + l.BedWidth*(float64(row)+0.5)/float64(rows)
 			d.Circle(lampLine, x, tray+l.HeightAboveTrays, 0.012*h.Span)
 		}
 	}

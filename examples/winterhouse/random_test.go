@@ -15,7 +15,7 @@ import (
 	"cloche.example/examples/internal/plan"
 )
 
-var rounds = flag.Int("plans", 60, "random plans to try")
+var rounds = flag.Int("plans", 40, "random plans to try")
 
 // single are the keys that stand in no list and hold one value.
 func single() (list []plan.Key) {
@@ -145,6 +145,14 @@ func TestRandomPlans(t *testing.T) {
 			continue
 		}
 		closed(t, &a, change)
+		for _, d := range a.Decisions {
+			require.Contains(t, answers.Codes(), d.Code)
+			require.Contains(t, []string{"holds", "fails", "told"}, d.Verdict)
+			require.True(t, d.Verdict != "fails" || d.Cure != "", "%s fails without a cure: %s", d.Code, change)
+		}
+		for _, w := range a.Warnings {
+			require.Contains(t, answers.WarningCodes(), w.Code)
+		}
 		text, err := answers.Encode(&a)
 		require.NoError(t, err, change)
 		require.True(t, json.Valid(text))

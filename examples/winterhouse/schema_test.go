@@ -62,6 +62,11 @@ func schema() map[string]any {
 		codes = append(codes, c)
 	}
 	decision["code"] = map[string]any{"enum": codes}
+	warnings := []any{}
+	for _, c := range answers.WarningCodes() {
+		warnings = append(warnings, c)
+	}
+	s["properties"].(map[string]any)["answers"].(map[string]any)["properties"].(map[string]any)["warnings"].(map[string]any)["items"].(map[string]any)["properties"].(map[string]any)["code"] = map[string]any{"enum": warnings}
 	decision["verdict"] = map[string]any{"enum": []any{"holds", "fails", "told"}}
 	return s
 }

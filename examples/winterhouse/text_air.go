@@ -87,3 +87,19 @@ func drying(r *report.Report, p *plan.Filled, a *answers.Result) {
 	r.Text("  cost", numberOr(d.Cost, 2, "-"), unitIf(d.Cost, p.Currency))
 	r.Note("Under the season's wind and cloud. Open the ridge first and a little: cold air falls.")
 }
+
+func doors(r *report.Report, a *answers.Result) {
+	if len(a.Doors) == 0 {
+		return
+	}
+	r.Section("Passages through doors, in the heated months' mean")
+	rows := [][]string{}
+	for _, d := range a.Doors {
+		lobby := "none"
+		if d.Lobby {
+			lobby = "saves " + report.Number(100*d.Saved, 0) + " %"
+		}
+		rows = append(rows, []string{d.Name, report.Number(d.Each, 0), report.Number(d.Daily, 2), lobby})
+	}
+	r.Table([]string{"door", "Wh each", "kWh a day", "lobby"}, rows)
+}

@@ -6,6 +6,7 @@ import (
 	"time"
 
 	"cloche.example/examples/internal/fromplan"
+	"cloche.example/examples/internal/plan"
 	"cloche.example/lighting"
 )
 
@@ -16,6 +17,8 @@ type Light struct {
 	Wanted       *float64 `json:"crop_wanted_mol_m2_d"`
 	Most         *float64 `json:"crop_most_mol_m2_d"`
 	Lamps        int      `json:"lamps_count"` // of all tiers
+	Rows         int      `json:"rows_count"`
+	PerRow       int      `json:"per_row_count"`
 	Minimum      float64  `json:"minimum_umol_m2_s"`
 	Mean         float64  `json:"mean_umol_m2_s"`
 	Maximum      float64  `json:"maximum_umol_m2_s"`
@@ -63,10 +66,14 @@ func grid(bed lighting.Bed, height float64, lamps int) (nx, ny int) {
 // Light maps the direct light of the lamps on the lowest trays.
 func (h *House) Light(sun Sun) (*Light, error) {
 	p := h.Plan
-	q := p.Lights
-	if q == nil {
+	if p.Lights == nil {
 		return nil, nil
 	}
+	p, err := counted(p)
+	if err != nil {
+		return nil, fmt.Errorf("lights: %w", err)
+	}
+	q := p.Lights
 	layout, err := fromplan.Lamps(p)
 	if err != nil {
 		return nil, fmt.Errorf("lights: %w", err)
@@ -87,10 +94,11 @@ func (h *House) Light(sun Sun) (*Light, error) {
 	}
 	l.Minimum, l.Mean, l.Maximum, l.Even = s.Minimum, s.Mean, s.Maximum, s.U0
 	run := hours(q.Photoperiod)
-	l.energy(h, run)
+	l.energy(p, run)
 	if beam, ok := layout[0].Light.(lighting.CosinePower); ok {
 		l.Spot = some(beam.SpotDiameter(q.HeightAboveTrays, 0.5))
 	}
+	l.Rows, l.PerRow = q.Rows, q.PerRow
 	l.Along, l.Across = q.BedLength/float64(q.PerRow), q.BedWidth/float64(q.Rows)
 	if l.DLI = lighting.DLI(l.Mean, run); math.IsNaN(l.DLI) {
 		return nil, fmt.Errorf("lights: %.0f µmol/(m² s) for lights.photoperiod_h is more than any day's light", l.Mean)
@@ -124,9 +132,9 @@ func mapped(layout lighting.Layout, points *lighting.Points, levels map[string]f
 
 // energy counts the power of all tiers, each lamp at its group's level and with
 // what its driver draws idle.
-func (l *Light) energy(h *House, run time.Duration) {
-	q := h.Plan.Lights
-	levels := fromplan.Levels(h.Plan)
+func (l *Light) energy(p *plan.Plan, run time.Duration) {
+	q := p.Lights
+	levels := fromplan.Levels(p)
 	var light float64
 	for _, f := range l.layout {
 		v := levels[f.Group]
@@ -142,7 +150,7 @@ func (l *Light) energy(h *House, run time.Duration) {
 		l.photons = min(1, light*tiers/l.Power)
 	}
 	l.PowerDensity = l.Power / (tiers * q.BedLength * q.BedWidth)
-	l.CostPerDay = l.Power / 1000 * run.Hours() * h.Plan.Prices.ElectricityPerKWh
+	l.CostPerDay = l.Power / 1000 * run.Hours() * p.Prices.ElectricityPerKWh
 }
 
 // asked is the light that the crop is planned for, mol/(m² d).

@@ -24,6 +24,7 @@ type Result struct {
 	Light     *Light     `json:"light"`
 	Summer    Summer     `json:"summer"`
 	Drying    Drying     `json:"winter_drying"`
+	Doors     []Door     `json:"doors"`
 	Water     Water      `json:"water"`
 	Carbon    *Carbon    `json:"carbon_dioxide"`
 	Power     Power      `json:"electricity"`
@@ -72,6 +73,7 @@ func Of(p *plan.Plan, cures bool) (Result, error) {
 	if r.Year, err = h.Year(r.Sun, r.Light, fan); err != nil {
 		return r, err
 	}
+	r.Doors = r.Year.passages
 	if r.Ridge, err = h.Ridge(r.Year.loss, r.Year.air, r.Heater.Inlet); err != nil {
 		return r, err
 	}

@@ -11,6 +11,11 @@ type Warning struct {
 	Text string `json:"text"`
 }
 
+// WarningCodes are those of all warnings.
+func WarningCodes() []string {
+	return []string{"sky_not_known", "wet_night_asks_more_water", "fog", "fan_unstable", "operating_points", "two_states_in_wind", "year_beyond_heater", "weather_file_not_read", "arch_in_strips", "assumptions"}
+}
+
 func (r *Result) warning(code, format string, a ...any) {
 	r.Warnings = append(r.Warnings, Warning{code, fmt.Sprintf(format, a...)})
 }

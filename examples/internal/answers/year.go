@@ -13,7 +13,8 @@ import (
 // Year is the heat, light and money of a year, by the monthly method.
 type Year struct {
 	SetPoint   float64   `json:"mean_set_point_c"`
-	Loss       float64   `json:"loss_w_k"` // at the mean of the heated months, with the water that the crop sets free
+	Loss       float64   `json:"loss_w_k"`          // at the mean of the heated months, with the water that the crop sets free
+	Doors      float64   `json:"door_passages_w_k"` // part of the loss
 	Outside    float64   `json:"heated_months_outside_c"`
 	Humidity   float64   `json:"inside_relative_humidity"` // that settles there
 	Unmet      float64   `json:"beyond_the_heater_kwh"`
@@ -33,8 +34,9 @@ type Year struct {
 	Total      float64   `json:"total_currency"`
 	Months     []MonthOf `json:"months"`
 
-	air  envelope.HouseAir  // the mean of the heated months
-	loss envelope.HouseLoss // there
+	passages []Door
+	air      envelope.HouseAir  // the mean of the heated months
+	loss     envelope.HouseLoss // there
 }
 
 // MonthOf is a month of the year.
@@ -57,6 +59,14 @@ func (h *House) Year(sun Sun, light *Light, fan float64) (Year, error) {
 	if err := h.seasonLoss(&y); err != nil {
 		return y, err
 	}
+	var err error
+	if y.passages, err = h.Doors(y.air); err != nil {
+		return y, err
+	}
+	for _, d := range y.passages {
+		y.Doors += d.Daily * 1000 / 24 / (y.SetPoint - y.Outside)
+	}
+	y.Loss += y.Doors
 	source, err := fromplan.HeatSource(p)
 	if err != nil {
 		return y, err
