@@ -63,6 +63,6 @@ func solveCoatedGlazing(v []float64) (res Result, err error) {
 		{Says: "The U-value with both.", Formula: "U = 1/(R_e + R_g + 1/(h_r + h_g) + R_i)", Source: "EnGlass11 eq. 1", Values: numbers{"R_e": unit.ROut, "R_i": unit.RIn, "R_g": both.RGlass, "h_r": both.HRad[0], "h_g": both.HGas[0]}, Value: both.U, Unit: "W/(m² K)"},
 	}
 	res.Printed = "2.7 W/(m² K) plain with air, 1.1 coated with argon."
-	res.Picture = bars("U-values of four glazings", "Four bars: plain with air, plain with argon, coated with air, coated with argon; the coating makes the greater step.", "%.2f", "W/(m² K): the coating does most of it.", rows...)
+	res.Picture = bars("U-values of four glazings", "Four bars: plain with air, plain with argon, coated with air, coated with argon.", "%.2f", "U-values in W/(m² K): compare what the coating does with what argon does.", rows...)
 	return res, nil
 }

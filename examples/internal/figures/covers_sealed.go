@@ -67,6 +67,10 @@ func solveSealedGlazing(v []float64) (res Result, err error) {
 		{Says: "The U-value, with the surfaces.", Formula: "U = 1/(R_e + R_g + R_s + R_i)", Source: "EnGlass11 eq. 1", Values: numbers{"R_e": unit.ROut, "R_g": r.RGlass, "R_s": r.RSpaces[0], "R_i": unit.RIn}, Value: r.U, Unit: "W/(m² K)"},
 	}
 	res.Printed = "2.8 W/(m² K), as the tables of the trade declare it."
+	carries := "Radiation carries more through the gap than the air does."
+	if r.HRad[0] < r.HGas[0] {
+		carries = "The air carries more through the gap than radiation does."
+	}
 	d := page.NewDrawing(0, 0, 420, 150, 420)
 	fill := page.Stroke{Width: 0.8, Fill: "var(--soft)"}
 	d.Polygon(fill, 150, 10, 165, 10, 165, 130, 150, 130)
@@ -81,6 +85,6 @@ func solveSealedGlazing(v []float64) (res Result, err error) {
 	d.Line(page.Stroke{Width: 2, Color: css(page.PenOf(0).Color), Arrow: true}, 168, 30, 242, 30)
 	d.Text(page.Middle, 205, 35, fmt.Sprintf("hg %.2f", r.HGas[0]))
 	d.Text(page.Middle, 205, 138, fmt.Sprintf("glass, both panes R %.3f", r.RGlass))
-	res.Picture = drawn(d, "Resistances of the glazing", "A section of two panes with the resistances of surfaces, glass and gap; in the gap radiation and gas run side by side.", "Radiation carries more through the gap than the air does.")
+	res.Picture = drawn(d, "Resistances of the glazing", "A section of two panes with the resistances of surfaces, glass and gap; in the gap radiation and gas run side by side.", carries)
 	return res, nil
 }

@@ -95,6 +95,6 @@ func solveWall(v []float64) (res Result, err error) {
 	d.Text(page.End, v[0]+0.295, at(20)+0.008, "20 °C")
 	d.Text(page.Middle, 0.015+v[0]/2, 0.18, "wool")
 	d.Text(page.Middle, 0.015+v[0]+0.07, 0.18, "timber")
-	res.Picture = drawn(d, "Temperature through the wall", "A section of the wall, cold outside at the left; most of the step lies in the wool.", "The wall to scale between -10 and 20 °C: the wool takes most of the step.")
+	res.Picture = drawn(d, "Temperature through the wall", "A section of the wall, cold outside at the left, the temperature as a line through its layers.", "The wall to scale between -10 and 20 °C: the steeper the line, the more a layer holds back.")
 	return res, nil
 }

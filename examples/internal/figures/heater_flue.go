@@ -76,6 +76,6 @@ func solveFlueLoss(v []float64) (r Result, err error) {
 			return 100 * l.OfLower
 		})},
 		{"short form", along(100, 400, 30, func(t float64) float64 { return 100 * short.Siegert(t, room, o2) })},
-	}, marks: []mark{{"here", flue, 100 * l.OfLower}}}.picture("Each 20 K at the flue cost about one part in a hundred.")
+	}, marks: []mark{{"here", flue, 100 * l.OfLower}}}.picture(fmt.Sprintf("Each 20 K at the flue cost %.1f parts in a hundred.", 100*l.OfLower/(flue-room)*20))
 	return r, err
 }

@@ -64,6 +64,6 @@ func solveHeatingPipe(v []float64) (r Result, err error) {
 		{"in all", along(v[1], 100, 60, part(func(h airheat.PipeHeat) float64 { return h.Total }))},
 		{"convection", along(v[1], 100, 60, part(func(h airheat.PipeHeat) float64 { return h.Convection }))},
 		{"radiation", along(v[1], 100, 60, part(func(h airheat.PipeHeat) float64 { return h.Radiation }))},
-	}, marks: []mark{{"", math.Min(v[0], 100), part(func(h airheat.PipeHeat) float64 { return h.Total })(math.Min(v[0], 100))}}}.picture("Nearly half of a pipe's heat is radiation.")
+	}, marks: []mark{{"", math.Min(v[0], 100), part(func(h airheat.PipeHeat) float64 { return h.Total })(math.Min(v[0], 100))}}}.picture("What a metre gives to the air, what it radiates, and both.")
 	return r, err
 }

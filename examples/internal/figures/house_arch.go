@@ -77,7 +77,7 @@ func solveArchLoss(v []float64) (r Result, err error) {
 		{Says: "The house.", Formula: "Q = Q_c + Q_l + Q_g + Q_x", Values: numbers{"Q_c": loss.Cover, "Q_l": loss.Leakage.Total, "Q_g": loss.Ground.Total, "Q_x": loss.Total - loss.Cover - loss.Leakage.Total - loss.Ground.Total}, Value: loss.Total, Unit: "W"},
 		{Says: "For each kelvin.", Formula: "H = Q/(t_i - t_o)", Values: numbers{"Q": loss.Total, "t_i": v[2], "t_o": v[3]}, Value: loss.Total / dt, Unit: "W/K"},
 	}
-	r.Picture = section("Loss of the arch", "A section of the house with its losses: roof, walls, leaks and ground.", "Where the heat goes: most of it up.", form, kilowatts(roof), kilowatts(walls), kilowatts(loss.Leakage.Total), kilowatts(loss.Ground.Total))
+	r.Picture = section("Loss of the arch", "A section of the house with its losses: roof, walls, leaks and ground.", "Where the heat goes.", form, kilowatts(roof), kilowatts(walls), kilowatts(loss.Leakage.Total), kilowatts(loss.Ground.Total))
 	return r, nil
 }
 

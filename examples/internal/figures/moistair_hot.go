@@ -9,7 +9,7 @@ import (
 func hotAir() Figure {
 	return Figure{
 		Name: "hot-air", Title: "Air from a heater", Subject: "moist air", Package: "psychro", Example: "Example_hotAir",
-		Question: "What becomes of house air that a heater warms by 50, 100 or 150 kW or more?",
+		Question: "What becomes of house air that a heater warms by 100, 150 and 200 kW?",
 		Sketch:   "A heater draws air of the house and blows it out hot. Hot supply air can burn people and scorch film and plants: keep to the maker's distances.",
 		Given: []Given{
 			{"V", "volume flow at the inlet", "m³/s", 1.5, 0.6, 10},

@@ -83,6 +83,6 @@ func solveSeasonMethods(v []float64) (r Result, err error) {
 		{Says: "Pellets for that, with what the heater loses while it stands ready.", Formula: "m = 3.6 (E_h/0.88 + E_s)/H_u", Values: numbers{"E_h": hours.Heat / 3.6e6, "E_s": (hours.Fuel - hours.Heat/0.88) / 3.6e6, "H_u": season.Burner.Fuel.Lower / 1e6}, Value: hours.FuelMass, Unit: "kg"},
 		{Says: "By hand: degree-days times the loss times 24 hours.", Formula: "E_d = 24 H_t D/1000", Source: "degree-days with all gains left out", Values: numbers{"H_t": season.Loss, "D": 2500}, Value: byHand, Unit: "kWh", Figures: 5},
 	}
-	r.Picture = bars("The year's heat by four methods", "Four bars: hours highest, then bins, monthly means and degree-hours.", "%.0f kWh", "Hours keep no sun for the night and stand highest.", rows...)
+	r.Picture = bars("The year's heat by four methods", "Four bars of a year's heat: by hours, bins, degree-hours and monthly means.", "%.0f kWh", "Hours keep no sun for the night; the other methods lend it from one hour to another.", rows...)
 	return r, nil
 }

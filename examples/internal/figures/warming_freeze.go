@@ -77,6 +77,6 @@ func solveFreezeOut(v []float64) (r Result, err error) {
 	}
 	r.Picture, err = chart{title: "Three nights of frost", says: "The air follows the nights and days; the surface of the wet soil stays near nought, that of dry soil sinks well below.", x: "hours", y: "°C", curves: []curve{
 		{"air", points(hours, wet.Air)}, {"wet surface", points(hours, wet.Surface)}, {"dry surface", points(hours, courses[1].Surface)},
-	}}.picture("The freezing water holds the surface just below nought.")
+	}}.picture("Water that freezes holds the surface just below nought.")
 	return r, err
 }
