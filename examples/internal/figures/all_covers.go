@@ -4,6 +4,6 @@ package figures
 func coverFigures() []Figure {
 	return []Figure{
 		nightSky(), filmAtNight(), doubleFilm(), wetOrDry(), curtain(), convection(), ownCover(), sealedGlazing(), coatedGlazing(), paneLight(),
-		controllerTick(), archLoss(), filmHouse(), radiantRoom(), ownFacets(), leakage(), sunThroughCover(), bedLight(), wallLayers(), bareFloor(), slab(),
+		controllerTick(), houseVapour(), archLoss(), filmHouse(), radiantRoom(), ownFacets(), leakage(), sunThroughCover(), bedLight(), wallLayers(), bareFloor(), slab(),
 	}
 }
