@@ -83,6 +83,7 @@ func TestCirculatingFans(t *testing.T) {
 		func(in ...float64) float64 { return float64(lay(in[0], in[1], in[2]).Count) })
 	check.Run(t, []check.Row{{Where: "HafPage/throw of 20 in, ft", In: []float64{3000, 1600, 20}, Printed: "50"}},
 		func(in ...float64) float64 { return lay(in[0], in[1], in[2]).Throw / foot })
+	require.InEpsilon(t, 30*20*foot/12, lay(3000, 1600, 20).Throw, 1e-9)
 	_, err := ventilation.CirculatingFans{Flow: -1, Diameter: 9}.Solve()
 	requireFields(t, err, "Floor", "Flow", "Diameter")
 }
