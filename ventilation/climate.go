@@ -169,7 +169,7 @@ func (c *Climate) House() ClimateHouse { return c.house }
 
 // check refuses the zero Climate.
 func (c *Climate) check() error {
-	if c.house.Air == nil {
+	if c == nil || c.house.Air == nil {
 		return fmt.Errorf("Climate: %w: the zero Climate is invalid, NewClimate makes one", ErrRange)
 	}
 	return nil

@@ -271,7 +271,8 @@ func (o *keeping) dry(most float64) error {
 }
 
 // settleOn finds where f, which is above zero at a and not at b, falls to zero,
-// and leaves the state of its not humid side.
+// and leaves the state of its not humid side: that at b where one on the way is
+// not found.
 func (o *keeping) settleOn(a, b float64, f func(float64) (float64, error)) error {
 	var failed error
 	at, err := solve.Root(func(v float64) float64 {
@@ -279,11 +280,8 @@ func (o *keeping) settleOn(a, b float64, f func(float64) (float64, error)) error
 		failed = errors.Join(failed, err)
 		return y
 	}, a, b, humidTolerance)
-	if failed != nil {
-		return failed
-	}
-	if err != nil {
-		at = b // not above zero at a once the vents have moved
+	if failed != nil || err != nil {
+		at = b // or not above zero at a once the vents have moved
 	}
 	_, err = f(min(b, at+humidTolerance))
 	return err
