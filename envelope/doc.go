@@ -195,10 +195,10 @@
 // such cover in a hundred thousand has no root that the solver finds: a Nusselt
 // number is then held beside its correlation, and AtJump tells that, too.
 //
-// Facets that see each other: of 8,000 random houses, whatever their covers and
-// however wet, all closed; in 2 a cover jumped between two states and what it
+// Facets that see each other: of 60,000 random houses, whatever their covers and
+// however wet, all closed; in 7 a cover jumped between two states and what it
 // sees missed what the others send by more than 1e-8 W/m², which
-// HouseLoss.RadiantResidual tells (go test -run RandomEnclosures -enclosures 8000).
+// HouseLoss.RadiantResidual tells (go test -run RandomEnclosures -enclosures 60000).
 //
 // A deposit turns to frost over the 0.2 K below 0 °C, and drying frost is taken
 // as water, so that a wet face has one balance. Correlations of free convection

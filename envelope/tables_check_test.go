@@ -50,3 +50,11 @@ func TestLeakageClassesCellByCell(t *testing.T) {
 	}
 	check.Table(t, "leakage.csv", table)
 }
+
+func TestCoversCellByCell(t *testing.T) {
+	var table []check.Line
+	for _, c := range envelope.Covers() {
+		table = append(table, check.Line{Name: c.Name, Cells: []float64{c.Light}})
+	}
+	check.Table(t, "covers.csv", table)
+}
