@@ -31,7 +31,7 @@ func sweepOf(t *testing.T, c Cover, k CoverConditions, low, high, step float64) 
 	for i := range n + 1 {
 		k.InsideHumidity = min(1, low+float64(i)*step)
 		s := solved(t, c, k)
-		wets := s.WetShare-last.WetShare > 0.3 && c.set.layers[s.Layers-1].Transmittance > 0
+		wets := wetter(&last, &s) > 0.3 && c.set.layers[s.Layers-1].Transmittance > 0
 		if i > 0 && s.TwoStates == last.TwoStates && !wets && branches(&s) == branches(&last) {
 			if d := math.Abs(s.FluxIn - last.FluxIn); d > heat {
 				heat, at = d, k.InsideHumidity
@@ -44,6 +44,18 @@ func sweepOf(t *testing.T, c Cover, k CoverConditions, low, high, step float64) 
 		last = s
 	}
 	return water, heat, at
+}
+
+// wetter returns by how much more of either part of the cover is wet in s than in
+// last.
+func wetter(last, s *Solution) float64 {
+	apart := func(x *Solution) float64 {
+		if x.Patch.Share == 1 {
+			return 0
+		}
+		return (x.WetShare - x.Patch.Share*x.Patch.WetShare) / (1 - x.Patch.Share)
+	}
+	return max(apart(s)-apart(last), s.Patch.WetShare-last.Patch.WetShare)
 }
 
 // Condensate and loss are continuous in the humidity: ten times finer steps make
