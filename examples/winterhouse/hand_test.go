@@ -7,6 +7,7 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"cloche.example/examples/internal/answers"
+	"cloche.example/psychro"
 )
 
 // The figures of the demo report recomputed with plain arithmetic from the plan,
@@ -291,6 +292,42 @@ func TestHandYear(t *testing.T) {
 		require.GreaterOrEqual(t, m.Heat, m.Loss-m.Sun-m.Lamps-1e-6)
 	}
 	require.InDelta(t, outside/n, y.Outside, 1e-9)
+
+	// The loss per kelvin: the house at the limit of 85 %, its vapour and the air
+	// that carries off the rest of 7 kg/h by night alone, the ground by its steady
+	// coefficient, and the passages through the door.
+	h := a.House
+	air := h.Night
+	var err error
+	air.Inside, err = psychro.FromRelativeHumidity(13, 0.85, a.Air.Pressure)
+	require.NoError(t, err)
+	rh := 0.0
+	for i, m := range y.Months {
+		if m.Outside < 13 {
+			rh += p.Site.Months.RelativeHumidity[i] / n
+		}
+	}
+	air.Outside, err = psychro.FromRelativeHumidity(outside/n, rh, a.Air.Pressure)
+	require.NoError(t, err)
+	air.Wind, air.Cloud = 2.2, 0.6
+	r, err := h.Loss(air, 1)
+	require.NoError(t, err)
+	rise, dw := 13-outside/n, air.Inside.HumidityRatio()-air.Outside.HumidityRatio()
+	vented := (7 - answers.Evaporation(&r, air)) / 3600 / dw // kg/s
+	require.InEpsilon(t, vented*287.04*286.15*(1+1.608*air.Inside.HumidityRatio())/pressure, y.Vented, 0.002)
+	night := 0.0
+	for i, m := range y.Months {
+		if m.Outside < 13 {
+			// Day length by the sun's declination in the middle of the month.
+			dec := 0.409 * math.Sin(2*math.Pi/365*(30.4*(float64(i)+0.5)+1)-1.39)
+			night += (1 - math.Acos(-math.Tan(50.6*math.Pi/180)*math.Tan(dec))/math.Pi) / n
+		}
+	}
+	work := r.Latent + vented*(dw*(2.501e6-2326*13)+(1006+1860*air.Outside.HumidityRatio())*rise)
+	ground := a.Wet.GroundYear / (13 - mean(p.Site.Months.Temperature))
+	door := a.Doors[0].Daily * 1000 / 24 / rise
+	require.InEpsilon(t, (r.Total-r.Latent-r.Ground.Total+night*work)/rise+ground+door, y.Loss, 0.002)
+	require.InEpsilon(t, a.Doors[0].Each*20/1000, a.Doors[0].Daily, 1e-9)
 	require.InEpsilon(t, lamps, y.LampEnergy, 1e-9)
 	require.InEpsilon(t, lamps*0.31, y.LampCost, 1e-9)
 	require.InEpsilon(t, y.HeatCost+y.LampCost+y.FanCost, y.Total, 1e-9)

@@ -59,9 +59,15 @@ func (h *House) loss(air envelope.HouseAir, month float64, drawn bool) (envelope
 	if err != nil {
 		return r, fmt.Errorf("heat loss: %w", err)
 	}
+	h.assume(&r, air.Inside.Temperature()-air.Outside.Temperature())
+	return r, nil
+}
+
+// assume puts the plan's assumptions in place of what the library computes; rise
+// is the inside over the outside air, K.
+func (h *House) assume(r *envelope.HouseLoss, rise float64) {
 	a := h.Plan.Assumptions
 	dryFilm := r.DryTotal - r.Total
-	rise := air.Inside.Temperature() - air.Outside.Temperature()
 	if a.NoGroundLoss {
 		r.Total -= r.Ground.Total
 		r.Ground = envelope.GroundFlow{Month: r.Ground.Month, Inside: r.Ground.Inside, Outside: r.Ground.Outside}
@@ -76,7 +82,6 @@ func (h *House) loss(air envelope.HouseAir, month float64, drawn bool) (envelope
 	}
 	r.DryTotal = r.Total + dryFilm
 	r.PerFloor, r.Coefficient = r.Total/h.Shape.FloorArea, r.Total/rise
-	return r, nil
 }
 
 // Evaporation is the water that must evaporate in the house to hold its

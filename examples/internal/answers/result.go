@@ -16,6 +16,7 @@ type Result struct {
 	Dry       Night      `json:"dry_night"`
 	Crop      float64    `json:"crop_evaporation_kg_h"`
 	Settled   float64    `json:"humidity_the_crop_makes_relative_humidity"`
+	Fog       float64    `json:"fog_kg_h"`
 	Heater    Heater     `json:"heater"`
 	Ducts     *Ducts     `json:"ducts"`
 	Ridge     Ridge      `json:"ridge_return"`
@@ -98,7 +99,8 @@ func (r *Result) air(h *House) error {
 	h.Drier = drier
 	r.Air = h.designAir(k)
 	r.Crop = p.Crop.Vapour
-	air, _, err := h.settled(h.Night.Outside, h.Night.Inside.Temperature(), p.Crop.Vapour, n.Wind, n.Cloud, float64(n.Month), h.drawn())
+	air, _, fog, err := h.settled(weather{h.Night.Outside, n.Wind, n.Cloud, float64(n.Month), h.drawn()}, h.Night.Inside.Temperature())
+	r.Fog = fog
 	r.Settled = air.Inside.RelativeHumidity()
 	return err
 }

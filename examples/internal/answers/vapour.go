@@ -4,49 +4,40 @@ import (
 	"fmt"
 
 	"cloche.example/envelope"
+	"cloche.example/examples/internal/fromplan"
 	"cloche.example/psychro"
 )
 
-// settled is the air at whose humidity inside as much water evaporates, vapour
-// in kg/h, as condenses on the covers and leaks out, and the loss there. The house
-// is at t, °C. What is more than saturated air can hold falls as fog, and the
-// air is saturated.
-func (h *House) settled(outside psychro.State, t, vapour, wind, cloud, month float64, drawn bool) (envelope.HouseAir, envelope.HouseLoss, error) {
-	air := envelope.HouseAir{Outside: outside, Wind: wind, Cloud: cloud}
-	at := func(rh float64) (float64, envelope.HouseLoss, error) {
-		in, err := psychro.FromRelativeHumidity(t, rh, h.Pressure)
-		if err != nil {
-			return 0, envelope.HouseLoss{}, err
-		}
-		air.Inside = in
-		r, err := h.loss(air, month, drawn)
-		return Evaporation(&r, air) - vapour, r, err
+// weather is what a house stands in for a mean of many hours, or for a night.
+type weather struct {
+	outside psychro.State
+	wind    float64 // m/s
+	cloud   float64 // fraction
+	month   float64
+	drawn   bool // the screen
+}
+
+// settled is the air inside, at t, °C, in which as much water evaporates as
+// condenses on the covers and leaks out: what crop and soil set free. The loss
+// is that of the house there, and fog, kg/h, what even saturated air does not get
+// rid of.
+func (h *House) settled(w weather, t float64) (air envelope.HouseAir, r envelope.HouseLoss, fog float64, err error) {
+	air = envelope.HouseAir{Outside: w.outside, Wind: w.wind, Cloud: w.cloud}
+	if air.Inside, err = psychro.FromRelativeHumidity(t, 0.5, h.Pressure); err != nil {
+		return air, r, 0, err
 	}
-	dry, err := h.dryInside(outside, t)
+	k, _, err := fromplan.Conditions(h.Plan, air, w.month, w.drawn)
 	if err != nil {
-		return air, envelope.HouseLoss{}, fmt.Errorf("humidity inside: %w", err)
+		return air, r, 0, err
 	}
-	low, high := min(dry.RelativeHumidity(), 1), 1.0
-	over, r, err := at(high)
-	if err != nil || over <= 0 {
-		return air, r, err
+	b, err := h.Envelope.SolveVapour(k, envelope.VapourSources{Released: h.Plan.Crop.Vapour / 3600})
+	if err != nil {
+		return air, r, 0, fmt.Errorf("humidity inside: %w", err)
 	}
-	under := -vapour
-	for range 30 {
-		mid := low + (high-low)*min(0.9, max(0.1, -under/(over-under)))
-		value, loss, err := at(mid)
-		if err != nil {
-			return air, loss, err
-		}
-		r = loss
-		if value > 0 {
-			high, over = mid, value
-		} else {
-			low, under = mid, value
-		}
-		if high-low < 2e-3 || max(value, -value) < 1e-3*vapour {
-			return air, r, nil
-		}
+	if air.Inside, err = psychro.FromRelativeHumidity(t, min(1, b.Humidity), h.Pressure); err != nil {
+		return air, r, 0, err
 	}
-	return air, r, nil
+	r = b.Loss
+	h.assume(&r, t-w.outside.Temperature())
+	return air, r, 3600 * b.Fog, nil
 }

@@ -31,8 +31,8 @@ func (r *Result) warn() {
 		r.warning("wet_night_asks_more_water", "To hold %.0f %% inside, %.1f kg of water must evaporate in an hour; the plan's crop and soil set %.1f kg free, which makes %.0f %%.",
 			100*r.Wet.Humidity, r.Wet.Evaporation, r.Crop, 100*r.Settled)
 	}
-	if r.Settled >= 1 {
-		r.warning("fog", "Crop and soil set more water free on the design night than covers and leaks take: the air turns to fog. Vent, or set less free.")
+	if r.Fog > 0 {
+		r.warning("fog", "Crop and soil set more water free on the design night than covers and leaks take: %.1f kg/h of it turn to fog. Vent, or set less free.", r.Fog)
 	}
 	if r.Ducts != nil && r.Ducts.Rising {
 		r.warning("fan_unstable", "The fan's pressure rises with its flow where it works on these ducts: it may hunt.")

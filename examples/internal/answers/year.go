@@ -8,6 +8,7 @@ import (
 	"cloche.example/envelope"
 	"cloche.example/examples/internal/fromplan"
 	"cloche.example/examples/internal/plan"
+	"cloche.example/psychro"
 )
 
 // Year is the heat, light and money of a year, by the monthly method.
@@ -17,6 +18,7 @@ type Year struct {
 	Doors      float64   `json:"door_passages_w_k"` // part of the loss
 	Outside    float64   `json:"heated_months_outside_c"`
 	Humidity   float64   `json:"inside_relative_humidity"` // that settles there
+	Vented     float64   `json:"vented_against_damp_m3_s"` // by night, so that the humidity stays at its limit
 	Unmet      float64   `json:"beyond_the_heater_kwh"`
 	Heat       float64   `json:"heat_kwh"`
 	Gains      float64   `json:"gains_used_kwh"`
@@ -135,9 +137,8 @@ func lampHours(p *plan.Plan, sun Sun, l *Light) (h [12]float64) {
 }
 
 // seasonLoss is the loss per kelvin at the mean of the heated months under the
-// season's wind and cloud, with the humidity that the crop's water makes, and
-// with the screen drawn for its share of the time. The ground counts with its
-// steady coefficient.
+// season's wind and cloud, with the screen drawn for its share of the time. The
+// ground counts with its steady coefficient.
 func (h *House) seasonLoss(y *Year) error {
 	p := h.Plan
 	mean, rh, night, cold, n := 0.0, 0.0, 0.0, 0.0, 0.0
@@ -163,19 +164,7 @@ func (h *House) seasonLoss(y *Year) error {
 	if q := p.Screen; q != nil {
 		drawn = map[string]float64{"at night": night / n, "always": 1, "in the cold": cold / n}[q.Drawn]
 	}
-	of := func(screen bool) (float64, error) {
-		season := p.Site.HeatingSeason
-		air, r, err := h.settled(outside, y.SetPoint, p.Crop.Vapour, season.Wind, season.Cloud, 1, screen)
-		if err != nil {
-			return 0, fmt.Errorf("the year's loss: %w", err)
-		}
-		y.Humidity, y.air, y.loss = air.Inside.RelativeHumidity(), air, r
-		ground := h.Envelope.Ground().Total
-		if p.Assumptions.NoGroundLoss {
-			ground = 0
-		}
-		return (r.Total-r.Ground.Total)/(y.SetPoint-y.Outside) + ground, nil
-	}
+	of := func(screen bool) (float64, error) { return h.meanLoss(y, outside, night/n, screen) }
 	bare, screened := 0.0, 0.0
 	if drawn > 0 {
 		if screened, err = of(true); err != nil {
@@ -189,4 +178,42 @@ func (h *House) seasonLoss(y *Year) error {
 	}
 	y.Loss = math.Max(0.001, bare*(1-drawn)+screened*drawn)
 	return nil
+}
+
+// meanLoss is the loss per kelvin in the mean of the heated months. The humidity is
+// what the crop's water makes of it, no more than the plan's limit: outside air
+// carries the rest away. Heat that evaporates water and warms that air is the
+// heater's by night; by day it is the sun's, which loses it in what it gives.
+func (h *House) meanLoss(y *Year, outside psychro.State, night float64, screen bool) (float64, error) {
+	p := h.Plan
+	rise := y.SetPoint - y.Outside
+	w := weather{outside, p.Site.HeatingSeason.Wind, p.Site.HeatingSeason.Cloud, 1, screen}
+	air, r, _, err := h.settled(w, y.SetPoint)
+	if err != nil {
+		return 0, fmt.Errorf("the year's loss: %w", err)
+	}
+	vented, drier := 0.0, 0.0
+	if limit := p.SetPoints.Limits.RelativeHumidity; air.Inside.RelativeHumidity() > limit {
+		held := air
+		if held.Inside, err = fromplan.Air(p, y.SetPoint, limit); err != nil {
+			return 0, err
+		}
+		at, err := h.loss(held, w.month, screen)
+		if err != nil {
+			return 0, fmt.Errorf("the year's loss: %w", err)
+		}
+		if drier = held.Inside.HumidityRatio() - outside.HumidityRatio(); drier > 0 {
+			air, r = held, at
+			vented = max(0, p.Crop.Vapour-Evaporation(&r, air)) / 3600 / drier
+		}
+	}
+	y.Humidity, y.air, y.loss = air.Inside.RelativeHumidity(), air, r
+	y.Vented = vented * air.Inside.SpecificVolume()
+	latent := r.Latent + vented*drier*(2.501e6-2326*y.SetPoint)
+	warmed := vented * (1006 + 1860*outside.HumidityRatio()) * rise
+	ground := h.Envelope.Ground().Total
+	if p.Assumptions.NoGroundLoss {
+		ground = 0
+	}
+	return (r.Total-r.Latent-r.Ground.Total+night*(latent+warmed))/rise + ground, nil
 }
