@@ -184,6 +184,18 @@ func TestBedAgainstSchumann(t *testing.T) {
 	}
 }
 
+// A quarter of a transfer unit to a cell, and to a part of a step.
+func TestBedIsCutFine(t *testing.T) {
+	air := DryAir(20, 101325)
+	b := DefaultRockBed()
+	b.Area, b.Depth, b.DesignFlow = 2, 10, 0.3
+	s, err := NewRockBedStore(b, 10, air)
+	require.NoError(t, err)
+	h := bedTransfer(0.15*air.Density, b.Stone)
+	require.Len(t, s.temp, int(math.Ceil(h*10/(0.15*air.Density*air.HeatCapacity)/0.25)))
+	require.Equal(t, 1+int(h/((1-b.Void)*b.StoneCapacity)*86400/0.25), s.parts(0.3, 24*time.Hour))
+}
+
 // Without water the moist step is the plain one.
 func TestMoistBedWithoutWaterIsTheDryOne(t *testing.T) {
 	air := DryAir(30, 101325)
