@@ -89,7 +89,7 @@ func solveHouseVapour(v []float64) (r Result, err error) {
 		}
 		return b.Total / 1000
 	})
-	r.Picture, err = charts("Humidity and load over the vapour set free", "Above, the humidity rises with the vapour; below, the load rises with it.", "What evaporates must be evaporated: vapour costs heat, and the cold covers pump it out.",
+	r.Picture, err = charts("Humidity and load over the vapour set free", "Above, the humidity rises with the vapour; below, the load rises with it.", "The water that evaporates costs heat, and the cold covers take it out of the air.",
 		chart{title: "humidity", x: "vapour set free, g/(m² h)", y: "humidity, %", zero: true, high: 200, curves: []curve{humidity}, marks: []mark{{"here", v[4], 100 * b.Humidity}}},
 		chart{title: "load", x: "vapour set free, g/(m² h)", y: "load, kW", zero: true, high: 200, curves: []curve{load}, marks: []mark{{"here", v[4], b.Total / 1000}}})
 	return r, err
