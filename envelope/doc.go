@@ -219,8 +219,7 @@
 //
 // Of 1,000,000 random covers of the trade in weather as it comes, and as many over
 // the whole domain, every one closes to 1e-9 W/m². Of as many at the ends of the
-// ranges 17 close to 1e-7 alone, where the inner face is known to the last digit,
-// and one is refused as not converged (go test ./envelope -run TestCampaign -covers
+// ranges 7 are refused as not converged and the others close to 2e-9 (go test ./envelope -run TestCampaign -covers
 // 1000000).
 //
 // Frost that dries off a declared wet face takes the heat of sublimation; where

@@ -51,7 +51,7 @@ func realistic(r *rand.Rand) (Cover, CoverConditions) {
 }
 
 // TestCampaign solves a million covers with -covers 1000000: every one closes,
-// but for one at the ends of the ranges, which is refused.
+// but for 7 at the ends of the ranges, which are refused.
 func TestCampaign(t *testing.T) {
 	n := max(*campaign, 3000)
 	made := func(draw func(*rand.Rand) ([]Layer, []Gap, CoverConditions)) func(*rand.Rand) (Cover, CoverConditions) {
@@ -92,7 +92,7 @@ func TestCampaign(t *testing.T) {
 		}
 		require.LessOrEqual(t, worst, limit)
 		if name == "extreme" {
-			require.LessOrEqual(t, open, n/1e5) // one in a million
+			require.LessOrEqual(t, open, n/1e5) // ten in a million
 		} else {
 			require.Zero(t, open, name)
 		}
