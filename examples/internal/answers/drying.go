@@ -45,13 +45,13 @@ func (h *House) Drying() (Drying, error) {
 	if err := errors.Join(e1, e2); err != nil {
 		return Drying{}, err
 	}
-	r := Drying{Wanted: p.SetPoints.Limits.RelativeHumidity, InsideW: wanted.HumidityRatio(), OutsideW: outside.HumidityRatio(), Released: p.Crop.Vapour, Hours: p.WinterDrying.Lasts}
+	r := Drying{Wanted: p.SetPoints.Limits.RelativeHumidity, InsideW: wanted.HumidityRatio(), OutsideW: outside.HumidityRatio(), Released: p.WinterDrying.Vapour, Hours: p.WinterDrying.Lasts}
 	air := envelope.HouseAir{Inside: wanted, Outside: outside, Wind: p.Site.HeatingSeason.Wind, Cloud: p.Site.HeatingSeason.Cloud}
 	loss, err := h.loss(air, float64(p.Site.WinterNight.Month), false)
 	if err != nil {
 		return r, err
 	}
-	c := ventilation.DryingCase{Wanted: wanted, Outside: outside, Release: p.Crop.Vapour / 3600, Recovery: p.WinterDrying.HeatRecovery}
+	c := ventilation.DryingCase{Wanted: wanted, Outside: outside, Release: p.WinterDrying.Vapour / 3600, Recovery: p.WinterDrying.HeatRecovery}
 	for _, f := range loss.Facets {
 		if f.Area > 0 {
 			for left := f.Area; left > 0; left -= largest {

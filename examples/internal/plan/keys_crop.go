@@ -14,7 +14,7 @@ var keysCrop = []Key{
 	num("crop.light_extinction_ratio", "ratio", 0.1, 1.2, 0.48, "of the sun per unit of leaf area"),
 	num("crop.sun_reflected_fraction", "fraction", 0, 0.6, 0.2, "by the leaves"),
 	one("crop.stomata", "tomato|grass", "tomato", "published behaviour that stands for the leaf pores"),
-	derived("crop.vapour_kg_h", "kg/h", 0, 5000, vapourRule, "0.074 kg/h for each m² of floor", "set free at night by crop and soil together"),
+	derived("crop.vapour_kg_h", "kg/h", 0, 5000, vapourRule, "0.02 kg/h for each m² of floor", "set free at night by crop and soil together"),
 	num("crop.transpired_sun_fraction", "fraction", 0, 0.95, 0.45, "of the sun in the house at noon that evaporates water"),
 	group("irrigation", "water for the crop"),
 	num("irrigation.efficiency_fraction", "fraction", 0.2, 1, 0.85, "of the water given that the roots can take"),

@@ -59,6 +59,7 @@ var keysVents = []Key{
 	num("pads.speed_m_s", "m/s", 0.1, 3, 1.25, "at the face, where that was measured"),
 	num("pads.salt_ratio", "ratio", 1.1, 100, 3, "in the sump over the supply"),
 	group("winter_drying", "damp air vented on a winter morning"),
+	derived("winter_drying.vapour_kg_h", "kg/h", 0, 5000, dampRule, "0.074 kg/h for each m² of floor", "set free by crop and soil on such a morning"),
 	num("winter_drying.lasts_h", "h", 0.1, 24, 3, "how long the venting lasts"),
 	num("winter_drying.heat_recovery_fraction", "fraction", 0, 0.95, 0, "of a heat exchanger between the two airs"),
 	group("prices", "besides the heater's fuel"),

@@ -76,6 +76,7 @@ type Pads struct {
 
 // WinterDrying is the section winter_drying: damp air vented on a winter morning.
 type WinterDrying struct {
+	Vapour       float64 `json:"vapour_kg_h"`            // kg/h, 0 to 5000; set free by crop and soil on such a morning
 	Lasts        float64 `json:"lasts_h"`                // h, 0.1 to 24; how long the venting lasts
 	HeatRecovery float64 `json:"heat_recovery_fraction"` // fraction, 0 to 0.95; of a heat exchanger between the two airs
 }

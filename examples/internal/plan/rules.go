@@ -47,7 +47,10 @@ func cropheightRule(p *Plan, _ int) float64 {
 	return math.Min(1, 0.6*(p.House.RidgeHeight+p.House.Depth))
 }
 
-func vapourRule(p *Plan, _ int) float64     { return 0.074 * floorArea(p.House) }
+// A crop sets 20 g/(m² h) free in a closed house at night, as measured houses
+// do, and several times that on a morning after watering.
+func vapourRule(p *Plan, _ int) float64     { return 0.02 * floorArea(p.House) }
+func dampRule(p *Plan, _ int) float64       { return 0.074 * floorArea(p.House) }
 func powerRule(p *Plan, _ int) float64      { return 360 * floorArea(p.House) }
 func heaterflowRule(p *Plan, _ int) float64 { return 0.022 * p.Heater.Power / 1000 }
 
