@@ -69,6 +69,9 @@ func (o *keeping) temper(least, most float64) error {
 	}
 	if hot {
 		o.x = near
+	} else if least == most { // the vents have no choice
+		o.short = true
+		return nil
 	}
 	return o.vent(least, most)
 }

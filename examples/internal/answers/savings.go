@@ -160,13 +160,13 @@ func (s *Saving) saved(before Year, heat, money, interest float64) {
 	}
 	if money > 0 {
 		s.Years = some(s.Cost / money)
-		s.Interest = some(paidBack(s.Cost, money, interest))
+		s.Interest = some(PaidBack(s.Cost, money, interest))
 	}
 }
 
-// paidBack is after how many years the money saved each year, at its end, has
+// PaidBack is after how many years the money saved each year, at its end, has
 // paid what was spent and the interest on it; infinite when it never does.
-func paidBack(cost, yearly, interest float64) float64 {
+func PaidBack(cost, yearly, interest float64) float64 {
 	if interest == 0 {
 		return cost / yearly
 	}

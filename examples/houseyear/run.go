@@ -1,0 +1,102 @@
+package main
+
+import (
+	"context"
+	"fmt"
+	"math"
+
+	"cloche.example/envelope"
+	"cloche.example/ventilation"
+)
+
+// year is the house in every hour of the weather.
+type year struct {
+	house    *house
+	State    []ventilation.ClimateState // every term of the hour's balance; zero where Failed
+	Failed   []bool                     // hours without a state
+	Why      error                      // of the first of them
+	Opening  []float64                  // fraction
+	Soil     []float64                  // °C, mean of the hour
+	Mass     []float64                  // °C, of the structure
+	Daylight []float64                  // µmol/(m² s) on the trays, unshaded
+	Burn     []float64                  // fraction of the hour that the lamps burn
+	Wind     []float64                  // m/s at the house
+	Sky      []float64                  // °C
+	Pressure float64                    // Pa
+}
+
+// solve runs the hours through the climate of the house. One hour more than there
+// are is solved, so that the rule is told of the last one.
+func (h *house) solve(ctx context.Context) (*year, error) {
+	s, n := h.weather, h.weather.Hours()
+	y := &year{house: h, Failed: make([]bool, n), Daylight: make([]float64, n), Burn: make([]float64, n)}
+	if err := h.lighting(y); err != nil {
+		return nil, err
+	}
+	var err error
+	if y.Wind, err = windAtHouse(h.plan, s); err != nil {
+		return nil, err
+	}
+	y.Sky = skies(h.plan, s)
+	for _, p := range s.Pressure {
+		y.Pressure += p / float64(n)
+	}
+	y.State = make([]ventilation.ClimateState, n)
+	var gain envelope.SolarGain
+	hours := ventilation.Hours{
+		Temperature: more(s.Temperature), RelativeHumidity: more(s.RelativeHumidity), Sun: more(s.Global), Wind: more(y.Wind), Sky: more(y.Sky),
+		Pressure: y.Pressure, Settings: h.settings(y), Soil: h.soil, Structure: h.mass,
+		Rule: rule{h, ctx, s.Wind, y.State},
+		Gain: func(i int) (*envelope.SolarGain, error) {
+			err := h.glazing.GainTo(&gain, h.sunlight(min(i, n-1)))
+			return &gain, err
+		},
+	}
+	all, err := h.climate.YearTo(nil, hours)
+	if ctx.Err() != nil {
+		return nil, ctx.Err()
+	}
+	if all == nil {
+		return nil, err
+	}
+	y.Why = err
+	y.Opening, y.Soil, y.Mass = all.Opening[:n], all.Soil[:n], all.Structure[:n]
+	for i := range n {
+		if y.Failed[i] = math.IsNaN(all.Temperature[i]); y.Failed[i] {
+			y.State[i] = ventilation.ClimateState{}
+		}
+	}
+	return y, y.tooMany()
+}
+
+// tooMany refuses a year of which more than a hundredth has no state.
+func (y *year) tooMany() error {
+	failed := 0
+	for _, f := range y.Failed {
+		if f {
+			failed++
+		}
+	}
+	if failed > len(y.Failed)/100 {
+		return fmt.Errorf("the weather and the house do not fit: %w", y.Why)
+	}
+	return nil
+}
+
+// more repeats the last value.
+func more(v []float64) []float64 { return append(v[:len(v):len(v)], v[len(v)-1]) }
+
+// settings are what lamps and fog do in each hour, and once more the last.
+func (h *house) settings(y *year) []ventilation.Setting {
+	out := make([]ventilation.Setting, len(y.Burn)+1)
+	area := h.steady.House.Shape.FloorArea
+	for i, on := range y.Burn {
+		w := on * h.lamps.power
+		out[i].Lamps = ventilation.LampHeat{Light: w * h.lamps.share, Air: w * (1 - h.lamps.share)}
+		if f := h.plan.Fog; f != nil && h.weather.Global[i] > f.AboveSun {
+			out[i].Mist = f.Spray / 1000 / 3600 * area * f.Evaporated
+		}
+	}
+	out[len(y.Burn)] = out[len(y.Burn)-1]
+	return out
+}

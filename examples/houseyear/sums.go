@@ -1,0 +1,176 @@
+package main
+
+import (
+	"math"
+
+	"cloche.example/examples/internal/fromplan"
+	"cloche.example/ventilation"
+)
+
+// sums are what comes together in a month or in the whole time. Heat that goes
+// out of the house is positive among the losses, heat that comes in among the
+// gains; the two differ by what house and soil have stored and by nothing else.
+type sums struct {
+	Month   int     `json:"month"` // 1 to 12; 0 for the whole time
+	Hours   int     `json:"hours_count"`
+	Outside float64 `json:"outside_c"`
+	Inside  float64 `json:"inside_c"`
+
+	CoverAir  float64 `json:"covers_to_air_kwh"`    // with what condensing sets free on them, sun on the covers apart
+	CoverSky  float64 `json:"covers_to_sky_kwh"`    // beyond what surroundings as warm as the air would take
+	Ground    float64 `json:"into_ground_kwh"`      // from the floor
+	Structure float64 `json:"into_structure_kwh"`   // less the sun that it takes up itself
+	Leakage   float64 `json:"leakage_kwh"`          // sensible
+	Venting   float64 `json:"venting_kwh"`          // sensible, with the heater off
+	Drying    float64 `json:"venting_heated_kwh"`   // sensible, through vents while the heater works: for humidity
+	Latent    float64 `json:"vapour_out_kwh"`       // with the air that leaves
+	SunCover  float64 `json:"sun_in_covers_kwh"`    // what the covers take up
+	Sun       float64 `json:"sun_inside_kwh"`       // what crop and floor take up
+	Lamps     float64 `json:"lamps_heat_kwh"`       // of which some goes out again as light
+	Heater    float64 `json:"heater_kwh"`           // useful heat
+	Water     float64 `json:"water_enthalpy_kwh"`   // of liquid water that crop and soil take up and covers shed
+	Fuel      float64 `json:"heater_energy_kwh"`    // fuel by its lower heating value, or electricity
+	LampPower float64 `json:"lamps_electric_kwh"`   //
+	FanPower  float64 `json:"fan_controls_kwh"`     // of the heater
+	DayLight  float64 `json:"daylight_mol_m2"`      // on the trays
+	LampLight float64 `json:"lamps_mol_m2"`         //
+	Drawn     float64 `json:"transpired_kg"`        //
+	Soil      float64 `json:"from_floor_kg"`        // evaporated
+	Fog       float64 `json:"fog_kg"`               // evaporated
+	Condensed float64 `json:"condensed_kg"`         // on the covers
+	Fell      float64 `json:"fell_as_mist_kg"`      // from air that can hold no more
+	Vented    float64 `json:"vapour_vented_kg"`     //
+	Given     float64 `json:"irrigation_kg"`        //
+	Cold      int     `json:"cold_hours_count"`     // more than half a kelvin below the set-point
+	Hot       int     `json:"hot_hours_count"`      // above the plan's limit
+	Humid     int     `json:"humid_hours_count"`    // above the plan's limit
+	Dripping  int     `json:"dripping_hours_count"` // more than 1 g/(m² h) of floor condenses
+	Heated    int     `json:"heated_hours_count"`   //
+	VentHours int     `json:"vents_open_hours_count"`
+	Failed    int     `json:"without_state_hours_count"`
+	Dark      int     `json:"dark_days_count"` // short of the crop's least light
+	Days      int     `json:"days_count"`
+}
+
+const kWh = 3.6e6 / 3600 // W over an hour
+
+// drips is the condensation above which an hour counts as dripping, kg/(s m²).
+const drips = 1e-3 / 3600
+
+// chilly is how far below the set-point the house counts as cold, K.
+const chilly = 0.5
+
+// add counts hour i.
+func (t *sums) add(y *year, i int) {
+	h, x := y.house, &y.State[i]
+	p := h.plan
+	t.Hours++
+	t.Outside += h.weather.Temperature[i]
+	t.DayLight += y.lit(i) * 0.0036
+	t.LampLight += y.Burn[i] * h.lamps.ppfd * 0.0036
+	t.LampPower += y.Burn[i] * h.lamps.power / 1000
+	if y.Failed[i] {
+		t.Failed++
+		return
+	}
+	area := h.steady.House.Shape.FloorArea
+	t.Inside += x.Temperature
+	q := split(x, y.Opening[i])
+	lamp := y.lampShare(i)
+	absorbed := x.SunCanopy + x.SunFloor
+	t.CoverSky += x.SkyLoss / kWh
+	t.CoverAir += (x.CoverLoss - x.SkyLoss + x.SunCover) / kWh
+	t.SunCover += x.SunCover / kWh
+	t.Ground += x.Ground / kWh
+	t.Structure += x.ToStructure / kWh
+	t.Leakage += q.leak / kWh
+	if x.Heat > 0 {
+		t.Drying += q.vent / kWh
+		t.Heated++
+	} else {
+		t.Venting += q.vent / kWh
+	}
+	t.Latent += x.AirLatent / kWh
+	t.Sun += absorbed * (1 - lamp) / kWh
+	t.Lamps += (absorbed*lamp + x.LampAir) / kWh
+	t.Heater += x.Heat / kWh
+	t.Water += (x.Liquid + x.MoistureHeat) / kWh
+	t.Fuel += y.fuel(i) / kWh
+	t.FanPower += x.Heat / p.Heater.Power * (h.fan + p.Heater.Electric) / kWh
+	t.Drawn += 3600 * x.Transpired
+	t.Soil += 3600 * x.Soil
+	t.Fog += 3600 * x.Mist
+	t.Condensed += 3600 * x.Condensed
+	t.Fell += 3600 * x.Drip
+	t.Vented += 3600 * x.ByAir
+	t.Given += 3600 * max(0, x.Transpired+x.Soil) / p.Irrigation.Efficiency / (1 - p.Irrigation.Leaching)
+	count(&t.Cold, x.Temperature < y.setPoint(i)-chilly)
+	count(&t.Hot, x.Temperature > p.SetPoints.Limits.Hot)
+	count(&t.Humid, x.RelativeHumidity > p.SetPoints.Limits.RelativeHumidity+0.005)
+	count(&t.Dripping, x.Condensed > drips*area)
+	count(&t.VentHours, y.Opening[i] > 1e-6)
+}
+
+func count(n *int, yes bool) {
+	if yes {
+		*n++
+	}
+}
+
+// airFlows is the sensible heat that air takes out, W, by the way it goes.
+type airFlows struct{ leak, vent float64 }
+
+// split parts what the air takes between leaks and vents by the mass that goes
+// each way.
+func split(x *ventilation.ClimateState, opening float64) airFlows {
+	if x.DryAir <= 0 || opening <= 0 {
+		return airFlows{leak: x.AirSensible}
+	}
+	f := x.Leakage / x.DryAir
+	return airFlows{f * x.AirSensible, (1 - f) * x.AirSensible}
+}
+
+// lit is the daylight on the trays with the shade that was drawn, µmol/(m² s).
+func (y *year) lit(i int) float64 {
+	w := y.house.weather
+	return y.Daylight[i] * (1 - shade(y.house.plan, w.Global[i], y.screen(i)))
+}
+
+// lampShare is the part of the light above the crop that comes from lamps.
+func (y *year) lampShare(i int) float64 {
+	h, x := y.house, &y.State[i]
+	lamp := y.Burn[i] * h.lamps.power * h.lamps.share
+	all := x.SunCanopy + x.SunFloor + x.SunReflected
+	if all <= 0 {
+		return 0
+	}
+	return math.Min(1, lamp/all)
+}
+
+// fuel is what the heater takes in hour i, W. A burner stands ready in months that
+// are colder in the mean than the house is kept by day.
+func (y *year) fuel(i int) float64 {
+	h := y.house
+	if heat := y.State[i].Heat; heat > 0 {
+		return h.source.Energy(heat, 1)
+	}
+	if h.plan.Site.Months.Temperature[h.weather.Time[i].Month()-1] < h.plan.SetPoints.Day.Temperature {
+		return h.source.Burner.FuelPower(0) / h.source.Ratio
+	}
+	return 0
+}
+
+// screen tells whether the screen is drawn in hour i.
+func (y *year) screen(i int) bool {
+	w := y.house.weather
+	return fromplan.Drawn(y.house.plan, w.Temperature[i], w.Global[i])
+}
+
+// setPoint is what the heater holds in hour i, °C.
+func (y *year) setPoint(i int) float64 {
+	q := y.house.plan.SetPoints
+	if byDay(q, float64(y.house.weather.Time[i].Hour())) {
+		return q.Day.Temperature
+	}
+	return q.Night.Temperature
+}
