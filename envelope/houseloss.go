@@ -85,7 +85,8 @@ type HouseLoss struct {
 	// others send: 1e-8, more where a cover jumps between two states.
 	RadiantResidual float64
 
-	mutual []mutual // used again from hour to hour
+	mutual []mutual // used again from hour to hour, where the search begins
+	floor  float64  // W/m², emission of the floor then
 }
 
 // Loss returns the heat that the house loses in the conditions k. The error
@@ -97,14 +98,16 @@ func (h *House) Loss(k HouseConditions) (HouseLoss, error) {
 }
 
 // LossTo is Loss that writes to dst and uses its slices again: no allocation
-// from the second hour on. On an error dst is undefined.
+// from the second hour on. Facets that see each other are sought from what
+// dst holds of the hour before, and end within RadiantResidual of what they
+// would from the start. On an error dst is undefined.
 func (h *House) LossTo(dst *HouseLoss, k *HouseConditions) error {
 	inside, outside, err := h.states(k)
 	if err != nil {
 		return err
 	}
 	p := &h.plan
-	*dst = HouseLoss{Facets: dst.Facets[:0], Annexes: dst.Annexes[:0], mutual: dst.mutual[:0]}
+	*dst = HouseLoss{Facets: dst.Facets[:0], Annexes: dst.Annexes[:0], mutual: dst.mutual, floor: dst.floor}
 	if err := h.solveFacets(dst, k); err != nil {
 		return err
 	}

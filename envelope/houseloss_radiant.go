@@ -55,6 +55,7 @@ const (
 	sweepLimit   = 1e-11 // W/m², change of a sweep over the linear exchange that ends it
 	sweeps       = 500   // sweeps; each leaves a third of the error or less unless facets are mirrors
 	mostFlips    = 4     // changes between wet and dry after which a facet is taken as wet: a film that water makes opaque may have no state that agrees with what the others then send
+	mostSeen     = 1500  // W/m², more than any face inside receives: the search does not begin there
 	firstDrop    = 0.3   // of inside over outside air that facets lie below the inside air at first
 )
 
@@ -110,11 +111,24 @@ func (h *House) solveEnclosure(dst *HouseLoss, k *HouseConditions, one *CoverCon
 	floor := standard.emission(k.radiant())
 	start := standard.emission(k.Inside - firstDrop*(k.Inside-k.Outside))
 	n := len(dst.Facets)
-	dst.mutual = dst.mutual[:0]
+	near := len(dst.mutual) == n && dst.floor > 0
+	if !near {
+		dst.mutual = dst.mutual[:0]
+	}
 	for i := range n {
 		w := h.room.warm[i]
-		dst.mutual = append(dst.mutual, mutual{seen: w*floor + (1-w)*start})
+		cold := mutual{seen: w*floor + (1-w)*start}
+		if !near {
+			dst.mutual = append(dst.mutual, cold)
+			continue
+		}
+		x := &dst.mutual[i]
+		seen := x.seen + w*(floor-dst.floor)
+		if *x = cold; seen > 0 && seen < mostSeen {
+			x.seen = seen
+		}
 	}
+	dst.floor = 0 // until solved
 	m := dst.mutual
 	damping := 1.0
 	for round := range mutualRounds {
@@ -147,7 +161,7 @@ func (h *House) solveEnclosure(dst *HouseLoss, k *HouseConditions, one *CoverCon
 			off = max(off, math.Abs(h.receives(m, i, floor)-m[i].seenBefore))
 		}
 		if off <= mutualLimit || round == mutualRounds-1 && off <= jumpLimit {
-			dst.RadiantResidual = off
+			dst.RadiantResidual, dst.floor = off, floor
 			h.splitEnclosure(dst, k, floor)
 			return nil
 		}
