@@ -51,8 +51,8 @@ func (m Model) FromRelativeHumidityOver(surface Surface, t, rh, p float64) (Stat
 
 // FromHumidityRatio returns air of temperature t, °C, -100 to 200, humidity
 // ratio w, kg/kg dry air, 0 to 1000, and pressure p, Pa, 30e3 to 200e3. The
-// error names each input outside its range; w above saturation is refused, not
-// taken for vapour.
+// error names each input outside its range; w above saturation is refused,
+// since the excess would be fog.
 func FromHumidityRatio(t, w, p float64) (State, error) { return RealGas.FromHumidityRatio(t, w, p) }
 
 // FromHumidityRatio is the function of the same name for model m: t, °C, -100

@@ -41,8 +41,9 @@ func (m Model) FromEnthalpy(t, h, p float64) (State, error) {
 
 // FromSpecificVolume returns air of temperature t, °C, -100 to 200, specific
 // volume v, m³/kg dry air, that of dry to that of saturated air, and pressure
-// p, Pa, 30e3 to 200e3. Ill conditioned: an error of 0.1 % in v is one of
-// 0.0006 in the humidity ratio. The error names each input outside its range.
+// p, Pa, 30e3 to 200e3. Ill conditioned: an error of 0.1 % in v makes one of
+// 0.0006 kg/kg in the humidity ratio. The error names each input outside its
+// range.
 func (m Model) FromSpecificVolume(t, v, p float64) (State, error) {
 	xs, err := m.air(t, p)
 	if err != nil {
@@ -53,8 +54,8 @@ func (m Model) FromSpecificVolume(t, v, p float64) (State, error) {
 
 // FromDegreeOfSaturation returns air of temperature t, °C, -100 to 200 and
 // below boiling, and pressure p, Pa, 30e3 to 200e3, whose humidity ratio is the
-// fraction mu, 0 to 1, of that of saturated air. The error names each input
-// outside its range.
+// fraction mu, 0 to 1, of that of saturated air at the same temperature and
+// pressure. The error names each input outside its range.
 func (m Model) FromDegreeOfSaturation(t, mu, p float64) (State, error) {
 	xs, err := m.air(t, p)
 	if err != nil || !fractionsRange.Contains(mu) {

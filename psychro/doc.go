@@ -19,52 +19,54 @@
 // is the vapour pressure over the saturation pressure of pure water, and there
 // is no degree of saturation.
 //
-// # Which function to take
+// # Which function to use
 //
 // FromRelativeHumidity, FromHumidityRatio, FromDewPoint and FromWetBulb make a
 // State of the real gas. All other pairs, and the ideal gas, are methods of
 // Model: psychro.RealGas.FromEnthalpy(...). A State's methods give one property
-// each; State.Properties gives all in one struct, and those that few need
-// (entropy, mole fraction, specific humidity, the numbers of Prandtl, Schmidt
-// and Lewis, the psychrometric constant) there alone. Specific humidity q and
-// mole fraction x need no constructor: the humidity ratio is q/(1 - q), the
-// vapour pressure x p.
+// each; State.Properties gives all in one struct, including the less common
+// ones that have no method of their own (entropy, mole fraction, specific
+// humidity, the Prandtl, Schmidt and Lewis numbers, the psychrometric
+// constant). Specific humidity q and mole fraction x need no constructor: the
+// humidity ratio is q/(1 - q), the vapour pressure x p.
 //
 // # What is not modelled
 //
 // Third virial coefficients and the air dissolved in water, which together move
 // the enhancement factor by 0.006 % at most below 60 °C; salt and sorption; air
-// of another composition than the atmosphere's; fog that has not settled at the
-// temperature of its air; water hotter than its boiling point, and with it the
-// latent heat above 110 °C. Transport properties are those of air to a per cent
-// or so, diffusivity to several.
+// whose composition differs from the atmosphere's; fog that has not settled at
+// the temperature of its air; water hotter than its boiling point, and with it
+// the latent heat above 110 °C. Transport properties are good to a per cent or
+// two, the diffusivity to several per cent.
 //
 // # Accuracy
 //
 // Against [HerRP09], -40 to 60 °C and 70 to 105 kPa: humidity ratio 0.01 %,
 // volume 0.004 %, enthalpy the larger of 20 J/kg and 0.03 %, heat capacity 0.2
-// %, dew point 0.001 K from the relative humidity and 0.0015 K from the humidity
-// ratio, wet bulb 0.0021 K. To 80 °C: humidity ratio 0.03 %, volume 0.02 %, heat
-// capacity 0.6 %, dew point 0.003 K. Above, in air near saturation, the error
-// grows as the saturation pressure nears the total pressure, up to 1.4 % of the
-// humidity ratio before boiling. Hot air of at most 0.05 kg/kg, 80 to 200 °C and
-// 80 to 101 kPa, against IAPWS G8-10: volume 0.002 %, enthalpy 10 J/kg or 0.01
-// %, heat capacity 0.02 %. Against IAPWS alone, its humid air and fugacity
-// formulations at random states: humidity ratio 0.015 %, volume 0.0021 %,
-// enthalpy 11 J/kg, dew point and wet bulb 0.0017 K. The two references differ
-// by 0.0023 % in volume, 0.0135 % in the enhancement factor and 9 J/kg in
-// enthalpy to 40 °C: no model can show less than that.
+// %, dew point 0.001 K from the relative humidity and 0.0015 K from the
+// humidity ratio, wet bulb 0.0021 K. To 80 °C: humidity ratio 0.03 %, volume
+// 0.02 %, heat capacity 0.6 %, dew point 0.003 K. Above 80 °C, in air near
+// saturation, the error grows as the saturation pressure nears the total
+// pressure, reaching 1.4 % of the humidity ratio just below boiling. Hot air of
+// at most 0.05 kg/kg, 80 to 200 °C and 80 to 101 kPa, against IAPWS G8-10:
+// volume 0.002 %, enthalpy 10 J/kg or 0.01 %, heat capacity 0.02 %. Against
+// IAPWS alone, its humid air and fugacity formulations at random states:
+// humidity ratio 0.015 %, volume 0.0021 %, enthalpy 11 J/kg, dew point and wet
+// bulb 0.0017 K. The two references differ by 0.0023 % in volume, 0.0135 % in
+// the enhancement factor and 9 J/kg in enthalpy to 40 °C: no model can be shown
+// to be closer than that.
 //
 // # Pairs and their inverses
 //
 // Any pair turned into any other and back returns to 1e-9 in the humidity ratio
 // and to 1e-9 K, from -20 to 80 °C, 2e-8 K to 200, where the relative humidity
-// is above 1 % or the air is hot; in drier air the deficit, the enthalpy and the
-// volume are those of dry air in all their digits but the last. In colder air
-// the vapour counts for less in anything that sums air and vapour: specific
+// is above 1 % or the air is hot; in drier air the deficit, the enthalpy and
+// the volume are those of dry air in all their digits but the last. In colder
+// air the vapour counts for less in anything that sums air and vapour: specific
 // volume returns to 4e-9 at -40 °C, 1e-6 at -70 and 6e-5 at -100; wet bulb and
-// enthalpy with the dry bulb to 4e-8 at -70 and 4e-6 at -100. Dew points below
-// -100 °C, of air so dry, are not accepted as input.
+// enthalpy with the dry bulb to 4e-8 at -70 and 4e-6 at -100. Air can be so dry
+// that its dew point lies below -100 °C; such dew points are not accepted as
+// input.
 //
 // Within 1 K of freezing a wet bulb has two branches: see State.WetBulb. Air
 // saturated over ice just below 0.01 °C holds up to 1.3e-4 more vapour than air
@@ -73,11 +75,11 @@
 //
 // # Batches
 //
-// The functions whose names end in To take columns, such as a year of hours, by
-// RealGas and at one pressure; their names say what the second column holds. A
-// nil dst allocates; otherwise all slices have one length, or the call panics;
-// dst may be one of the inputs. An hour whose inputs the constructor would
-// refuse gives NaN, so that a gap in a record stays a gap.
+// The functions whose names end in To work on columns, such as a year of hours,
+// with RealGas and at one pressure; their names say what the second column
+// holds. A nil dst allocates; otherwise all slices have one length, or the call
+// panics; dst may be one of the inputs. An hour whose inputs the constructor
+// would refuse gives NaN, so that a gap in a record stays a gap.
 //
 // # Sources
 //

@@ -117,9 +117,9 @@ func (m Model) condensedSlope(s Surface, t float64) (h, c float64) {
 }
 
 // LatentHeat returns the heat of evaporation of water, J/kg, at temperature t,
-// °C, -100 to 110, and of sublimation of ice below 0.01 °C; NaN outside.
-// The difference of the enthalpies that State uses, at the saturation pressure
-// of pure water.
+// °C, -100 to 110, and of sublimation of ice below 0.01 °C; NaN outside. It is
+// the difference between the enthalpies of vapour and of water or ice that
+// State uses, at the saturation pressure of pure water.
 func LatentHeat(t float64) float64 { return LatentHeatOver(SurfaceAt(t), t) }
 
 // LatentHeatOver returns the heat, J/kg, that takes water from surface s into

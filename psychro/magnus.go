@@ -34,9 +34,9 @@ func FAO56Saturation(t float64) float64 {
 // to 4098. NaN outside.
 func FAO56Slope(t float64) float64 { return faoSlope * FAO56Saturation(t) / ((t + faoC) * (t + faoC)) }
 
-// FAO56Pressure returns the pressure of the air, Pa, at an altitude above
-// sea level, m, -500 to 11000, by [FAO56] eq. 7: a rival of StandardPressure.
-// NaN outside.
+// FAO56Pressure returns the pressure of the air, Pa, at an altitude above sea
+// level, m, -500 to 11000, by [FAO56] eq. 7: an alternative to
+// StandardPressure. NaN outside.
 func FAO56Pressure(altitude float64) float64 {
 	if !altitudesRange.Contains(altitude) {
 		return nan
@@ -46,7 +46,8 @@ func FAO56Pressure(altitude float64) float64 {
 
 // FAO56PsychrometricConstant returns the psychrometric constant, Pa/K, at
 // pressure p, Pa, 30e3 to 200e3, by [FAO56] eq. 8, with one latent heat for all
-// temperatures: a rival of Properties.PsychrometricConstant. NaN outside.
+// temperatures: an alternative to Properties.PsychrometricConstant. NaN
+// outside.
 func FAO56PsychrometricConstant(p float64) float64 {
 	if !pressuresRange.Contains(p) {
 		return nan

@@ -22,8 +22,8 @@ func (s Stream) vapourFlow() float64 { return s.DryAir * s.State.w } // kg/s
 func (s Stream) VolumeFlow() float64 { return s.DryAir * s.State.SpecificVolume() }
 
 // Mixture is what comes out when streams mix: air, saturated if there is fog,
-// and the fog that it carries. It holds all the water and enthalpy of the
-// streams that went in.
+// and the fog that it carries. It holds all the water and all the enthalpy of
+// the streams that went in.
 type Mixture struct {
 	Air         Stream  // the air with its vapour
 	FogLiquid   float64 // kg/s of droplets

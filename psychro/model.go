@@ -33,7 +33,8 @@ func (m Model) String() string {
 	return "Model(" + strconv.Itoa(int(m)) + ")"
 }
 
-// Surface is what water vapour is in equilibrium with.
+// Surface is the phase of water, liquid or ice, that vapour is in equilibrium
+// with.
 type Surface uint8
 
 const (

@@ -7,8 +7,8 @@ import (
 )
 
 // Heated returns the stream after sensible heat, W, is added to it; negative
-// takes heat out. The error names the most and the least heat that leave the air
-// below 200 °C and above its dew point; past that see Coil and Changed.
+// takes heat out. The error names the most and the least heat that keep the air
+// below 200 °C and above its dew point; beyond that see Coil and Changed.
 func (s Stream) Heated(heat float64) (Stream, error) {
 	if err := s.flowing(finite(nil, "heat", heat, "W")); err != nil {
 		return Stream{}, err
@@ -81,8 +81,8 @@ func LiquidEnthalpy(t float64) float64 {
 	return RealGas.condensed(Liquid, t)
 }
 
-// SteamEnthalpy returns the enthalpy of saturated steam at temperature t, °C,
-// from 0.01 to 110, J/kg. NaN outside.
+// SteamEnthalpy returns the enthalpy, J/kg, of saturated steam at temperature
+// t, °C, 0.01 to 110. NaN outside.
 func SteamEnthalpy(t float64) float64 {
 	if !(t >= TriplePoint && t <= waterTemperaturesRange.Max) {
 		return nan
@@ -121,8 +121,8 @@ type Pad struct {
 
 // Pad returns the stream after an evaporative pad of the given efficiency,
 // fraction, 0 to 1: the fall of the dry bulb over the wet bulb depression. The
-// water is at the wet bulb and over liquid: the pad does not freeze; where the
-// wet bulb lies below 0.01 °C the error says so.
+// water is liquid and at the wet bulb; a wet bulb below 0.01 °C, where the pad
+// would freeze, is an error.
 func (s Stream) Pad(efficiency float64) (Pad, error) {
 	if err := s.flowing(fractionsRange.Check("efficiency", efficiency)); err != nil {
 		return Pad{}, err

@@ -5,7 +5,7 @@ import (
 	"fmt"
 )
 
-// RecirculatedRoom is a ventilated room, part of whose air is led back and mixed
+// RecirculatedRoom is a ventilated room: part of its air is returned and mixed
 // with the fresh air before it enters again.
 type RecirculatedRoom struct {
 	Fresh         Stream  // the fresh air
@@ -21,9 +21,9 @@ type Recirculation struct {
 	Supply Mixture // fresh and recirculated air together, as they enter
 }
 
-// Solve returns the steady state of the room. What is led back changes the
-// supply, not the room: gains leave with the exhaust alone. An error if an input
-// is at fault or if the room's air would hold fog.
+// Solve returns the steady state of the room. The returned air changes the
+// supply, not the room: gains leave with the exhaust alone. An error if an
+// input is at fault or if the room's air would hold fog.
 func (r RecirculatedRoom) Solve() (Recirculation, error) {
 	room, err := r.Fresh.Changed(r.Heat, r.Water, r.WaterEnthalpy)
 	if err = errors.Join(err, dryAirsRange.Check("Recirculated", r.Recirculated)); err != nil {

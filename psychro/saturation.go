@@ -63,8 +63,9 @@ func SaturationPressureOver(s Surface, t float64) float64 {
 	return pureSaturation(s, t)
 }
 
-// SaturationTemperature is the inverse of SaturationPressure: °C, from the
-// vapour pressure e of pure water, Pa; NaN where that has none.
+// SaturationTemperature is the inverse of SaturationPressure: the temperature,
+// °C, at which pure water vapour of pressure e, Pa, is saturated. NaN where the
+// result lies outside the range of SaturationPressure.
 func SaturationTemperature(e float64) float64 {
 	if e < triplePressure {
 		return SaturationTemperatureOver(Ice, e)

@@ -42,6 +42,6 @@ func (s State) VapourFlux(t, h float64) (SurfaceVapour, error) {
 	return v, nil
 }
 
-// Condenses reports whether a surface of temperature t, °C, draws condensation
-// or frost from the air.
+// Condenses reports whether water condenses or frost forms from the air on a
+// surface of temperature t, °C.
 func (s State) Condenses(t float64) bool { return s.VapourPressureDeficitAt(t) < 0 }

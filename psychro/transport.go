@@ -125,15 +125,15 @@ func (s State) transport() (viscosity, conductivity float64) {
 }
 
 // Viscosity returns the dynamic viscosity of the moist air, Pa s: dry air and
-// dilute vapour by the rule of [Wilke50].
+// dilute vapour mixed by the rule of [Wilke50].
 func (s State) Viscosity() float64 {
 	mu, _ := s.transport()
 	return mu
 }
 
-// Conductivity returns the thermal conductivity of the moist air, W/(m K):
-// dry air and dilute vapour by the rule of [Wilke50] with conductivities in
-// the place of the viscosities that are mixed, as [MasSax58] justify.
+// Conductivity returns the thermal conductivity of the moist air, W/(m K): dry
+// air and dilute vapour mixed by the rule of [Wilke50], with conductivities in
+// place of viscosities, as [MasSax58] justify.
 func (s State) Conductivity() float64 {
 	_, k := s.transport()
 	return k
