@@ -4,58 +4,149 @@ import (
 	"errors"
 	"fmt"
 	"math"
+	"slices"
+	"strings"
 
 	"cloche.example/envelope"
-	"cloche.example/internal/demo"
+	"cloche.example/examples/internal/fromplan"
+	"cloche.example/examples/internal/plan"
 	"cloche.example/internal/domain"
-	"cloche.example/internal/report"
 	"cloche.example/psychro"
 )
+
+// roof is the cover that is asked about, and the weather over it.
+type roof struct {
+	plan            *plan.Plan
+	name            string
+	bare, screened  envelope.Cover
+	outside         []float64 // °C, the last is the design night unless they were given
+	humidity        []float64 // fraction
+	tilt, slope     float64   // degree, m
+	outOfRange      bool      // air drier or damper than the sky's emissivity is known for
+	inside, held    float64   // °C, fraction
+	outsideHumidity float64   // fraction
+}
 
 // night is one line of the table.
 type night struct {
 	outside, sky float64   // °C
+	drawn        bool      // the plan's screen is drawn
 	face         float64   // °C, the inner face while dry
-	limit        float64   // fraction, humidity inside at which it starts to condense
+	limit        float64   // fraction, humidity inside at which it starts to condense; +Inf for never
 	water        []float64 // g/(m² h) at each inside humidity
+}
+
+// names are those of the ready-made covers, quoted, since some hold a comma.
+func names() []string {
+	var all []string
+	for _, c := range envelope.Covers() {
+		all = append(all, fmt.Sprintf("%q", c.Name))
+	}
+	return all
+}
+
+// newRoof takes from the plan what the user did not give.
+func newRoof(p *plan.Plan, c choice) (*roof, error) {
+	in, out := p.SetPoints.WinterNight, p.Site.WinterNight
+	r := &roof{plan: p, name: c.cover, outside: c.outside, humidity: c.humidity, inside: in.Temperature, held: in.RelativeHumidity, outsideHumidity: out.RelativeHumidity}
+	if r.name == "" {
+		r.name = p.Cover.Roof
+	}
+	shape, err := fromplan.Shape(p)
+	if err != nil {
+		return nil, err
+	}
+	for _, f := range shape.Facets {
+		if f.Kind == envelope.Roof {
+			r.tilt, r.slope = f.Tilt, f.Height
+			break
+		}
+	}
+	faults := []error{}
+	if c.tilt != nil {
+		r.tilt = *c.tilt
+		faults = append(faults, (domain.Range{Min: 0, Max: 180, Unit: "degree"}).Check("-tilt", r.tilt))
+	}
+	if c.slope != nil {
+		r.slope = *c.slope
+		faults = append(faults, (domain.Range{Min: 0.01, Max: 100, Unit: "m"}).Check("-slope", r.slope))
+	}
+	for _, t := range c.outside {
+		faults = append(faults, (domain.Range{Min: -50, Max: 40, Unit: "°C"}).Check("-outside", t))
+	}
+	for _, rh := range c.humidity {
+		faults = append(faults, (domain.Range{Min: 0, Max: 1, Unit: "fraction"}).Check("-humidity", rh))
+	}
+	if r.bare, err = fromplan.Cover(p, r.name); err != nil {
+		faults = append(faults, fmt.Errorf("%w: %s", err, strings.Join(names(), ", ")))
+	} else if p.Screen != nil {
+		r.screened, err = fromplan.Screened(p, r.bare)
+		faults = append(faults, err)
+	}
+	if len(r.outside) == 0 {
+		for _, t := range []float64{10, 5, 0, -5, -10} {
+			if t > out.Temperature+2 {
+				r.outside = append(r.outside, t)
+			}
+		}
+		r.outside = append(r.outside, out.Temperature)
+	}
+	if len(r.humidity) == 0 {
+		r.humidity = []float64{0.5, 0.6, 0.7, 0.8, 0.85, 0.9, 0.95}
+		if !slices.Contains(r.humidity, r.held) {
+			r.humidity = append(r.humidity, r.held)
+			slices.Sort(r.humidity)
+		}
+	}
+	return r, errors.Join(faults...)
+}
+
+func (r *roof) table() (nights []night, err error) {
+	for _, t := range r.outside {
+		n, err := r.solve(t)
+		if err != nil {
+			return nil, fmt.Errorf("outside %g °C: %w", t, err)
+		}
+		nights = append(nights, n)
+	}
+	return nights, nil
 }
 
 // solve finds the dry face's temperature from the cover's balance, and the
 // humidity at which it draws condensation from psychro; then the balance again,
 // wet, for the water.
-func (h house) solve(cover envelope.Cover, outside, p float64) (night, error) {
-	n := night{outside: outside}
-	air, err := psychro.FromRelativeHumidity(outside, h.outsideHumidity, p)
+func (r *roof) solve(outside float64) (night, error) {
+	p := r.plan
+	n := night{outside: outside, drawn: fromplan.Drawn(p, outside, 0), limit: math.Inf(1)}
+	out, e1 := fromplan.Air(p, outside, r.outsideHumidity)
+	in, e2 := fromplan.Air(p, r.inside, r.held)
+	if err := errors.Join(e1, e2); err != nil {
+		return n, err
+	}
+	house, guessed, err := fromplan.Conditions(p, envelope.HouseAir{Inside: in, Outside: out, Wind: p.Site.WinterNight.Wind, Cloud: p.Site.WinterNight.Cloud}, float64(p.Site.WinterNight.Month), n.drawn)
 	if err != nil {
-		return n, fmt.Errorf("outside: %w", err)
+		return n, err
 	}
-	inside, err := psychro.FromRelativeHumidity(h.inside, 0, p)
-	if err != nil {
-		return n, fmt.Errorf("inside: %w", err)
-	}
-	k, err := envelope.NewCoverConditions(envelope.HouseAir{Inside: inside, Outside: air, Wind: h.wind, Cloud: h.cloud})
-	if err = errors.Join(err,
-		(domain.Range{Min: 0, Max: 180, Unit: "degree"}).Check("Tilt", h.tilt), (domain.Range{Min: 0.01, Max: 100, Unit: "m"}).Check("Height", h.height)); err != nil {
-		return n, named(err)
-	}
+	r.outOfRange = r.outOfRange || guessed
+	k := house.CoverConditions
 	n.sky = k.Outside - k.SkyDrop
-	k.Tilt, k.Height = h.tilt, h.height
-	k.InnerFace = envelope.InnerDry
+	k.Tilt, k.Height, k.InnerFace = r.tilt, r.slope, envelope.InnerDry
+	cover := r.bare
+	if n.drawn {
+		cover = r.screened
+	}
 	dry, err := cover.Solve(k)
 	if err != nil {
-		return n, named(err)
+		return n, err
 	}
 	n.face = dry.InnerTemperature
-	n.limit = psychro.SaturationHumidityRatio(n.face, p)
-	if s, err := psychro.FromHumidityRatio(h.inside, n.limit, p); err == nil {
-		n.limit = s.RelativeHumidity()
-	} else {
-		n.limit = 1 // the face is warmer than the air
+	if s, err := psychro.FromHumidityRatio(r.inside, psychro.SaturationHumidityRatio(n.face, in.Pressure()), in.Pressure()); err == nil {
+		n.limit = s.RelativeHumidity() // else the face is warmer than the air
 	}
-	for _, rh := range h.humidity {
-		s, err := psychro.FromRelativeHumidity(h.inside, rh, p)
+	for _, rh := range r.humidity {
+		s, err := fromplan.Air(p, r.inside, rh)
 		if err != nil {
-			return n, fmt.Errorf("inside: %w", err)
+			return n, err
 		}
 		water := 0.0
 		if s.Condenses(n.face) {
@@ -69,76 +160,4 @@ func (h house) solve(cover envelope.Cover, outside, p float64) (night, error) {
 		n.water = append(n.water, water)
 	}
 	return n, nil
-}
-
-// named gives the faults of the cover's balance the names of the options, and
-// leaves out those that follow from another.
-func named(err error) error {
-	if err == nil {
-		return nil
-	}
-	if all, ok := err.(interface{ Unwrap() []error }); ok {
-		var kept []error
-		for _, e := range all.Unwrap() {
-			kept = append(kept, named(e))
-		}
-		return errors.Join(kept...)
-	}
-	r, ok := err.(*psychro.RangeError)
-	if !ok {
-		return err
-	}
-	option := map[string]string{"temperature of Inside": "-inside", "temperature of Outside": "-outside",
-		"Wind": "-wind", "Tilt": "-tilt", "Height": "-slope"}
-	name, known := option[r.Field]
-	switch {
-	case !known:
-		return err
-	case name == "":
-		return nil
-	}
-	renamed := *r
-	renamed.Field = name
-	return &renamed
-}
-
-func (h house) report() (*report.Report, error) {
-	cover, err := h.find()
-	p, bad := h.pressure()
-	if err = errors.Join(err, bad, (domain.Range{Min: 0, Max: 1, Unit: "fraction"}).Check("-cloud", h.cloud)); err != nil {
-		return nil, err
-	}
-	r := new(report.Report)
-	r.Title("When the cover drips: %s, %g °C inside", h.cover, h.inside)
-	r.Note("%s", demo.Note)
-	r.Section("Water on the inner face, g/(m² h), by inside relative humidity")
-	header := []string{"outside °C", "sky °C", "dry face °C", "begins at"}
-	for _, rh := range h.humidity {
-		header = append(header, fmt.Sprintf("%g %%", math.Round(1000*rh)/10))
-	}
-	var rows [][]string
-	for _, t := range h.outside {
-		n, err := h.solve(cover, t, p)
-		if err != nil {
-			return nil, err
-		}
-		row := []string{report.Number(t, 1), report.Number(n.sky, 1), report.Number(n.face, 1), report.Number(100*n.limit, 1) + " %"}
-		for _, w := range n.water {
-			if w == 0 {
-				row = append(row, "dry")
-			} else {
-				row = append(row, report.Number(w, 1))
-			}
-		}
-		rows = append(rows, row)
-	}
-	r.Table(header, rows)
-	r.Section("What it assumes")
-	r.Value("wind at the cover", h.wind, 1, "m/s")
-	r.Value("tilt of the cover", h.tilt, 0, "degree")
-	r.Value("air pressure", p, 0, "Pa")
-	r.Value("relative humidity outside", 100*h.outsideHumidity, 0, "%")
-	r.Note("Night, steady, the inside as warm for radiation as its air. The face condenses from the humidity in the fourth column; the water is that of the wet face, which its latent heat warms. A face below 0 °C takes frost. Where the cover is too flat, or too dirty, for its water to run to the eave, it drips.")
-	r.Note("Water that drips on lamps, fans and cables can kill: fixtures and wiring for wet rooms, by local code and a licensed electrician.")
-	return r, nil
 }

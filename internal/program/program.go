@@ -87,7 +87,10 @@ func (p *Program) parse(args []string) error {
 // Numbers defines a flag of numbers between commas; dst holds its default.
 func (p *Program) Numbers(dst *[]float64, name, usage string) {
 	shown := strings.Trim(strings.ReplaceAll(fmt.Sprint(*dst), " ", ","), "[]")
-	p.Func(name, usage+" (default "+shown+")", func(list string) error {
+	if shown != "" {
+		usage += " (default " + shown + ")"
+	}
+	p.Func(name, usage, func(list string) error {
 		*dst = nil
 		for _, word := range strings.Split(list, ",") {
 			v, err := strconv.ParseFloat(strings.TrimSpace(word), 64)
