@@ -25,8 +25,8 @@
 // FreezeCaution are there to be printed.
 //
 //	function              equation               range                 accuracy              check
-//	PowerFor, RiseFor     [HoF17] ch. 1 eq. 26,  −90 to 300 °C ideal,  rounding              by hand; Nag Ex. 15.10; Hundy Ex. 21.1,
-//	FlowFor               30                     to 200 °C real gas                          21.2, 25.1; trade figure
+//	PowerFor, RiseFor,    [HoF17] ch. 1 eq. 26,  −90 to 300 °C ideal,  rounding              by hand; Nag Ex. 15.10; Hundy Ex. 21.1,
+//	 FlowFor              30                     to 200 °C real gas                          21.2, 25.1; trade figure
 //	TwoLayers             two heat balances      Lower above Outside   rounding              worked by hand; mixed bound
 //	Stoichiometry, Burn   atoms and [IupacAw21]  any composition       rounding              Babcock, Joel, Murphy and McKay, ORNL
 //	AirRatioFromO2, -CO2  exact                  complete combustion   rounding              each the other's inverse
@@ -99,7 +99,7 @@
 //	PerforatedTube        momentum with regain   steady                1e-9 of the scheme    plain march; cosine law
 //	Jet                   [HoF17] ch. 20         K from memory         band of the bend      momentum balance
 //	Jet.ForcedLength      [VentGuide01] eq. 7.60 plane; round memory   limit of a zone       powers of F
-//	HeatPipe.Heat         [Righini20], [Vanthoor11] 51 mm, others by law  2 to 24 % of the convection  rows computed apart; a handbook's pipe
+//	HeatPipe.Heat         [Righini20], [Vanthoor11]  51 mm, others by law  2 to 24 % of the convection  rows computed apart; a handbook's pipe
 //	AirOrWater            heat balance           above                 rounding              Hundy Ex. 21.1
 //	SoilStore             conduction             steps to a day        heat to 1e-9          line source; pipes below a plane
 //	RockBed               [Ergun52], [Schum29]   any step              0.1 K of 20 K         Schumann's solution

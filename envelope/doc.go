@@ -160,12 +160,12 @@
 //	function              equation                   range                 accuracy          check
 //	air in gaps           IsoWin03 Annex B           -100 to 120 °C        1 % (from memory) fits written out
 //	GapNusselt            IsoWin03 eq. 42-53         tilt 0 to 180 degree  10 % measured     13 values of an open engine
-//	Cover.Solve           IsoWin03 8.3, eq. 15-17    -60 to 60 °C, 40 m/s  balances 1e-9 W/m² 26 values of an open engine, an
+//	Cover.Solve           IsoWin03 8.3, eq. 15-17    -60 to 60 °C, 40 m/s  balances 1e-9 W/m²  26 values of an open engine, an
 //	                                                                                         independent solver to 1e-5 K,
 //	                                                                                         9 bands of extension services
-//	InsideConvection      IsoWin03 eq. 131-138       tilt 0 to 180 degree  10 % (from memory) second writing
-//	ChurchillChu          ChuChu75                   Ra to 1e12            10 % (from memory) window of a textbook
-//	MacGregorEmery        MacEme69                   Ra 1e4 to 1e7         20 % (from memory) window of a textbook
+//	InsideConvection      IsoWin03 eq. 131-138       tilt 0 to 180 degree  10 % (from memory)  second writing
+//	ChurchillChu          ChuChu75                   Ra to 1e12            10 % (from memory)  window of a textbook
+//	MacGregorEmery        MacEme69                   Ra 1e4 to 1e7         20 % (from memory)  window of a textbook
 //	OutsideConvection     IsoWall17 C.5, Watmuff77   0 to 40 m/s           20 to 30 %        coefficients written out
 //	McAdams, Mitchell     McAdams54, Mitchell76      0 to 30, 40 m/s       20 to 30 %        coefficients written out
 //	SkyTemperature        BerMar84                   as SkyEmissivity      as SkyEmissivity  its parts

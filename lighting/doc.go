@@ -44,8 +44,8 @@
 //	Lights.MapTo, tables the same, bilinear in angle      type A, B, C        1e-9 (1e-10 seen)  definition term by term
 //	Lights.MapTo, bars   integral along the bar           cosine power        1e-8 (1e-13 seen)  line source, 8000 points
 //	Evenness             U0, Ud, CV, Christiansen         -                   1e-15              Hart's relation
-//	CosinePower.SpotAngle acos f^(1/(m+3))                above a level plane 1e-15              identities
-//	CosinePower.FlatPair 2h/√(m+4)                        above a level plane 1e-15              curvature
+//	CosinePower.SpotAngle  acos f^(1/(m+3))                above a level plane  1e-15              identities
+//	CosinePower.FlatPair 2h/√(m+4)                        above a level plane  1e-15              curvature
 //	CosineFlux           ∮ G dφ along the edges           plane polygon       1e-9 of the flux   closed box
 //	PolygonFactor        Lambert's formula                convex, 12 corners  1e-14              CornerFactor
 //	OpposedPlatesFactor  1/2π ∮∮ ln r dr1·dr2             -                   1e-12              Howell10

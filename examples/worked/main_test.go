@@ -15,6 +15,7 @@ import (
 
 	"cloche.example/examples/internal/figures"
 	"cloche.example/examples/internal/page"
+	"cloche.example/examples/internal/reference"
 )
 
 func output(t *testing.T, args ...string) (int, string, string) {
@@ -83,6 +84,11 @@ func TestServerAnswers(t *testing.T) {
 		require.Equal(t, 200, r.StatusCode)
 		require.NoError(t, page.Check([]byte(body), "index.html", f.Name+".html"), f.Name)
 		require.Contains(t, body, `name="v0"`)
+	}
+	for _, g := range reference.Pages() {
+		r, body := ask(t, "GET", "/"+g.Name+".html", "localhost")
+		require.Equal(t, 200, r.StatusCode, g.Name)
+		require.Contains(t, body, "<h1>"+g.Title)
 	}
 	r, body := ask(t, "GET", "/", "localhost:1")
 	require.Equal(t, 200, r.StatusCode)

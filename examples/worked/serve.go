@@ -14,6 +14,7 @@ import (
 	"time"
 
 	"cloche.example/examples/internal/figures"
+	"cloche.example/examples/internal/reference"
 )
 
 // serve answers on a loopback address until the context ends.
@@ -80,6 +81,10 @@ func handler() http.Handler {
 		case name == "" || name == "index.html":
 			err = writeIndex(&b)
 		default:
+			if g, ok := reference.Find(strings.TrimSuffix(name, ".html")); ok {
+				err = g.WriteHTML(&b)
+				break
+			}
 			f, missing := figures.Find(strings.TrimSuffix(name, ".html"))
 			if missing != nil {
 				http.NotFound(w, r)

@@ -10,10 +10,11 @@ import (
 
 	"cloche.example/examples/internal/figures"
 	"cloche.example/examples/internal/page"
+	"cloche.example/examples/internal/reference"
 )
 
-// writeSite writes the index and one page for each figure, and returns how
-// many. A figure that cannot be drawn leaves the files before it.
+// writeSite writes the index, one page for each figure and the pages of
+// reference, and returns how many. A figure that cannot be drawn leaves the files before it.
 func writeSite(dir string) (int, error) {
 	if err := os.MkdirAll(dir, 0o755); err != nil {
 		return 0, err
@@ -33,6 +34,11 @@ func writeSite(dir string) (int, error) {
 	for _, f := range figures.All() {
 		if err := write(f.Name+".html", func(w io.Writer) error { return f.WriteHTML(w, f.Defaults(), figures.Form{}) }); err != nil {
 			return n, fmt.Errorf("%s: %w", f.Name, err)
+		}
+	}
+	for _, g := range reference.Pages() {
+		if err := write(g.Name+".html", g.WriteHTML); err != nil {
+			return n, err
 		}
 	}
 	return n, nil
@@ -78,6 +84,12 @@ func writeIndex(w io.Writer) error {
 			list(pick)
 		}
 	}
+	p.Section("Reference")
+	p.Raw("<ul>\n")
+	for _, g := range reference.Pages() {
+		p.Raw(template.HTML(fmt.Sprintf("<li><a href=\"%s.html\">%s</a>: %s</li>\n", g.Name, template.HTMLEscapeString(g.Title), template.HTMLEscapeString(g.Says))))
+	}
+	p.Raw("</ul>\n")
 	_, err := p.WriteTo(w)
 	return err
 }

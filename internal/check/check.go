@@ -26,6 +26,14 @@ type Row struct {
 // itself at fault (a wide tolerance without a reason, a value that cannot be
 // read) is an error too.
 func (r Row) Verify(got float64) error {
+	err := r.compare(got)
+	if err == nil {
+		record(r.line(caller(), got))
+	}
+	return err
+}
+
+func (r Row) compare(got float64) error {
 	want, half, err := Parse(r.Printed)
 	if err != nil {
 		return fmt.Errorf("%s: %w", r.Where, err)
@@ -93,12 +101,16 @@ func Run(t *testing.T, rows []Row, f func(in ...float64) float64) {
 	if len(rows) == 0 {
 		t.Fatal("no rows to check")
 	}
+	test, _, _ := strings.Cut(t.Name(), "/")
 	for _, r := range rows {
 		t.Run(r.Where, func(t *testing.T) {
 			t.Helper()
-			if err := r.Verify(f(r.In...)); err != nil {
+			got := f(r.In...)
+			if err := r.compare(got); err != nil {
 				t.Error(err)
+				return
 			}
+			record(r.line(test, got))
 		})
 	}
 }

@@ -24,8 +24,13 @@ type Line struct {
 // another: 1.5, 3.52=0.62*5.678263, 0.004=4*1e-3. It is empty for NaN.
 func Table(t *testing.T, name string, table []Line) {
 	t.Helper()
-	for _, err := range compare(CSV(t, name), table) {
+	rows := CSV(t, name)
+	faults := compare(rows, table)
+	for _, err := range faults {
 		t.Error(err)
+	}
+	if len(faults) == 0 {
+		recordTable(t.Name(), name, rows, table)
 	}
 }
 
@@ -97,4 +102,22 @@ func cell(record string, got float64) error {
 		return fmt.Errorf("%s recorded as %s, which gives %g", held, printed, product)
 	}
 	return nil
+}
+
+// recordTable records the cells of a table that agrees with its record.
+func recordTable(test, name string, rows [][]string, table []Line) {
+	held := map[string][]string{}
+	for _, r := range rows[1:] {
+		held[r[0]] = r
+	}
+	for _, l := range table {
+		r := held[l.Name]
+		source := r[len(r)-1]
+		for i, got := range l.Cells {
+			if cell := r[i+1]; cell != "" {
+				_, half, _ := Parse(strings.SplitN(cell, "=", 2)[0])
+				record([]string{name + "/" + l.Name + "/" + rows[0][i+1], test, "", cell, digits(got), digits(half), Agrees, "", "", source})
+			}
+		}
+	}
 }

@@ -17,14 +17,14 @@ func TestErbs(t *testing.T) {
 		{Where: "pvlib.test_erbs/85degree", In: []float64{4.05723511e-01}, Printed: "0.831407"},
 		{Where: "pvlib.test_erbs/10degree.winter", In: []float64{7.18132729e-01}, Printed: "0.217860"},
 		{Where: "pvlib.test_erbs/10degree.summer", In: []float64{7.68214312e-01}, Printed: "0.170790"},
-		{Where: "by.hand/dull", In: []float64{0.1}, Printed: "0.9910000"},
-		{Where: "by.hand/below.0.22", In: []float64{0.219}, Printed: "0.9802900"},
-		{Where: "by.hand/above.0.22", In: []float64{0.221}, Printed: "0.9798045"},
-		{Where: "by.hand/0.3", In: []float64{0.3}, Printed: "0.9485956"},
-		{Where: "by.hand/0.5", In: []float64{0.5}, Printed: "0.6591500"},
-		{Where: "by.hand/0.7", In: []float64{0.7}, Printed: "0.2439796"},
-		{Where: "by.hand/below.0.80", In: []float64{0.799}, Printed: "0.1651018"},
-		{Where: "by.hand/above.0.80", In: []float64{0.801}, Printed: "0.1650000"},
+		{Where: "by hand/dull", In: []float64{0.1}, Printed: "0.9910000"},
+		{Where: "by hand/below.0.22", In: []float64{0.219}, Printed: "0.9802900"},
+		{Where: "by hand/above.0.22", In: []float64{0.221}, Printed: "0.9798045"},
+		{Where: "by hand/0.3", In: []float64{0.3}, Printed: "0.9485956"},
+		{Where: "by hand/0.5", In: []float64{0.5}, Printed: "0.6591500"},
+		{Where: "by hand/0.7", In: []float64{0.7}, Printed: "0.2439796"},
+		{Where: "by hand/below.0.80", In: []float64{0.799}, Printed: "0.1651018"},
+		{Where: "by hand/above.0.80", In: []float64{0.801}, Printed: "0.1650000"},
 	}, func(in ...float64) float64 { return Erbs(in[0]) })
 }
 

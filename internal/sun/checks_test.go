@@ -1,0 +1,12 @@
+package sun
+
+import (
+	"os"
+	"testing"
+
+	"cloche.example/internal/check"
+)
+
+func TestMain(m *testing.M) {
+	os.Exit(check.Main(m, "../../examples/internal/reference/checks/sun.csv"))
+}

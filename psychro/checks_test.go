@@ -1,0 +1,12 @@
+package psychro_test
+
+import (
+	"os"
+	"testing"
+
+	"cloche.example/internal/check"
+)
+
+func TestMain(m *testing.M) {
+	os.Exit(check.Main(m, "../examples/internal/reference/checks/psychro.csv"))
+}
