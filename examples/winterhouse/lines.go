@@ -36,18 +36,15 @@ func (s stream) WriteTo(w io.Writer) (n int64, err error) {
 		}
 		text := s.line(line, fault)
 		written, err := out.Write(append(text, '\n'))
-		if n += int64(written); err == nil && s.slow() {
-			err = out.Flush()
+		if n += int64(written); err == nil {
+			err = out.Flush() // whoever sends a line may wait for its answer
 		}
 		if err != nil {
 			return n, err
 		}
 	}
-	return n, out.Flush()
+	return n, nil
 }
-
-// slow says that a reader waits for each line rather than for many.
-func (s stream) slow() bool { return s.cures }
 
 func (s stream) line(line input.Line, fault error) []byte {
 	r := result{Line: line.Number, Version: version}

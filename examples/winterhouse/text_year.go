@@ -72,7 +72,9 @@ func year(r *report.Report, p *plan.Filled, a *answers.Result) {
 	r.Value("  gains from sun and lamps put to use", y.Gains, 0, "kWh")
 	r.Value("energy it takes", y.Energy, 0, "kWh")
 	r.Value("  as it is sold", y.Amount, 0, y.Unit)
-	r.Value("  carbon dioxide of it", y.Emission, 0, "kg")
+	if y.Emission > 0 {
+		r.Value("  carbon dioxide of it", y.Emission, 0, "kg")
+	}
 	r.Value("lamps", y.LampEnergy, 0, "kWh")
 	r.Value("fan and controls", y.FanEnergy, 0, "kWh")
 	r.Value("heating", y.HeatCost, 0, p.Currency)

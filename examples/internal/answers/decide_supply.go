@@ -105,7 +105,7 @@ func (r *Result) savingDecision() *Decision {
 		d.Answer += s.Name + ": "
 		switch {
 		case !s.Possible:
-			d.Answer += "no, " + s.Why
+			d.Answer += "not here (" + s.Why + ")"
 		case s.Years == nil:
 			d.Answer += "it saves nothing"
 		case s.Interest == nil:
