@@ -10,7 +10,8 @@ import (
 	"cloche.example/psychro"
 )
 
-// House is the house of a plan, made once and asked many times.
+// House is the house of a plan, made once and asked many times, by one goroutine
+// at a time.
 type House struct {
 	Plan     *plan.Plan
 	Envelope *envelope.House
@@ -18,6 +19,8 @@ type House struct {
 	Pressure float64           // Pa
 	Night    envelope.HouseAir // the night that the heater is sized for, at the plan's humidity inside
 	Drier    bool              // the night is drier than the sky's emissivity is known for
+
+	vapour envelope.VapourBalance // of the last state asked for: the next begins there
 }
 
 // NewHouse makes the house. The ground sees it kept all year at the mean of the
