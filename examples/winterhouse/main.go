@@ -78,7 +78,11 @@ func (o options) answer(about string, in io.Reader) (io.WriterTo, error) {
 		return nil, fmt.Errorf("the plan can be read but not computed: %w", err)
 	}
 	if o.html != "" {
-		if err := program.WritePicture(o.html, newPage(&p, &r)); err != nil {
+		var b bytes.Buffer
+		if _, err := newPage(&p, &r).WriteTo(&b); err != nil {
+			return nil, err
+		}
+		if err := os.WriteFile(o.html, b.Bytes(), 0o644); err != nil {
 			return nil, fmt.Errorf("-html: %w", err)
 		}
 	}

@@ -89,6 +89,7 @@ func TestWrongInputIsOneClearAnswer(t *testing.T) {
 		"a misspelt key":  {`{"house":{"spam_m":6.4}}`, []string{"-plan", "-"}, "span_m"},
 		"a stray word":    {"", []string{"extra"}, "not understood"},
 		"unknown flag":    {"", []string{"-colour"}, "not defined"},
+		"no such folder":  {"", []string{"-html", filepath.Join(t.TempDir(), "none", "a.html")}, "-html: open"},
 		"two inputs":      {"", []string{"-lines", "-plan", "-"}, "names a file"},
 		"no air for heat": {`{"heater":{"power_w":500000,"flow_m3_s":1}}`, []string{"-plan", "-"}, "heater.flow_m3_s"},
 	} {

@@ -81,8 +81,11 @@ func year(r *report.Report, p *plan.Filled, a *answers.Result) {
 	r.Value("lamps", y.LampCost, 0, p.Currency)
 	r.Value("fan and controls", y.FanCost, 0, p.Currency)
 	r.Value("all together", y.Total, 0, p.Currency)
-	r.Note("At %s °C, the mean of the set-points, with %s W/K: the loss at %s °C outside, the mean of the heated months, under the season's wind and cloud, at %s %% inside, for which %s m³/s of outside air carry off what the cover and the leaks leave of the crop's water. That is the heater's work by night, and the sun's by day.",
-		report.Number(y.SetPoint, 1), report.Number(y.Loss, 0), report.Number(y.Outside, 1), report.Number(100*y.Humidity, 0), report.Number(y.Vented, 3))
+	r.Note("At %s °C, the mean of the set-points, with %s W/K: the loss at %s °C outside, the mean of the heated months, under the season's wind and cloud, at the %s %% that the crop's water makes inside. Evaporating it is the heater's work by night, and the sun's by day.",
+		report.Number(y.SetPoint, 1), report.Number(y.Loss, 0), report.Number(y.Outside, 1), report.Number(100*y.Humidity, 0))
+	if y.Vented > 0 {
+		r.Note("So that it grows no damper than the plan's limit, %s m³/s of outside air are let in by night.", report.Number(y.Vented, 3))
+	}
 
 	r.Section("What pays back")
 	r.Table([]string{"", "costs " + p.Currency, "saves kWh/year", p.Currency + "/year", "years", "with interest"}, savingRows(a))

@@ -158,6 +158,9 @@ func (h *House) noon(n *ventilation.Network, load ventilation.Load, wind float64
 			count++
 		}
 	}
+	if wind > 0 {
+		hot.Air.Neutral = math.NaN() // wind moves it about, and out of the house
+	}
 	return &Noon{Rise: hot.Rise, Inside: hot.Temperature, Flow: hot.Air.Volume, Changes: ventilation.AirChanges(hot.Air.Volume, h.Shape.Volume), Neutral: some(hot.Air.Neutral), States: max(1, count)}, nil
 }
 

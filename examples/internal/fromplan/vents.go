@@ -83,11 +83,8 @@ func opening(p *plan.Plan, v plan.Vent, open float64) ([]ventilation.Opening, er
 		cp = *v.PressureCoefficient
 	}
 	o := ventilation.Opening{Name: v.Name, Height: v.Centre, Vertical: v.Height, Area: FaceArea(v), Discharge: v.Discharge, PressureCoefficient: cp}
-	if v.Place == "left roof" || v.Place == "right roof" {
-		o.Vertical *= math.Sin(RoofPitch(p.House) * math.Pi / 180)
-	}
-	if v.Place == "ridge" {
-		o.Vertical = 0 // it opens upward
+	if v.Place == "ridge" || v.Place == "left roof" || v.Place == "right roof" {
+		o.Vertical *= math.Sin(RoofPitch(p.House) * math.Pi / 180) // it lies on the slope
 	}
 	switch v.Kind {
 	case "hinged flap":
