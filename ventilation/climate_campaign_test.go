@@ -1,6 +1,7 @@
 package ventilation_test
 
 import (
+	"errors"
 	"flag"
 	"math"
 	"math/rand/v2"
@@ -8,6 +9,7 @@ import (
 
 	"github.com/stretchr/testify/require"
 
+	"cloche.example/envelope"
 	"cloche.example/psychro"
 	"cloche.example/ventilation"
 )
@@ -92,4 +94,42 @@ func TestCampaignOfHouses(t *testing.T) {
 	require.LessOrEqual(t, open, 1+*campaign/100000)
 	require.LessOrEqual(t, missed, *campaign/10000)
 	require.Zero(t, needless)
+}
+
+// Random hours of one house on each ready-made cover, cold: each has an answer
+// whose heat is envelope's, a twentieth of the campaign's number.
+func TestCampaignOfRealHours(t *testing.T) {
+	rnd := rand.New(rand.NewPCG(12, 8))
+	covers := envelope.Covers()
+	var houses []ventilation.ClimateHouse
+	var climates []*ventilation.Climate
+	for i, cover := range covers {
+		h := realClimate(t, cover.Cover)
+		if i%2 == 0 {
+			h.Real.House = realHouse(t, cover.Cover, envelope.RadiantGiven)
+		}
+		houses, climates = append(houses, h), append(climates, climate(t, h))
+	}
+	open, between, n := 0, 0, *campaign/20
+	for i := range n {
+		w, s, err := randomHour(rnd)
+		require.NoError(t, err)
+		w.Sky = max(w.Sky, w.Air.Temperature()-25)
+		s.Opening = max(s.Opening, 0.1*float64(rnd.IntN(2)))
+		s.Heat, s.Radiant, s.Screen = 8000*rnd.Float64(), 4000*rnd.Float64()*float64(rnd.IntN(2)), rnd.IntN(2) == 0
+		x, err := climates[i%len(covers)].Solve(w, s)
+		switch {
+		case err != nil && w.Sun > 0 && errors.Is(err, ventilation.ErrNoSolution):
+			// shut in the sun: hotter than covers are known to
+		case err != nil:
+			open++
+			t.Logf("%s: %v\n%+v\n%+v", covers[i%len(covers)].Name, err, w, s)
+		case x.CoversBetween:
+			between++
+		default:
+			sameCovers(t, houses[i%len(covers)], w, s, x)
+		}
+	}
+	t.Logf("%d hours: %d without an answer, %d between dry and wet", n, open, between)
+	require.LessOrEqual(t, open, n/200)
 }

@@ -55,7 +55,7 @@ type taken struct {
 
 // Agreement of the straight form with the covers.
 const (
-	skinAgreement = 3e-6 // fraction of the heat; the last state lies some thousand times closer, since the form is straight to second order
+	skinAgreement = 3e-7 // fraction of the heat; the last state lies closer still, since the form is straight there
 	skinLeast     = 1e-7 // W/m² of floor, that counts as none
 	skinPasses    = 60
 	skinAfresh    = 3    // passes after which the slope is taken anew
