@@ -51,8 +51,8 @@ type siteOf struct {
 
 // options are what the flags ask for.
 type options struct {
-	plan, weather, hours, day string
-	json, fill, bare          bool
+	plan, weather, hours, html, day string
+	json, fill, bare, lines         bool
 }
 
 // solve answers for a plan under a weather, whose sky is filled.

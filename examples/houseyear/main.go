@@ -3,7 +3,8 @@
 //
 //	go run ./examples/houseyear
 //	go run ./examples/houseyear -plan mine.json -weather place.csv
-//	go run ./examples/houseyear -day 01-15 -hours hours.csv
+//	go run ./examples/houseyear -plan mine.json -lines < changes.jsonl
+//	go run ./examples/houseyear -day 01-15 -hours hours.csv -html year.html
 package main
 
 import (
@@ -35,15 +36,20 @@ func run(args []string, in io.Reader, out, problems io.Writer) int {
 	f.BoolVar(&o.bare, "no-changes", false, "try no changes of the house: one year instead of several")
 	f.StringVar(&o.day, "day", "", "print the hours of this `day` too, as in 01-15")
 	f.StringVar(&o.hours, "hours", "", "write every hour to this `file`, CSV with units in the header")
+	f.StringVar(&o.html, "html", "", "write the report with its pictures to this `file`, one page that needs nothing else")
 	f.BoolVar(&o.json, "json", false, "print every figure as JSON")
+	f.BoolVar(&o.lines, "lines", false, "read a plan a line from standard input, or with -plan a change to that plan a line, and print a result a line, under one weather and with no changes tried")
 	ctx, stop := signal.NotifyContext(context.Background(), os.Interrupt)
 	defer stop()
 	return f.Run(args, out, problems, func() (io.WriterTo, error) { return o.answer(ctx, in, problems) })
 }
 
 func (o options) answer(ctx context.Context, in io.Reader, progress io.Writer) (io.WriterTo, error) {
-	if o.plan == "-" && o.weather == "-" {
-		return nil, errors.New("-plan and -weather cannot both be standard input")
+	if o.plan == "-" && (o.weather == "-" || o.lines) || o.weather == "-" && o.lines {
+		return nil, errors.New("-plan, -weather and -lines: one alone can read standard input")
+	}
+	if o.lines && (o.hours != "" || o.html != "" || o.day != "") {
+		return nil, errors.New("-lines prints lines alone: leave out -hours, -html and -day")
 	}
 	p := plan.Demo()
 	var err error
@@ -59,6 +65,9 @@ func (o options) answer(ctx context.Context, in io.Reader, progress io.Writer) (
 	if err != nil {
 		return nil, err
 	}
+	if o.lines {
+		return stream{ctx: ctx, base: p, change: o.plan != "", weather: s, in: in}, nil
+	}
 	a, err := solve(ctx, p, s, o, progress)
 	if errors.Is(err, context.Canceled) {
 		return nil, errors.New("interrupted")
@@ -69,6 +78,11 @@ func (o options) answer(ctx context.Context, in io.Reader, progress io.Writer) (
 	if o.hours != "" {
 		if err := os.WriteFile(o.hours, a.year.table().Bytes(), 0o644); err != nil {
 			return nil, fmt.Errorf("-hours: %w", err)
+		}
+	}
+	if o.html != "" {
+		if err := program.WritePicture(o.html, a.newPage()); err != nil {
+			return nil, fmt.Errorf("-html: %w", err)
 		}
 	}
 	if o.json {

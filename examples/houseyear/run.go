@@ -12,8 +12,8 @@ import (
 // year is the house in every hour of the weather.
 type year struct {
 	house    *house
-	State    []ventilation.ClimateState // every term of the hour's balance; zero where Failed
-	Failed   []bool                     // hours without a state
+	State    []ventilation.ClimateState // every term of the hour's balance; zero where there is none
+	Failed   []bool                     // hours without a state that closes
 	Why      error                      // of the first of them
 	Opening  []float64                  // fraction
 	Soil     []float64                  // °C, mean of the hour
@@ -62,8 +62,11 @@ func (h *house) solve(ctx context.Context) (*year, error) {
 	y.Why = err
 	y.Opening, y.Soil, y.Mass = all.Opening[:n], all.Soil[:n], all.Structure[:n]
 	for i := range n {
-		if y.Failed[i] = math.IsNaN(all.Temperature[i]); y.Failed[i] {
-			y.State[i] = ventilation.ClimateState{}
+		x := &y.State[i]
+		if math.IsNaN(all.Temperature[i]) {
+			y.Failed[i], *x = true, ventilation.ClimateState{}
+		} else if y.Failed[i] = !(x.NodeResidual < asked) || x.Temperature != all.Temperature[i]; y.Failed[i] && y.Why == nil {
+			y.Why = fmt.Errorf("the balances of %s do not close", s.Time[i].Format(stamp))
 		}
 	}
 	return y, y.tooMany()

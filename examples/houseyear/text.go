@@ -92,7 +92,7 @@ func (a *answer) closing(r *report.Report) {
 	r.Text("water over all hours", below(c.Water), "of it")
 	if w.Failed > 0 {
 		why, _, _ := strings.Cut(a.year.Why.Error(), "\n")
-		r.Note("%s without a steady state count in no sum of heat and water. %s.", hours(w.Failed), why)
+		r.Note("%s without a steady state that closes count in no sum of heat and water. %s.", hours(w.Failed), why)
 	}
 }
 

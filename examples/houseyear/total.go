@@ -118,6 +118,13 @@ func (y *year) closure() closure {
 	mass := newStore(h.mass.Capacity, h.mass.Start, 3600*h.mass.Exchange)
 	for i := range y.State {
 		x := &y.State[i]
+		if math.IsNaN(y.Soil[i]) {
+			continue // the stores stand still
+		}
+		deep := h.soil.Deep * area * (y.Soil[i] - h.soil.Ground)
+		c.Deep += deep / kWh
+		soil.add((x.Ground-deep)/area, y.Soil[i])
+		mass.add((x.ToStructure+x.SunStructure)/area, y.Mass[i])
 		if y.Failed[i] {
 			continue
 		}
@@ -125,10 +132,6 @@ func (y *year) closure() closure {
 		c.HourWater = max(c.HourWater, math.Abs(x.WaterResidual)/max(math.Abs(x.WaterIn), math.Abs(x.WaterOut), 1e-9))
 		heat, heatSize = heat+x.HeatIn-x.HeatOut, heatSize+math.Abs(x.HeatIn)
 		water, waterSize = water+x.WaterIn-x.WaterOut, waterSize+math.Abs(x.WaterIn)
-		deep := h.soil.Deep * area * (y.Soil[i] - h.soil.Ground)
-		c.Deep += deep / kWh
-		soil.add((x.Ground-deep)/area, y.Soil[i])
-		mass.add((x.ToStructure+x.SunStructure)/area, y.Mass[i])
 	}
 	c.Stored = (soil.stored() + mass.stored()) * area / 3.6e6
 	off := (soil.off() + mass.off()) * area / 3600 // W over an hour, of the whole time
