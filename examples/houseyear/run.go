@@ -72,7 +72,7 @@ func (h *house) solve(ctx context.Context) (*year, error) {
 	return y, y.tooMany()
 }
 
-// tooMany refuses a year of which more than a hundredth has no state.
+// tooMany refuses a year of which more than a quarter has no state.
 func (y *year) tooMany() error {
 	failed := 0
 	for _, f := range y.Failed {
@@ -80,7 +80,7 @@ func (y *year) tooMany() error {
 			failed++
 		}
 	}
-	if failed > len(y.Failed)/100 {
+	if 4*failed > len(y.Failed) {
 		return fmt.Errorf("the weather and the house do not fit: %w", y.Why)
 	}
 	return nil
