@@ -85,8 +85,9 @@ type HouseLoss struct {
 	// others send: 1e-8, more where a cover jumps between two states.
 	RadiantResidual float64
 
-	mutual []mutual // used again from hour to hour, where the search begins
-	floor  float64  // W/m², emission of the floor then
+	mutual []mutual    // used again from hour to hour, where the search begins
+	floor  float64     // W/m², emission of the floor then
+	near   []nearCover // of each facet, the iterates from which it is sought
 }
 
 // Loss returns the heat that the house loses in the conditions k. The error
@@ -98,16 +99,16 @@ func (h *House) Loss(k HouseConditions) (HouseLoss, error) {
 }
 
 // LossTo is Loss that writes to dst and uses its slices again: no allocation
-// from the second hour on. Facets that see each other are sought from what
-// dst holds of the hour before, and end within RadiantResidual of what they
-// would from the start. On an error dst is undefined.
+// from the second hour on. Facets are sought from what dst holds of the hour
+// before; those that see each other end within RadiantResidual of what they
+// would from the start, others within 1e-9 of it. On an error dst is undefined.
 func (h *House) LossTo(dst *HouseLoss, k *HouseConditions) error {
 	inside, outside, err := h.states(k)
 	if err != nil {
 		return err
 	}
 	p := &h.plan
-	*dst = HouseLoss{Facets: dst.Facets[:0], Annexes: dst.Annexes[:0], mutual: dst.mutual, floor: dst.floor}
+	*dst = HouseLoss{Facets: dst.Facets[:0], Annexes: dst.Annexes[:0], mutual: dst.mutual, floor: dst.floor, near: dst.near}
 	if err := h.solveFacets(dst, k); err != nil {
 		return err
 	}
@@ -203,7 +204,7 @@ func (h *House) states(k *HouseConditions) (inside, outside psychro.State, err e
 
 // solve finds the facet's state, and of a declared wet face the humidity from
 // which it would drip if dry.
-func (r *FacetLoss) solve(c *layerSet, k *CoverConditions, room *roomAir) error {
+func (r *FacetLoss) solve(c *layerSet, k *CoverConditions, room *roomAir, near *nearCover) error {
 	face := *k
 	if face.InnerFace == innerSoaked {
 		face.InnerFace = InnerWet
@@ -214,14 +215,14 @@ func (r *FacetLoss) solve(c *layerSet, k *CoverConditions, room *roomAir) error 
 	if k.InnerFace == InnerWet || k.InnerFace == innerSoaked {
 		dry := *k
 		dry.InnerFace = InnerDry
-		if err := c.solve(&dry, &standard, room, &r.Solution); err != nil {
+		if err := c.solve(&dry, &standard, room, near, &r.Solution); err != nil {
 			return err
 		}
 		r.DripHumidity = r.Solution.DripHumidity
 		r.Solution = Solution{}
-		return c.solve(k, &standard, room, &r.Solution)
+		return c.solve(k, &standard, room, near, &r.Solution)
 	}
-	err := c.solve(k, &standard, room, &r.Solution)
+	err := c.solve(k, &standard, room, near, &r.Solution)
 	r.DripHumidity = r.Solution.DripHumidity
 	return err
 }

@@ -48,6 +48,7 @@ type House struct {
 	plan          HousePlan
 	covers, drawn []Cover   // of each facet, with the screen open and drawn
 	annexCovers   [][]Cover // of each facet of each annex
+	twin          []int     // of each facet, the first before it that is its like, or -1
 	net           []float64 // m², area of each facet without doors
 	ground        GroundCoefficients
 	annex         []GroundCoefficients
@@ -103,6 +104,7 @@ func NewHouse(p HousePlan) (*House, error) {
 	if err := h.floatAnnexes(); err != nil {
 		return nil, err
 	}
+	h.twin = h.twins()
 	if p.Radiant == RadiantEnclosure {
 		h.room = newRoomView(&p.Shape)
 	}

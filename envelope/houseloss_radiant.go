@@ -67,6 +67,9 @@ func (h *House) solveFacets(dst *HouseLoss, k *HouseConditions) error {
 			dst.Facets = append(dst.Facets, FacetLoss{Facet: i})
 		}
 	}
+	if len(dst.near) != len(dst.Facets) {
+		dst.near = make([]nearCover, len(dst.Facets))
+	}
 	one := k.CoverConditions
 	air := newRoomAir(&one)
 	if p.Radiant == RadiantAir {
@@ -74,7 +77,11 @@ func (h *House) solveFacets(dst *HouseLoss, k *HouseConditions) error {
 	}
 	if p.Radiant != RadiantEnclosure {
 		for i := range dst.Facets {
-			if err := h.solveFacet(&dst.Facets[i], k, &one, &air); err != nil {
+			if j := h.twin[dst.Facets[i].Facet]; j >= 0 && (k.Sun == nil || k.Sun[j] == k.Sun[dst.Facets[i].Facet]) {
+				h.same(dst, i, j)
+				continue
+			}
+			if err := h.solveFacet(&dst.Facets[i], k, &one, &air, &dst.near[i]); err != nil {
 				return err
 			}
 		}
@@ -84,7 +91,7 @@ func (h *House) solveFacets(dst *HouseLoss, k *HouseConditions) error {
 }
 
 // solveFacet solves one facet that sees what one says.
-func (h *House) solveFacet(r *FacetLoss, k *HouseConditions, one *CoverConditions, air *roomAir) error {
+func (h *House) solveFacet(r *FacetLoss, k *HouseConditions, one *CoverConditions, air *roomAir, near *nearCover) error {
 	i := r.Facet
 	f := &h.plan.Shape.Facets[i]
 	cover := h.covers[i]
@@ -96,11 +103,43 @@ func (h *House) solveFacet(r *FacetLoss, k *HouseConditions, one *CoverCondition
 	if k.Sun != nil {
 		one.AbsorbedSun = k.Sun[i]
 	}
-	if err := r.solve(cover.set, one, air); err != nil {
+	if err := r.solve(cover.set, one, air, near); err != nil {
 		return domain.Within(fmt.Sprintf("facet %d (%s)", i, f.Name), err)
 	}
 	r.scale(i, f, h.net[i])
 	return nil
+}
+
+// same takes for the facet dst.Facets[i] the solution of the facet j of the
+// shape, its twin, which stands before it.
+func (h *House) same(dst *HouseLoss, i, j int) {
+	r := &dst.Facets[i]
+	for at := range dst.Facets[:i] {
+		if t := &dst.Facets[at]; t.Facet == j {
+			r.Solution, r.DripHumidity = t.Solution, t.DripHumidity
+			break
+		}
+	}
+	r.scale(r.Facet, &h.plan.Shape.Facets[r.Facet], h.net[r.Facet])
+}
+
+// twins returns for each facet the first before it of the same covers, tilt and
+// height, or -1.
+func (h *House) twins() []int {
+	facets := h.plan.Shape.Facets
+	twin := make([]int, len(facets))
+	for i := range facets {
+		twin[i] = -1
+		for j := range i {
+			a, b := &facets[i], &facets[j]
+			if a.Tilt == b.Tilt && a.Height == b.Height && h.covers[i] == h.covers[j] && h.drawn[i] == h.drawn[j] &&
+				!b.Kind.InGround() && !b.Party {
+				twin[i] = j
+				break
+			}
+		}
+	}
+	return twin
 }
 
 // solveEnclosure finds what the facets see of each other: each is solved with
@@ -138,7 +177,7 @@ func (h *House) solveEnclosure(dst *HouseLoss, k *HouseConditions, one *CoverCon
 			if m[i].flips > mostFlips && k.InnerFace == InnerAuto {
 				one.InnerFace = innerSoaked
 			}
-			if err := h.solveFacet(&dst.Facets[i], k, one, air); err != nil {
+			if err := h.solveFacet(&dst.Facets[i], k, one, air, &dst.near[i]); err != nil {
 				return err
 			}
 			s := &dst.Facets[i].Solution

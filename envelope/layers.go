@@ -25,21 +25,28 @@ func (c Cover) solve(k *CoverConditions, pc *constants) (Solution, error) {
 	}
 	var out Solution
 	room := newRoomAir(k)
-	err := c.set.solve(k, pc, &room, &out)
+	err := c.set.solve(k, pc, &room, nil, &out)
 	return out, err
 }
 
 // solve finds the state in conditions that have been checked, in the given air.
 // The part that stands apart and, where there is one, the collapsed part are
-// each judged by themselves and joined.
-func (c *layerSet) solve(k *CoverConditions, pc *constants, room *roomAir, out *Solution) error {
+// each judged by themselves and joined. Iterates of before may be nil.
+func (c *layerSet) solve(k *CoverConditions, pc *constants, room *roomAir, near *nearCover, out *Solution) error {
 	s := solver{dry: &c.dry, wet: &c.wet, c: pc, k: k, room: room}
+	if near != nil {
+		near.of(c)
+		s.near = &near.apart
+	}
 	s.prepare(c, k, pc, false)
 	if err := s.settle(out); err != nil {
 		return err
 	}
 	if c.patchGap >= 0 {
 		touching := solver{dry: &c.dry, wet: &c.wet, c: pc, k: k, room: room}
+		if near != nil {
+			touching.near = &near.touched
+		}
 		var patch Solution
 		touching.prepare(c, k, pc, true)
 		if err := touching.settle(&patch); err != nil {

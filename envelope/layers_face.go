@@ -122,7 +122,7 @@ func (s *solver) coolsWet() bool {
 // balance; it is then water.
 func (s *solver) soak() error {
 	last := innerFace(s.n - 1)
-	if s.steps > 0 && s.t[last] < psychro.TriplePoint-1 {
+	if s.dripAt < psychro.TriplePoint-1 { // of the dry face, where it was solved
 		if err := s.taken(faceFrost); err != nil {
 			return err
 		}
@@ -144,10 +144,15 @@ func (s *solver) soak() error {
 
 // taken solves the cover in the mode m.
 func (s *solver) taken(m faceMode) error {
+	if s.resume(m) {
+		s.keep(m)
+		return nil
+	}
 	s.take(m)
 	if err := s.solve(); err != nil {
 		return s.search(m)
 	}
+	s.keep(m)
 	return nil
 }
 

@@ -58,11 +58,12 @@ type solver struct {
 	c      *constants
 	k      *CoverConditions
 	room   *roomAir
-	in     float64 // °C
-	out    float64 // °C
-	eIn    float64 // W/m²
-	eOut   float64 // W/m²
-	hOut   float64 // W/(m² K)
+	near   *nearPart // last iterates, or nil
+	in     float64   // °C
+	out    float64   // °C
+	eIn    float64   // W/m²
+	eOut   float64   // W/m²
+	hOut   float64   // W/(m² K)
 	film   innerFilmCalc
 	inner  faceMode
 	held   float64 // °C, where the inner face is held

@@ -90,7 +90,7 @@ func TestCollectorAsACover(t *testing.T) {
 	k.Outside, k.Inside, k.InsideHumidity, k.Tilt, k.Height = 10, 100, 0, 45, 2
 	var s Solution
 	room := newRoomAir(&k)
-	require.NoError(t, c.set.solve(&k, &standard, &room, &s))
+	require.NoError(t, c.set.solve(&k, &standard, &room, nil, &s))
 	const why = "the book takes air of its own at rounded temperatures"
 	check.Run(t, []check.Row{{Where: "DufBec13 from memory/ex 6.4.1 loss", Printed: "6.62", Tol: 0.02, Why: why}}, func(...float64) float64 { return s.FluxOut / 90 })
 	check.Run(t, []check.Row{{Where: "DufBec13 from memory/ex 6.4.1 glass", Printed: "48.5", Tol: 0.2, Why: why}}, func(...float64) float64 { return s.Outer[0].Temperature })
