@@ -128,7 +128,7 @@ func (b *vapourSearch) at(w float64) (float64, error) {
 	}
 	b.dst.Humidity, b.dst.HumidityRatio = b.k.InsideHumidity, w
 	b.dst.Solutions++
-	if err := b.house.lossFrom(&b.dst.Loss, &b.k); err != nil {
+	if err := b.house.LossTo(&b.dst.Loss, &b.k); err != nil {
 		return 0, err
 	}
 	return b.dst.Loss.Evaporation + b.vented() - b.v.Released, nil
