@@ -9,7 +9,7 @@ import (
 	"cloche.example/psychro"
 )
 
-// Air holds the properties of air that moving it and heating it depend on.
+// Air holds the properties of air that its flow and its heating depend on.
 type Air struct {
 	Density      float64 // kg/m³, 0.3 to 2
 	Viscosity    float64 // Pa s, 1e-5 to 3e-5, dynamic

@@ -8,7 +8,8 @@ import (
 	"cloche.example/internal/domain"
 )
 
-// AirOrWater asks the same heat of air in ducts and of water in pipes.
+// AirOrWater compares bringing the same heat by air in ducts and by water in
+// pipes.
 type AirOrWater struct {
 	Load    float64 // W, 1 to 1e8, heat wanted in the house
 	House   float64 // °C, -60 to 200
@@ -74,7 +75,7 @@ func (c Carrier) check(prefix string) error {
 	)
 }
 
-// CarrierResult is what one way of bringing the heat takes.
+// CarrierResult is what one way of bringing the heat needs.
 type CarrierResult struct {
 	Loss           float64       // W, lost to the outside on the way
 	Heat           float64       // W, from the heater: the load and the loss
@@ -87,14 +88,14 @@ type CarrierResult struct {
 	Stored         float64       // J, above house temperature at the mean of supply and return
 	Transit        time.Duration // for the fluid to pass once: content over mass flow
 	Response       time.Duration // to bring the circuit from house to mean temperature with the heat it is given
-	CoolToFreezing time.Duration // from the stop at house temperature to 0 °C; Forever if it never gets there or nothing in it freezes
+	CoolToFreezing time.Duration // after a stop, from house temperature to 0 °C; Forever if it never gets there or nothing in it freezes
 	FreezeThrough  time.Duration // from 0 °C until all content is ice; Forever as above
 }
 
 // latentIce is the heat of melting of ice, J/kg [HoF17] ch. 1.
 const latentIce = 333600
 
-// Solve returns what air and water take for the same load. Loss: WallLoss
+// Solve returns what air and water each need for the same load. Loss: WallLoss
 // times the mean of supply and return above outside. Flow: heat over cp times
 // the fall from supply to return. Transport: volume flow times pressure over
 // efficiency; nearly all of it ends as heat in the house, but at the price of

@@ -12,11 +12,11 @@ import (
 
 func TestAirAgainstTheStandardAtmosphere(t *testing.T) {
 	check.Run(t, []check.Row{
-		{Where: "USStd76.Table3/sea-level", In: []float64{15}, Printed: "1.7894"},
-		{Where: "USStd76.Table3/minus-50", In: []float64{-50}, Printed: "1.457", Tol: 0.002, Why: "from memory"},
+		{Where: "UsStd76.Table3/sea-level", In: []float64{15}, Printed: "1.7894"},
+		{Where: "UsStd76.Table3/minus-50", In: []float64{-50}, Printed: "1.457", Tol: 0.002, Why: "from memory"},
 	}, func(in ...float64) float64 { return 1e5 * psychro.Viscosity(in[0]) })
 	check.Run(t, []check.Row{
-		{Where: "USStd76.Table1/density", In: []float64{15, 101325}, Printed: "1.225"},
+		{Where: "UsStd76.Table1/density", In: []float64{15, 101325}, Printed: "1.225"},
 	}, func(in ...float64) float64 { return DryAir(in[0], in[1]).Density })
 	// G. F. Hundy et al., Ex. 24.1: 575 mbar and −10 °C, from 1.2 at 20 °C.
 	check.Run(t, []check.Row{

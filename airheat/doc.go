@@ -32,41 +32,42 @@
 //	AirRatioFromO2, -CO2  exact                  complete combustion   rounding              each the other's inverse
 //	FlueLoss              [Janaf98] integrals    −20 to 900 °C         0.1 % of the tables   table in another language; JANAF
 //	FlueLoss.DewPoint     vapour pressure        no sulphur            0.05 K                the same table
-//	FlueGas.AcidDewPoint  [VerBan74]             trioxide 1 mPa-100 Pa rivals 10 K apart     two worksheets
+//	FlueGas.AcidDewPoint  [VerBan74]             trioxide 1 mPa-100 Pa others 10 K apart     two worksheets
 //	Siegert               [BimschV10]            above the dew point   1 to 5 % of FlueLoss  from memory
 //	Losses, Burner        [EnBoiler12] losses    to the higher value   definition            Murphy Ex. 6.9; trade figure
 //	DirectFired           atoms                  any fuel              rounding              kg of water per kWh
 //	MixedGas, PurgeTime   well mixed house       constant exchange     exact                 Douglas Ex. 25.11
-//	DryGasLoss and so on  [BWSteam11]            gas analysis          short forms           Babcock p. 262, 263
+//	DryGasLoss, ...       [BWSteam11]            gas analysis          short forms           Babcock p. 262, 263
 //	SiegertFor            fitted to FlueLoss     1 to 12 % of oxygen   0.2 % of FlueLoss     scan
 //	Fuel.MoistFuel        [IsoFuel21]            moisture 0 to 0.65    definition            wood energy sheet
-//	Dulong, Boie          as they stand          coal; wood poor       1 to 3 % apart        Murphy Ex. 6.8; declared values
+//	Dulong, Boie          published forms        coal; wood poor       1 to 3 % apart        Murphy Ex. 6.8; declared values
 //	Transient.After       eigenvectors           linear nodes          1e-8 K, 1e-5 s        40-digit solutions; marching
-//	WarmUp, CoolDown      After, from the   level met at the      1e-5 s                40-digit solutions; one-node closed form
-//	                      steady states          start: no time
+//	WarmUp, CoolDown      After, from the        level met at the      1e-5 s                40-digit solutions; one-node closed form
+//	                      steady state           start: no time
 //	PowerForWarmUp        linear in the heat     positive heat         rounding              inverse of WarmUp
 //	NightSetBack          exact steps of 5 min   constant weather      balance 1e-6          bound by the mean set-point
 //	FreezeOut             heat contents, march   2 to 40 layers        0.01 K by the steps,  balance 1e-9; Stefan's depth; exact house
 //	                                                                   0.1 K by 24 layers
 //	HeatingSeason         sums over the year     8,760 or 8,784 h      rounding              constant year; Murphy Ex. 9.5
-//	MonthlyHouse          [IsoEnergy08]          ratio from 0          of the method         limits; constant year
+//	MonthlyHouse          [IsoEnergy08]          gain ratio from 0     of the method         limits; constant year
 //	SeasonNodes           exact hours            linear nodes          balance 1e-9          constant year; After
 //
-// The methods of the season part for stated reasons: Hourly keeps no sun for
-// the night and is the highest; bins and degree-hours lend gains from one hour
-// to another of the same temperature and are lower; the months know no single
-// night; SeasonNodes stores and pays for the soil, which the others leave out.
-// Plants that evaporate, lamps and the burner's standby count alike in all of
-// them. Peak is the highest mean of an hour, known to Hourly (steady) and to
-// SeasonNodes (with the morning's warm-up); neither is the size of a heater.
+// The season methods differ for known reasons: Hourly stores no sun for the
+// night and gives the highest heat; bins and degree-hours lend gains from one
+// hour to another at the same temperature and come out lower; the monthly
+// method sees no single night; SeasonNodes stores heat in the soil and pays for
+// what the soil loses, which the others leave out. Plants that evaporate, lamps
+// and the burner's standby are treated alike in all of them. Peak is the
+// highest hourly mean, known to Hourly (steady) and to SeasonNodes (with the
+// morning's warm-up); neither is the size of a heater.
 //
-// Known departures: the Shomate fits of CO2, SO2 and CO begin at 298 K and
-// that of vapour at 500 K, and are used from 240 K on (0.5 % of cp at worst).
-// Nitrogen of the air stands for its argon in volumes and heat. Older tables
-// of atomic weights (12, 1, 16) and 23.15 % of oxygen by mass move the
-// printed examples of the sources by up to 0.5 %; the tests feed such rows the
-// number of atoms that the source counts. The real gas ends at 200 °C, beyond
-// which a supply needs psychro.IdealGas.
+// Known departures: the Shomate fits of CO2, SO2 and CO begin at 298 K and that
+// of vapour at 500 K, and are used from 240 K on (0.5 % of cp at worst). The
+// argon of the air is counted as nitrogen in volumes and heat. Older tables of
+// atomic weights (12, 1, 16) and 23.15 % of oxygen by mass move the printed
+// examples of the sources by up to 0.5 %; the tests of such rows use the
+// source's own number of atoms. The real gas ends at 200 °C, beyond which a
+// supply needs psychro.IdealGas.
 //
 // # Air movement
 //
@@ -88,7 +89,7 @@
 //	EquivalentDiameter    [Hueb48]               any                   as printed            duct sheet
 //	DryAir                psychro.Viscosity      −60 to 200 °C         0.5 % (from memory)   tables
 //	DuctNusselt           [Pet70]                Re 1e4 to 5e6         6 % of measurements   Lienhard Ex. 7.6
-//	SmoothElbow and so on [SmaDuct06] table A-7  as the table          linear between points the table's rows; Hundy Ex. 24.3
+//	SmoothElbow, ...      [SmaDuct06] table A-7  as the table          linear between points the table's rows; Hundy Ex. 24.3
 //	DividingRun, -Branch  [Crane09] ch. 2        share 0 to 1          4 % at the source's   Crane Ex. 7-36
 //	                                                                   own steps
 //	Duct.Heat             exact                  any                   rounding              Lienhard Ex. 7.6
@@ -98,8 +99,9 @@
 //	Tree.Solve            balance of branches    any tree              1e-9                  laws
 //	PerforatedTube        momentum with regain   steady                1e-9 of the scheme    plain march; cosine law
 //	Jet                   [HoF17] ch. 20         K from memory         band of the bend      momentum balance
-//	Jet.ForcedLength      [VentGuide01] eq. 7.60 plane; round memory   limit of a zone       powers of F
-//	HeatPipe.Heat         [Righini20], [Vanthoor11]  51 mm, others by law  2 to 24 % of the convection  rows computed apart; a handbook's pipe
+//	Jet.ForcedLength      [VentGuide01] eq. 7.60 round: from memory    limit of a zone       powers of F
+//	HeatPipe.Heat         [Righini20],           51 mm, others by law  2 to 24 % of the      rows computed apart; a handbook's pipe
+//	                      [Vanthoor11]                                 convection
 //	AirOrWater            heat balance           above                 rounding              Hundy Ex. 21.1
 //	SoilStore             conduction             steps to a day        heat to 1e-9          line source; pipes below a plane
 //	RockBed               [Ergun52], [Schum29]   any step              0.1 K of 20 K         Schumann's solution
@@ -168,7 +170,7 @@
 //	            memory
 //	Tsal89      R. J. Tsal, "Altshul-Tsal friction factor equation", Heating/Piping/
 //	            Air Conditioning, August 1989
-//	USStd76     U.S. Standard Atmosphere, 1976: tables, against which DryAir is checked
+//	UsStd76     U.S. Standard Atmosphere, 1976: tables, against which DryAir is checked
 //	Vanthoor11  B. H. E. Vanthoor, C. Stanghellini, E. J. van Henten, P. H. B. de
 //	            Visser, Biosystems Engineering 110 (2011) 363-377, electronic
 //	            appendix, tables 2 to 4: heating pipes
@@ -177,4 +179,10 @@
 //	            worksheets apply it
 //	VentGuide01 H. Goodfellow, E. Tähti, Industrial Ventilation Design Guidebook,
 //	            2001: section 7.4, jets
+//
+// The checks also take worked examples from Y. A. Cengel, J. M. Cimbala, Fluid
+// Mechanics; J. F. Douglas and others, Fluid Mechanics; J. H. Lienhard, A Heat
+// Transfer Textbook; A. V. Arasu, Turbomachines; and from the process-heating
+// tests of Oak Ridge National Laboratory (ORNL). Babcock in the tables is
+// [BWSteam11], Murphy [MurMck03].
 package airheat

@@ -32,11 +32,13 @@ const dewCells = 200
 // Dew returns what the duct's wall takes from dryAir, kg/s of dry air (1e-6 to
 // 1000), that enters in the state in, when the air around is at around (−60 to
 // 200 °C), and the water that condenses where the inside of the wall lies below
-// the air's dew point. film is the coefficient from the air to the wall,
-// W/(m² K), above HeatTransfer; DuctNusselt gives it. Mass follows heat by Lewis's
-// relation: both come nearer to the wall's state by an exponential, that of mass
-// faster by psychro.State.LewisFactor at the inlet. Fog that forms in the stream counts as water. Without
-// condensation the answer is that of Heat. The error lists every fault.
+// the air's dew point. film is the coefficient from the air to the wall, W/(m²
+// K), above HeatTransfer; DuctNusselt gives it. Mass follows heat by Lewis's
+// relation: temperature and humidity ratio both approach the wall's state
+// exponentially, the humidity ratio faster by the factor
+// 1/psychro.State.LewisFactor of the inlet. Fog that forms in the stream counts
+// as water. Without condensation the answer is that of Heat. The error lists
+// every fault.
 func (d Duct) Dew(film, dryAir float64, in psychro.State, around float64) (DuctDew, error) {
 	outer := filmRange
 	outer.Min, outer.Source = math.Nextafter(math.Max(d.HeatTransfer, outer.Min), math.Inf(1)), "above HeatTransfer"

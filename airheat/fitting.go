@@ -15,9 +15,9 @@ const (
 )
 
 // SuddenExpansion returns the loss factor, dimensionless, on the velocity
-// pressure of the narrow duct, where it widens at once; areaRatio is narrow
-// over wide area, 0 to 1. NaN outside. Borda and Carnot's momentum balance:
-// (1 − areaRatio)².
+// pressure of the narrow duct, where it widens abruptly; areaRatio is narrow
+// over wide area, 0 to 1. NaN outside. Borda and Carnot's momentum balance: (1
+// − areaRatio)².
 func SuddenExpansion(areaRatio float64) float64 {
 	if !(areaRatio >= 0 && areaRatio <= 1) {
 		return math.NaN()
@@ -25,10 +25,10 @@ func SuddenExpansion(areaRatio float64) float64 {
 	return (1 - areaRatio) * (1 - areaRatio)
 }
 
-// StaticRegain returns the static pressure, Pa, won where the air slows from
-// the speed fast to the speed slow (m/s, both -100 to 100) in a fitting that
-// turns the share efficiency (0 to 1, a fraction) of the velocity pressure into
-// static pressure. NaN outside those ranges and for impossible air.
+// StaticRegain returns the static pressure, Pa, regained where the air slows
+// from the speed fast to the speed slow (m/s, both -100 to 100) in a fitting
+// that turns the share efficiency (0 to 1, a fraction) of the velocity pressure
+// into static pressure. NaN outside those ranges and for impossible air.
 func StaticRegain(fast, slow, efficiency float64, air Air) float64 {
 	if !shareRange.Contains(efficiency) || !ductSpeedRange.Contains(fast) || !ductSpeedRange.Contains(slow) || !densityRange.Contains(air.Density) {
 		return math.NaN()

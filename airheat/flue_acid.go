@@ -24,13 +24,14 @@ var (
 
 // AcidDewPoint returns the temperature, °C, at which sulphuric acid begins to
 // condense from the flue gas at the pressure, Pa, 30000 to 200000, where the
-// fraction converted, 0.001 to 0.1, of its sulphur has become the trioxide; 0.01
-// to 0.05 is usual, the more the more air is left over (from memory). Walls of
-// heat exchanger and flue below it corrode, though the water's dew point lies far
-// lower. 1000/T = 2.276 - 0.0294 ln pw - 0.0858 ln ps + 0.0062 ln pw ln ps, T in K,
-// pressures of vapour and trioxide in mm of mercury [VerBan74]; rivals lie up to
-// 10 K away (from memory). NaN without sulphur, for arguments outside, and where
-// the trioxide has less than 0.001 or more than 100 Pa.
+// fraction converted, 0.001 to 0.1, of its sulphur has become the trioxide;
+// 0.01 to 0.05 is usual, rising with excess air (from memory). Heat exchanger
+// and flue walls below it corrode, even though the water's dew point lies far
+// lower. 1000/T = 2.276 - 0.0294 ln pw - 0.0858 ln ps + 0.0062 ln pw ln ps, T
+// in K, pressures of vapour and trioxide in mm of mercury [VerBan74]; other
+// correlations differ by up to 10 K (from memory). NaN without sulphur, for
+// arguments outside, and where the trioxide has less than 0.001 or more than
+// 100 Pa.
 func (g FlueGas) AcidDewPoint(pressure, converted float64) float64 {
 	if !gasPressureRange.Contains(pressure) || !convertedRange.Contains(converted) {
 		return math.NaN()

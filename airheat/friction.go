@@ -25,10 +25,10 @@ var relativeRoughnessRange = domain.Range{Min: 0, Max: 0.1, Unit: "dimensionless
 // Friction returns the Darcy friction factor, dimensionless, of a pipe or duct
 // at the Reynolds number re (above 0, up to 1e9, dimensionless) with the
 // roughness relativeRoughness over the diameter (0 to 0.1, dimensionless):
-// 64/re up to laminarLimit, Colebrook from turbulentLimit, linear in re between
-// those two values. The Fanning factor of some books is a quarter of it. NaN
-// outside the ranges. Accuracy: 4e-16 relative to the exact root of the
-// equation; Colebrook itself stands within some 5 % of measured pipes.
+// 64/re up to 2300, Colebrook from 4000, linear in re between those two values.
+// The Fanning factor of some books is a quarter of it. NaN outside the ranges.
+// Accuracy: 4e-16 relative to the exact root of the equation; Colebrook itself
+// stands within some 5 % of measured pipes.
 func Friction(re, relativeRoughness float64) float64 {
 	if !(re > 0 && re <= reynoldsRange.Max) || !relativeRoughnessRange.Contains(relativeRoughness) {
 		return math.NaN()

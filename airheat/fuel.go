@@ -69,9 +69,9 @@ func (c Composition) shares() bool {
 	return true
 }
 
-// Boie returns the higher heating value, J/kg, from the composition c by
-// Boie's form, from memory: 35.16 C + 116.225 H - 11.09 O + 6.28 N + 10.465 S
-// MJ/kg. Rivals lie 1 to 3 % apart. NaN as for Dulong.
+// Boie returns the higher heating value, J/kg, from the composition c by Boie's
+// form, from memory: 35.16 C + 116.225 H - 11.09 O + 6.28 N + 10.465 S MJ/kg.
+// Similar forms differ by 1 to 3 %. NaN as for Dulong.
 func Boie(c Composition) float64 {
 	if !c.shares() {
 		return math.NaN()

@@ -129,9 +129,9 @@ const (
 )
 
 // ForcedLength returns the distance, m, from the opening up to which inertia
-// rules the jet and its speed falls as AxisSpeed says; further on buoyancy
-// drives or stops it. 0.5 F^(2/3) h of a plane jet of height h, 0.5 F^(1/2) D of
-// a round one of the opening's diameter D, F = T V0²/(g ΔT0 h or D); +Inf
+// governs the jet and its speed falls as AxisSpeed says; further on buoyancy
+// drives or stops it. 0.5 F^(2/3) h of a plane jet of height h, 0.5 F^(1/2) D
+// of a round one of the opening's diameter D, F = T V0²/(g ΔT0 h or D); +Inf
 // without a temperature difference.
 func (j Jet) ForcedLength() float64 {
 	ar := math.Abs(j.Archimedes())
@@ -142,7 +142,8 @@ func (j Jet) ForcedLength() float64 {
 	return forcedShare * j.Size * wide * math.Sqrt(1/(ar*wide))
 }
 
-// JetBand is a height of the jet's axis by the two ends of what is published.
+// JetBand is the height of the jet's axis, between the two extremes of the
+// published bends.
 type JetBand struct {
 	Least float64 // m, above the opening, with the weakest bend
 	Most  float64 // m, above the opening, with the strongest bend

@@ -32,7 +32,7 @@ type PipeHeat struct {
 	Radiation  float64 // W/m, to the surroundings
 	Total      float64 // W/m, both
 	Radiant    float64 // fraction of Total that is radiation; 0 where there is no heat
-	Rival      float64 // W/m, rival of Convection for pipes of 51 mm: 1.99 pi d dT^1.32
+	Rival      float64 // W/m, another published form of Convection, for pipes of 51 mm: 1.99 pi d dT^1.32
 }
 
 // Coefficients of the convection of level pipes.
@@ -54,10 +54,11 @@ func DefaultHeatPipe(surface, air float64) HeatPipe {
 //	Convection = 1.28 pi d^0.75 dT^1.25                [Righini20]
 //	Radiation  = pi d eps F sigma (Tp⁴ - Ts⁴)          [Vanthoor11]
 //
-// Of a pipe of 51 mm, 20 to 60 K over the air, the convection lies 2 to 10 % above that
-// of Churchill and Chu, of one of 28 mm 24 %; the rival without a law of diameter
-// lies 2 to 9 % below it at 51 mm. A published 74.6 W/m of bare copper at 82 °C, 41 mm,
-// is met with an emissivity of 0.40 by the rival and passed by 6 % here. The error joins the faults by field.
+// Of a pipe of 51 mm, 20 to 60 K over the air, the convection lies 2 to 10 %
+// above that of Churchill and Chu, of one of 28 mm 24 %; PipeHeat.Rival, which
+// has no law of diameter, lies 2 to 9 % below it at 51 mm. A published 74.6 W/m
+// of bare copper at 82 °C, 41 mm, is reproduced by Rival with an emissivity of
+// 0.40; the form used here exceeds it by 6 %. The error lists every fault.
 func (p HeatPipe) Heat() (PipeHeat, error) {
 	if err := errors.Join(
 		pipeDiameterRange.Check("Diameter", p.Diameter),

@@ -99,10 +99,10 @@ type RidgeReturn struct {
 	Costs      bool    // the ridge return raises the heat: the upper layer is the cooler one
 }
 
-// RidgeReturn solves both balances. The coil view counts the warmer return as
-// heat saved; it is none, for a coil that is given warmer air lifts it to a
-// warmer supply while the house still loses the same. The real saving is what
-// the cooler upper layer loses less: Hu (Tu,floor - Tu,ridge).
+// RidgeReturn solves both balances. The coil view wrongly counts the warmer
+// return as heat saved: a coil given warmer air delivers a warmer supply, and
+// the house still loses the same. The real saving is what the cooler upper
+// layer loses less: Hu (Tu,floor - Tu,ridge).
 //
 // Where so much heat rises that the upper layer would be above 120 °C the two
 // layers do not describe a house: ErrNoSolution.
@@ -145,7 +145,8 @@ type MixingFans struct {
 	FilmFactor float64 // ratio, 1 to 3, by which the moving air raises the upper layer's loss, 1 or more
 }
 
-// FansCompared is what mixing fans do beside a return at the crop's level.
+// FansCompared is what mixing fans change in a house whose heater draws its
+// return at the crop's level.
 type FansCompared struct {
 	Upper      float64 // °C, the upper layer with fans
 	HouseHeat  float64 // W, what the house loses with fans

@@ -101,8 +101,8 @@ type SeasonHeat struct {
 	Cost     float64 // currency
 	Emission float64 // kg of carbon dioxide by the fuel's emission factor
 	Hours    float64 // h in which the heater is called on
-	Peak     float64 // W, greatest mean over an hour of the heat asked for; NaN by methods that know no single hour. No size for a heater: the design night gives that
-	Loss     float64 // J, lost in the time in which the method sees heating
+	Peak     float64 // W, greatest mean over an hour of the heat asked for; NaN by methods that know no single hour. Not the size of a heater: the design night gives that
+	Loss     float64 // J, lost during the hours in which the method counts heating
 	Gains    float64 // J, gains that met loss in that time
 }
 
@@ -158,9 +158,10 @@ func (r *SeasonHeat) finish(b *Burner, price float64) {
 	r.Emission = r.Fuel * b.Fuel.Emission
 }
 
-// Hourly sums, hour by hour, what the loss exceeds the gains by. The house stores nothing: what the sun
-// gives beyond an hour's loss is gone, so this is an upper estimate for a
-// house with much soil and benches, and right for a light one.
+// Hourly sums, hour by hour, the excess of the loss over the gains. The house
+// stores nothing: what the sun gives beyond an hour's loss is gone, so this is
+// an upper estimate for a house with much soil and benches, and right for a
+// light one.
 func (s HeatingSeason) Hourly() (SeasonHeat, error) {
 	if err := s.check(); err != nil {
 		return SeasonHeat{}, err
@@ -180,11 +181,11 @@ func (s HeatingSeason) Hourly() (SeasonHeat, error) {
 	return r, nil
 }
 
-// Bins sorts the hours by the outside temperature into bins of the given
-// width, K, 0.1 to 10, and treats each bin at its mean temperature, mean
-// set-point and mean gains. Sun and cold nights of one temperature are thrown
-// together: where it shines on cold days, gains are used that came at other
-// hours, so the heat comes out lower than hour by hour.
+// Bins sorts the hours by the outside temperature into bins of the given width,
+// K, 0.1 to 10, and treats each bin at its mean temperature, mean set-point and
+// mean gains. Sunny hours and cold nights at one temperature share a bin: where
+// cold days are sunny, gains from other hours are used, so the heat comes out
+// lower than hour by hour.
 func (s HeatingSeason) Bins(width float64) (SeasonHeat, error) {
 	if err := errors.Join(s.check(), domain.Range{Min: 0.1, Max: 10, Unit: "K"}.Check("width", width)); err != nil {
 		return SeasonHeat{}, err
@@ -220,8 +221,9 @@ func (s HeatingSeason) Bins(width float64) (SeasonHeat, error) {
 }
 
 // DegreeHours sums the outside temperatures below the base temperature base,
-// °C, -90 to 120: heat = Loss × degree-hours. The base is the set-point less what the gains carry; BaseTemperature
-// gives it. One base for the whole year knows no sunny hour from a dull one.
+// °C, -90 to 120: heat = Loss × degree-hours. The base is the set-point less
+// what the gains carry; BaseTemperature gives it. One base for the whole year
+// cannot tell a sunny hour from a dull one.
 func (s HeatingSeason) DegreeHours(base float64) (SeasonHeat, error) {
 	if err := errors.Join(s.check(), roomRange.Check("base", base)); err != nil {
 		return SeasonHeat{}, err

@@ -84,10 +84,10 @@ const (
 	utilisationTau = 15.0 // h (from memory)
 )
 
-// Solve returns the season by the monthly method, and the heat of each month, J:
-// in each month loss less the used part of the gains. It is quick and blind to single nights; it parts from the hourly
-// methods in spring and autumn, where the mean outside is mild and nights are
-// not.
+// Solve returns the season by the monthly method, and the heat of each month,
+// J: in each month loss less the used part of the gains. It is quick but blind
+// to single nights; it departs from the hourly methods in spring and autumn,
+// when the mean outside is mild and the nights are not.
 func (h MonthlyHouse) Solve(m Months) (SeasonHeat, [12]float64, error) {
 	err := errors.Join(
 		roomRange.Check("SetPoint", h.SetPoint),

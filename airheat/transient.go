@@ -10,7 +10,8 @@ import (
 	"cloche.example/internal/transient"
 )
 
-// Forever is the longest time span; events that would come later are never.
+// Forever is the longest time.Duration, about 292 years; as a result it means
+// never.
 const Forever = time.Duration(math.MaxInt64)
 
 // course solves the equations from start under d. Temperatures counted from
@@ -28,8 +29,9 @@ func temperatures(t [3]float64) Temperatures { return Temperatures{t[0], t[1], t
 
 // After returns the temperatures a time after the house stood at start, under
 // d, °C. The solution is exact: rounding alone limits it, to about 1e-10 K.
-// Times before the start are answered too, as far as the exponentials bear it.
-// NaN where start or d is out of its ranges, and for the zero Transient.
+// Times before the start are answered too, as long as the exponentials stay
+// finite. NaN where start or d is out of its ranges, and for the zero
+// Transient.
 func (h Transient) After(start Temperatures, d envelope.Drive, after time.Duration) Temperatures {
 	if !h.s.Made() || d.Check() != nil || !start.inRange() {
 		return noTemperatures()

@@ -36,8 +36,8 @@ var (
 	skyDropRange     = domain.Range{Min: -10, Max: 100, Unit: "K"}
 )
 
-// Transient is a house of three nodes ready for exact solution. It is made by
-// NewTransient, and a value: safe to copy and to share.
+// Transient is a house of three nodes ready for exact solution. It is a value,
+// made by NewTransient, safe to copy and to share.
 type Transient struct {
 	n envelope.Nodes
 	s transient.System

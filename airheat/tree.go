@@ -20,8 +20,9 @@ type Branch struct {
 }
 
 // Tree is a tree of duct branches from one fan to many outlets, checked by
-// NewTree. Turned round, an exhaust: flow and loss are the same, but for tees,
-// which are made for dividing flow. A Tree does not change: goroutines may share it.
+// NewTree. With all flows reversed it is an exhaust: flow and loss are the
+// same, except at tees, whose losses are those of dividing flow. A Tree does
+// not change: goroutines may share it.
 type Tree struct {
 	branches  []Branch
 	systems   []System
@@ -98,11 +99,11 @@ type TreeFlow struct {
 	Residual float64      // Pa, largest mismatch of pressure at a junction or outlet
 }
 
-// Solve returns the flows in all branches when the fan moves flow (m³/s, 1e-9 to 1000) of
-// the air: at each junction flows sum to zero, and every way from it to an
-// outlet takes the same pressure. Newton's method on all branches at once. The
-// error lists every fault, or is ErrNotConverged, or ErrNoSolution where the
-// flow turns round at a tee.
+// Solve returns the flows in all branches when the fan moves flow (m³/s, 1e-9
+// to 1000) of the air: at each junction flows sum to zero, and every path from
+// it to an outlet takes the same pressure. Newton's method on all branches at
+// once. The error lists every fault, or is ErrNotConverged, or ErrNoSolution
+// where the flow turns round at a tee.
 func (t Tree) Solve(flow float64, air Air) (TreeFlow, error) {
 	if len(t.systems) == 0 {
 		return TreeFlow{}, fmt.Errorf("%w: the tree is empty, make it with NewTree", ErrRange)
@@ -240,9 +241,9 @@ func (t Tree) OperatingPoint(fan Fan, drive FanDrive, air Air) (OperatingPoint, 
 // Dampers returns for each branch the loss factor K, dimensionless, that a
 // damper at its far end must add, on its last segment's velocity pressure, so
 // that the outlets get the wanted flows (m³/s, one for each branch; those of
-// branches with children are not read), and the pressure (Pa) the fan must
-// then give. The branches on the worst way need none. The error lists every
-// fault.
+// branches with children are not read), and the pressure (Pa) the fan must then
+// give. The branches on the path of greatest loss need none. The error lists
+// every fault.
 func (t Tree) Dampers(wanted []float64, air Air) (factors []float64, pressure float64, err error) {
 	if len(t.systems) == 0 {
 		return nil, math.NaN(), fmt.Errorf("%w: the tree is empty, make it with NewTree", ErrRange)

@@ -144,11 +144,11 @@ func (t PerforatedTube) Solve(supply TubeSupply) (TubeFlow, error) {
 // that flow over the section, and the pressure lower by r ρ/2 times the
 // difference of the squares; to the next row it rises by Darcy and Weisbach's
 // loss. The end pressure is found so that the rows together give the supply's
-// flow; each row's is then within 1e-9 of it of the exact solution. Density
-// and viscosity are those of the supply throughout. Rows whose pressure is
-// below the house's draw air in by the same law and are counted in Reversed.
-// Heat: between rows the temperature comes nearer to the house's by exp(−U π D
-// l/(m cp)).
+// flow; each row's is then within 1e-9 of it of the exact solution. Density and
+// viscosity are those of the supply throughout. Rows whose pressure is below
+// the house's draw air in by the same law and are counted in Reversed. Heat:
+// between rows the difference from the house's temperature falls by the factor
+// exp(−U π D l/(m cp)).
 //
 // The error is ErrNoSolution for a tube so open that the air in it turns back, for
 // one so long and thin that friction takes all pressure, and for a supply that would need more than 5,000

@@ -25,12 +25,13 @@ func (h Transient) WarmUp(d envelope.Drive, setPoint float64, limit time.Duratio
 	return h.reachFrom(start, d, airNode, [2]string{"setPoint", "limit"}, setPoint, start.Air >= setPoint, limit)
 }
 
-// HeatFailure says how the heat of a house fails and what is waited for.
+// HeatFailure says how the heat of a house fails and which temperature of the
+// air is looked for.
 type HeatFailure struct {
 	SetPoint float64       // °C, -90 to 120, held in the steady state until the failure
 	Share    float64       // fraction, 0 to 1, of the heat that held it which is left; 0 for a heater that has stopped altogether
-	Level    float64       // °C, -90 to 120, of the air, that is waited for
-	Limit    time.Duration // how far ahead is looked; Forever for all time
+	Level    float64       // °C, -90 to 120, of the air, that it is to fall to
+	Limit    time.Duration // how far ahead to look; Forever for no limit
 }
 
 // CoolDown returns when the air comes down to c.Level after the heat of the

@@ -16,7 +16,7 @@ const (
 	FruitCrop
 	RootCrop
 	Ornamental
-	LightClass // a class of daily light, no crop
+	LightClass // a class of daily light, not a crop
 )
 
 // String returns the kind in words.
@@ -38,10 +38,10 @@ type CropLight struct {
 	Upper  float64  // mol/(m² d), more brings nothing or harm
 	Basis  string   // what the figures mean
 	Source string   // where they come from
-	Read   Reading  // how far the source was seen
+	Read   Reading  // how directly the source was seen
 }
 
-// Reading says how far the source of a figure was seen.
+// Reading says how directly the source of a figure was seen.
 type Reading uint8
 
 // A figure is either read in its source, or known only from another text that
@@ -87,9 +87,9 @@ var crops = []CropLight{
 	{"class very high", LightClass, 18, none, none, "class of the trade in flowers", "Purdue Extension HO-238-W", SecondHand},
 }
 
-// CropLights returns the table of crops, each with its source and how far that was
-// seen. Ranges for a crop differ between authors by several mol/(m² d): plan
-// with your own trial's figures where you have them.
+// CropLights returns the table of crops, each with its source and how directly
+// that was seen. Ranges for a crop differ between authors by several mol/(m²
+// d): plan with your own trial's figures where you have them.
 func CropLights() []CropLight { return slices.Clone(crops) }
 
 // FindCropLight returns the crop of that name, whatever its case, and whether there
@@ -106,7 +106,7 @@ func FindCropLight(name string) (CropLight, bool) {
 // Service says how a day's light compares with a crop's range.
 type Service uint8
 
-// The answers of CropLight.Serves.
+// The results of CropLight.Serves.
 const (
 	TooDark Service = iota
 	Enough          // from the least to below the target
@@ -120,8 +120,8 @@ func (s Service) String() string {
 }
 
 // Serves compares dli, mol/(m² d), with the crop's range. A bound that the
-// source does not give is not asked for: without a target the least counts as
-// the target, without a least the target does.
+// source does not give is not tested: without a Target, Min counts as the
+// target; without a Min, Target counts as the least.
 func (c CropLight) Serves(dli float64) Service {
 	least, target := c.Min, c.Target
 	if math.IsNaN(least) {

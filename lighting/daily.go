@@ -19,9 +19,8 @@ var (
 // micromole is a µmol in mol.
 const micromole = 1e-6
 
-// DLI returns the daily light integral in mol/(m² d) of ppfd, µmol/(m² s), 0
-// to 5000, that burns for the photoperiod, 0 to 24 h: 0.0036 PPFD h. NaN
-// outside.
+// DLI returns the daily light integral in mol/(m² d) of ppfd, µmol/(m² s), 0 to
+// 5000, that shines for the photoperiod, 0 to 24 h: 0.0036 PPFD h. NaN outside.
 func DLI(ppfd float64, photoperiod time.Duration) float64 {
 	if !ppfdRange.Contains(ppfd) || !photoperiodRange.Contains(photoperiod.Hours()) {
 		return math.NaN()
@@ -41,9 +40,9 @@ func PPFDFor(dli float64, photoperiod time.Duration) float64 {
 	return dli / (photoperiod.Seconds() * micromole)
 }
 
-// LightingTime returns how long ppfd, µmol/(m² s), 0 to 5000, must burn to add
-// dli, mol/(m² d), 0 to 80. The error is ErrNoSolution when that is longer
-// than a day.
+// LightingTime returns how long ppfd, µmol/(m² s), 0 to 5000, must shine to add
+// dli, mol/(m² d), 0 to 80. The error is ErrNoSolution when that is longer than
+// a day.
 func LightingTime(dli, ppfd float64) (time.Duration, error) {
 	if err := errors.Join(dliRange.Check("dli", dli), ppfdRange.Check("ppfd", ppfd)); err != nil {
 		return 0, err

@@ -18,7 +18,7 @@
 // counter-clockwise from +x seen from above. PPF is in µmol/s, PPFD in
 // µmol/(m² s), photon intensity in µmol/(s sr).
 //
-// # What is not
+// # What is not modelled
 //
 // Shadows, light inside a canopy, specular mirrors, spectra that change with
 // direction (give each channel its own fixture), and any assessment of safety.
@@ -37,54 +37,53 @@
 //
 // # What is computed, and how well
 //
-//	function             equation                         range               accuracy           check
-//	FromBeamAngle        ln 0.5/ln cos(beam/2)            2..178 degree       1e-15              Moreno06
-//	Table.Flux           exact integral of interpolant    type A, B, C        1e-14              spheres, quadrature
-//	Lights.MapTo, points Σ I cos φ/r²                     any aim             1e-9 (1e-11 seen)  inverse square, disc
-//	Lights.MapTo, tables the same, bilinear in angle      type A, B, C        1e-9 (1e-10 seen)  definition term by term
-//	Lights.MapTo, bars   integral along the bar           cosine power        1e-8 (1e-13 seen)  line source, 8000 points
-//	Evenness             U0, Ud, CV, Christiansen         -                   1e-15              Hart's relation
-//	CosinePower.SpotAngle  acos f^(1/(m+3))                above a level plane  1e-15              identities
-//	CosinePower.FlatPair 2h/√(m+4)                        above a level plane  1e-15              curvature
-//	CosineFlux           ∮ G dφ along the edges           plane polygon       1e-9 of the flux   closed box
-//	PolygonFactor        Lambert's formula                convex, 12 corners  1e-14              CornerFactor
-//	OpposedPlatesFactor  1/2π ∮∮ ln r dr1·dr2             -                   1e-12              Howell10
-//	Room.Reflect, n = 1  six faces                        reflectance to 0.98 1e-6               another solution
-//	Room.Reflect, n = 16 radiosity, exact gather          reflectance to 0.98 see Room.Reflect   finer mesh, random photons
-//	Room.ReflectWithin   the same, extrapolated           tolerance from 1e-5 its tolerance      other meshes
-//	EnclosureMean        PPF/(A (1-ρ))                    reflectance to 0.98 exact              sphere, box
-//	Room.Share           exact flux on bed and plane      -                   1e-9               closed box
-//	Dim                  bounded least squares            levels 0..1         1e-9               made-up levels
-//	                                                                                             2,000,000 random sets: all least in their bounds
-//	EnergyInput.Solve    all power ends as heat           -                   exact              arithmetic
-//	Spectrum.PPF         ∫ E λ/(N_A h c) dλ               100..5000 nm        exact for a table  AstmSun03, D65, A
-//	Spectrum.Luminous    683.002 ∫ V E dλ                 360..830 nm         2e-5 on daylight   AstmSun03, CieCol18
-//	LuminousEfficiency   cubics through four              360..830 nm         2.2e-4             CieVis23, 471 points
-//	ReadLM63             I x multiplier x ballast         1986..2019, A, B, C flux to 1e-14      six files, eight refused
-//	Site.Sun             NREL SPA                         1950..2100          0.0003 degree      Reda04, ERFA, Meeus98
-//	Site.SunDay          elevation = -0.8333              1950..2100          0.2 s              ephem, NREL (1.2 s)
-//	Site.ClearSky        Ineichen02 eqs. 6, 8             1..10, to 4000 m      1e-9 of formula    pvlib's tests
-//	DiffuseFraction      Erbs82 eq. 1                    0..2                a mean of hours    pvlib's tests
-//	SunHour.Split        Erbs82 on a lit hour            global from 0       closes to 1e-9     sums
-//	SunAndSky.OnPlane    Hay80                           tilt 0..180         1e-9 of formula    PV_LIB by pvlib's tests
-//	ExtraterrestrialDay  FAO56 eq. 21                     day 1..366          printed digits     examples; table 2.6 to 0.12 MJ
-//	SunPeriod            FAO56 eqs. 28 to 33              day 1..366          printed digits     example 19
-//	DayLength            FAO56 eq. 34                     day 1..366          printed digits     example 9; table 2.7 to 0.08 h
-//	GlobalFromSunshine   FAO56 eq. 35                     0..1                printed digits     example 10
-//	DLI                  0.0036 PPFD h                    0..5000, 0..24 h    exact              six printed sums
-//	LightingSeason.Solve deficit/PPFD                     8760, 8784 h        exact              by hand
-//	CropLights           -                                0..80 mol/(m² d)    as quoted          sources in each row
+//	function               equation                       range                accuracy           check
+//	FromBeamAngle          ln 0.5/ln cos(beam/2)          2..178 degree        1e-15              Moreno06
+//	Table.Flux             exact integral of interpolant  type A, B, C         1e-14              spheres, quadrature
+//	Lights.MapTo, points   Σ I cos φ/r²                   any aim              1e-9 (1e-11 seen)  inverse square, disc
+//	Lights.MapTo, tables   the same, bilinear in angle    type A, B, C         1e-9 (1e-10 seen)  definition term by term
+//	Lights.MapTo, bars     integral along the bar         cosine power         1e-8 (1e-13 seen)  line source, 8000 points
+//	Evenness               U0, Ud, CV, Christiansen       -                    1e-15              Hart's relation
+//	CosinePower.SpotAngle  acos f^(1/(m+3))               above a level plane  1e-15              identities
+//	CosinePower.FlatPair   2h/√(m+4)                      above a level plane  1e-15              curvature
+//	CosineFlux             ∮ G dφ along the edges         plane polygon        1e-9 of the flux   closed box
+//	PolygonFactor          Lambert's formula              convex, 12 corners   1e-14              CornerFactor
+//	OpposedPlatesFactor    1/2π ∮∮ ln r dr1·dr2           -                    1e-12              Howell10
+//	Room.Reflect, n = 1    six faces                      reflectance to 0.98  1e-6               another solution
+//	Room.Reflect, n = 16   radiosity, exact gather        reflectance to 0.98  see Room.Reflect   finer mesh, random photons
+//	Room.ReflectWithin     the same, extrapolated         tolerance from 1e-5  its tolerance      other meshes
+//	EnclosureMean          PPF/(A (1-ρ))                  reflectance to 0.98  exact              sphere, box
+//	Room.Share             exact flux on bed and plane    -                    1e-9               closed box
+//	Dim                    bounded least squares          levels 0..1          1e-9               invented levels; 2,000,000 random sets
+//	EnergyInput.Solve      all power ends as heat         -                    exact              arithmetic
+//	Spectrum.PPF           ∫ E λ/(N_A h c) dλ             100..5000 nm         exact for a table  AstmSun03, D65, A
+//	Spectrum.Luminous      683.002 ∫ V E dλ               360..830 nm          2e-5 on daylight   AstmSun03, CieCol18
+//	LuminousEfficiency     cubics through four            360..830 nm          2.2e-4             CieVis23, 471 points
+//	ReadLM63               I x multiplier x ballast       1986..2019, A, B, C  flux to 1e-14      six files, eight refused
+//	Site.Sun               NREL SPA                       1950..2100           0.0003 degree      Reda04, ERFA, Meeus98
+//	Site.SunDay            elevation = -0.8333            1950..2100           0.2 s              ephem, NREL (1.2 s)
+//	Site.ClearSky          Ineichen02 eqs. 6, 8           1..10, to 4000 m     1e-9 of formula    pvlib's tests
+//	DiffuseFraction        Erbs82 eq. 1                   0..2                 a mean of hours    pvlib's tests
+//	SunHour.Split          Erbs82 on a lit hour           global from 0        closes to 1e-9     sums
+//	SunAndSky.OnPlane      Hay80                          tilt 0..180          1e-9 of formula    PV_LIB by pvlib's tests
+//	ExtraterrestrialDay    FAO56 eq. 21                   day 1..366           printed digits     examples; table 2.6 to 0.12 MJ
+//	SunPeriod              FAO56 eqs. 28 to 33            day 1..366           printed digits     example 19
+//	DayLength              FAO56 eq. 34                   day 1..366           printed digits     example 9; table 2.7 to 0.08 h
+//	GlobalFromSunshine     FAO56 eq. 35                   0..1                 printed digits     example 10
+//	DLI                    0.0036 PPFD h                  0..5000, 0..24 h     exact              six printed sums
+//	LightingSeason.Solve   deficit/PPFD                   8760, 8784 h         exact              by hand
+//	CropLights             -                              0..80 mol/(m² d)     as quoted          sources in each row
 //
-// # Which to take
+// # Which function to use
 //
-// Of a measured hour take SunHour and Split, of a plane OnPlane: under a clear
-// sky it puts more than half of the sky's light about the disc, so that a slope
-// of 30 degree towards a sun 25 to 60 degree high gets 8 to 1 % more than from an
-// evenly bright sky, and a wall that turns its back less.
-// Without measurements take Site.ClearSky for the hours of a bright day and the
-// formulas of FAO56 for what a day brings on average. What reaches a bed under
-// covers by the sun's place is package envelope's BedLight, which takes Direct
-// and Diffuse.
+// For a measured hour use Site.SunHour and its Split; for a tilted plane,
+// SunAndSky.OnPlane. Under a clear sky OnPlane puts more than half of the sky's
+// light around the sun's disc, so that a slope of 30 degree facing a sun 25 to
+// 60 degree high gets 8 to 1 % more than from an evenly bright sky, and a wall
+// facing away gets less. Without measurements use Site.ClearSky for the hours
+// of a bright day and the formulas of FAO56 for what a day brings on average.
+// What reaches a bed under a cover, by the sun's position, is BedLight of
+// package envelope, which takes Direct and Diffuse.
 //
 // # Departures
 //
@@ -94,13 +93,13 @@
 // so. The sun of AstmSun03 stands in the tests, not in the library.
 //
 // Moreno06 leaves the sensor's cosine out of the spot's fall; here it is
-// counted, so that the exponent m+2 there is m+3 here. The rule that a source
-// may be taken as a point from five times its size [IesDef20] holds for even
-// radiance only; narrow beams need the bar itself, or SplitWithin.
+// counted, so that its exponent m+2 is m+3 here. The rule that a source may be
+// taken as a point from five times its size [IesDef20] holds for even radiance
+// only; narrow beams need the bar itself, or SplitWithin.
 //
 // Flat patches, 16 along a side, do not keep the reflected light at every point
 // within 0.3 %, however well their equations are solved: Room.Reflect says how
-// far they go, and Room.ReflectWithin goes on.
+// close they come, and Room.ReflectWithin refines them further.
 //
 // # Sources
 //

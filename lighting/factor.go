@@ -105,9 +105,9 @@ func CornerFactor(p Plates) float64 {
 }
 
 // StripFactor returns the fraction of the hemisphere of a point that an
-// endless parallel strip of half width halfWidth, m, at least 0, fills when its
-// middle lies at the distance, m, above 0, in front of the point: the sine of
-// the half angle. NaN outside.
+// infinitely long parallel strip of half width halfWidth, m, at least 0, fills
+// when its middle lies at the distance, m, above 0, in front of the point: the
+// sine of the half angle. NaN outside.
 func StripFactor(halfWidth, distance float64) float64 {
 	if !(halfWidth >= 0) || !(distance > 0) {
 		return math.NaN()

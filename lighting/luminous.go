@@ -75,8 +75,8 @@ func (s Spectrum) Luminous() float64 {
 }
 
 // LuxPerPPFD returns the illuminance of a PPFD of this spectrum: lx per
-// µmol/(m² s), the same as lm per µmol/s. The PPFD of a meter's lux is lux over
-// it. NaN for a spectrum dark in PAR.
+// µmol/(m² s), the same as lm per µmol/s. A lux reading divided by it is the
+// PPFD. NaN for a spectrum dark in PAR.
 func (s Spectrum) LuxPerPPFD() float64 { return ratio(s.Luminous(), s.PPF()) }
 
 // PhotonsPerLumen returns the photons in the band for each lumen, µmol/s per

@@ -143,7 +143,8 @@ func (p *Points) Len() int {
 	return len(p.x)
 }
 
-// Columns returns the points in a row of a grid, 0 when the points are none.
+// Columns returns the number of points in a row of a grid, 0 when the points
+// form no grid.
 func (p *Points) Columns() int { return p.columns }
 
 // At returns the place of point i, from 0 on; NaN coordinates for a point that

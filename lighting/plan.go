@@ -27,7 +27,7 @@ func (m Maintenance) check() error {
 		maintenanceRange.Check("Luminaire", m.Luminaire), maintenanceRange.Check("Surfaces", m.Surfaces))
 }
 
-// Need says what a plan shall reach.
+// Need says what a plan must reach.
 type Need struct {
 	PPFD        float64     // µmol/(m² s), 1 to 3000; mean at harvest, after maintenance
 	U0          float64     // fraction, 0 to 0.99; minimum/mean to reach, the bed's edges and corners included
@@ -116,13 +116,13 @@ func (n Need) check() error {
 // plan reaches the need with 16 patches along a side of each face.
 //
 // A way to set a count in rows is dropped when none of 36 heights and spacings
-// comes within 0.2 of the need; a count all of whose ways are dropped, one near
-// to even spacings among them, takes the next one or two in a hundred with it.
-// A need within reach takes a second or so up to some hundred fixtures; tables
-// and bars take longer.
+// comes within 0.2 of the need; when all ways of a count are dropped, one of
+// nearly even spacings among them, the next few counts, up to one or two in a
+// hundred, are skipped too. A need within reach takes a second or so up to some
+// hundred fixtures; tables and bars take longer.
 //
-// ErrNoSolution means that no plan of up to MaxCount fixtures does, and how
-// near the best came.
+// ErrNoSolution means that no plan of up to MaxCount fixtures reaches it; the
+// message says how near the best came.
 func (n Need) Solve() (Plan, error) {
 	if err := n.check(); err != nil {
 		return Plan{}, err

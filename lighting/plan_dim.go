@@ -20,13 +20,13 @@ type Dimming struct {
 }
 
 // Dim returns the levels between lowest and highest (fractions 0 to 1, one of
-// each for each group, lowest above 0 where a driver cannot go off) that bring
-// the sum of the maps nearest to target, µmol/(m² s), 0 to 100000, one value for
-// each point, in the sense of least squares. Coordinate descent solves the bounded
-// problem, which is convex; ErrNotConverged means that two groups light the
-// same points so nearly alike that their levels were still changing. Of groups
-// whose maps are the same but for a factor, which any share serves, the first
-// takes as much as it can.
+// each for each group, lowest above 0 where a driver cannot switch off) that
+// bring the sum of the maps nearest to target, µmol/(m² s), 0 to 100000, one
+// value for each point, in the sense of least squares. Coordinate descent
+// solves the bounded problem, which is convex; ErrNotConverged means that two
+// groups light the same points so nearly alike that their levels were still
+// changing. Of groups whose maps are the same but for a factor, which any share
+// serves, the first takes as much as it can.
 func Dim(maps []GroupMap, target, lowest, highest []float64) (Dimming, error) {
 	if err := checkDim(maps, target, lowest, highest); err != nil {
 		return Dimming{}, err

@@ -11,7 +11,7 @@ import (
 	"gonum.org/v1/gonum/stat"
 )
 
-// LightingSeason asks how long lamps must burn over a whole year of hours; for
+// LightingSeason asks how long lamps must run over a whole year of hours; for
 // part of a year leave the other hours dark and read the Days wanted. Every day
 // is planned with its own daylight known: the lamps give what is missing to the
 // target, in the hours allowed, from the first on, and only in hours whose

@@ -9,7 +9,7 @@
 //	CGPM1901  standard gravity, 3rd General Conference on Weights and Measures.
 //	CGPM2019  the Celsius scale: 0 °C is 273.15 K exactly.
 //	HoF17     ASHRAE Handbook - Fundamentals (SI), 2017, ch. 1.
-//	USStd76   U.S. Standard Atmosphere, 1976.
+//	UsStd76   U.S. Standard Atmosphere, 1976.
 package constant
 
 const (
@@ -25,7 +25,7 @@ const (
 )
 
 // Moist air in the handbook's ideal form [HoF17] ch. 1, and the viscosity of
-// air by Sutherland's law [USStd76] eq. 51, factor T^1.5/(T + reference).
+// air by Sutherland's law [UsStd76] eq. 51, factor T^1.5/(T + reference).
 const (
 	GasDryAir           = 287.042   // J/(kg K), eq. 1
 	MoleRatio           = 0.621945  // kg/kg, mass of a mole of water over that of dry air, eq. 20
