@@ -117,9 +117,9 @@ func (n Need) check() error {
 //
 // A way to set a count in rows is dropped when none of 36 heights and spacings
 // comes within 0.2 of the need; when all ways of a count are dropped, one of
-// nearly even spacings among them, the next few counts, up to one or two in a
-// hundred, are skipped too. A need within reach takes a second or so up to some
-// hundred fixtures; tables and bars take longer.
+// nearly even spacings among them, the counts up to 2 % above it are skipped
+// too. A need within reach takes a second or so up to some hundred fixtures;
+// tables and bars take longer.
 //
 // ErrNoSolution means that no plan of up to MaxCount fixtures reaches it; the
 // message says how near the best came.
