@@ -32,14 +32,14 @@ type TwoLevels struct {
 	Separation    float64 // m, more than 0, at most 50, height of the high opening above the low one
 }
 
-// StackFlow is the answer of TwoLevels with the rivals beside it.
+// StackFlow is the answer of TwoLevels, with the Boussinesq form beside it.
 type StackFlow struct {
 	Neutral     float64 // m, neutral level above the low opening
 	Total       float64 // Pa, stack pressure over the whole separation
 	AtLow       float64 // Pa, of it across the low opening
 	AtHigh      float64 // Pa, of it across the high opening
 	Flow        float64 // kg/s, with the density of the air that passes each opening
-	Boussinesq  float64 // kg/s, the rival with one mean density in both openings
+	Boussinesq  float64 // kg/s, the flow by one mean density in both openings, for comparison
 	Upward      bool    // true: out of the high opening (inside is lighter)
 	Discrepancy float64 // fraction, Boussinesq over Flow less 1
 }

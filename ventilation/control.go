@@ -15,7 +15,7 @@ type OpeningRule struct {
 	Start    float64 // °C, -60 to 80, inside temperature at which the vents begin to open
 	Band     float64 // K, 0.1 to 30, above Start over which they open from Least to Most: the proportional band
 	DeadBand float64 // fraction, 0 to 1, of the opening; smaller moves are not made
-	Step     float64 // fraction, 0 to 1, ; the drive stops at multiples of it, 0 for anywhere
+	Step     float64 // fraction, 0 to 1; the drive stops at multiples of it, 0 for anywhere
 	Least    float64 // fraction, 0 to 1, kept open below Start
 	Most     float64 // fraction, at Start and Band and above
 	WindLow  float64 // m/s, 0 to 45, above which the wind lowers the vents

@@ -19,10 +19,11 @@
 //
 // and the sum of m over all openings is zero. Wind also exchanges air through
 // each opening by itself (WindExchange), so that vents at one level, or one
-// alone, serve in wind; in calm they do so by being tall. A tall opening integrates m over
-// its height in closed form, inflow and outflow apart. The net inflow falls
-// strictly with P0: a bracketed Newton search always ends at its one root.
-// Temperature and flow together may have several states (SteadyStates).
+// alone, serve in wind; in calm they do so by being tall. A tall opening
+// integrates m over its height in closed form, inflow and outflow apart. The
+// net inflow falls strictly with P0, so that a bracketed Newton search always
+// finds its one root. Temperature and flow together may have several states
+// (SteadyStates).
 //
 // Openings: free areas of flaps, sliding, roll-up and louvred vents, continuous
 // ridge vents (RidgeVent), three published models of a flap's discharge, insect
@@ -42,18 +43,18 @@
 //	air:    sensible + heat + h_g of what evaporates = to the cover + m (h - ho) + h_g of what condenses
 //
 // with m in dry air, the same in and out. Leaves are one layer with stomata
-// that follow light, temperature, deficit and CO2, by night in another way than by
-// day (Canopy); the cover is wet
-// where its inner surface lies below the dew point, leaves and floor take dew,
-// and air never passes saturation: what it cannot hold drips. Opening, heat,
-// mist, vapour set free, a pad and shade are a Setting. HeatFor asks for the
-// heat that holds a temperature, OpeningForTemperature and OpeningForDeficit
-// for the position of the vents, YearTo for the hours of a year, with soil and
-// structure as stores of heat, under a Keeper: targets by day and night, a
-// humidity held by vents and heat, a screen by sun and clock (DayNight), or a
-// rule of the user's own. Heat enters as air, as radiation to crop and floor, in
-// the floor, and from lamps as light, radiation and air. FAO-56 gives radiation and reference evapotranspiration
-// outdoors (Grass).
+// that follow light, temperature, deficit and CO2, by night in another way than
+// by day (Canopy); the cover is wet where its inner surface lies below the dew
+// point, leaves and floor take dew, and air never passes saturation: what it
+// cannot hold drips. Opening, heat, mist, vapour set free, a pad and shade are
+// a Setting. HeatFor asks for the heat that holds a temperature,
+// OpeningForTemperature and OpeningForDeficit for the position of the vents,
+// YearTo for the hours of a year, with soil and structure as stores of heat,
+// under a Keeper: targets by day and night, a humidity held by vents and heat,
+// a screen by sun and clock (DayNight), or a rule of the user's own. Heat
+// enters as air, as radiation to crop and floor, in the floor, and from lamps
+// as light, radiation and air. [FAO56] gives radiation and reference
+// evapotranspiration outdoors (Grass).
 //
 // CO2: what burners and dosing give, what the canopy's photosynthesis takes and
 // what the exchanged air carries, steady, over a time and hour by hour (CO2Case,
@@ -76,7 +77,7 @@
 // (OpeningRule), stand where a hand put them (Schedule) or follow a controller of
 // the user's own (Vents), run over a day (Climate.Day).
 //
-// # Which to take
+// # Which function to use
 //
 //	air through given openings at given temperatures      Network.Solve
 //	the same with lobby or plant room                     Zones.Solve
@@ -102,26 +103,28 @@
 //	heat to carry water out, a kilogram                   HeatToDry; of a house DryingCase
 //	air and heat to hold a humidity in winter             DryingCase; Purge for rounds of heat and vent
 //
-// Network knows air alone and takes its temperatures, or one share of the sun,
-// as known: for the design of vents and for checks by hand. Climate holds such a
-// Network in its ClimateHouse and finds temperatures and humidity with it: for what
-// the crop feels. Balance is the flow through a Network, ClimateState the whole
-// house. Functions whose name ends in To fill a dst and then do not allocate; a
-// nil dst allocates. CheckOpenings tells beforehand which openings cannot work.
+// Network computes the flow of air alone and takes temperatures, or one share
+// of the sun, as given: for the design of vents and for checks by hand. Climate
+// holds such a Network in its ClimateHouse and finds temperatures and humidity
+// with it: for what the crop feels. Balance is the flow through a Network,
+// ClimateState the whole house. Functions whose name ends in To fill a dst and
+// then do not allocate; a nil dst allocates. CheckOpenings tells beforehand
+// which openings cannot work.
 //
 // # What is not modelled
 //
-// Layers of different temperature in one air space, the dynamics of gusts (their
-// exchange has one coefficient for all: see WindExchange, and OneFace for the
-// rivals of rooms), change of the wind pressure by the opening itself, transients of the flow. In
-// Network moisture enters through the density only, when the caller gives that
-// of moist air.
+// Layers of different temperature in one air space, the dynamics of gusts
+// (their exchange has one coefficient for all vents: see WindExchange; OneFace
+// compares the correlations fitted to rooms), change of the wind pressure by
+// the opening itself, transients of the flow. In Network moisture enters
+// through the density only, when the caller gives that of moist air.
 //
-// In Climate: the store of heat of air and crop (each hour is steady; minutes in
-// truth), sun by direction but where Weather has Gain (the transmittance is one
-// number), heat radiation of pipes straight to the cover, the share of the sun turned back inside that the cover absorbs,
+// In Climate: heat stored in air and crop (each hour is taken as steady; they
+// follow within minutes), the sun's direction, except where Weather has Gain
+// (otherwise the transmittance is one number), heat radiation of pipes straight
+// to the cover, the part of the sun reflected inside that the cover absorbs,
 // freezing of what condenses, water that runs short at the roots, the heat that
-// water brings up from the roots, a U of SimpleCover that changes with wind.
+// water brings up from the roots, change of SimpleCover's U with wind.
 //
 // # Function, equation, range, accuracy, check
 //
@@ -136,9 +139,9 @@
 //	TwoLevels.Flow                  h1 = H/(1+(r_i/r_o)(CA/CA)²)        calm                   exact                  Network
 //	SingleOpening                   exact height integral               calm                   exact                  Network; [Brown62] 1 %
 //	OneFace.Band                    six published fits                  rooms, one face        spread 1 : 2           published values
-//	HandbookFlow.Solve              [AshHoF97] ch. 25 eqs. 37, 38; [AshHoF17] ch. 16  face to face           rivals, -34 to +120 %  Network, 1,500 houses
+//	HandbookFlow.Solve              [AshHoF97] eq. 37, 38; [AshHoF17]   face to face           -34 to +120 %          Network, 1,500 houses
 //	Hinged.Area                     front and side triangles            0 to 90 degree         geometry               laws
-//	HingedModel.Discharge           [Bb18] sec. 8.3; [EnVent17] cubic; triangles  0 to 90 degree         1 %; not stated        published tests; coefficients
+//	HingedModel.Discharge           [Bb18] 8.3; [EnVent17]; triangles   0 to 90 degree         1 %; not stated        published tests; coefficients
 //	Screen.PressureDrop             Forchheimer                         woven screens          measured K, Y: 10 %    laws
 //	Screen.Over                     screen and vent in series           a point                exact                  Forchheimer
 //	PorosityModel.Screen            fits of K and Y to porosity         0.05 to 0.95           factor of 2            [SenScreen16]
@@ -151,7 +154,7 @@
 //	WallCoefficient                 [SwaChan87] eq. 2-1                 sides 1:5 to 5:1       fit of tunnel tests    [PersilyIvy01] profile
 //	PowerWind.Speed                 power law [AshHoF17] ch. 24         0.1 to 200 m           mean wind only         laws
 //	LogWind.Speed                   [EnWind05] eqs. 4.3 to 4.5          0.1 to 200 m           mean wind only         worked by hand
-//	FAO56WindAtTwoMetres            [FAO56] eq. 47                      0.5 m up               grass                  FAO-56 example 14
+//	FAO56WindAtTwoMetres            [FAO56] eq. 47                      0.5 m up               grass                  example 14
 //	PadWall.Cool                    t = t0 - eta (t0 - twb)             wet bulb above 0 °C    of psychro             [Hundy16] ex. 22.1
 //	PadDesign.Size                  Sensible/(h(t + Rise) - h(t))       wet bulb above 0 °C    of psychro             laws
 //	Fogging.Into                    mass and enthalpy kept              to saturation          of psychro             laws
@@ -179,7 +182,7 @@
 //	Grass.PriestleyTaylor           [PriestleyT72]                      alpha 0.5 to 2         a fit                  McMahon13 S19.109
 //	SunAndDeficit.Solve             [Baille94]                          coefficients given     over 90 % of rates     rows computed apart
 //	FanRates.Solve                  laws of practice [Kessler]          to 4,000 m             rules                  tables from memory, 0.01
-//	CirculatingFans.Solve                [HafPage]                           any floor              rule                   its worked example
+//	CirculatingFans.Solve           [HafPage]                           any floor              rule                   its worked example
 //	ScreenFactor                    [PerezParra04]                      0.05 to 0.95           1.3 to 2 too much      rows computed apart
 //	HeatToDry                       (hi - ho)/(Wi - Wo)                 outside air drier      of psychro             rows computed apart
 //	FAO56SolarFromTemperature       [FAO56] eq. 50                      a day                  an estimate            example 15
@@ -190,43 +193,45 @@
 //	DryingCase.Settled              Release = m (W - Wo) + C            short of saturation    1e-9 of the water      Flow, its inverse
 //	DewLimit                        dew point below the coldest         colder than the air    of psychro             laws
 //	Purge.Rounds                    exp(-n) of the air stays            well mixed             1e-9 of water, heat    laws
-//	ColdJet.Fall                    psi (KT/K²) Ar (s/L)^n L; falling [Hagstrom99]  band of psi 1 : 3      the band itself        momentum integral; plume laws
+//	ColdJet.Fall                    [Hagstrom99] bend, falling jet      band of psi 1 : 3      the band itself        momentum integral; plume laws
 //	ColdVents.At                    Network.Solve, ColdJet.Fall         jets do not meet       as Fall                Network
 //	DoorCase.Loss                   Network.Solve; gusts [Warren84]     ranges by field        as Network.Solve       cold-store door formula
 //	DoorCase.WithLobby              1/(1 + x/2)² of its difference      well mixed             exact                  small steps; 2^(-3/2)
 //	DugIn.States                    Network.Solve, wells full           up to 10 wells         as Network.Solve       Network; band of wind
 //
-// Network.Solve holds flows to 1e-8 and the pressure to 1e-9 Pa in the reference
-// cases. Against solutions of 48 digits its Flow held to 1e-12 in 12,000 random
-// houses of 2 to 5 vents of 0.01 to 30 m²; over the full ranges of the fields (areas
-// of 1e-5 to 1e5 m²) 11 of 12,000 passed 1e-8, the worst by most of the flow: the
-// pressure has no digits left to tell what vast openings of one drive exchange.
-// The flow of a single path whose drive vanishes holds absolutely: it goes as the
-// root of a rounding error. Zones.Solve holds 1e-8 of the flow but for one
-// case in thirty, near that.
+// Network.Solve holds flows to 1e-8 and the pressure to 1e-9 Pa in the
+// reference cases. Against solutions of 48 digits its Flow held to 1e-12 in
+// 12,000 random houses of 2 to 5 vents of 0.01 to 30 m²; over the full ranges
+// of the fields (areas of 1e-5 to 1e5 m²) 11 of 12,000 exceeded 1e-8, the worst
+// by most of the flow: the pressure has no digits left to resolve what vast
+// openings under one drive exchange. The flow of a single path whose drive
+// vanishes is exact in absolute terms only: it goes as the root of a rounding
+// error. Zones.Solve holds 1e-8 of the flow except in one case in thirty, which
+// comes near it.
 //
 // # How stack, pressures and turbulence combine
 //
-// The pressures of stack and mean wind drive Gp; the turbulence of wind exchanges
-// Gx through each vent. InQuadrature, the default, has G = sqrt(Gp² + Gx²), as
-// the greenhouse equations have it for stack and wind; LargerOfTwo takes the
-// larger; the zero WindExchange takes Gp alone. Where vents face the wind
-// differently the fitted Cw counts some of the mean wind twice: by 14 % for open
-// sides to windward and lee, by 41 % at most. Against what could be read:
+// The pressures of stack and mean wind drive Gp; the turbulence of wind
+// exchanges Gx through each vent. InQuadrature, the default, has G = sqrt(Gp² +
+// Gx²), as the greenhouse equations have it for stack and wind; LargerOfTwo
+// takes the larger; the zero WindExchange takes Gp alone. Where vents face the
+// wind differently the fitted Cw counts some of the mean wind twice: by 14 %
+// for open sides to windward and lee, by 41 % at most. Against the sources that
+// could be read:
 //
 //	source                      what it has                               quadrature            pressures alone
 //	[BoulardB95] eq., quoted    one roof opening in calm                  -5.7 %                the same
 //	the same                    wind alone                                exact                 no flow
 //	[Kittas97] eq., quoted      two small openings, stack and wind        1 %, by the densities no wind at one coefficient
-//	[Kittas97b], abstract       wind rules from U/sqrt(dT) = 1 on         from 0.96 on          -
+//	[Kittas97b], abstract       wind dominates from U/sqrt(dT) = 1 on     from 0.96 on          -
 //	[TeitelW14], abstract       tracer gas in a house of one span, sides  14 % above pressures  agree well to 4 m/s
 //	                            to windward and lee
 //	[LopezSonic11], abstract    turbulence at side vents carries 36 % of  12 %                  0 %
 //	                            the heat in 2 m/s, 2 % from 4 m/s on      12 %                  0 %
 //
 // The measured air changes themselves stand in texts that could not be opened:
-// of the houses with roll-up sides alone, two ridge vents or one door none could
-// be read, so that no error against a measured flow can be told.
+// none could be read for houses with roll-up sides alone, two ridge vents or
+// one door, so no error against a measured flow can be stated.
 //
 // Climate on random houses and hours (TestCampaignOfHouses, 100,000 houses with
 // covers by U, 99,919 of them stable at the temperature that HeatFor held): HeatFor
@@ -244,7 +249,7 @@
 // # Known departures from the sources
 //
 // The stack formula of the handbook and the Boussinesq form are offered beside
-// the balance as rivals; at 30/22 °C the latter errs by 0.3 %, at large
+// the balance for comparison; at 30/22 °C the latter errs by 0.3 %, at large
 // differences of temperature and area by up to 8 %. Published reference results
 // with a fixed density of 1.2 kg/m³ are 0.7 % below the balance at 20/10 °C.
 // Climate counts the flow in dry air, so that the water which the air gains
@@ -255,10 +260,11 @@
 // EnPolynomial gives 0.90 of the frame at 90 degrees, where a flap is wholly
 // open. The print of semi-sheltered pressure coefficients that was read repeats
 // the exposed rows of roofs above 10 degrees: Shelter.Coefficient has those of
-// [PersilyIvy01] up to 30 degrees and, above, a row from memory. The fall of a tilted slot's jet counts along its
-// line, as that of a compact one, where the source counts the level distance;
-// its factor for a jet straight down is offered for any (Landing.Mild), and the
-// colder answer without it is the one that ColdVents goes by.
+// [PersilyIvy01] up to 30 degrees and, above, a row from memory. The fall of a
+// tilted slot's jet counts along its line, as that of a compact one, where the
+// source counts the level distance; its factor for a jet straight down is
+// offered for any (Landing.Mild), and the colder answer without it is the one
+// that ColdVents goes by.
 //
 // # Cautions
 //

@@ -36,14 +36,14 @@ func (l Lobby) check() error {
 
 // WithLobby returns what l saves. One door at a time: the lobby's air, well
 // mixed, exchanges with outdoors while the outer door is open for Duration and
-// with the house while the inner one is; its difference to the side that is open
-// falls as 1/(1 + x/2)², x the flow at the start times the time over the mass
-// of its air, since the two-way flow goes as the root of the difference. What
-// it has after many passages counts. Wind is left out there: with one door shut
-// it drives no air through. Both open: the steady flow of Zones with lobby and
-// house as two zones, leaks, openings and wind on all of them, and the lobby at
-// the difference at which its heat balances, density straight between the two
-// airs. The error joins every fault by field.
+// with the house while the inner one is; its difference to the side that is
+// open falls as 1/(1 + x/2)², x the flow at the start times the time over the
+// mass of its air, since the two-way flow goes as the root of the difference.
+// What it has after many passages counts. Wind is left out there: with one door
+// shut it drives no air through. Both open: the steady flow of Zones with lobby
+// and house as two zones, leaks, openings and wind on all of them, and the
+// lobby at the difference at which its heat balances, its density linear
+// between the two airs. The error joins every fault by field.
 func (d DoorCase) WithLobby(l Lobby) (LobbyLoss, error) {
 	if err := errors.Join(d.check(), l.check()); err != nil {
 		return LobbyLoss{}, err

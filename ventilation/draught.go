@@ -41,7 +41,7 @@ type ColdJet struct {
 	Speed    float64    // m/s, 0.0001 to 40, through the effective area
 	Excess   float64    // K, -80 to 0, entering air over house air, zero or less
 	House    float64    // °C, -60 to 80
-	Angle    float64    // degree, -90 to 60, above the horizontal, -90 (straight down) to 60
+	Angle    float64    // degree, -90 to 60, above the horizontal; -90 is straight down
 	Velocity float64    // dimensionless, 1 to 10, decay factor K of the speed
 	Thermal  float64    // dimensionless, 1 to 10, decay factor KT of the temperature difference
 }

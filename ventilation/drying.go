@@ -50,7 +50,7 @@ type Drying struct {
 	Excess     float64      // kg/s, what air must carry out: Release less Condensed, zero at least
 	Difference float64      // kg/kg dry air, humidity ratio wanted over that outside
 	DryAir     float64      // kg/s, 0 to 10000, dry air through the house; zero if the surfaces take enough
-	Uncounted  float64      // kg/s dry air, rival that forgets condensation: Release over Difference; NaN where air cannot dry
+	Uncounted  float64      // kg/s dry air, for comparison, the flow if condensation is left out: Release over Difference; NaN where air cannot dry
 	Supply     float64      // m³/s, DryAir at the outside state
 	Exhaust    float64      // m³/s, DryAir at the wanted state
 	Sensible   float64      // W, warms the outside air with its vapour to the inside temperature

@@ -110,9 +110,10 @@ type CirculatingLayout struct {
 	Throw float64 // m, 30 diameters: no fan further than that from the next
 }
 
-// Solve returns the fans of the rule of practice: 2 cfm of nominal free air for each
-// ft² of floor and a throw of 30 diameters [HafPage]. A rival, a quarter of the volume a
-// minute, is the same at a mean height of 2.44 m. The error joins the faults by field.
+// Solve returns the fans of the rule of practice: 2 cfm of nominal free air for
+// each ft² of floor and a throw of 30 diameters [HafPage]. Another rule, a
+// quarter of the volume a minute, is the same at a mean height of 2.44 m. The
+// error joins the faults by field.
 func (m CirculatingFans) Solve() (CirculatingLayout, error) {
 	if err := errors.Join(
 		floorAreaRange.Check("Floor", m.Floor),

@@ -26,8 +26,8 @@ type HandbookFlow struct {
 	Effectiveness float64 // fraction, 0 to 1, of the openings in wind: 0.5 to 0.6 square to it, 0.25 to 0.35 (from memory) at 45 degrees
 }
 
-// HandbookFlows are the rivals of a Network: what the handbook makes of stack
-// and wind, apart and together.
+// HandbookFlows are the handbook's alternatives to a Network: stack and wind,
+// apart and together.
 type HandbookFlows struct {
 	Stack      float64 // m³/s, Cd A sqrt(2 g H (Ti - To)/Ti)
 	Wind       float64 // m³/s, Cv A U

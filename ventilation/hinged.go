@@ -26,8 +26,8 @@ func (h Hinge) String() string { return enumName("Hinge", hingeNames, uint8(h)) 
 // or bottom-hinged flap its width, for a side-hinged one its height.
 type Hinged struct {
 	Hinge Hinge   // where the flap is hung
-	Along float64 // m, 0 to 200, more than 0, at most 200; length of the hinge
-	Depth float64 // m, 0 to 200, more than 0, at most 200; from the hinge to the free edge
+	Along float64 // m, more than 0, at most 200; length of the hinge
+	Depth float64 // m, more than 0, at most 200; from the hinge to the free edge
 	Angle float64 // degree, opened from the frame, 0 to 90
 	// Blocked is the count of ends whose side triangle is closed, 0 to 2: one
 	// run of flaps end to end has the inner ends blocked by the neighbours.
@@ -81,7 +81,7 @@ type FlapArea struct {
 	Front   float64 // m², between the free edge and the frame
 	Sides   float64 // m², triangles at the ends that are not blocked
 	Free    float64 // m², Front and Sides together, in series with Frame
-	Smaller float64 // m², rival: the smaller of Front and Sides together, and Frame
+	Smaller float64 // m², for comparison: the smaller of Front and Sides together, and Frame
 }
 
 // Area returns the geometry of h: front s l and side triangles s d cos(a/2)/2

@@ -64,14 +64,14 @@ func NewNetwork(openings []Opening, leaks []Leak, fans []FixedFan) (*Network, er
 // Openings returns a copy of the network's openings.
 func (n *Network) Openings() []Opening { return slices.Clone(n.openings) }
 
-// Solve returns the balance under c. Openings that nothing drives, as one alone
-// or all at one height without wind, pass no air unless they are tall:
-// CheckOpenings says so beforehand. The error joins the conditions outside
-// their ranges; ErrNoSolution says that a fan of constant flow would take the
-// inside beyond 5,000 Pa. Flows hold to 1e-8 and the pressure to 1e-9 Pa against
-// independent solutions in extended precision; the flow of an opening at whose
-// height the drive vanishes goes as the square root of the drive and holds
-// absolutely.
+// Solve returns the balance under c. Openings that nothing drives, such as a
+// single one, or several at one height, without wind, pass no air unless they
+// are tall: CheckOpenings says so beforehand. The error joins the conditions
+// outside their ranges; ErrNoSolution says that a fan of constant flow would
+// take the inside beyond 5,000 Pa. Flows hold to 1e-8 and the pressure to 1e-9
+// Pa against independent solutions in extended precision; the flow of an
+// opening at whose height the drive vanishes goes as the square root of the
+// drive and holds absolutely.
 func (n *Network) Solve(c FlowConditions) (Balance, error) { return n.SolveTo(nil, c) }
 
 // SolveTo is Solve with the flow of each element written to dst, which must

@@ -29,16 +29,16 @@ var (
 	fanSlopeRange      = domain.Range{Min: 0, Max: 10, Unit: "m³/(s Pa)", Source: "a rising curve would be unstable"}
 )
 
-// Opening is a vent, door or gap with flow as of an orifice. With Vertical
-// zero it is a point at Height; else it reaches from Height - Vertical/2 to
-// Height + Vertical/2 with uniform width, and air can pass both ways inside
+// Opening is a vent, door or gap with the flow of an orifice. With Vertical
+// zero it is a point at Height; otherwise it reaches from Height - Vertical/2
+// to Height + Vertical/2 with uniform width, and air can pass both ways inside
 // it: TallVent makes one of bottom, top and width.
 type Opening struct {
 	Name                string  // names the opening in errors and reports
-	Height              float64 // m, -10 to 0, -10 to 50, above the datum (outside grade), of the middle; negative: fed by a well
+	Height              float64 // m, -10 to 50, above the datum (outside grade), of the middle; of the vent of a Well, -10 to 0
 	Vertical            float64 // m, 0 to 20, vertical extent; 0 is a point
-	Area                float64 // m², more than 0, at most 1e5; 0 to 1e5, the area to which Discharge refers
-	Discharge           float64 // dimensionless, more than 0, at most 1; 0 to 1, discharge coefficient on Area
+	Area                float64 // m², more than 0, at most 1e5, the area to which Discharge refers
+	Discharge           float64 // dimensionless, more than 0, at most 1, discharge coefficient on Area
 	Viscous             float64 // Pa s/m³, resistance in series that grows with the flow itself, as of a screen; 0 is none; of points only
 	PressureCoefficient float64 // dimensionless, -3 to 2, wind pressure coefficient
 }

@@ -15,8 +15,8 @@ var openFreeAreaRange = domain.Range{Min: domain.MoreThan(0), Max: 200, Unit: "m
 type Louvre struct {
 	Width     float64 // m, more than 0, at most 200; length of a slat
 	Height    float64 // m, more than 0, at most 200; of the whole vent
-	Slats     int     // count of slats
-	Thickness float64 // m, of a slat
+	Slats     int     // count of slats, at least 1
+	Thickness float64 // m, of a slat, 0 to half the spacing of the slats
 	Angle     float64 // degree, opened from the closed plane, 0 to 90
 }
 

@@ -30,11 +30,11 @@ var openBigLeafRange = domain.Range{Min: domain.MoreThan(0), Max: 1e5, Unit: "s/
 //
 //	lambda E = (s Rn + rho cp D/ra)/(s + gamma (1 + rs/ra))
 //
-// [Monteith65], [FAO56] eq. 3. It is the rival of Canopy.Solve, with the
+// [Monteith65], [FAO56] eq. 3. It is an alternative to Canopy.Solve, with the
 // saturation line straight and the surface's own radiation taken as known: the
-// resistances of a crop are LeafBoundary/(2 LAI) and the stomatal one over
-// 2 LAI, or grass's 100 s/m over half the LAI. The error joins the inputs
-// outside their ranges.
+// resistances of a crop are LeafBoundary/(2 LAI) and the stomatal one over 2
+// LAI, or grass's 100 s/m over half the LAI. The error joins the inputs outside
+// their ranges.
 func PenmanMonteith(air psychro.State, available, aerodynamic, surface float64) (BigLeaf, error) {
 	if err := errors.Join(
 		temperatureRange.Check("air.Temperature", air.Temperature()),

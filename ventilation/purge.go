@@ -27,7 +27,7 @@ type Purge struct {
 	Warm      float64       // °C, -60 to 80, to which the air is heated
 	Exchange  float64       // air changes, 0.01 to 50, at one venting; well mixed, exp(-Exchange) of the air stays
 	Release   float64       // kg, 0 to 1e6, vapour from crop and soil while the air warms, each round
-	Structure float64       // J/K, 0 to 1e+10, heat capacity of what warms with the air in the first round and keeps warm
+	Structure float64       // J/K, 0 to 1e10, heat capacity of what warms with the air in the first round and keeps warm
 }
 
 // PurgeRound is one round of Purge.

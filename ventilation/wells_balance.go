@@ -52,14 +52,14 @@ func (d DugIn) check() error {
 }
 
 // States returns every balance under c in which each well is full of the air
-// that passes through it: of outdoor air, and its vent acts at its own height,
-// where air goes in on the whole; of house air, and it acts as a point at grade,
-// where air comes out. One state is the rule, and in a warm house without wind
-// there is one at least; wind against the stack can leave two, and what went
-// before decides. The flows are those that pressures drive, without what gusts
-// exchange. ErrNoSolution says that there is none, in a house colder than
-// outdoors with wind that holds its air in the well: it rises to and fro there.
-// Other errors join every fault by field.
+// that passes through it: where the net flow is inward, of outdoor air, and its
+// vent acts at its own height; where it is outward, of house air, and its vent
+// acts as a point at grade. One state is the rule, and in a warm house without
+// wind there is one at least; wind against the stack can leave two, and what
+// went before decides. The flows are those that pressures drive, without what
+// gusts exchange. ErrNoSolution says that there is none, in a house colder than
+// outdoors with wind that holds its air in the well: the flow then swings to
+// and fro. Other errors join every fault by field.
 func (d DugIn) States(c FlowConditions) ([]DugInState, error) {
 	if err := errors.Join(d.check(), c.check()); err != nil {
 		return nil, err

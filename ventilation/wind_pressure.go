@@ -84,13 +84,12 @@ func (s Shelter) coefficients() coefficientTable {
 }
 
 // Coefficient returns the pressure coefficient (dimensionless) of face at
-// angle, degree, 0 to 180, between the wind and the face's normal, straight
+// angle, degree, 0 to 180, between the wind and the face's normal, linear
 // between the tables' values at 0, 45, 90, 135 and 180 degrees. It refers to
 // the undisturbed wind at the height of the building. The tables are those of
 // [Liddament96] for buildings up to three storeys as long as wide: the
-// semi-sheltered one was read but for its roofs above 10 degrees, the others are
-// from memory. NaN outside and for
-// an unknown face or exposure.
+// semi-sheltered one was read, except for its roofs above 10 degrees; the
+// others are from memory. NaN outside and for an unknown face or exposure.
 func (s Shelter) Coefficient(face WindFace, angle float64) float64 {
 	if s >= shelterCount {
 		return math.NaN()

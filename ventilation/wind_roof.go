@@ -19,12 +19,12 @@ var roofMeans = [shelterCount][2][2][3]float64{
 }
 
 // RoofMean returns the pressure coefficient (dimensionless) averaged over both
-// slopes of a roof, WindFaceLowRoof or WindFaceMidRoof, at angle, degree between the wind and
-// the normal of the eaves, 0 to 180, straight between 0, 45 and 90. With long
-// it is that of a house twice as long as wide, else of one as long as wide.
-// It serves vents on both slopes that open together, and refers to the wind at
-// the height of the building. It is the mean of both slopes of Coefficient. NaN for
-// another face, exposure or angle.
+// slopes of a roof, WindFaceLowRoof or WindFaceMidRoof, at angle, degree
+// between the wind and the normal of the eaves, 0 to 180, linear between 0, 45
+// and 90. With long it is that of a house twice as long as wide, else of one as
+// long as wide. It serves vents on both slopes that open together, and refers
+// to the wind at the height of the building. It is the mean of both slopes of
+// Coefficient. NaN for another face, exposure or angle.
 func (s Shelter) RoofMean(face WindFace, long bool, angle float64) float64 {
 	if s >= shelterCount || (face != WindFaceLowRoof && face != WindFaceMidRoof) || !incidenceRange.Contains(angle) {
 		return math.NaN()
