@@ -26,12 +26,12 @@ func (f *BareFloor) valid() bool {
 	return exactLengths.Contains(f.Width) && exactLengths.Contains(f.Wall) && soilConductivityRange.Contains(f.Conductivity)
 }
 
-// StripFlow returns the heat flow in W per metre of length from an endless
-// floor f, whose Length is not read, into the ground. The surface temperature
-// is warmer than outside by difference, K, on the floor, and falls evenly to
-// that outside across the walls on either side: (2 k/pi) dT [(c+w)/w ln(c+w) -
-// (c/w) ln c - ln w]. Exact for steady, two-dimensional conduction in a
-// half-space (own derivation by superposition of steps, within 3e-5 of finite
+// StripFlow returns the heat flow in W per metre of length from an infinitely
+// long floor f, whose Length is not read, into the ground. The surface
+// temperature is warmer than outside by difference, K, on the floor, and falls
+// evenly to that outside across the walls on either side: (2 k/pi) dT [(c+w)/w
+// ln(c+w) - (c/w) ln c - ln w]. Exact for steady, two-dimensional conduction in
+// a half-space (own derivation by superposition of steps, within 3e-5 of finite
 // differences). NaN for a floor out of range.
 func StripFlow(f BareFloor, difference float64) float64 {
 	if !f.valid() {
@@ -64,7 +64,7 @@ func BoxFlow(f BareFloor, difference float64) float64 {
 // MaceyFloor returns the U-value in W/(m² K) of the floor f with four exposed
 // edges: Macey's formula in [CibseA06]. An infinite Length is a strip. NaN
 // where Width exceeds Length and for a floor out of range. Older than ISO
-// 13370, without surfaces or seasons: a rival for comparison.
+// 13370, without surfaces or seasons: for comparison.
 func MaceyFloor(f BareFloor) float64 {
 	if !f.valid() || !(f.Length >= f.Width) {
 		return nan

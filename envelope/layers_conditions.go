@@ -21,11 +21,11 @@ const (
 // innerSoaked is a face that stays wet all over and does not dry off.
 const innerSoaked = InnerAuto + 1
 
-// CoverConditions are the boundary conditions of a cover. What it sees of
-// radiant surroundings is given against the air beside them, so that a change
-// of the air alone takes sky, ground and room along. NewCoverConditions makes
-// them from the air inside and outside, DefaultCoverConditions gives a complete
-// set to change.
+// CoverConditions are the boundary conditions of a cover. The radiant
+// temperatures that it sees are given relative to the air beside them, so that
+// a change of the air temperature alone moves sky, ground and room with it.
+// NewCoverConditions makes them from the air inside and outside,
+// DefaultCoverConditions gives a complete set to change.
 type CoverConditions struct {
 	Inside             float64            // °C, -60 to 60, inside air
 	RadiantRise        float64            // K, -60 to 100, of the black enclosure that the inner face sees above the inside air

@@ -87,14 +87,14 @@ func (s NodeStores) Check() error {
 // than k.Inside; 0 for a time to frost).
 //
 // The loss through the covers and by leakage is computed at both temperatures,
-// vapour included, for the wet soil and plants that give it cool by it, and
-// taken as a straight line between them. What the line leaves at the outside
-// air's temperature goes to the sky, in Nodes.CoverSky; where it leaves less
-// than nothing, or more than a sky of k.SkyDrop can take, the line goes through
-// the loss at k.Inside alone. The ground stands at the steady coefficient, and
-// at the temperature that makes its flow the month's. So the heat that holds
-// k.Inside in the steady state is HouseLoss.Total. The sun k.Sun and annexes'
-// own heat are left aside.
+// vapour included, since the wet soil and plants that supply it cool by doing
+// so, and taken as a straight line between them. What the line leaves at the
+// outside air's temperature goes to the sky, in Nodes.CoverSky; where it leaves
+// less than nothing, or more than a sky of k.SkyDrop can take, the line goes
+// through the loss at k.Inside alone. The ground stands at the steady
+// coefficient, and at the temperature that makes its flow the month's. So the
+// heat that holds k.Inside in the steady state is HouseLoss.Total. The sun
+// k.Sun and annexes' own heat are left aside.
 func (h *House) Nodes(k HouseConditions, level float64, stores NodeStores) (Nodes, Drive, error) {
 	if err := errors.Join(stores.Check(), nodeLevelRange.Check("level", level)); err != nil {
 		return Nodes{}, Drive{}, err

@@ -27,7 +27,7 @@ func (s *Shape) closure() float64 {
 }
 
 // Surroundings are the measures of a house of any shape that its facets do not
-// tell.
+// give.
 type Surroundings struct {
 	Volume      float64 // m³, 0.1 to 1e7, of air
 	Perimeter   float64 // m, 0.5 to 1e5, of the floor, exposed to the outside

@@ -141,11 +141,11 @@ const (
 // sky would radiate more than a black body.
 var clarkAllenDewPointRange = domain.Range{Min: -40, Max: 29, Unit: "°C", Source: "chosen"}
 
-// ClarkAllen returns the emissivity of a sky as a fraction, referred to the
-// air temperature at the ground, for the dewPoint, °C, -40 to 29, and the cloud
-// cover, fraction, 0 to 1: (0.787 + 0.764 ln(Tdp/273)) (1 + 0.0224 N - 0.0035 N²
-// + 0.00028 N³) with N in tenths, [ClaAll78]. A rival of SkyEmissivity and
-// CloudySky that needs no height of the clouds. NaN outside these.
+// ClarkAllen returns the emissivity of a sky as a fraction, referred to the air
+// temperature at the ground, for the dewPoint, °C, -40 to 29, and the cloud
+// cover, fraction, 0 to 1: (0.787 + 0.764 ln(Tdp/273)) (1 + 0.0224 N - 0.0035
+// N² + 0.00028 N³) with N in tenths, [ClaAll78]. An alternative to
+// SkyEmissivity and CloudySky that needs no cloud height. NaN outside these.
 func ClarkAllen(dewPoint, cloud float64) float64 {
 	if !clarkAllenDewPointRange.Contains(dewPoint) || !fractionRange.Contains(cloud) {
 		return nan

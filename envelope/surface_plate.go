@@ -45,10 +45,11 @@ func plateNusselt(ra, pr float64) (nu, slope float64) {
 }
 
 // MacGregorEmery returns the dimensionless Nusselt number across an upright
-// slot for the dimensionless Rayleigh number ra, 1e4 to 1e7, over its width, the
-// Prandtl number pr, 0.5 to 2e4, and the aspect, ratio, 10 to 100, of height to
-// width: [MacEme69], as handbooks of heat transfer print it for gaps of windows.
-// NaN outside these. Covers are solved with GapNusselt; this is its rival.
+// slot for the dimensionless Rayleigh number ra, 1e4 to 1e7, over its width,
+// the Prandtl number pr, 0.5 to 2e4, and the aspect, ratio, 10 to 100, of
+// height to width: [MacEme69], as handbooks of heat transfer print it for gaps
+// of windows. NaN outside these. Covers are solved with GapNusselt; this is an
+// alternative to it.
 func MacGregorEmery(ra, pr, aspect float64) float64 {
 	if !slotRayleighRange.Contains(ra) || !platePrandtlRange.Contains(pr) || !slotAspectRange.Contains(aspect) {
 		return nan
