@@ -80,7 +80,7 @@ func (a *answer) heater() decision {
 		return d
 	}
 	d.Answer = fmt.Sprintf("%s colder than %s K below it. Of %s kW the peak asks %s kW, %s: %s °C outside, wind %s m/s, sky %s °C, %s kW of it through vents.", hours(w.Cold), num(chilly, 1),
-		num(power/1000, 1), num(k.Heat/1000, 1), k.Time, num(k.Outside, 1), num(k.Wind, 1), num(k.Sky, 0), num(math.Max(0, k.Vent)/1000, 1))
+		num(power/1000, 1), num(k.Heat/1000, 1), k.At.Time, num(k.At.Outside, 1), num(k.Wind, 1), num(k.Sky, 0), num(math.Max(0, k.Vent)/1000, 1))
 	if w.Cold > 0 {
 		d.Answer += fmt.Sprintf(" The worst hour, %s, has %s °C inside.", c.Time, num(c.Inside, 1))
 		d.Cure = a.cureFor(w.Cold, func(c cure) int { return c.Cold }, "second_film", "screen", "digging_in")

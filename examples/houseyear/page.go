@@ -45,7 +45,7 @@ func (a *answer) newPage() *page.Page {
 	d.Picture(a.carpet("Inside relative humidity", "%", func(i int) float64 { return 100 * a.year.State[i].RelativeHumidity }))
 	d.Picture(a.lightByDay())
 	d.Section("Two days")
-	d.Picture(a.dayPicture("The day of the heater's peak", a.Account.Peak.hour))
+	d.Picture(a.dayPicture("The day of the heater's peak", a.Account.Peak.At.hour))
 	d.Picture(a.dayPicture("The hottest day", a.Account.Hottest.hour))
 	d.Section("Tables")
 	for _, t := range a.tables() {

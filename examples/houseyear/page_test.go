@@ -27,7 +27,9 @@ func TestFiles(t *testing.T) {
 	name := filepath.Join(t.TempDir(), "hours.csv")
 	text := golden.Print(t, start, "-weather", weatherFile(t, part(t, "07-09", 1)), "-no-changes", "-json", "-hours", name)
 	require.Contains(t, text, `"format": "houseyear"`)
-	require.Contains(t, text, `"worst_hour_heat_ratio"`)
+	for _, key := range []string{"worst_hour_heat_ratio", "peak", "at", "time", "heater_kwh", "decisions", "question"} {
+		require.Contains(t, text, `"`+key+`": `)
+	}
 	table, err := os.ReadFile(name)
 	require.NoError(t, err)
 	require.Equal(t, 25, bytes.Count(table, []byte("\n")))

@@ -14,7 +14,7 @@ type account struct {
 
 // peak is the hour that asks most of the heater.
 type peak struct {
-	moment
+	At   moment  `json:"at"`
 	Heat float64 `json:"heat_w"`
 	Wind float64 `json:"wind_m_s"`
 	Sky  float64 `json:"sky_c"`
