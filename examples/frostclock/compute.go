@@ -3,135 +3,108 @@ package main
 import (
 	"errors"
 	"fmt"
-	"time"
 
-	"cloche.example/airheat"
-	"cloche.example/envelope"
-	"cloche.example/internal/demo"
+	"cloche.example/examples/internal/answers"
+	"cloche.example/examples/internal/fromplan"
+	"cloche.example/examples/internal/plan"
 	"cloche.example/internal/domain"
-	"cloche.example/psychro"
 )
 
-// frame is what bars add, fraction, from memory.
-const frame = 0.04
-
-// horizon is how far frost is looked for.
-const horizon = 7 * 24 * time.Hour
+// clock is the answer: a row for each cover at each outside temperature.
+type clock struct {
+	plan    *plan.Plan
+	outside []float64 // °C, below the frost; empty when the plan's design night has none
+	rows    []row
+}
 
 // row is one cover at one outside temperature.
 type row struct {
-	cover     string
-	outside   float64 // °C
-	heat      float64 // W that held the house
-	start     airheat.Temperatures
-	drive     envelope.Drive
-	fan, dark airheat.Transient // the house with its fan and without
-	fault     airheat.Event     // the heater alone fails
-	cut       airheat.Event     // power cut
-	faults    [2]airheat.Event  // with the least and the most heat stored
-	cuts      [2]airheat.Event
+	cover        string
+	outside, sky float64 // °C
+	heat         float64 // W, that held the house
+	frost        answers.Frost
 }
 
-var covers = []struct {
-	name string
-	film func() envelope.Cover
-}{
-	{"single film", envelope.SingleFilm},
-	{"double film", envelope.DoubleFilm},
-	{"triple-wall sheet 16 mm", envelope.TripleWall16},
-}
+// planned names the house as it stands.
+const planned = "as planned"
 
-// compute solves all rows, cover by cover.
-func compute(c choice) ([]row, error) {
-	share := domain.Range{Min: 0.05, Max: 1, Unit: "fraction"}
-	if err := errors.Join(
-		(domain.Range{Min: -60, Max: 60, Unit: "°C", Source: "domain of the solver"}).Check("-inside", c.inside), (domain.Range{Min: -90, Max: 120, Unit: "°C"}).Check("-level", c.level), share.Check("-still", c.still),
-		domain.Range{Min: 0, Max: 1, Unit: "fraction"}.Check("-cloud", c.cloud), domain.Range{Min: 0, Max: 40, Unit: "m/s"}.Check("-wind", c.wind),
-	); err != nil {
-		return nil, err
+// compute solves all rows, cover by cover: the plan's own, then three over roof
+// and walls.
+func compute(p *plan.Plan, outside []float64) (clock, error) {
+	c := clock{plan: p, outside: outside}
+	frost := p.SetPoints.Limits.Frost
+	var faults []error
+	for _, t := range outside {
+		faults = append(faults, (domain.Range{Min: -50, Max: domain.LessThan(frost), Unit: "°C"}).Check("-outside", t))
 	}
-	if !(c.inside > c.level) {
-		return nil, errors.New("-inside must be above -level")
+	if !(p.SetPoints.WinterNight.Temperature > frost) {
+		faults = append(faults, fmt.Errorf("set_points.winter_night.temperature_c is %g, but frost begins at %g °C", p.SetPoints.WinterNight.Temperature, frost))
 	}
-	form := envelope.DefaultForm()
-	form.Span, form.Length, form.Azimuth, form.Depth = demo.Span, demo.Length, demo.Azimuth, demo.Depth
-	form.Eave, form.Ridge = demo.EaveHeight, demo.RidgeHeight
-	shape, err := envelope.NewShape(form)
-	if err != nil {
-		return nil, err
+	if err := errors.Join(faults...); err != nil {
+		return c, err
 	}
-	var rows []row
-	for _, cover := range covers {
-		film := cover.film()
-		house, err := envelope.NewHouse(envelope.HousePlan{
-			Shape:          shape,
-			Covers:         map[envelope.FacetKind]envelope.Cover{envelope.Roof: film, envelope.SideWall: film, envelope.EndWall: film},
-			FrameAllowance: frame,
-			Ground:         envelope.DefaultGround(envelope.ClaySoil()),
-			Climate:        envelope.DefaultGroundClimate(),
-			Leakage:        envelope.DefaultLeakage(),
-		})
-		if err != nil {
-			return nil, err
-		}
-		for _, outside := range c.outside {
-			r, err := one(c, house, outside)
-			if err != nil {
-				return nil, fmt.Errorf("%s, outside %g °C: %w", cover.name, outside, err)
+	if len(outside) == 0 {
+		design := p.Site.WinterNight.Temperature
+		for _, below := range []float64{2, 5, 8, 11} {
+			if frost-below > design+1 {
+				c.outside = append(c.outside, frost-below)
 			}
-			r.cover = cover.name
+		}
+		if design < frost {
+			c.outside = append(c.outside, design)
+		}
+	}
+	for _, cover := range []string{planned, "single film", "double film", "triple-wall sheet 16 mm"} {
+		q := *p
+		if cover != planned {
+			q.Cover.Roof, q.Cover.SideWalls, q.Cover.EndWalls = cover, cover, cover
+		}
+		house, err := answers.NewHouse(&q)
+		if err != nil {
+			return c, err
+		}
+		for _, t := range c.outside {
+			q.Site.WinterNight.Temperature = t
+			r, err := one(house)
+			if err != nil {
+				return c, fmt.Errorf("%s, outside %g °C: %w", cover, t, err)
+			}
+			r.cover, r.outside = cover, t
+			c.rows = append(c.rows, r)
+		}
+	}
+	return c, nil
+}
+
+// one lets the heat of the house fail on its plan's design night.
+func one(house *answers.House) (r row, err error) {
+	if house.Night, err = fromplan.WinterNight(house.Plan); err != nil {
+		return r, err
+	}
+	k, _, err := fromplan.Conditions(house.Plan, house.Night, float64(house.Plan.Site.WinterNight.Month), false)
+	if err != nil {
+		return r, err
+	}
+	r.sky = k.Outside - k.SkyDrop
+	wet, dry, err := house.Nights()
+	if err != nil {
+		return r, err
+	}
+	night := answers.Worse(wet, dry)
+	r.heat = night.Total
+	r.frost, err = house.Frost(night)
+	return r, err
+}
+
+// coldest are the rows of the coldest outside temperature.
+func (c clock) coldest() (rows []row) {
+	for _, r := range c.rows {
+		if len(rows) > 0 && r.outside < rows[0].outside {
+			rows = nil
+		}
+		if len(rows) == 0 || r.outside == rows[0].outside {
 			rows = append(rows, r)
 		}
 	}
-	return rows, nil
-}
-
-// one makes three nodes of the house at one outside temperature, with the
-// covers' loss at the start and at the frost, and lets the heat fail.
-func one(c choice, house *envelope.House, outside float64) (row, error) {
-	r := row{outside: outside}
-	if err := (domain.Range{Min: -60, Max: 60, Unit: "°C", Source: "domain of the solver"}).Check("-outside", outside); err != nil {
-		return r, err
-	}
-	if !(outside < c.level) {
-		return r, fmt.Errorf("the outside air must be below -level, %g °C, for frost to come in", c.level)
-	}
-	pressure := psychro.StandardPressure(demo.Altitude)
-	warm, bad := psychro.FromRelativeHumidity(c.inside, demo.InsideRH, pressure)
-	cold, worse := psychro.FromRelativeHumidity(outside, demo.OutsideRH, pressure)
-	if err := errors.Join(bad, worse); err != nil {
-		return r, err
-	}
-	k, err := envelope.NewHouseConditions(envelope.HouseAir{Inside: warm, Outside: cold, Wind: c.wind, Cloud: c.cloud})
-	if err != nil {
-		return r, err
-	}
-	fails := airheat.HeatFailure{SetPoint: c.inside, Share: 0, Level: c.level, Limit: horizon}
-	least, most := envelope.NodeStoresSpread()
-	for i, stores := range []envelope.NodeStores{least, most, envelope.DefaultNodeStores()} {
-		n, drive, err := house.Nodes(k, c.level, stores)
-		if err != nil {
-			return r, err
-		}
-		r.drive = drive
-		if r.fan, err = airheat.NewTransient(n); err != nil {
-			return r, err
-		}
-		n.AirStructure *= c.still
-		n.AirSoil *= c.still
-		if r.dark, err = airheat.NewTransient(n); err != nil {
-			return r, err
-		}
-		if r.fault, err = r.fan.CoolDown(r.fan, r.drive, fails); err != nil {
-			return r, err
-		}
-		if r.cut, err = r.fan.CoolDown(r.dark, r.drive, fails); err != nil {
-			return r, err
-		}
-		if i < len(r.faults) {
-			r.faults[i], r.cuts[i] = r.fault, r.cut
-		}
-	}
-	r.heat, r.start = r.fan.HoldingHeat(r.drive, c.inside)
-	return r, nil
+	return rows
 }

@@ -2,72 +2,56 @@ package main
 
 import (
 	"fmt"
-	"slices"
-	"time"
+	"io"
 
 	"gonum.org/v1/plot"
 	"gonum.org/v1/plot/plotter"
-	"gonum.org/v1/plot/plotutil"
 	"gonum.org/v1/plot/vg"
-	_ "gonum.org/v1/plot/vg/vgimg" // .png
-	_ "gonum.org/v1/plot/vg/vgpdf" // .pdf
-	_ "gonum.org/v1/plot/vg/vgsvg" // .svg
 
-	"cloche.example/internal/program"
+	"cloche.example/examples/internal/answers"
+	"cloche.example/examples/internal/frame"
 )
 
-// points of a curve.
-const points = 240
-
-// draw writes the air's course at the coldest outside temperature: a full line
-// after a heater fault, a broken one after a power cut.
-func draw(file string, c choice, rows []row) error {
-	format, err := program.PictureFormat(file)
-	if err != nil {
-		return err
+// draw shows the air's course at the coldest outside temperature: above after
+// the heater stopped, below after the power failed, with a line at the frost.
+func draw(format string, c clock) (io.WriterTo, error) {
+	rows := c.coldest()
+	if len(rows) == 0 {
+		return nil, fmt.Errorf("the air outside is not below the frost, %g °C: there is nothing to draw", c.plan.SetPoints.Limits.Frost)
 	}
-	coldest := slices.Min(c.outside)
-	p := plot.New()
-	p.Title.Text = fmt.Sprintf("Air after the heat fails, %g °C outside", coldest)
-	p.X.Label.Text, p.Y.Label.Text = "hours", "air, °C"
-	p.Add(plotter.NewGrid())
-	span := time.Duration(0)
-	var shown []row
-	for _, r := range rows {
-		if r.outside == coldest {
-			shown = append(shown, r)
-			span = max(span, min(r.fault.Time, r.cut.Time)*3/2)
-		}
-	}
-	span = min(max(span, time.Hour), 48*time.Hour)
-	for i, r := range shown {
-		for _, k := range []struct {
-			name string
-			dash []vg.Length
-			cut  bool
-		}{{"heater fault", nil, false}, {"power cut", []vg.Length{vg.Points(4), vg.Points(3)}, true}} {
-			xy := make(plotter.XYs, points+1)
-			for j := range xy {
-				t := span * time.Duration(j) / points
-				h := r.fan
-				if k.cut {
-					h = r.dark
-				}
-				xy[j].X, xy[j].Y = t.Hours(), h.After(r.start, r.drive, t).Air
+	frost := c.plan.SetPoints.Limits.Frost
+	var plots []*plot.Plot
+	for _, k := range []struct {
+		title string
+		air   func(answers.Moment) float64
+	}{
+		{"Air after the heater stops", func(m answers.Moment) float64 { return m.Stopped }},
+		{"Air after the power fails, without emergency heat", func(m answers.Moment) float64 { return m.Alone }},
+	} {
+		p := plot.New()
+		p.Title.Text = fmt.Sprintf("%s, %g °C outside", k.title, rows[0].outside)
+		p.X.Label.Text, p.Y.Label.Text = "hours", "inside air, °C"
+		p.Add(plotter.NewGrid())
+		end := 0.0
+		for i, r := range rows {
+			var xy plotter.XYs
+			for _, m := range r.frost.Course {
+				xy = append(xy, plotter.XY{X: m.After.Hours(), Y: k.air(m)})
+				end = m.After.Hours()
 			}
-			line, err := plotter.NewLine(xy)
-			if err != nil {
-				return err
+			if err := frame.Line(p, i, r.cover, xy); err != nil {
+				return nil, err
 			}
-			line.Color, line.Dashes, line.Width = plotutil.Color(i), k.dash, vg.Points(1.5)
-			p.Add(line)
-			p.Legend.Add(r.cover+", "+k.name, line)
 		}
+		line, err := plotter.NewLine(plotter.XYs{{X: 0, Y: frost}, {X: end, Y: frost}})
+		if err != nil {
+			return nil, err
+		}
+		line.Width = vg.Points(1)
+		p.Add(line)
+		p.Legend.Add("frost", line)
+		p.Legend.Top = true
+		plots = append(plots, p)
 	}
-	p.Legend.Top = true
-	w, err := p.WriterTo(18*vg.Centimeter, 12*vg.Centimeter, format)
-	if err != nil {
-		return err
-	}
-	return program.WritePicture(file, w)
+	return frame.Plots(format, 18*vg.Centimeter, 22*vg.Centimeter, plots...)
 }

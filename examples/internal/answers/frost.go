@@ -28,7 +28,7 @@ type Frost struct {
 	Lasts         float64     `json:"emergency_heat_lasts_h"`
 	Constants     [3]float64  `json:"time_constants_h"`
 
-	Course []Moment `json:"-"` // after a power failure
+	Course []Moment `json:"-"` // after a failure
 }
 
 // horizon is how far ahead warm-up and frost are looked for.
@@ -141,14 +141,15 @@ func (f *Frost) spread(fan envelope.Nodes, fall envelope.Drive, inside, stillAir
 	return nil
 }
 
-// Moment is the air some time after a power failure.
+// Moment is the air some time after a failure.
 type Moment struct {
 	After   time.Duration
-	Alone   float64 // °C
-	Bridged float64 // °C, with the emergency heat
+	Stopped float64 // °C, the heater alone has stopped, without emergency heat
+	Alone   float64 // °C, the power has failed
+	Bridged float64 // °C, the power has failed, with the emergency heat
 }
 
-// trace follows the air after a power failure for twelve hours, closely at
+// trace follows the air after a failure for twelve hours, closely at
 // first.
 func (f *Frost) trace(turning, dark airheat.Transient, fall envelope.Drive, held, left float64) {
 	fall.Heat = held
@@ -156,7 +157,7 @@ func (f *Frost) trace(turning, dark airheat.Transient, fall envelope.Drive, held
 	for i := range 61 {
 		after := time.Duration(i*i) * 12 * time.Second
 		fall.Heat = 0
-		m := Moment{After: after, Alone: dark.After(start, fall, after).Air}
+		m := Moment{After: after, Stopped: turning.After(start, fall, after).Air, Alone: dark.After(start, fall, after).Air}
 		fall.Heat = left
 		m.Bridged = dark.After(start, fall, after).Air
 		f.Course = append(f.Course, m)

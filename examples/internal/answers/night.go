@@ -153,6 +153,12 @@ func worse(wet, dry Night) (n Night, needed float64, name string) {
 	return wet, wet.Total, "wet"
 }
 
+// Worse is the night of Nights that the heater is sized for.
+func Worse(wet, dry Night) Night {
+	n, _, _ := worse(wet, dry)
+	return n
+}
+
 // whole is the name of the side of an arch that a strip is part of.
 func whole(name string) string {
 	side, _, _ := strings.Cut(name, ", strip ")

@@ -19,7 +19,7 @@ func Line(p *plot.Plot, k int, name string, xy plotter.XYs) error {
 	p.Add(line)
 	if name != "" {
 		p.Legend.Add(name, line)
-		p.Legend.ThumbnailWidth = vg.Points(28)
+		p.Legend.ThumbnailWidth, p.Legend.Padding = vg.Points(28), vg.Points(3)
 	}
 	return nil
 }
