@@ -1,22 +1,22 @@
 package main
 
 import (
-	"errors"
+	"fmt"
+	"slices"
 
 	"cloche.example/airheat"
-	"cloche.example/envelope"
-	"cloche.example/internal/demo"
-	"cloche.example/internal/domain"
-	"cloche.example/psychro"
+	"cloche.example/examples/internal/answers"
+	"cloche.example/examples/internal/plan"
 )
 
-// shares of the heat that rises past the crop, fraction.
-var shares = []float64{0.2, 0.3, 0.4, 0.5, 0.6, 0.65, 0.7}
-
-// layers are the two layers of the demo house.
-type layers struct {
-	lower, upper float64 // W/K
-	capacity     float64 // J/(m³ K)
+// comparison is the plan's two layers of air, and what follows over how layered
+// they are.
+type comparison struct {
+	plan    *plan.Plan
+	layers  airheat.TwoLayers
+	from    string // what the heater's flow is taken from
+	planned row
+	rows    []row // the planned one among them
 }
 
 // row is one degree of layering.
@@ -26,87 +26,75 @@ type row struct {
 	fans  airheat.FansCompared
 }
 
-// compare computes the demo house's two layers and all rows.
-func compare(c choice) (layers, []row, error) {
-	l, err := split(c)
+// compare computes the house on its design night. With stated the flow is that
+// of the plan and not that of its fan and ducts.
+func compare(p *plan.Plan, stated bool) (comparison, error) {
+	c := comparison{plan: p}
+	in, out := p.SetPoints.WinterNight.Temperature, p.Site.WinterNight.Temperature
+	if !(in > out) {
+		return c, fmt.Errorf("set_points.winter_night.temperature_c is %g and site.winter_night.temperature_c is %g: there is nothing to heat", in, out)
+	}
+	house, err := answers.NewHouse(p)
 	if err != nil {
-		return layers{}, nil, err
+		return c, err
 	}
-	var rows []row
+	loss, err := house.Loss(house.Night, float64(p.Site.WinterNight.Month))
+	if err != nil {
+		return c, err
+	}
+	var ducts *answers.Ducts
+	if !stated {
+		if ducts, err = house.Blow(); err != nil {
+			return c, err
+		}
+	}
+	heater, err := house.Heater(loss.Total, ducts)
+	if err != nil {
+		return c, err
+	}
+	c.from = heater.FlowFrom
+	c.layers = house.Layers(loss, house.Night, heater.Inlet)
+	shares := []float64{0.2, 0.3, 0.4, 0.5, 0.6, 0.7, 0.8}
+	if !slices.Contains(shares, c.layers.RisingShare) {
+		shares = append(shares, c.layers.RisingShare)
+		slices.Sort(shares)
+	}
 	for _, share := range shares {
-		t := airheat.TwoLayers{
-			LowerLoss: l.lower, UpperLoss: l.upper, Lower: c.inside, Outside: c.outside,
-			RisingShare: share, Mixing: c.mixing, HeaterFlow: c.flow, HeatCapacity: l.capacity,
+		r, err := c.one(share)
+		if err != nil {
+			return c, err
 		}
-		r := row{share: share}
-		if r.ridge, err = t.RidgeReturn(); err != nil {
-			return layers{}, nil, err
+		if share == c.layers.RisingShare {
+			c.planned = r
 		}
-		if r.fans, err = t.Fans(airheat.MixingFans{Flow: c.fanFlow, Power: c.fanPower, FilmFactor: c.film}, c.worth); err != nil {
-			return layers{}, nil, err
-		}
-		rows = append(rows, r)
+		c.rows = append(c.rows, r)
 	}
-	return l, rows, nil
+	return c, nil
 }
 
-// split gives the roof's loss on the design night to the upper layer and all
-// other loss to the lower one.
-func split(c choice) (layers, error) {
-	if err := errors.Join(
-		(domain.Range{Min: -60, Max: 60, Unit: "°C", Source: "domain of the solver"}).Check("-inside", c.inside),
-		(domain.Range{Min: -60, Max: 60, Unit: "°C", Source: "domain of the solver"}).Check("-outside", c.outside),
-	); err != nil {
-		return layers{}, err
+func (c comparison) one(share float64) (r row, err error) {
+	r.share = share
+	t, q := c.layers, c.plan.Heater.MixingFans
+	t.RisingShare = share
+	if r.ridge, err = t.RidgeReturn(); err != nil {
+		return r, err
 	}
-	if !(c.inside > c.outside) {
-		return layers{}, errors.New("-inside must be above -outside: there is nothing to heat")
+	r.fans, err = t.Fans(airheat.MixingFans{Flow: q.Flow, Power: q.Power, FilmFactor: q.Film}, q.WorthOfElectricity)
+	return r, err
+}
+
+// warmer is by how much the ridge is warmer than the crop, K, with the heater's
+// air drawn low.
+func (c comparison) warmer(r row) float64 { return r.ridge.Floor.Upper - c.layers.Lower }
+
+// warnings are those of the planned layering: a return that costs, and supply
+// air that is too hot.
+func (c comparison) warnings() (all []string) {
+	if c.planned.ridge.Costs {
+		all = append(all, "The return from the ridge costs heat: the ridge is the cooler layer.")
 	}
-	form := envelope.DefaultForm()
-	form.Span, form.Length, form.Azimuth, form.Depth = demo.Span, demo.Length, demo.Azimuth, demo.Depth
-	form.Eave, form.Ridge = demo.EaveHeight, demo.RidgeHeight
-	shape, err := envelope.NewShape(form)
-	if err != nil {
-		return layers{}, err
+	for _, w := range airheat.DefaultSupplyLimits().Warnings(max(c.planned.ridge.Ridge.Supply, c.planned.ridge.Floor.Supply)) {
+		all = append(all, w+".")
 	}
-	film := envelope.DoubleInfraredFilm()
-	house, err := envelope.NewHouse(envelope.HousePlan{
-		Shape:          shape,
-		Covers:         map[envelope.FacetKind]envelope.Cover{envelope.Roof: film, envelope.SideWall: film, envelope.EndWall: film},
-		FrameAllowance: 0.04,
-		Ground:         envelope.DefaultGround(envelope.ClaySoil()),
-		Climate:        envelope.DefaultGroundClimate(),
-		Leakage:        envelope.DefaultLeakage(),
-	})
-	if err != nil {
-		return layers{}, err
-	}
-	pressure := psychro.StandardPressure(demo.Altitude)
-	inside, bad := psychro.FromRelativeHumidity(c.inside, demo.InsideRH, pressure)
-	outside, worse := psychro.FromRelativeHumidity(c.outside, demo.OutsideRH, pressure)
-	if err := errors.Join(bad, worse); err != nil {
-		return layers{}, err
-	}
-	k, err := envelope.NewHouseConditions(envelope.HouseAir{Inside: inside, Outside: outside, Wind: demo.Wind, Cloud: demo.CloudCover})
-	if err != nil {
-		return layers{}, err
-	}
-	loss, err := house.Loss(k)
-	if err != nil {
-		return layers{}, err
-	}
-	air, err := psychro.IdealGas.FromRelativeHumidity(c.inside, demo.InsideRH, pressure)
-	if err != nil {
-		return layers{}, err
-	}
-	l := layers{capacity: air.HeatCapacity() / air.SpecificVolume()}
-	for _, f := range loss.Facets {
-		if f.Kind == envelope.Roof {
-			l.upper += f.Loss
-		}
-	}
-	dt := c.inside - c.outside
-	l.lower = (loss.Total - l.upper) / dt
-	l.upper /= dt
-	return l, nil
+	return all
 }

@@ -19,20 +19,24 @@ type Ridge struct {
 	Costs      bool    `json:"ridge_is_cooler"` // and drawing from it costs heat
 }
 
-// Ridge is the house in the given state, as that of the heated months' mean. It
-// lays the roof's loss on the upper layer, all else on the lower one. With
-// a measured difference the share of heat that rises is what gives it.
+// Ridge is the house in the given state, as that of the heated months' mean.
 func (h *House) Ridge(loss envelope.HouseLoss, air envelope.HouseAir, inlet float64) (Ridge, error) {
-	p := h.Plan
+	t := h.Layers(loss, air, inlet)
+	r, err := t.RidgeReturn()
+	return Ridge{h.Plan.Heater.RidgeReturn.KnownFrom == "measured", t.Lower, t.Outside, r.Floor.Upper, r.Ridge.Upper, r.CoilView, r.Saving, r.SavingHeat, r.Bound, r.Costs}, err
+}
+
+// Layers lays the roof's loss on the upper layer, all else on the lower one. With
+// a measured difference the share of heat that rises is what gives it.
+func (h *House) Layers(loss envelope.HouseLoss, air envelope.HouseAir, inlet float64) airheat.TwoLayers {
 	inside, outside := air.Inside.Temperature(), air.Outside.Temperature()
-	dT := inside - outside
 	upper := 0.0
 	for _, f := range loss.Facets {
 		if f.Kind == envelope.Roof {
-			upper += (f.AirDriven + f.SkyDriven) / dT
+			upper += (f.AirDriven + f.SkyDriven) / (inside - outside)
 		}
 	}
-	q := p.Heater.RidgeReturn
+	q := h.Plan.Heater.RidgeReturn
 	upper = min(max(upper, 1e-6), loss.Coefficient)
 	t := airheat.TwoLayers{
 		LowerLoss: loss.Coefficient - upper, UpperLoss: upper, Lower: inside, Outside: outside,
@@ -41,8 +45,7 @@ func (h *House) Ridge(loss envelope.HouseLoss, air envelope.HouseAir, inlet floa
 	if q.KnownFrom == "measured" {
 		t.RisingShare = rising(t, q.Measured)
 	}
-	r, err := t.RidgeReturn()
-	return Ridge{q.KnownFrom == "measured", inside, outside, r.Floor.Upper, r.Ridge.Upper, r.CoilView, r.Saving, r.SavingHeat, r.Bound, r.Costs}, err
+	return t
 }
 
 // rising is the share of the heat that rises when the upper layer is warmer by
