@@ -1,25 +1,27 @@
-// Command digin tells what digging the demo house into the ground saves: the
-// floor goes down while the room under the roof stays the same, so that cover
-// gives way to buried wall. Each depth is shown bare and with its edge or
-// buried wall insulated, on the design night and over the year.
+// Command digin tells what digging a house into the ground saves: the floor
+// goes down while the room under the roof stays the same, so that cover gives
+// way to buried wall. Each depth is shown bare and with its edge or buried wall
+// insulated, on the design night and over the year.
 //
 //	go run ./examples/digin
-//	go run ./examples/digin -soil sand -insulation 2.5
+//	go run ./examples/digin -plan house.json -figure digin.svg
+//	go run ./examples/digin -soil "sand or gravel" -insulation 2.5
 package main
 
 import (
+	"context"
 	"io"
 	"os"
 	"strings"
 
-	"cloche.example/internal/demo"
-	"cloche.example/internal/program"
+	"cloche.example/examples/internal/frame"
+	"cloche.example/examples/internal/plan"
 )
 
-// choice is what the user may set.
+// choice is what the user may set besides the plan.
 type choice struct {
-	inside, outside, mean, swing, insulation float64
-	soil                                     string
+	soil       string
+	insulation float64 // m² K/W
 }
 
 func main() { os.Exit(run(os.Args[1:], os.Stdout, os.Stderr)) }
@@ -27,18 +29,24 @@ func main() { os.Exit(run(os.Args[1:], os.Stdout, os.Stderr)) }
 // run is main with its streams; the result is the exit status.
 func run(args []string, out, problems io.Writer) int {
 	var c choice
-	f := program.New("digin", "digin tells what digging the demo house into the ground saves.")
-	f.Float64Var(&c.inside, "inside", demo.Inside, "inside air, day and night, `°C`")
-	f.Float64Var(&c.outside, "outside", demo.OutsideDesign, "outside air on the design night, `°C`")
-	f.Float64Var(&c.mean, "mean", 8.5, "annual mean of the outside air, `°C`")
-	f.Float64Var(&c.swing, "swing", 10, "swing of its monthly means, `K`")
-	f.Float64Var(&c.insulation, "insulation", 1.5, "resistance of edge or wall insulation, `m² K/W`")
-	f.StringVar(&c.soil, "soil", "clay", "`clay`, sand or rock")
-	return f.Run(args, out, problems, func() (io.WriterTo, error) {
-		rows, sky, err := compare(c)
-		if err != nil {
-			return nil, err
+	f := frame.New("digin", "digin tells what digging a house into the ground saves.", "loss and heat of a year over the depth")
+	f.Figure("inside", "set_points.winter_night.temperature_c", "inside air on the design night")
+	f.Figure("outside", "site.winter_night.temperature_c", "outside air on the design night")
+	f.Figure("conductivity", "ground.soil_conductivity_w_m_k", "conductivity of the soil")
+	f.Float64Var(&c.insulation, "insulation", 1.5, "resistance of edge or wall insulation, `m² K/W`, 0.2 to 10")
+	f.StringVar(&c.soil, "soil", "", "`kind` of soil in place of the plan's: clay or silt, sand or gravel, or rock")
+	return f.Run(args, os.Stdin, out, problems, func(_ context.Context, p plan.Filled) (frame.Answer, error) {
+		if c.soil != "" {
+			var err error
+			if p, err = p.With(plan.Figure{Path: "ground.soil", Value: c.soil}); err != nil {
+				return frame.Answer{}, err
+			}
 		}
-		return strings.NewReader(write(c, sky, rows)), nil
+		a, err := compare(&p.Plan, c.insulation)
+		if err != nil {
+			return frame.Answer{}, err
+		}
+		draw := func(format string) (io.WriterTo, error) { return draw(format, a) }
+		return frame.Answer{Text: strings.NewReader(write(a)), Data: data(a), Draw: draw}, nil
 	})
 }
