@@ -3,9 +3,8 @@ package main
 import (
 	"fmt"
 	"image/color"
+	"io"
 	"math"
-	"path/filepath"
-	"strings"
 
 	"gonum.org/v1/plot"
 	"gonum.org/v1/plot/plotter"
@@ -13,6 +12,7 @@ import (
 	"gonum.org/v1/plot/vg"
 	"gonum.org/v1/plot/vg/draw"
 
+	"cloche.example/examples/internal/frame"
 	"cloche.example/psychro"
 )
 
@@ -27,10 +27,7 @@ var (
 // drawChart draws a psychrometric chart at the pressure of the state: dry bulb to
 // the right, humidity ratio upwards, lines of relative humidity and of wet
 // bulb, the state, and the straight way to the end if there is one.
-func drawChart(file string, s psychro.State, end *psychro.State) error {
-	if ext := strings.ToLower(filepath.Ext(file)); ext != ".svg" && ext != ".png" {
-		return fmt.Errorf("-chart: %q ends neither in .svg nor in .png", file)
-	}
+func drawChart(format string, s psychro.State, end *psychro.State) (io.WriterTo, error) {
 	c := chart{Plot: plot.New(), model: s.Model(), p: s.Pressure()}
 	c.frame(s, end)
 	c.Title.Text = fmt.Sprintf("Moist air at %.0f Pa, %v", c.p, c.model)
@@ -48,11 +45,11 @@ func drawChart(file string, s psychro.State, end *psychro.State) error {
 	}
 	dots, err := plotter.NewScatter(points)
 	if err != nil {
-		return err
+		return nil, err
 	}
 	dots.GlyphStyle = draw.GlyphStyle{Color: inkState, Radius: 4, Shape: draw.CircleGlyph{}}
 	c.Add(dots)
-	return c.Save(22*vg.Centimeter, 15*vg.Centimeter, file)
+	return frame.Plots(format, 22*vg.Centimeter, 15*vg.Centimeter, c.Plot)
 }
 
 type chart struct {

@@ -2,6 +2,7 @@ package main
 
 import (
 	"bytes"
+	"encoding/json"
 	"fmt"
 	"os"
 	"path/filepath"
@@ -10,6 +11,7 @@ import (
 
 	"github.com/stretchr/testify/require"
 
+	"cloche.example/examples/internal/plan"
 	"cloche.example/internal/golden"
 	"cloche.example/psychro"
 )
@@ -33,10 +35,10 @@ func TestHelp(t *testing.T) {
 }
 
 func TestChart(t *testing.T) {
-	for ext, start := range map[string]string{".svg": "<?xml", ".png": "\x89PNG"} {
+	for ext, start := range map[string]string{".svg": "<?xml", ".png": "\x89PNG", ".pdf": "%PDF"} {
 		file := filepath.Join(t.TempDir(), "air"+ext)
 		var out, problems bytes.Buffer
-		require.Zero(t, run([]string{"-to", "t=33,w=0.009", "-chart", file, "rh=0.9", "t=-12"}, &out, &problems), problems.String())
+		require.Zero(t, run([]string{"-to", "t=33,w=0.009", "-figure", file, "rh=0.9", "t=-12"}, &out, &problems), problems.String())
 		data, err := os.ReadFile(file)
 		require.NoError(t, err)
 		require.True(t, bytes.HasPrefix(data, []byte(start)))
@@ -72,6 +74,37 @@ func TestEveryPair(t *testing.T) {
 	require.InDelta(t, 0.4, s.RelativeHumidity(), 1e-12)
 }
 
+// A plan gives the site's pressure, and the air held where no inputs are given.
+func TestPlans(t *testing.T) {
+	plans, err := filepath.Glob("../plans/*.json")
+	require.NoError(t, err)
+	require.NotEmpty(t, plans)
+	for _, file := range plans {
+		p, err := plan.Open(file, nil)
+		require.NoError(t, err)
+		out := golden.Print(t, run, "-plan", file)
+		require.Contains(t, out, p.Note[:40])
+		require.Contains(t, golden.Print(t, run, "t=21", "rh=0.6", "-plan", file), fmt.Sprintf("%.0f", psychro.StandardPressure(p.Site.Altitude)))
+	}
+}
+
+func TestJSON(t *testing.T) {
+	var d struct {
+		Answer struct {
+			States []found `json:"states"`
+			Ends   []found `json:"second_states"`
+		} `json:"answer"`
+	}
+	require.NoError(t, json.Unmarshal([]byte(golden.Print(t, run, "t=21", "rh=0.6", "-json", "-to", "t=25,rh=0.4")), &d))
+	require.Len(t, d.Answer.States, 1)
+	require.InDelta(t, 0.6, *d.Answer.States[0].RelativeHumidity, 1e-12)
+	require.InDelta(t, 25, *d.Answer.Ends[0].Temperature, 1e-12)
+}
+
+func TestDryAirHasNoDewPointInJSON(t *testing.T) {
+	require.Contains(t, golden.Print(t, run, "t=21", "w=0", "-json"), `"dew_point_c": null`)
+}
+
 func TestNearFreezing(t *testing.T) {
 	out := golden.Print(t, run, "-altitude", "0,1500", "-ideal", "t=3", "rh=0.57")
 	require.Contains(t, out, "ideal gas")
@@ -81,8 +114,8 @@ func TestNearFreezing(t *testing.T) {
 func TestWrongInput(t *testing.T) {
 	for _, args := range [][]string{
 		{"t=21"}, {"t=21", "t=22"}, {"t=21", "rh=60"}, {"t=x", "rh=0.6"}, {"tw=3", "td=2"}, {"foo=1", "t=2"}, {"-p", "101.325", "t=21", "rh=0.5"},
-		{"-p", "a", "t=21", "rh=0.5"}, {"-altitude", "99999"}, {"-p", "1e5", "-altitude", "0"}, {"-chart", "x.pdf", "t=21", "rh=0.5"},
-		{"-to", "t=1,rh=3", "t=21", "rh=0.5"}, {"-no"}, {"-chart", "/no/such/folder/x.svg", "t=21", "rh=0.5"}, {"t=NaN", "rh=Inf"},
+		{"-p", "a", "t=21", "rh=0.5"}, {"-altitude", "99999"}, {"-p", "1e5", "-altitude", "0"}, {"-figure", "x.doc", "t=21", "rh=0.5"},
+		{"-to", "t=1,rh=3", "t=21", "rh=0.5"}, {"-no"}, {"-figure", "/no/such/folder/x.svg", "t=21", "rh=0.5"}, {"t=NaN", "rh=Inf"},
 	} {
 		golden.Refuse(t, run, args)
 	}

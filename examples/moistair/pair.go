@@ -80,7 +80,7 @@ func fromSpecificHumidity(m psychro.Model, t, q, p float64) (psychro.State, erro
 // read takes two words NAME=VALUE in either order.
 func read(words []string) (given, error) {
 	if len(words) != 2 {
-		return given{}, fmt.Errorf("give two inputs such as t=21 rh=0.6, not %d (options stand before them)", len(words))
+		return given{}, fmt.Errorf("give two inputs such as t=21 rh=0.6, not %d", len(words))
 	}
 	var names [2]string
 	var values [2]float64

@@ -3,7 +3,6 @@ package main
 import (
 	"fmt"
 
-	"cloche.example/internal/demo"
 	"cloche.example/internal/report"
 	"cloche.example/psychro"
 )
@@ -44,8 +43,8 @@ var rows = []struct {
 func (j job) report(states, ends []psychro.State) *report.Report {
 	r := new(report.Report)
 	r.Title("Moist air, %v", j.model)
-	if j.demo {
-		r.Note("%s It is shown at sea level, at its site, and at 2000 m.", demo.Note)
+	if j.note != "" {
+		r.Note("%s", j.note)
 	}
 	r.Section("State")
 	table(r, states)
@@ -73,9 +72,6 @@ func (j job) report(states, ends []psychro.State) *report.Report {
 	}
 	if s := states[0]; s.WetBulb() >= psychro.TriplePoint && s.WetBulbOver(psychro.Ice) <= psychro.TriplePoint {
 		r.Note("An iced bulb would be in equilibrium with this air too, at %.2f °C.", s.WetBulbOver(psychro.Ice))
-	}
-	if j.chart != "" {
-		r.Note("Chart: %s.", j.chart)
 	}
 	return r
 }
