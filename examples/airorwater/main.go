@@ -1,107 +1,113 @@
-// Command airorwater sets two ways of heating the demo house side by side: air
-// in ducts and water in pipes, for the same load.
+// Command airorwater sets two ways of heating a house side by side: air in ducts
+// and water in pipes, for the heat that the house needs on its design night.
 //
 //	go run ./examples/airorwater
+//	go run ./examples/airorwater -plan house.json -figure airorwater.svg
 //	go run ./examples/airorwater -load 20000 -air-pressure 150 -outside -20
 package main
 
 import (
+	"context"
 	"errors"
 	"io"
-	"math"
 	"os"
 	"strings"
-	"time"
 
 	"cloche.example/airheat"
-	"cloche.example/internal/demo"
-	"cloche.example/internal/program"
-	"cloche.example/internal/report"
+	"cloche.example/examples/internal/answers"
+	"cloche.example/examples/internal/frame"
+	"cloche.example/examples/internal/fromplan"
+	"cloche.example/examples/internal/plan"
+	"cloche.example/internal/domain"
 )
 
 func main() { os.Exit(run(os.Args[1:], os.Stdout, os.Stderr)) }
 
 // run is main with its streams; the result is the exit status.
 func run(args []string, out, problems io.Writer) int {
-	a := airheat.AirOrWater{
-		Load: demo.HeaterPower, House: demo.Inside, Outside: demo.OutsideDesign,
-		Air: airheat.DefaultAirCarrier(), Water: airheat.DefaultWaterCarrier(),
+	f := frame.New("airorwater", "airorwater compares air and water as carriers of a house's heat.", "electricity, response and store of both")
+	load := f.Float64("load", 0, "heat wanted in the house, `W`, 1 to 1e8; without it what the house needs on its design night")
+	f.Figure("inside", "set_points.winter_night.temperature_c", "inside air")
+	f.Figure("outside", "site.winter_night.temperature_c", "outside air")
+	for _, c := range []string{"air", "water"} {
+		f.Figure(c+"-supply", c+"_circuit.supply_c", c+" leaving the heater")
+		f.Figure(c+"-return", c+"_circuit.return_c", c+" coming back")
+		f.Figure(c+"-pressure", c+"_circuit.pressure_pa", c+" circuit's pressure loss")
+		f.Figure(c+"-efficiency", c+"_circuit.efficiency_fraction", "from electricity to "+c+" power")
+		f.Figure(c+"-volume", c+"_circuit.volume_m3", c+" in the circuit")
+		f.Figure(c+"-loss", c+"_circuit.wall_loss_w_k", c+" circuit's loss outdoors")
 	}
-	a.Air.Volume, a.Air.Metal, a.Air.WallLoss = 4, 60e3, 6
-	a.Water.Volume, a.Water.Metal, a.Water.WallLoss, a.Water.Frost = 0.22, 150e3, 3, 45
-	f := program.New("airorwater", "airorwater compares air and water as carriers of the demo house's heat.")
-	f.Float64Var(&a.Load, "load", a.Load, "heat wanted in the house, `W`")
-	f.Float64Var(&a.House, "house", a.House, "house air, `°C`")
-	f.Float64Var(&a.Outside, "outside", a.Outside, "outside air, `°C`")
-	for _, c := range []struct {
-		name string
-		of   *airheat.Carrier
-	}{{"air", &a.Air}, {"water", &a.Water}} {
-		f.Float64Var(&c.of.Supply, c.name+"-supply", c.of.Supply, c.name+" leaving the heater, `°C`")
-		f.Float64Var(&c.of.Return, c.name+"-return", c.of.Return, c.name+" coming back, `°C`")
-		f.Float64Var(&c.of.Pressure, c.name+"-pressure", c.of.Pressure, c.name+" circuit's pressure loss, `Pa`")
-		f.Float64Var(&c.of.Efficiency, c.name+"-efficiency", c.of.Efficiency, "from electricity to "+c.name+" power, `fraction`")
-		f.Float64Var(&c.of.Volume, c.name+"-volume", c.of.Volume, c.name+" in the circuit, `m³`")
-		f.Float64Var(&c.of.WallLoss, c.name+"-loss", c.of.WallLoss, c.name+" circuit's loss outdoors, `W/K`")
-	}
-	f.Float64Var(&a.Water.Frost, "water-frost", a.Water.Frost, "stopped pipes to the cold, `W/K`")
-	return f.Run(args, out, problems, func() (io.WriterTo, error) {
-		air, water, err := a.Solve()
-		if err != nil {
-			return nil, errors.New(asFlags.Replace(err.Error()))
+	f.Figure("water-stopped-loss", "water_circuit.stopped_loss_w_k", "stopped pipes to the outside")
+	return f.Run(args, os.Stdin, out, problems, func(_ context.Context, p plan.Filled) (frame.Answer, error) {
+		var given *float64
+		if f.Given("load") {
+			given = load
 		}
-		return write(a, air, water), nil
+		c, err := compare(&p.Plan, given)
+		if err != nil {
+			return frame.Answer{}, err
+		}
+		return frame.Answer{Text: write(c), Data: data(c), Warnings: c.warnings(), Draw: c.draw}, nil
 	})
 }
 
-// asFlags puts an error in one line and in the words of the flags.
-var asFlags = strings.NewReplacer("\n", "; ", "Air.", "air-", "Water.", "water-",
-	"Load", "load", "House", "house", "Outside", "outside", "Supply", "supply", "Return", "return",
-	"Pressure", "pressure", "Efficiency", "efficiency", "Volume", "volume", "WallLoss", "loss", "Frost", "frost")
-
-// write sets the two results side by side.
-func write(a airheat.AirOrWater, air, water airheat.CarrierResult) *report.Report {
-	r := new(report.Report)
-	r.Title("Air or water for %.1f kW at %.0f °C outside", a.Load/1000, a.Outside)
-	r.Section("Side by side")
-	row := func(label string, decimals int, unit string, x, y float64) []string {
-		return []string{label, report.Number(x, decimals), report.Number(y, decimals), unit}
-	}
-	r.Table([]string{"", "air", "water", ""}, [][]string{
-		row("supply", 1, "°C", a.Air.Supply, a.Water.Supply),
-		row("return", 1, "°C", a.Air.Return, a.Water.Return),
-		row("heat per kilogram and kelvin", 0, "J/(kg K)", a.Air.HeatCapacity, a.Water.HeatCapacity),
-		row("lost on the way", 0, "W", air.Loss, water.Loss),
-		row("heat from the heater", 0, "W", air.Heat, water.Heat),
-		row("mass flow", 3, "kg/s", air.MassFlow, water.MassFlow),
-		row("volume flow", 2, "L/s", 1000*air.VolumeFlow, 1000*water.VolumeFlow),
-		row("pressure", 0, "Pa", a.Air.Pressure, a.Water.Pressure),
-		row("electricity for transport", 1, "W", air.Transport, water.Transport),
-		row("its share of the load", 3, "%", 100*air.TransportShare, 100*water.TransportShare),
-		row("fluid in the circuit", 1, "kg", air.Content, water.Content),
-		row("heat capacity of the circuit", 1, "kJ/K", air.Inertia/1000, water.Inertia/1000),
-		row("heat held above the house", 2, "kWh", air.Stored/3.6e6, water.Stored/3.6e6),
-		row("fluid passes once in", 1, "s", air.Transit.Seconds(), water.Transit.Seconds()),
-		row("warm after a cold start in", 1, "min", air.Response.Minutes(), water.Response.Minutes()),
-		row("stopped, at 0 °C after", 2, "h", hours(air.CoolToFreezing), hours(water.CoolToFreezing)),
-		row("and frozen through after another", 2, "h", hours(air.FreezeThrough), hours(water.FreezeThrough)),
-	})
-	r.Section("Notes")
-	r.Note("%s Circuit sizes are guesses for it.", demo.Note)
-	r.Note("A fan's electricity ends as heat in the house, a pump's nearly so; it is paid as electricity.")
-	r.Note("Pipes freeze first where they are thin and in a draught, long before the mean does; a split pipe floods electrical parts. Drain, or use glycol and its own figures.")
-	r.Note("Air gathers at the ridge, water pipes warm from below: what either loses through the roof is another account. A heater with a flue needs its own air and a carbon monoxide alarm; local codes and licensed practice decide.")
-	for _, w := range airheat.DefaultSupplyLimits().Warnings(a.Air.Supply) {
-		r.Note("Warning: %s.", w)
-	}
-	r.Note("%s", airheat.SupplyCaution)
-	return r
+// comparison is both ways for the same load.
+type comparison struct {
+	plan       *plan.Plan
+	asked      airheat.AirOrWater
+	given      bool // the load
+	air, water airheat.CarrierResult
 }
 
-// hours of a span, +Inf for never.
-func hours(d time.Duration) float64 {
-	if d == airheat.Forever {
-		return math.Inf(1)
+// compare takes the load that was given, or what the house needs on the worse
+// of a wet and a dry design night.
+func compare(p *plan.Plan, load *float64) (comparison, error) {
+	c := comparison{plan: p, given: load != nil}
+	if c.given {
+		if err := (domain.Range{Min: 1, Max: 1e8, Unit: "W"}).Check("-load", *load); err != nil {
+			return c, err
+		}
+		c.asked.Load = *load
+	} else {
+		house, err := answers.NewHouse(p)
+		if err != nil {
+			return c, err
+		}
+		wet, dry, err := house.Nights()
+		if err != nil {
+			return c, err
+		}
+		if c.asked.Load = answers.Worse(wet, dry).Total; !(c.asked.Load >= 1) {
+			return c, errors.New("the house needs no heat on its design night; -load gives one")
+		}
 	}
-	return d.Hours()
+	c.asked.House, c.asked.Outside = p.SetPoints.WinterNight.Temperature, p.Site.WinterNight.Temperature
+	a, w := p.AirCircuit, p.WaterCircuit
+	warm := airheat.DryAir(a.Supply, fromplan.Pressure(p))
+	c.asked.Air = airheat.Carrier{Supply: a.Supply, Return: a.Return, HeatCapacity: warm.HeatCapacity, Density: warm.Density, Pressure: a.Pressure,
+		Efficiency: a.Efficiency, WallLoss: a.WallLoss, Volume: a.Volume, Metal: 1000 * a.Metal}
+	c.asked.Water = airheat.DefaultWaterCarrier()
+	q := &c.asked.Water
+	q.Supply, q.Return, q.Pressure, q.Efficiency, q.WallLoss, q.Volume, q.Metal, q.Frost = w.Supply, w.Return, w.Pressure, w.Efficiency, w.WallLoss, w.Volume, 1000*w.Metal, w.StoppedLoss
+	var err error
+	if c.air, c.water, err = c.asked.Solve(); err != nil {
+		return c, errors.New(asKeys.Replace(err.Error()))
+	}
+	return c, nil
+}
+
+// asKeys puts an error in the words of the plan.
+var asKeys = strings.NewReplacer("Air.", "air_circuit.", "Water.", "water_circuit.", "Supply", "supply_c", "Return", "return_c",
+	"House", "set_points.winter_night.temperature_c", "Outside", "site.winter_night.temperature_c",
+	"Pressure", "pressure_pa", "Efficiency", "efficiency_fraction", "Volume", "volume_m3", "WallLoss", "wall_loss_w_k", "Frost", "stopped_loss_w_k")
+
+// warnings are those of the supply air and of the frost.
+func (c comparison) warnings() (all []string) {
+	for _, w := range airheat.DefaultSupplyLimits().Warnings(c.asked.Air.Supply) {
+		all = append(all, w+".")
+	}
+	if c.water.CoolToFreezing != airheat.Forever {
+		all = append(all, "Stopped, the water reaches 0 °C in "+span(c.water.CoolToFreezing)+".")
+	}
+	return all
 }
