@@ -19,11 +19,11 @@ func readyLayers() []Layer {
 }
 
 // FindLayer returns the ready-made layer of the name, and whether there is one:
-// clear film (0.15 mm), infrared film (0.18 mm), ETFE film (0.1 mm), EVA film
-// (0.18 mm), glass (4 mm), polycarbonate wall (0.5 mm, of a hollow sheet),
-// aluminised screen (closed), open aluminised screen (open strips), clear
-// screen (closed). Screens have their bright face outward. All values are
-// typical ones of Materials.
+// "clear film" (0.15 mm), "infrared film" (0.18 mm), "ETFE film" (0.1 mm), "EVA
+// film" (0.18 mm), "glass" (4 mm), "polycarbonate wall" (0.5 mm, of a hollow
+// sheet), "aluminised screen" (closed), "open aluminised screen" (open strips),
+// "clear screen" (closed). Screens have their bright face outward. All values
+// are typical ones of Materials.
 func FindLayer(name string) (Layer, bool) {
 	for _, l := range readyLayers() {
 		if l.Name == name {

@@ -29,11 +29,12 @@ func leakageClasses() []LeakageClass {
 	}
 }
 
-// FindLeakageClass returns the row of the name, and whether there is one: glass,
-// new, laps sealed; glass, new, laps open; glass, old, kept up; glass, old, in
-// poor state; structured sheets, new; film, new; double film, new; film over
-// glass. Films that are old are replaced, not tabulated. Wind, frozen laps and
-// drawn screens move a house within its row and beyond.
+// FindLeakageClass returns the row of the name, and whether there is one:
+// "glass, new, laps sealed", "glass, new, laps open", "glass, old, kept up",
+// "glass, old, in poor state", "structured sheets, new", "film, new", "double
+// film, new" or "film over glass". Films that are old are replaced, not
+// tabulated. Wind, frozen laps and drawn screens move a house within its row
+// and beyond.
 func FindLeakageClass(name string) (LeakageClass, bool) {
 	for _, r := range leakageClasses() {
 		if r.Name == name {

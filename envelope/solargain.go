@@ -147,11 +147,11 @@ type SolarGain struct {
 	Sun         [][MaxLayers]float64 // W/m², absorbed in each sheet of each facet, for HouseConditions.Sun
 }
 
-// Gain returns the solar gain in the sunlight s. Several bays shade each other
-// from the beam, not from the sky. Factors of dirt, drops and
-// frame take from what passes; the sheets absorb as if clean. Beam that
-// crosses the house and leaves on the far side is part of what is not
-// retained. The error joins a *RangeError for each field out of range.
+// Gain returns the solar gain in the sunlight s. Bays shade each other from the
+// beam; that they hide part of the sky from each other is not counted. Factors
+// of dirt, drops and frame take from what passes; the sheets absorb as if
+// clean. Beam that crosses the house and leaves on the far side is part of what
+// is not retained. The error joins a *RangeError for each field out of range.
 func (g Glazing) Gain(s Sunlight) (SolarGain, error) {
 	var r SolarGain
 	err := g.GainTo(&r, s)

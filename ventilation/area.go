@@ -11,7 +11,7 @@ import (
 )
 
 // heatCapacityAir is the specific heat capacity of dry air at constant
-// pressure, J/(kg K) [AshHoF17] ch. 1 eq. 30.
+// pressure, J/(kg K) [HoF17] ch. 1 eq. 30.
 const heatCapacityAir = constant.HeatDryAir
 
 // Ranges of the heat balance.

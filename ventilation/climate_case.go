@@ -9,7 +9,7 @@ import (
 	"cloche.example/psychro"
 )
 
-// Moist air as of [AshHoF17] ch. 1 eq. 20, 26 and 30; liquid water of ch. 1
+// Moist air as of [HoF17] ch. 1 eq. 20, 26 and 30; liquid water of ch. 1
 // eq. 33.
 const (
 	vapourRatio     = constant.MoleRatio  // dimensionless, molar mass of water over that of dry air
@@ -131,7 +131,7 @@ func (c *Climate) prepare(k *climateCase, w *Weather, s *Setting) error {
 	if h.Real != nil {
 		return k.prepareSkin(w, s)
 	}
-	// Sol-air temperature [AshHoF17] ch. 18 eq. 30.
+	// Sol-air temperature [HoF17] ch. 18 eq. 30.
 	to, ts := k.outside+kelvin, w.Sky+kelvin
 	k.skyLoss = h.Cover.Area * h.Cover.SkyFactor * constant.StefanBoltzmann * (to*to*to*to - ts*ts*ts*ts)
 	k.solAir = k.outside + (k.coverSun-k.skyLoss)/(h.Cover.Outside*h.Cover.Area)

@@ -163,7 +163,7 @@ func (s *dryFlow) at(density float64) {
 
 // moistDensity returns the density, kg/m³, of air of temperature t, °C, and
 // vapour pressure e, Pa, at the pressure p, Pa: (p - e + eps e)/(R_da T), which
-// is (1 + W)/v of [AshHoF17] ch. 1 eq. 26.
+// is (1 + W)/v of [HoF17] ch. 1 eq. 26.
 func moistDensity(t, e, p float64) float64 {
 	return (p - (1-vapourRatio)*e) / (gasConstantDryAir * (t + kelvin))
 }

@@ -69,9 +69,9 @@ func TestHandbookFormulas(t *testing.T) {
 	require.NoError(t, err)
 	require.InEpsilon(t, f.Flow/ventilation.DryAirDensity(20, 101325), r.Stack, 0.01)
 	check.Run(t, []check.Row{
-		{Where: "AshHoF97.ch25.eq38/20K", In: []float64{30, 10}, Printed: "0.490"},
-		{Where: "AshHoF97.ch25.eq38/0K", In: []float64{20, 20}, Printed: "0.400"},
-		{Where: "AshHoF97.ch25.eq38/40K", In: []float64{0, 40}, Printed: "0.580"},
+		{Where: "HoF97.ch25.eq38/20K", In: []float64{30, 10}, Printed: "0.490"},
+		{Where: "HoF97.ch25.eq38/0K", In: []float64{20, 20}, Printed: "0.400"},
+		{Where: "HoF97.ch25.eq38/40K", In: []float64{0, 40}, Printed: "0.580"},
 	}, func(in ...float64) float64 {
 		return ventilation.ExchangeDischarge(in[0], in[1])
 	})

@@ -139,7 +139,7 @@
 //	TwoLevels.Flow                  h1 = H/(1+(r_i/r_o)(CA/CA)²)        calm                   exact                  Network
 //	SingleOpening                   exact height integral               calm                   exact                  Network; [Brown62] 1 %
 //	OneFace.Band                    six published fits                  rooms, one face        spread 1 : 2           published values
-//	HandbookFlow.Solve              [AshHoF97] eq. 37, 38; [AshHoF17]   face to face           -34 to +120 %          Network, 1,500 houses
+//	HandbookFlow.Solve              [HoF97] ch. 25; [HoF17] ch. 16      face to face           -34 to +120 %          Network, 1,500 houses
 //	Hinged.Area                     front and side triangles            0 to 90 degree         geometry               laws
 //	HingedModel.Discharge           [Bb18] 8.3; [EnVent17]; triangles   0 to 90 degree         1 %; not stated        published tests; coefficients
 //	Screen.PressureDrop             Forchheimer                         woven screens          measured K, Y: 10 %    laws
@@ -152,7 +152,7 @@
 //	Shelter.Coefficient             tables [Liddament96]                low-rise               0.05                   sums of the tables
 //	Shelter.RoofMean                table [PersilyIvy01]                low-rise, 1:1 and 2:1  0.05                   means of the slopes
 //	WallCoefficient                 [SwaChan87] eq. 2-1                 sides 1:5 to 5:1       fit of tunnel tests    [PersilyIvy01] profile
-//	PowerWind.Speed                 power law [AshHoF17] ch. 24         0.1 to 200 m           mean wind only         laws
+//	PowerWind.Speed                 power law [HoF17] ch. 24            0.1 to 200 m           mean wind only         laws
 //	LogWind.Speed                   [EnWind05] eqs. 4.3 to 4.5          0.1 to 200 m           mean wind only         worked by hand
 //	FAO56WindAtTwoMetres            [FAO56] eq. 47                      0.5 m up               grass                  example 14
 //	PadWall.Cool                    t = t0 - eta (t0 - twb)             wet bulb above 0 °C    of psychro             [Hundy16] ex. 22.1
@@ -284,10 +284,6 @@
 //	Asce05      ASCE-EWRI, The ASCE standardized reference evapotranspiration
 //	            equation, 2005 (equations and appendix C as in tests of the open
 //	            libraries pyet and refet)
-//	AshHoF17    ASHRAE Handbook - Fundamentals (SI), 2017, ch. 1, 16, 18
-//	            (sol-air temperature, from memory), 20 (jets, from memory) and 24
-//	AshHoF97    ASHRAE Handbook - Fundamentals (SI), 1997, ch. 25 eqs. 37 and 38
-//	            (read as quoted elsewhere)
 //	Baille01    A. Baille, C. Kittas, N. Katsoulas, "Influence of whitening on
 //	            greenhouse microclimate and crop energy partitioning", Agric.
 //	            Forest Meteorol. 107 (2001) 293-306 (abstract)
@@ -328,21 +324,25 @@
 //	GidsPhaff82 W. de Gids, H. Phaff, "Ventilation rates and energy consumption due
 //	            to open windows", Air Infiltration Review 4 (1982) 4-5
 //	HafPage     a page of greenhouse-management.com on circulating fans
-//	Hundy16     G. F. Hundy, A. R. Trott, T. C. Welch, Refrigeration, Air
-//	            Conditioning and Heat Pumps, ch. 22 (example 22.1)
 //	Hagstrom99  K. Hagström, K. Sirén, A. M. Zhivov, Calculation Methods for Air
 //	            Supply Design in Industrial Facilities, Helsinki University of
 //	            Technology 1999 (formulas as in the open Python package hvac,
 //	            air_diffusion.air_jets)
+//	HoF17       ASHRAE Handbook - Fundamentals (SI), 2017, ch. 1, 16, 18
+//	            (sol-air temperature, from memory), 20 (jets, from memory) and 24
+//	HoF97       ASHRAE Handbook - Fundamentals (SI), 1997, ch. 25 eqs. 37 and 38
+//	            (read as quoted elsewhere)
+//	Hundy16     G. F. Hundy, A. R. Trott, T. C. Welch, Refrigeration, Air
+//	            Conditioning and Heat Pumps, ch. 22 (example 22.1)
+//	Kessler     J. R. Kessler, extension text on fan and pad cooling: the rate of 8
+//	            cfm/ft² at 5000 foot-candles; factors from memory of P. V. Nelson,
+//	            Greenhouse Operation and Management
 //	Kittas97    C. Kittas, T. Boulard, G. Papadakis, "Natural ventilation of a
 //	            greenhouse with ridge and side openings: sensitivity to
 //	            temperature and wind effects", Trans. ASAE 40 (1997) 415-425 (as
 //	            [Vanthoor11] quotes it)
 //	Kittas97b   The same authors, "Greenhouse ventilation rates through combined
 //	            roof and side openings: an experimental study", 1997 (abstract)
-//	Kessler     J. R. Kessler, extension text on fan and pad cooling: the rate of 8
-//	            cfm/ft² at 5000 foot-candles; factors from memory of P. V. Nelson,
-//	            Greenhouse Operation and Management
 //	LarsenH08   T. S. Larsen, P. Heiselberg, "Single-sided natural ventilation
 //	            driven by wind pressure and temperature difference", Energy and
 //	            Buildings 40 (2008) 1031-1040 (formula as in AixLib24)

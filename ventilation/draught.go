@@ -81,13 +81,13 @@ func (j ColdJet) Archimedes() float64 { return j.free().Archimedes() }
 
 // axisSpeed returns the largest speed, m/s, at the distance path, m, along a
 // jet that its weight does not speed: V0 K L/s of a compact jet, V0 K sqrt(L/s)
-// of a slot, V0 in the core before that [AshHoF17] ch. 20. Times Falling it is
+// of a slot, V0 in the core before that [HoF17] ch. 20. Times Falling it is
 // that of a jet straight down. NaN for a negative path.
 func (j ColdJet) axisSpeed(path float64) float64 { return j.free().AxisSpeed(path) }
 
 // axisExcess returns the temperature difference on the axis to the house, K,
 // zero or less, at the distance path, m, along the jet: dT0 KT L/s of a compact
-// jet, dT0 KT sqrt(L/s) of a slot, dT0 in the core [AshHoF17] ch. 20. It is the
+// jet, dT0 KT sqrt(L/s) of a slot, dT0 in the core [HoF17] ch. 20. It is the
 // colder answer. NaN for a negative path.
 func (j ColdJet) axisExcess(path float64) float64 { return j.free().AxisExcess(path) }
 

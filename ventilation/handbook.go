@@ -43,11 +43,11 @@ const (
 
 // Solve returns the handbook's flows.
 //
-//   - Stack is [AshHoF97] ch. 25 eq. 37, with the warmer side's temperature
+//   - Stack is [HoF97] ch. 25 eq. 37, with the warmer side's temperature
 //     below the line, whichever side it is.
-//   - Wind is [AshHoF17] ch. 16, meant for air that passes the house from face
+//   - Wind is [HoF17] ch. 16, meant for air that passes the house from face
 //     to face, never for one opening alone.
-//   - Quadrature is [AshHoF17] ch. 16 (from memory). Against the mass balance of
+//   - Quadrature is [HoF17] ch. 16 (from memory). Against the mass balance of
 //     1,500 random houses with vents low and high on both faces its median is
 //     2 % high, nine tenths lie between -3 and +40 %, all between -11 and
 //     +120 %: it cannot know that wind opposes the stack.
@@ -78,7 +78,7 @@ func (h HandbookFlow) Solve() (HandbookFlows, error) {
 
 // ExchangeDischarge returns the discharge coefficient (dimensionless) of a door or
 // another tall opening when air passes it both ways, from the inside and the outside
-// temperature, °C, -60 to 80: 0.40 + 0.0045 |Ti - To| [AshHoF97] ch. 25 eq. 38.
+// temperature, °C, -60 to 80: 0.40 + 0.0045 |Ti - To| [HoF97] ch. 25 eq. 38.
 // The streams rub against each other and mix: 0.44 at 10 K where one way has 0.60 to
 // 0.65. NaN outside.
 func ExchangeDischarge(inside, outside float64) float64 {

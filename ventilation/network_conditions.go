@@ -10,7 +10,7 @@ import (
 )
 
 // gasConstantDryAir is the specific gas constant of dry air, J/(kg K)
-// [AshHoF17] ch. 1 eq. 1.
+// [HoF17] ch. 1 eq. 1.
 const gasConstantDryAir = constant.GasDryAir
 
 // Ranges of the conditions that drive the flow.
@@ -22,7 +22,7 @@ var (
 )
 
 // DryAirDensity returns the density, kg/m³, of dry air at t, °C, -60 to 80, and
-// pressure p, Pa, 60000 to 110000: rho = p/(R_da T) [AshHoF17] ch. 1 eq. 10. NaN outside. Vapour makes moist air lighter, by 0.4 %
+// pressure p, Pa, 60000 to 110000: rho = p/(R_da T) [HoF17] ch. 1 eq. 10. NaN outside. Vapour makes moist air lighter, by 0.4 %
 // at 15 °C and 2.6 % at 40 °C when saturated; take psychro.State.Density then.
 func DryAirDensity(t, p float64) float64 {
 	if !temperatureRange.Contains(t) || !pressureRange.Contains(p) {

@@ -126,7 +126,7 @@ func (s Screen) Over(o Opening, faceArea, viscosity float64) (Opening, error) {
 
 // MassFlow returns the mass flow, kg/s, of air of one density, kg/m³, 0.5 to 2,
 // that the pressure difference dp, Pa, 0 to 1e5, drives through o from one
-// side to the other: Cd A sqrt(2 rho dp) [AshHoF17] ch. 16, in mass, less
+// side to the other: Cd A sqrt(2 rho dp) [HoF17] ch. 16, in mass, less
 // what a screen holds back. NaN outside.
 func (o Opening) MassFlow(dp, density float64) float64 {
 	if !driveRange.Contains(dp) || !densityRange.Contains(density) {

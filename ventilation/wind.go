@@ -14,7 +14,7 @@ type Terrain struct {
 	Layer    float64 // m, 100 to 1000, thickness of the boundary layer
 }
 
-// terrains of [AshHoF17] ch. 24 table 1 (read as quoted elsewhere).
+// terrains of [HoF17] ch. 24 table 1 (read as quoted elsewhere).
 var terrains = [...]Terrain{
 	{"city", 0.33, 460},   // large city centre, half the buildings above 25 m
 	{"suburb", 0.22, 370}, // urban, suburban, wooded
@@ -22,7 +22,7 @@ var terrains = [...]Terrain{
 	{"flat", 0.10, 210},   // flat and bare, open water upwind
 }
 
-// FindTerrain returns the terrain of [AshHoF17] ch. 24 table 1 with the given
+// FindTerrain returns the terrain of [HoF17] ch. 24 table 1 with the given
 // name, and whether there is one: "city" (large city centre), "suburb" (urban,
 // suburban, wooded), "open" (scattered obstacles; weather stations) or "flat"
 // (flat and bare, open water upwind).
@@ -55,7 +55,7 @@ type PowerWind struct {
 }
 
 // Speed returns the wind speed, m/s, at Height:
-// U = Umet (d_met/H_met)^a_met (H/d)^a [AshHoF17] ch. 24 eq. 4 (from memory).
+// U = Umet (d_met/H_met)^a_met (H/d)^a [HoF17] ch. 24 eq. 4 (from memory).
 // Use the height to which the pressure coefficients refer. The law is one for
 // heights above the roughness; below the roofs around it overstates the wind.
 // The error joins the faults by field.

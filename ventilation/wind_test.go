@@ -43,7 +43,7 @@ func TestWindProfile(t *testing.T) {
 		require.NoError(t, err)
 		require.InEpsilon(t, 4, u, 1e-12)
 	}
-	// [AshHoF17] ch. 24 (from memory): 4 m/s at 10 m in open country, at 3 m
+	// [HoF17] ch. 24 (from memory): 4 m/s at 10 m in open country, at 3 m
 	// among houses: 4 (270/10)^0.14 (3/370)^0.22.
 	want := map[ventilation.Terrain]float64{
 		terrain("city"):   4 * math.Pow(27, 0.14) * math.Pow(3.0/460, 0.33),
