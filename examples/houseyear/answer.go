@@ -76,6 +76,9 @@ func solve(ctx context.Context, p plan.Filled, s *weather.Series, o options, pro
 	a := &answer{filled: p, year: y, Account: y.account(), Cautions: h.steady.Cautions}
 	n := s.Hours()
 	a.Site = siteOf{s.Site.Name, s.Format.String(), s.Site.Latitude, s.Site.Longitude, s.Site.Zone, s.Site.Altitude, moved, s.Time[0].Format(stamp), s.Time[n-1].Format(stamp), n}
+	if a.Site.Name == "" {
+		a.Site.Name = "a place without a name"
+	}
 	a.Money = h.money(&a.Account.Whole)
 	a.Amount, a.Unit = a.Account.Whole.Fuel*3.6e6*h.source.PerJ, h.source.Unit
 	if !o.bare {

@@ -105,7 +105,7 @@ func (a *answer) lightByDay() (template.HTML, string) {
 	var sun, both plotter.XYs
 	y := a.year
 	least := math.Inf(1)
-	for i := 0; i+24 <= len(y.State); i += 24 {
+	for i := (24 - y.house.weather.Time[0].Hour()) % 24; i+24 <= len(y.State); i += 24 {
 		d, l := 0.0, 0.0
 		for k := i; k < i+24; k++ {
 			d += y.lit(k) * 0.0036

@@ -66,7 +66,8 @@ func (a *answer) carpet(title, unit string, of func(i int) float64) (template.HT
 			low, high = min(low, of(i)), max(high, of(i))
 		}
 	}
-	days := (len(y.State) + 23) / 24
+	off := y.house.weather.Time[0].Hour() // hours of the first day before the first
+	days := (len(y.State) + off + 23) / 24
 	const left, tall = 40.0, 6.0
 	wide := (pictureWidth - left - 10) / float64(days)
 	d := page.NewDrawing(0, -40, pictureWidth, 24*tall+8, pictureWidth)
@@ -78,12 +79,12 @@ func (a *answer) carpet(title, unit string, of func(i int) float64) (template.HT
 	}
 	for i := 0; i < len(y.State); {
 		k, end := step(i), i+1
-		for end < len(y.State) && end%24 != 0 && step(end) == k {
+		for end < len(y.State) && (end+off)%24 != 0 && step(end) == k {
 			end++
 		}
 		if fill := shadeOf(float64(k) / (shades - 1)); k >= 0 {
-			x := left + wide*float64(i/24)
-			rectangle(d, page.Stroke{Width: 0.2, Color: fill, Fill: fill}, x, tall*float64(i%24), x+wide, tall*float64((end-1)%24+1))
+			x := left + wide*float64((i+off)/24)
+			rectangle(d, page.Stroke{Width: 0.2, Color: fill, Fill: fill}, x, tall*float64((i+off)%24), x+wide, tall*float64((end-1+off)%24+1))
 		}
 		i = end
 	}
@@ -92,9 +93,9 @@ func (a *answer) carpet(title, unit string, of func(i int) float64) (template.HT
 	}
 	last := 0
 	for i, at := range y.house.weather.Time {
-		if m := int(at.Month()); i%24 == 0 && m != last {
+		if m := int(at.Month()); m != last {
 			last = m
-			d.Text(page.Start, left+wide*float64(i/24), -14, monthNames[m])
+			d.Text(page.Start, left+wide*float64((i+off)/24), -14, monthNames[m])
 		}
 	}
 	for k := range 6 {

@@ -40,6 +40,10 @@ type closure struct {
 	Deep      float64 `json:"into_deep_ground_kwh"`
 }
 
+// full is within what two hours count as of one power, W; the colder of them is
+// the peak.
+const full = 1e-3
+
 func (y *year) account() *account {
 	a := &account{Whole: sums{}}
 	index := [13]int{}
@@ -57,7 +61,7 @@ func (y *year) account() *account {
 			continue
 		}
 		x := &y.State[i]
-		if x.Heat > a.Peak.Heat {
+		if x.Heat > a.Peak.Heat+full || x.Heat > a.Peak.Heat-full && x.Heat > 0 && w.Temperature[i] < a.Peak.At.Outside {
 			a.Peak = peak{y.moment(i), x.Heat, y.Wind[i], y.Sky[i], split(x, y.Opening[i]).vent + x.AirLatent*(1-x.Leakage/max(x.DryAir, 1e-12))}
 		}
 		if d := x.Temperature - y.setPoint(i); d < low {
