@@ -1,0 +1,6 @@
+package figures
+
+// lightFigures are those of package lighting.
+func lightFigures() []Figure {
+	return []Figure{spots(), lightFactors(), luxToPhotons(), dailyLight(), darkDay(), sunOfDay(), fao56Sun()}
+}

@@ -1,0 +1,6 @@
+package figures
+
+// ventFigures are those of package ventilation.
+func ventFigures() []Figure {
+	return []Figure{twoLevelStack(), windAndStack(), hingedVent(), lobbyZones(), pads()}
+}
