@@ -85,6 +85,8 @@ type HouseLoss struct {
 	// others send: 1e-8, more where a cover jumps between two states.
 	RadiantResidual float64
 
+	grows  bool        // ask for uptake
+	uptake float64     // kg/s for each kg/kg of humidity ratio, by which the condensate on covers and frame grows
 	mutual []mutual    // used again from hour to hour, where the search begins
 	floor  float64     // W/m², emission of the floor then
 	near   []nearCover // of each facet, the iterates from which it is sought
@@ -108,7 +110,7 @@ func (h *House) LossTo(dst *HouseLoss, k *HouseConditions) error {
 		return err
 	}
 	p := &h.plan
-	*dst = HouseLoss{Facets: dst.Facets[:0], Annexes: dst.Annexes[:0], mutual: dst.mutual, floor: dst.floor, near: dst.near}
+	*dst = HouseLoss{Facets: dst.Facets[:0], Annexes: dst.Annexes[:0], mutual: dst.mutual, floor: dst.floor, near: dst.near, grows: dst.grows}
 	if err := h.solveFacets(dst, k); err != nil {
 		return err
 	}
@@ -128,6 +130,7 @@ func (h *House) LossTo(dst *HouseLoss, k *HouseConditions) error {
 		frame := h.frame(r.Kind)
 		dst.Latent += (1 + frame) * r.Latent
 		dst.Condensate += (1 + frame) * r.Condensate
+		dst.uptake += (1 + frame) * r.Area * r.Solution.uptake
 		dst.DryTotal += (1 + frame) * (r.DryLoss - r.Loss)
 		dst.Frame += frame * (r.AirDriven + r.SkyDriven)
 		linear.CoverAir += (1 + frame) * r.Area * r.UAir

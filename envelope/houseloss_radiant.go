@@ -52,6 +52,7 @@ const (
 	plainRounds  = 20    // rounds before steps are damped, more than any house takes whose covers answer without a jump
 	dampingStep  = 0.7   // damping from round to round from there on
 	jumpLimit    = 0.5   // W/m², accepted where a cover jumps from one state to another and no state agrees with what the others then send; the cover's flux is uncertain by as much
+	twinLimit    = 1e-10 // W/m², by which what twins see may differ for them to share a solution: ten times what ends a sweep
 	sweepLimit   = 1e-11 // W/m², change of a sweep over the linear exchange that ends it
 	sweeps       = 500   // sweeps; each leaves a third of the error or less unless facets are mirrors
 	mostFlips    = 4     // changes between wet and dry after which a facet is taken as wet: a film that water makes opaque may have no state that agrees with what the others then send
@@ -72,13 +73,14 @@ func (h *House) solveFacets(dst *HouseLoss, k *HouseConditions) error {
 	}
 	one := k.CoverConditions
 	air := newRoomAir(&one)
+	air.grows = dst.grows
 	if p.Radiant == RadiantAir {
 		one.RadiantRise = 0
 	}
 	if p.Radiant != RadiantEnclosure {
 		for i := range dst.Facets {
-			if j := h.twin[dst.Facets[i].Facet]; j >= 0 && (k.Sun == nil || k.Sun[j] == k.Sun[dst.Facets[i].Facet]) {
-				h.same(dst, i, j)
+			if t := h.twinOf(k, dst.Facets[:i], dst.Facets[i].Facet); t >= 0 {
+				h.same(&dst.Facets[i], &dst.Facets[t])
 				continue
 			}
 			if err := h.solveFacet(&dst.Facets[i], k, &one, &air, &dst.near[i]); err != nil {
@@ -110,17 +112,25 @@ func (h *House) solveFacet(r *FacetLoss, k *HouseConditions, one *CoverCondition
 	return nil
 }
 
-// same takes for the facet dst.Facets[i] the solution of the facet j of the
-// shape, its twin, which stands before it.
-func (h *House) same(dst *HouseLoss, i, j int) {
-	r := &dst.Facets[i]
-	for at := range dst.Facets[:i] {
-		if t := &dst.Facets[at]; t.Facet == j {
-			r.Solution, r.DripHumidity = t.Solution, t.DripHumidity
-			break
+// same takes for the facet r the solution of its twin.
+func (h *House) same(r, twin *FacetLoss) {
+	r.Solution, r.DripHumidity = twin.Solution, twin.DripHumidity
+	r.scale(r.Facet, &h.plan.Shape.Facets[r.Facet], h.net[r.Facet])
+}
+
+// twinOf returns where in before the twin of the facet of the shape stands that
+// has the same sun, or -1.
+func (h *House) twinOf(k *HouseConditions, before []FacetLoss, facet int) int {
+	j := h.twin[facet]
+	if j < 0 || k.Sun != nil && k.Sun[j] != k.Sun[facet] {
+		return -1
+	}
+	for at := range before {
+		if before[at].Facet == j {
+			return at
 		}
 	}
-	r.scale(r.Facet, &h.plan.Shape.Facets[r.Facet], h.net[r.Facet])
+	return -1
 }
 
 // twins returns for each facet the first before it of the same covers, tilt and
@@ -177,7 +187,9 @@ func (h *House) solveEnclosure(dst *HouseLoss, k *HouseConditions, one *CoverCon
 			if m[i].flips > mostFlips && k.InnerFace == InnerAuto {
 				one.InnerFace = innerSoaked
 			}
-			if err := h.solveFacet(&dst.Facets[i], k, one, air, &dst.near[i]); err != nil {
+			if t := h.twinOf(k, dst.Facets[:i], dst.Facets[i].Facet); t >= 0 && (m[t].flips > mostFlips) == (m[i].flips > mostFlips) && math.Abs(m[t].seen-m[i].seen) <= twinLimit {
+				h.same(&dst.Facets[i], &dst.Facets[t])
+			} else if err := h.solveFacet(&dst.Facets[i], k, one, air, &dst.near[i]); err != nil {
 				return err
 			}
 			s := &dst.Facets[i].Solution

@@ -41,7 +41,9 @@ var (
 // Limits of the balance.
 const (
 	vapourClosure  = 1e-10 // of the larger of the vapour released and brought in: a tenth of what is promised
+	firstDew       = 0.35  // of inside over outside air that the dew point is below the inside air at first
 	vapourRounds   = 200   // solutions; six are usual, fifty where the balance has a kink or step
+	secantFrom     = 0.1   // of the surplus before: below it two humidities tell the slope better than one
 	vapourDistinct = 1e-12 // fraction by which two humidity ratios differ
 )
 
@@ -85,7 +87,10 @@ func (h *House) SolveVapourTo(dst *VapourBalance, k *HouseConditions, v VapourSo
 	near := dst.HumidityRatio
 	*dst = VapourBalance{Loss: dst.Loss}
 	b := vapourSearch{house: h, dst: dst, k: one, v: v, full: full, outside: outside}
-	if err := b.solve(near); err != nil {
+	dst.Loss.grows = true
+	err = b.solve(near)
+	dst.Loss.grows = false
+	if err != nil {
 		return err
 	}
 	heat := evaporation(k.Inside)
@@ -108,6 +113,7 @@ type vapourSearch struct {
 	full, outside   psychro.State
 	low, high       float64
 	offLow, offHigh float64 // offHigh is NaN while unknown
+	slope           float64 // kg/s for each kg/kg, of what is taken, at the last humidity ratio
 }
 
 // vented returns the vapour that the exchanged air carries off, kg/s.
@@ -131,6 +137,7 @@ func (b *vapourSearch) at(w float64) (float64, error) {
 	if err := b.house.LossTo(&b.dst.Loss, &b.k); err != nil {
 		return 0, err
 	}
+	b.slope = b.dst.Loss.uptake + b.dst.Loss.Leakage.DryAir + b.v.Exchange
 	return b.dst.Loss.Evaporation + b.vented() - b.v.Released, nil
 }
 
@@ -179,6 +186,10 @@ func (b *vapourSearch) solve(near float64) error {
 	w := top
 	if near > 0 && near < top {
 		w = near
+	} else if drop := firstDew * (b.k.Inside - b.k.Outside); !(near > 0) && drop > 0 {
+		if s, err := psychro.FromRelativeHumidity(b.k.Inside-drop, 1, b.k.Pressure); err == nil && s.HumidityRatio() < top {
+			w = s.HumidityRatio()
+		}
 	}
 	last, lastOff, slow := nan, nan, 0
 	for range vapourRounds {
@@ -205,7 +216,10 @@ func (b *vapourSearch) solve(near float64) error {
 		} else {
 			slow = 0
 		}
-		next := w - off*(w-last)/(off-lastOff)
+		next := w - off/b.slope
+		if math.Abs(off) < secantFrom*math.Abs(lastOff) {
+			next = w - off*(w-last)/(off-lastOff)
+		}
 		if slow > 2 || !(next > b.low && next < b.high) {
 			slow = 0
 			switch {

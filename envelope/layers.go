@@ -92,6 +92,7 @@ func (o *Solution) join(patch *Solution, share float64) {
 	mix(&o.SunDriven, patch.SunDriven)
 	mix(&o.UAir, patch.UAir)
 	mix(&o.Condensate, patch.Condensate)
+	mix(&o.uptake, patch.uptake)
 	for d := range drives {
 		mix(&o.drive.flux[d], patch.drive.flux[d])
 		mix(&o.drive.radiosity[d], patch.drive.radiosity[d])
@@ -187,6 +188,9 @@ func (s *solver) report(o *Solution, wet float64) {
 	o.AmbientOut = s.ambient(0, s.hOut, s.out, s.eOut)
 	o.AmbientIn = s.ambient(last, s.hIn, s.in, s.eIn)
 	s.split(o)
+	if s.room.grows {
+		o.uptake = s.uptake()
+	}
 }
 
 // face returns the state of face a, b being the layer's other face.

@@ -74,3 +74,36 @@ func (s *solver) keep(m faceMode) {
 	s.near.have[m] = s.sole(m)
 	copy(s.near.x[m][:], s.x[:s.vars])
 }
+
+// uptake returns by how much the vapour to the wet inner face, kg/(s m²), grows
+// with the humidity ratio of the air, from the balances at the state. What a
+// face at the freezing point or at the dew point draws warms it no further.
+func (s *solver) uptake() float64 {
+	frost := s.inner == faceFrost
+	if s.inner != faceWater && !frost && s.inner != faceHeld {
+		return 0
+	}
+	last := innerFace(s.n - 1)
+	w := s.room.wetAt(s.t[last])
+	carry := s.closed * max(s.hIn, stillVapour) * w.perH
+	if s.inner == faceHeld {
+		return carry
+	}
+	var j system
+	s.evaluate(&j)
+	n := s.vars
+	for r := range n {
+		j.matrix[r][n] = 0
+	}
+	j.matrix[last][n] = -carry * latentHeat(s.t[last], frost)
+	if !j.eliminate(n) {
+		return carry
+	}
+	rise := j.matrix[2*(s.n-1)][n] + s.resist[s.n-1]*j.matrix[2*(s.n-1)+1][n] // K
+	grows := carry * (1 - w.slope*rise)
+	if d := s.in - s.t[last]; s.hIn > stillVapour && abs(d) > 1e-9 {
+		_, slope := s.film.coefficient(s.in, s.t[last])
+		grows += s.vapour * (slope + s.hIn) / (d * s.hIn) * rise
+	}
+	return grows
+}
