@@ -32,6 +32,7 @@ type mutual struct {
 	sent, sentBefore float64         // W/m², long-wave that leaves its inner face
 	slope            float64         // of sent over seen
 	drive            [splits]float64 // W/m², seen of each drive
+	uptake           float64         // Solution.uptake of the first round
 	wet              bool            // state of the round before
 	flips            int             // how often the state changed
 }
@@ -180,7 +181,9 @@ func (h *House) solveEnclosure(dst *HouseLoss, k *HouseConditions, one *CoverCon
 	dst.floor = 0 // until solved
 	m := dst.mutual
 	damping := 1.0
+	grows := air.grows
 	for round := range mutualRounds {
+		air.grows = grows && round == 0
 		for i := range n {
 			one.RadiantRise = math.Sqrt(math.Sqrt(m[i].seen/standard.sigma)) - constant.ZeroCelsius - k.Inside
 			one.InnerFace = k.InnerFace
@@ -197,6 +200,10 @@ func (h *House) solveEnclosure(dst *HouseLoss, k *HouseConditions, one *CoverCon
 			if round > 0 && wet != m[i].wet {
 				m[i].flips++
 			}
+			if round == 0 {
+				m[i].uptake = s.uptake
+			}
+			s.uptake = m[i].uptake
 			m[i].sent = s.IrradianceIn - s.InRadiative
 			slope := s.drive.radiosity[driveRoom]
 			if d := m[i].seen - m[i].seenBefore; round > 0 && wet == m[i].wet && math.Abs(d) > 1e3*mutualLimit {

@@ -216,9 +216,12 @@ func (b *vapourSearch) solve(near float64) error {
 		} else {
 			slow = 0
 		}
-		next := w - off/b.slope
 		if math.Abs(off) < secantFrom*math.Abs(lastOff) {
-			next = w - off*(w-last)/(off-lastOff)
+			b.dst.Loss.grows = false
+		}
+		next := w - off*(w-last)/(off-lastOff)
+		if b.dst.Loss.grows {
+			next = w - off/b.slope
 		}
 		if slow > 2 || !(next > b.low && next < b.high) {
 			slow = 0

@@ -84,13 +84,13 @@ func (s *solver) uptake() float64 {
 		return 0
 	}
 	last := innerFace(s.n - 1)
-	w := s.room.wetAt(s.t[last])
-	carry := s.closed * max(s.hIn, stillVapour) * w.perH
 	if s.inner == faceHeld {
-		return carry
+		return s.closed * max(s.hIn, stillVapour) * s.room.wetAt(s.t[last]).perH
 	}
 	var j system
 	s.evaluate(&j)
+	w := s.water
+	carry := s.closed * max(s.hIn, stillVapour) * w.perH
 	n := s.vars
 	for r := range n {
 		j.matrix[r][n] = 0

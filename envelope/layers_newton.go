@@ -89,6 +89,7 @@ type solver struct {
 	hIn     float64
 	latent  float64 // W/m², with the heat that holds the face
 	vapour  float64 // kg/(s m²)
+	water   wetAt   // of the face as water or frost
 	steps   int
 	biggest float64 // W/m², largest open balance
 }
@@ -223,6 +224,7 @@ func (s *solver) evaluate(j *system) float64 {
 	switch s.inner {
 	case faceWater, faceFrost:
 		w := s.room.wetAt(s.t[last])
+		s.water = w
 		carry := s.closed * max(h, stillVapour) * w.perH
 		heat := latentHeat(s.t[last], s.inner == faceFrost)
 		s.vapour = carry * (s.room.ratio - w.ratio)
