@@ -42,12 +42,11 @@ func (h *House) Summer(sun Sun) (Summer, error) {
 	p := h.Plan
 	n := p.Site.SummerNoon
 	s := Summer{Outside: n.Temperature, Allowed: p.SetPoints.Limits.SummerRise, Wind: n.Wind}
-	s.SunKept = sun.Gain * n.Sun * h.Shape.FloorArea * shaded(p)
-	loss, err := h.summerLoss(s.Allowed)
+	load, err := h.NoonLoad(sun, n.Sun)
 	if err != nil {
 		return s, err
 	}
-	load := ventilation.Load{Solar: s.SunKept, Transpired: p.Crop.TranspiredSun, Loss: loss}
+	s.SunKept = load.Solar
 	openings, err := fromplan.Openings(p, 1)
 	if err != nil {
 		return s, err
@@ -85,11 +84,19 @@ func (h *House) Summer(sun Sun) (Summer, error) {
 	return s, err
 }
 
+// NoonLoad is the heat in the house at the summer noon under the sun outside,
+// W/m² on level ground.
+func (h *House) NoonLoad(s Sun, sun float64) (ventilation.Load, error) {
+	p := h.Plan
+	loss, err := h.summerLoss(p.SetPoints.Limits.SummerRise)
+	return ventilation.Load{Solar: s.Gain * sun * h.Shape.FloorArea * shaded(p, sun), Transpired: p.Crop.TranspiredSun, Loss: loss}, err
+}
+
 // shaded is the part of the sun that a shade leaves.
-func shaded(p *plan.Plan) float64 {
-	if q := p.Shade; q != nil && p.Site.SummerNoon.Sun > q.AboveSun && q.Place != "inside screen" {
+func shaded(p *plan.Plan, sun float64) float64 {
+	if q := p.Shade; q != nil && sun > q.AboveSun && q.Place != "inside screen" {
 		return 1 - q.Drawn*(1-q.Transmittance)
-	} else if q != nil && p.Site.SummerNoon.Sun > q.AboveSun {
+	} else if q != nil && sun > q.AboveSun {
 		return 1 - q.Drawn*q.Reflectance // what it takes up stays in the house
 	}
 	return 1
