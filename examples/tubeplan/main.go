@@ -1,56 +1,48 @@
-// Command tubeplan plans a perforated film tube for the demo house: the holes
-// for a wanted evenness, pressure and heat row by row, the jets and where they
-// go, and what the heater's fan makes of it.
+// Command tubeplan plans a perforated film tube for a house: the holes for a
+// wanted evenness, pressure and heat row by row, the jets and where they go, and
+// the flow at which the heater's fan, the ducts and the tube agree.
 //
 //	go run ./examples/tubeplan
+//	go run ./examples/tubeplan -plan house.json -figure tube.svg
 //	go run ./examples/tubeplan -diameter 0.5 -evenness 0.95
-//	go run ./examples/tubeplan -hole 0.05
+//	go run ./examples/tubeplan -hole 0.05 -fan-table fan.txt
 package main
 
 import (
-	"errors"
+	"context"
 	"io"
 	"os"
-	"strings"
 
-	"cloche.example/internal/demo"
-	"cloche.example/internal/program"
+	"cloche.example/examples/internal/frame"
+	"cloche.example/examples/internal/plan"
 )
-
-// wish is what the user may set.
-type wish struct {
-	diameter, lead, pitch, hole, evenness float64
-	rows, holes                           int
-	flow, supply, house, drop             float64
-}
 
 func main() { os.Exit(run(os.Args[1:], os.Stdout, os.Stderr)) }
 
 // run is main with its streams; the result is the exit status.
 func run(args []string, out, problems io.Writer) int {
-	var w wish
-	f := program.New("tubeplan", "tubeplan plans a perforated tube for the demo house.")
-	f.Float64Var(&w.diameter, "diameter", 0.4, "inside diameter of the tube, `m`")
-	f.Float64Var(&w.lead, "lead-in", 1.2, "from the fan to the first row, `m`")
-	f.Float64Var(&w.pitch, "pitch", 0.4, "from row to row, `m`")
-	f.IntVar(&w.rows, "rows", 33, "`count` of rows")
-	f.IntVar(&w.holes, "holes", 2, "`count` of holes in a row")
-	f.Float64Var(&w.hole, "hole", 0, "diameter of the holes, `m`; 0 finds it for -evenness")
-	f.Float64Var(&w.evenness, "evenness", 0.9, "wanted `ratio` of the weakest row to the strongest")
-	f.Float64Var(&w.flow, "flow", demo.HeaterFlow, "supply air at its own density, `m³/s`")
-	f.Float64Var(&w.supply, "supply", 45, "supply air, `°C`")
-	f.Float64Var(&w.house, "house", demo.Inside, "house air, `°C`")
-	f.Float64Var(&w.drop, "crop", 1.2, "from the tube down to the crop, `m`")
-	return f.Run(args, out, problems, func() (io.WriterTo, error) {
-		report, err := w.report()
+	f := frame.New("tubeplan", "tubeplan plans a perforated tube for a house.", "flow and temperature along the tube")
+	f.Figure("diameter", "perforated_tube.diameter_m", "inside diameter of the tube")
+	f.Figure("lead-in", "perforated_tube.lead_in_m", "from the fan to the first row")
+	f.Figure("pitch", "perforated_tube.pitch_m", "from row to row")
+	f.Figure("rows", "perforated_tube.rows_count", "rows of holes")
+	f.Figure("holes", "perforated_tube.holes_per_row_count", "holes in a row")
+	f.Figure("hole", "perforated_tube.hole_diameter_m", "diameter of the holes; without it they are found for the evenness")
+	f.Figure("evenness", "perforated_tube.evenness_fraction", "wanted of the weakest row over the strongest")
+	f.Figure("crop", "perforated_tube.above_crop_m", "from the tube down to the crop")
+	f.Figure("flow", "heater.flow_m3_s", "stated flow of the heater, for which holes are sized")
+	f.Figure("power", "heater.power_w", "heat that the heater gives to the air")
+	f.Figure("inside", "set_points.winter_night.temperature_c", "house air")
+	table := f.String("fan-table", "", "table of the fan, a `file` with a flow in m³/s and a pressure in Pa on each line, flows rising; - for standard input")
+	return f.Run(args, os.Stdin, out, problems, func(_ context.Context, p plan.Filled) (frame.Answer, error) {
+		p, err := withFan(p, *table, os.Stdin)
 		if err != nil {
-			return nil, errors.New(asFlags.Replace(err.Error()))
+			return frame.Answer{}, err
 		}
-		return report, nil
+		t, err := solve(p)
+		if err != nil {
+			return frame.Answer{}, err
+		}
+		return frame.Answer{Text: t.write(), Data: t.data(), Warnings: t.warnings(), Draw: t.draw}, nil
 	})
 }
-
-// asFlags puts an error in one line and in the words of the flags.
-var asFlags = strings.NewReplacer("\n", "; ",
-	"TubeSupply.Flow", "flow", "TubeSupply.Temperature", "supply", "TubeSupply.House", "house",
-	"Positions", "rows", "HolesPerRow", "holes", "HoleDiameter", "hole", "Diameter", "diameter", "LeadIn", "lead-in", "Pitch", "pitch")
