@@ -230,6 +230,15 @@
 // the ranges 7 are refused as not converged and the others close to 2e-9 (go
 // test ./envelope -run TestCampaign -covers 1000000).
 //
+// Speed, in microseconds for a core on which math.Exp costs 15 ns (go test
+// ./envelope -bench 'Vapour|MathExp'): House.SolveVapour finds the humidity of a
+// house of 14 facets, seven of which have a twin, in 420 from a cold start and
+// 260 from the hour before, more than the 300 and 150 that were aimed at; as an
+// enclosure in 1,500 and 1,200. It takes five solutions of the covers cold and
+// four from near, and in an enclosure about three rounds for each of them.
+// Facets are sought from their last state; where a balance could have a second
+// root, from afar.
+//
 // Frost that dries off a declared wet face takes the heat of sublimation; where
 // both water and frost would balance it is water. Correlations of free convection
 // vanish with an infinite slope where face and air are equally warm; vapour
