@@ -47,7 +47,7 @@ func steadyShare(source, flow float64) float64 {
 
 // MixedGas is a gas in a well mixed volume that exchanges air with outside.
 type MixedGas struct {
-	Start  float64 // fraction, 0 to 1, above outside air at first
+	Start  float64 // fraction, 0 to 1, above outside air at the start
 	Source float64 // m³/s, 0 to 1e4, released
 	Flow   float64 // m³/s, 1e-6 to 1e4, exchanged, at the same temperature
 	Volume float64 // m³, 0.001 to 1e8

@@ -108,11 +108,11 @@ func FindSiegert(fuel string) (SiegertConstants, bool) {
 	return SiegertConstants{}, false
 }
 
-// Siegert returns the flue loss as a fraction of the lower heating value by
-// the legal rule [BimschV10] for a flue at flue, °C, -20 to 900, air at
-// air, °C, -30 to 60, and the measured fraction o2 of oxygen in the dry flue gas, 0 to
-// below 0.21. It knows no condensation; NaN outside. Fuel.FlueLoss is the
-// integral it stands for.
+// Siegert returns the flue loss as a fraction of the lower heating value by the
+// legal rule [BimschV10] for a flue at flue, °C, -20 to 900, air at air, °C,
+// -30 to 60, and the measured fraction o2 of oxygen in the dry flue gas, 0 to
+// below 0.21. It leaves out condensation; NaN outside. Fuel.FlueLoss is the
+// integral that it approximates.
 func (k SiegertConstants) Siegert(flue, air, o2 float64) float64 {
 	if !(o2 >= 0 && o2 < 0.21) || !flueRange.Contains(flue) || !fireAirRange.Contains(air) {
 		return math.NaN()

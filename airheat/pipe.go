@@ -21,7 +21,7 @@ type HeatPipe struct {
 	Diameter   float64 // m, 0.005 to 0.3, outside
 	Emissivity float64 // fraction, 0 to 1; 0.88 of painted steel [Vanthoor11], about 0.4 of bare copper, half with aluminium paint
 	View       float64 // fraction, 0 to 1, of what it radiates that reaches surroundings of another temperature; 0.98 for one pipe [Vanthoor11], less where rows shade each other
-	Surface    float64 // °C, 0 to 150, of its outside: of steel the water's own but for little, of plastic less
+	Surface    float64 // °C, 0 to 150, of its outside: for steel almost the water's own, for plastic less
 	Air        float64 // °C, -40 to 80
 	Around     float64 // °C, -40 to 80, radiant temperature of crop, floor and cover about it
 }

@@ -13,9 +13,9 @@ import (
 // row flow still is the given share evenness (0.01 to 0.999, a ratio) of the
 // largest, and all smaller holes do as well: the least fan pressure for that
 // evenness. The tube's own HoleDiameter is not read. The error lists every
-// fault; it is ErrNoSolution when even the smallest holes that are looked at,
-// 1 mm, are too uneven, as in tubes so long and thin that friction rules. When
-// the largest holes that fit (0.5 m, as wide as the tube, side by side round it, or
+// fault; it is ErrNoSolution when even the smallest holes that are tried, 1 mm,
+// are too uneven, as in tubes so long and thin that friction rules. When the
+// largest holes that fit (0.5 m, as wide as the tube, side by side round it, or
 // a row as open as it) are even enough, those are returned.
 func (t PerforatedTube) HolesFor(evenness float64, supply TubeSupply) (PerforatedTube, TubeFlow, error) {
 	t.HoleDiameter = holeDiameterRange.Min

@@ -1,12 +1,12 @@
 // Package envelope computes heat and light through the covers, walls and
 // ground of a protected-cropping house.
 //
-// A cover is one to six layers: films, panes, hollow sheets,
-// screens. A film lets long-wave radiation of the house through to the sky,
-// so one table U-value cannot describe it: under a clear sky the same film
-// loses nearly twice what it loses under an overcast one. Package envelope
-// solves the temperature of every face and says what goes to the air and what
-// goes to the sky.
+// A cover is one to six layers: films, panes, hollow sheets, screens. A film
+// lets long-wave radiation of the house through to the sky, so one table
+// U-value cannot describe it: under a clear sky the same film loses nearly
+// twice what it loses under an overcast one. Package envelope solves the
+// temperature of every face and says what goes to the air and what goes to the
+// sky.
 //
 // # What is modelled
 //
@@ -14,9 +14,9 @@
 // net-radiation method, with transmittance; conduction through each layer and
 // its ribs; free convection in each gap for any tilt and either direction of
 // heat flow; convection inside and outside by named published correlations;
-// absorbed sun; an inner face that is wet, dry or wet in part, with water, frost
-// or both, by the vapour flux of package psychro; screens with open area and air leakage; a double film of which a share has
-// collapsed.
+// absorbed sun; an inner face that is wet, dry or wet in part, with water,
+// frost or both, by the vapour flux of package psychro; screens with open area
+// and air leakage; a double film of which a share has collapsed.
 //
 // Beside it: sealed glazing with declared values (EN 673), opaque walls
 // (ISO 6946), light through layers of clear sheets, a table of materials and a
@@ -31,17 +31,17 @@
 //
 // # What is not modelled
 //
-// The cover: spectral structure of the long-wave properties (one grey value
-// per face), storage of heat in the layers, edge effects of panes and
-// profiles, snow, the water and latent heat of vapour that passes a screen and
-// condenses above it (Solution.DripsAbove tells that it does). Light: scattering
-// films beyond what an extinction coefficient holds.
+// The cover: spectral structure of the long-wave properties (one grey value per
+// face), storage of heat in the layers, edge effects of panes and profiles,
+// snow, the water and latent heat of vapour that passes a screen and condenses
+// above it (Solution.DripsAbove reports that it does). Light: scattering films
+// beyond what an extinction coefficient holds.
 //
 // The house: facets that see each other from outside, as across the valleys of
-// several bays, and anything on the horizon; one inside temperature and humidity,
-// floor and crop as one black surface at one temperature; groundwater, snow on the ground and
-// soil drier under the house than beside it; storage of heat, which belongs to
-// transients.
+// several bays, and anything on the horizon; one inside temperature and
+// humidity, floor and crop as one black surface at one temperature;
+// groundwater, snow on the ground and soil drier under the house than beside
+// it; storage of heat, which belongs to transients.
 //
 // # Which function to use
 //

@@ -65,7 +65,7 @@ func (f *Facet) cosIncidence(elevation, azimuth float64) float64 {
 	return ct*se + st*ce*math.Cos((azimuth-f.Azimuth)*degree)
 }
 
-// SunElevation is the accepted elevation of the sun in degree; below the
+// sunElevationRange is the accepted elevation of the sun in degree; below the
 // horizon there is no beam.
 var sunElevationRange = domain.Range{Min: -90, Max: 90, Unit: "degree", Source: "definition"}
 

@@ -14,7 +14,7 @@ type InnerFace uint8
 // Dry, wet, or decided by the dew point.
 const (
 	InnerDry  InnerFace = iota // no film of water, whatever the humidity
-	InnerWet                   // a film of water: opaque to long-wave but for open area, emittance 0.95, latent heat both ways
+	InnerWet                   // a film of water: opaque to long-wave except for open area, emittance 0.95, latent heat both ways
 	InnerAuto                  // wet, dry, or wet in part, as the dew point of the inside air has it
 )
 

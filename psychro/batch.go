@@ -69,8 +69,8 @@ func VapourPressureDeficitFromRelativeHumidityTo(dst, t, rh []float64, p float64
 
 // StatesFromRelativeHumidityTo stores in dst the states of air of the
 // temperatures t, °C, -100 to 200, and relative humidities rh, fraction, 0 to
-// 1, at pressure p, Pa, 30e3 to 200e3. The error tells how many hours were
-// refused, the first of them and why; those hold the zero State.
+// 1, at pressure p, Pa, 30e3 to 200e3. The error says how many hours were
+// refused, the first of them and why; those hours get the zero State.
 func StatesFromRelativeHumidityTo(dst []State, t, rh []float64, p float64) ([]State, error) {
 	if dst == nil {
 		dst = make([]State, len(t))

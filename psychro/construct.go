@@ -11,8 +11,9 @@ import (
 // humidity rh, fraction, 0 to 1, and pressure p, Pa, 30e3 to 200e3. Relative
 // humidity is the vapour pressure of the air over that of saturated air at the
 // same temperature and pressure, over ice below 0.01 °C and over liquid from
-// there on; above the boiling point it is that over the saturation pressure of
-// pure water. The error joins a *RangeError for each input outside its range.
+// that temperature up; above the boiling point it is the vapour pressure over
+// the saturation pressure of pure water. The error joins a *RangeError for each
+// input outside its range.
 func FromRelativeHumidity(t, rh, p float64) (State, error) {
 	return RealGas.FromRelativeHumidity(t, rh, p)
 }

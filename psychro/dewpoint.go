@@ -4,7 +4,7 @@ import "math"
 
 // DewPoint returns the temperature, °C, at which the air, cooled at constant
 // pressure and humidity ratio, becomes saturated: over ice below 0.01 °C (a
-// frost point), over liquid from there on. NaN for dry air.
+// frost point), over liquid from that temperature up. NaN for dry air.
 func (s State) DewPoint() float64 {
 	if s.t < TriplePoint { // no liquid branch
 		return s.lowered(s.dewPoint(Ice))

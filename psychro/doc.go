@@ -7,10 +7,10 @@
 // Air of one temperature, pressure and humidity, never above saturation: a
 // State. RealGas, the default, is a mixture of real gases with second virial
 // coefficients over the IAPWS saturation lines; IdealGas is the ASHRAE
-// handbook's form and is chosen by name: psychro.IdealGas.FromWetBulb(...).
-// Ice is the surface below 0.01 °C and liquid water from there on, unless a
-// function with the word Over asks for the other one. Fog is not a State; it
-// comes out of a Mixture with its water and its enthalpy.
+// handbook's form and is chosen by name: psychro.IdealGas.FromWetBulb(...). The
+// surface is ice below 0.01 °C and liquid water from that temperature up,
+// unless a function with the word Over asks for the other one. Fog is not a
+// State; it comes out of a Mixture with its water and its enthalpy.
 //
 // Relative humidity is the vapour pressure over that of saturated air of the
 // same temperature and pressure. It is the same as the ratio of mole

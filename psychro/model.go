@@ -54,7 +54,8 @@ func (s Surface) String() string {
 }
 
 // TriplePoint is the temperature of the triple point of water, °C. Functions
-// that do not ask for a surface switch here: ice below, liquid from it on.
+// that do not ask for a surface switch here: ice below it, liquid at and above
+// it.
 const TriplePoint = 0.01
 
 // SurfaceAt returns the surface taken by default at temperature t, °C.
@@ -123,9 +124,9 @@ func ratioOf(x float64) float64    { return molarRatio * x / (1 - x) }
 func fractionOf(w float64) float64 { return w / (molarRatio + w) }
 
 // SaturationHumidityRatio returns the humidity ratio, kg/kg dry air, of air
-// saturated at temperature t, °C, -100 to 200, and pressure p, Pa, 30e3 to 200e3;
-// over ice below 0.01 °C, over liquid from there on. NaN outside and where water
-// boils.
+// saturated at temperature t, °C, -100 to 200, and pressure p, Pa, 30e3 to
+// 200e3; over ice below 0.01 °C, over liquid from that temperature up. NaN
+// outside and where water boils.
 func SaturationHumidityRatio(t, p float64) float64 {
 	return RealGas.SaturationHumidityRatio(t, p)
 }

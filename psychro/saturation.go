@@ -43,10 +43,10 @@ const (
 )
 
 // SaturationPressure returns the pressure, Pa, of water vapour in equilibrium
-// with ice below 0.01 °C and with liquid water from there on, at temperature
-// t, °C, -223.15 to 200; NaN outside. Pure water: the vapour pressure of
-// saturated air is higher by the enhancement factor. See SaturationPressureOver
-// for sources and accuracy.
+// with ice below 0.01 °C and with liquid water from that temperature up, at
+// temperature t, °C, -223.15 to 200; NaN outside. Pure water: the vapour
+// pressure of saturated air is higher by the enhancement factor. See
+// SaturationPressureOver for sources and accuracy.
 func SaturationPressure(t float64) float64 { return SaturationPressureOver(SurfaceAt(t), t) }
 
 // SaturationPressureOver returns the pressure, Pa, of pure water vapour in

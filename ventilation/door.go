@@ -51,7 +51,7 @@ type DoorCase struct {
 	Outside  psychro.State // outdoor air
 	Wind     float64       // m/s, 0 to 45, at the height to which the pressure coefficients refer
 	Openings []Opening     // what else is open; may be nil
-	Leaks    []Leak        // of the house; may be nil: it is tight but for the door
+	Leaks    []Leak        // of the house; may be nil: it is tight except for the door
 	Volume   float64       // m³, more than 0, at most 1e6; of the house
 	Times    int           // count, 0 to 1e5, of openings
 	Duration time.Duration // of each, 0 to 3.2e7 s

@@ -187,10 +187,11 @@ func (r Drying) Over(t time.Duration) DryingEnergy {
 }
 
 // DewLimit returns the air of temperature t, °C, -60 to 80, at pressure p, Pa,
-// 60000 to 110000, whose dew point lies margin, K, 0 to 20, below the coldest of surfaces: the most humid air that
-// keeps all of them dry. It may stand as DryingCase.Wanted. ErrNoSolution says
-// that no surface is colder than the air, so that any air short of saturation
-// does; other errors join every fault by field.
+// 60000 to 110000, whose dew point lies margin, K, 0 to 20, below the coldest
+// of surfaces: the most humid air that keeps all of them dry. It may be used as
+// DryingCase.Wanted. ErrNoSolution says that no surface is colder than the air,
+// so that any air short of saturation does; other errors join every fault by
+// field.
 func DewLimit(t, margin, p float64, surfaces []ColdSurface) (psychro.State, error) {
 	faults := []error{temperatureRange.Check("t", t), marginRange.Check("margin", margin), pressureRange.Check("p", p)}
 	if len(surfaces) == 0 {

@@ -148,7 +148,7 @@ func larsenSquare(f OneFace, dt, u2 float64) float64 {
 }
 
 // SingleSidedBand is the spread of the correlations for one opening, m³/s each
-// way. Each was fitted to rooms, none to a protected-cropping house.
+// way. All were fitted to rooms, none to a protected-cropping house.
 type SingleSidedBand struct {
 	Low              float64 // m³/s, least of the correlations
 	High             float64 // m³/s, greatest of the correlations

@@ -105,11 +105,10 @@ func (o *openings) coolest(limit, low, high float64) (VentPosition, error) {
 
 // OpeningForDeficit returns the least position of the vents at which the inside
 // air of the house of the weather w and the setting s, whose Opening is not
-// used, has a vapour pressure deficit between low and high, Pa, 0 to 1e4.
-// When none does, Met is false and the position is the one whose deficit comes
-// nearest. Positions are looked at in 32 steps, finer near shut, and between
-// them where the deficit crosses the range. Errors are as of
-// OpeningForTemperature.
+// used, has a vapour pressure deficit between low and high, Pa, 0 to 1e4. When
+// none does, Met is false and the position is the one whose deficit comes
+// nearest. Positions are tried in 32 steps, finer near shut, and between them
+// where the deficit crosses the range. Errors are as of OpeningForTemperature.
 func (c *Climate) OpeningForDeficit(w Weather, s Setting, low, high float64) (VentPosition, error) {
 	var o openings
 	s.Opening = 1

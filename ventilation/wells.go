@@ -16,12 +16,12 @@ type Well struct {
 }
 
 // Opening returns the vent and its well as one opening: the same area and
-// height, its discharge coefficient lowered by the well in series,
-// 1/(Cd A)² = 1/(Cd A)²_vent + 1/(Cd A)²_well. The well counts as full of
-// outside air, which holds while air goes in. When air leaves through it the
-// well fills with inside air and the vent acts at grade: such a state, an
-// outward flow at a height below zero, overstates the drive; DugIn.States knows
-// both. The error joins every fault by field.
+// height, its discharge coefficient lowered by the well in series, 1/(Cd A)² =
+// 1/(Cd A)²_vent + 1/(Cd A)²_well. The well counts as full of outside air,
+// which holds while air goes in. When air leaves through it the well fills with
+// inside air and the vent acts at grade: such a state, an outward flow at a
+// height below zero, overstates the drive; DugIn.States covers both. The error
+// joins every fault by field.
 func (w Well) Opening() (Opening, error) {
 	err := errors.Join(
 		w.Vent.check("Vent"),

@@ -5,7 +5,7 @@ import (
 	"fmt"
 )
 
-// OutsideZone stands for the outdoors as an end of a Link.
+// OutsideZone is the outdoors as an end of a Link.
 const OutsideZone = -1
 
 // Element is what a Link may be: an Opening, a Leak or a FixedFan.
