@@ -18,11 +18,11 @@
 // The flame, nitrogen oxides and dust; dissociation (flue gas stays below
 // 900 °C); more than one temperature of a node; transfer of moisture between the nodes of the exact solution.
 //
-// # Heat
+// # Heater, fuel, house and season
 //
-// Burning fuel makes carbon monoxide, supply air burns and scorches, a house
-// without power freezes: CombustionCaution, SupplyCaution, FrostCaution and
-// FreezeCaution are there to be printed.
+// Burning fuel makes carbon monoxide, hot supply air burns skin and scorches
+// leaves, a house without heat or power freezes: print CombustionCaution,
+// SupplyCaution, FrostCaution and FreezeCaution with results that touch these.
 //
 //	function              equation               range                 accuracy              check
 //	PowerFor, RiseFor,    [HoF17] ch. 1 eq. 26,  −90 to 300 °C ideal,  rounding              by hand; Nag Ex. 15.10; Hundy Ex. 21.1,

@@ -18,12 +18,12 @@
 //	m     = sign(dp) Cd A sqrt(2 rho_up |dp|), rho_up of the side it comes from
 //
 // and the sum of m over all openings is zero. Wind also exchanges air through
-// each opening by itself (WindExchange), so that vents at one level, or one
-// alone, serve in wind; in calm they do so by being tall. A tall opening
-// integrates m over its height in closed form, inflow and outflow apart. The
-// net inflow falls strictly with P0, so that a bracketed Newton search always
-// finds its one root. Temperature and flow together may have several states
-// (SteadyStates).
+// each opening by itself (WindExchange), so that vents at one level, or a
+// single vent, ventilate in wind; in calm they do so only if they are tall. A
+// tall opening integrates m over its height in closed form, inflow and outflow
+// apart. The net inflow falls strictly with P0, so that a bracketed Newton
+// search always finds its one root. Temperature and flow together may have
+// several states (SteadyStates).
 //
 // Openings: free areas of flaps, sliding, roll-up and louvred vents, continuous
 // ridge vents (RidgeVent), three published models of a flap's discharge, insect
@@ -43,30 +43,31 @@
 //	air:    sensible + heat + h_g of what evaporates = to the cover + m (h - ho) + h_g of what condenses
 //
 // with m in dry air, the same in and out. Leaves are one layer with stomata
-// that follow light, temperature, deficit and CO2, by night in another way than
-// by day (Canopy); the cover is wet where its inner surface lies below the dew
-// point, leaves and floor take dew, and air never passes saturation: what it
-// cannot hold drips. Opening, heat, mist, vapour set free, a pad and shade are
-// a Setting. HeatFor asks for the heat that holds a temperature,
+// that follow light, temperature, deficit and CO2, differently by night and by
+// day (Canopy); the cover is wet where its inner surface lies below the dew
+// point, leaves and floor take dew, and air never exceeds saturation: what it
+// cannot hold drips. Opening, heat, mist, vapour set free, a pad and shade make
+// up a Setting. HeatFor asks for the heat that holds a temperature,
 // OpeningForTemperature and OpeningForDeficit for the position of the vents,
 // YearTo for the hours of a year, with soil and structure as stores of heat,
-// under a Keeper: targets by day and night, a humidity held by vents and heat,
-// a screen by sun and clock (DayNight), or a rule of the user's own. Heat
-// enters as air, as radiation to crop and floor, in the floor, and from lamps
-// as light, radiation and air. [FAO56] gives radiation and reference
-// evapotranspiration outdoors (Grass).
+// under a Keeper, which sets the targets of each hour: targets by day and
+// night, a humidity held by vents and heat, a screen by sun and clock
+// (DayNight), or a rule of the user's own. Heat enters as air, as radiation to
+// crop and floor, in the floor, and from lamps as light, radiation and air.
+// [FAO56] gives radiation and reference evapotranspiration outdoors (Grass).
 //
 // CO2: what burners and dosing give, what the canopy's photosynthesis takes and
-// what the exchanged air carries, steady, over a time and hour by hour (CO2Case,
-// CO2Hours), in µmol/mol and kg.
+// what the exchanged air carries, in steady state, over a period and hour by
+// hour (CO2Case, CO2Hours), in µmol/mol and kg.
 //
 // Winter: the outside air that holds a humidity after what condenses on the
 // cover (DryingCase), its heat and heat recovery, the time to dry and rounds of
 // heat and vent (Purge), with the states of package psychro; cold air that
 // falls on the crop as jets from each vent, and which vents to open first
 // (ColdJet, ColdVents); what a door that is opened now and then costs, and what
-// a lobby saves (DoorCase). Houses dug in: the stack that is left and the pool
-// below it (StackOf), wells full of the air that passes them (DugIn).
+// a lobby saves (DoorCase). Sunken houses: the stack that is left and the pool
+// of cold air below it (StackOf), and wells filled with the air that passes
+// through them (DugIn).
 //
 // Cooling: evaporative pads with their water and fans (PadWall, PadDesign),
 // fogging up to saturation (Fogging), and where a shade leaves the sun's heat,
