@@ -33,7 +33,7 @@ var (
 	airPressureRange    = domain.Range{Min: 50000, Max: 120000, Unit: "Pa", Source: "ground level up to 5,500 m"}
 )
 
-// DryAir returns the properties of dry air at the temperature t (−60 to 200
+// DryAir returns the properties of dry air at the temperature t (-60 to 200
 // °C) and the pressure p (50,000 to 120,000 Pa): the density of the ideal gas
 // with 287.042 J/(kg K), Sutherland's viscosity, and 1006 J/(kg K). Moist air
 // is up to 1 % lighter at 20 °C; set the fields from a psychrometric state

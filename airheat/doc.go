@@ -25,12 +25,12 @@
 // SupplyCaution, FrostCaution and FreezeCaution with results that touch these.
 //
 //	function              equation               range                 accuracy              check
-//	PowerFor, RiseFor,    [HoF17] ch. 1 eq. 26,  −90 to 300 °C ideal,  rounding              by hand; Nag Ex. 15.10; Hundy Ex. 21.1,
+//	PowerFor, RiseFor,    [HoF17] ch. 1 eq. 26,  -90 to 300 °C ideal,  rounding              by hand; Nag Ex. 15.10; Hundy Ex. 21.1,
 //	 FlowFor              30                     to 200 °C real gas                          21.2, 25.1; trade figure
 //	TwoLayers             two heat balances      Lower above Outside   rounding              worked by hand; mixed bound
 //	Stoichiometry, Burn   atoms and [IupacAw21]  any composition       rounding              Babcock, Joel, Murphy and McKay, ORNL
 //	AirRatioFromO2, -CO2  exact                  complete combustion   rounding              each the other's inverse
-//	FlueLoss              [Janaf98] integrals    −20 to 900 °C         0.1 % of the tables   table in another language; JANAF
+//	FlueLoss              [Janaf98] integrals    -20 to 900 °C         0.1 % of the tables   own table worked out apart; JANAF
 //	FlueLoss.DewPoint     vapour pressure        no sulphur            0.05 K                the same table
 //	FlueGas.AcidDewPoint  [VerBan74]             trioxide 1 mPa-100 Pa others 10 K apart     two worksheets
 //	Siegert               [BimschV10]            above the dew point   1 to 5 % of FlueLoss  from memory
@@ -85,9 +85,9 @@
 //	Friction, Colebrook   [Cole39] eq. 12        Re to 1e9, ε/D to 0.1 4e-16 of its root     bisection; Cengel Ex. 8-3, 14-1
 //	SwameeJain            [SwaJai76] eq. 3       Re 5e3 to 1e8         +2.9 % of Colebrook   scan
 //	Haaland               [Haal83] eq. 8         Re 4e3 to 1e8         1.5 % of Colebrook    scan
-//	AltshulTsal           [Tsal89]               Re 4e3 to 1e8         −9 to +3 %            duct sheet; scan
+//	AltshulTsal           [Tsal89]               Re 4e3 to 1e8         -9 to +3 %            duct sheet; scan
 //	EquivalentDiameter    [Hueb48]               any                   as printed            duct sheet
-//	DryAir                psychro.Viscosity      −60 to 200 °C         0.5 % (from memory)   tables
+//	DryAir                psychro.Viscosity      -60 to 200 °C         0.5 % (from memory)   tables
 //	DuctNusselt           [Pet70]                Re 1e4 to 5e6         6 % of measurements   Lienhard Ex. 7.6
 //	SmoothElbow, ...      [SmaDuct06] table A-7  as the table          linear between points the table's rows; Hundy Ex. 24.3
 //	DividingRun, -Branch  [Crane09] ch. 2        share 0 to 1          4 % at the source's   Crane Ex. 7-36

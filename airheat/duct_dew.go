@@ -30,7 +30,7 @@ type DuctDew struct {
 const dewCells = 200
 
 // Dew returns what the duct's wall takes from dryAir, kg/s of dry air (1e-6 to
-// 1000), that enters in the state in, when the air around is at around (−60 to
+// 1000), that enters in the state in, when the air around is at around (-60 to
 // 200 °C), and the water that condenses where the inside of the wall lies below
 // the air's dew point. film is the coefficient from the air to the wall, W/(m²
 // K), above HeatTransfer; DuctNusselt gives it. Mass follows heat by Lewis's

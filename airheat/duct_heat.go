@@ -22,8 +22,8 @@ type DuctHeat struct {
 }
 
 // Heat returns what the wall takes from the flow (above 0 to 1000 m³/s, at the
-// density of air) that enters at the temperature inlet (−60 to 200 °C) when the
-// air around is at around (−60 to 200 °C): the difference falls by the factor
+// density of air) that enters at the temperature inlet (-60 to 200 °C) when the
+// air around is at around (-60 to 200 °C): the difference falls by the factor
 // exp(−U P L/(m cp)), P being the perimeter. The error lists every fault.
 func (d Duct) Heat(flow, inlet, around float64, air Air) (DuctHeat, error) {
 	if err := errors.Join(

@@ -63,7 +63,7 @@ func between(re, f4000 float64) float64 {
 // Colebrook returns the Darcy friction factor f, dimensionless, of turbulent
 // flow as the exact root of
 //
-//	1/√f = −2 log10(relativeRoughness/3.7 + 2.51/(re √f))
+//	1/√f = -2 log10(relativeRoughness/3.7 + 2.51/(re √f))
 //
 // for the Reynolds number re (4000 to 1e9, dimensionless) and the roughness
 // relativeRoughness over the diameter (0 to 0.1, dimensionless). NaN outside.
@@ -151,7 +151,7 @@ func fullLog(v float64) float64 {
 // flow at the Reynolds number re (5e3 to 1e8, dimensionless) and the roughness
 // relativeRoughness over the diameter (1e-6 to 1e-2, dimensionless) by the
 // explicit form 0.25/[log10(ε/3.7 + 5.74/Re^0.9)]². NaN outside. [SwaJai76]
-// eq. 3 states 1 % against Colebrook; the tests find −0.6 to +2.9 % over that
+// eq. 3 states 1 % against Colebrook; the tests find -0.6 to +2.9 % over that
 // range.
 func SwameeJain(re, relativeRoughness float64) float64 {
 	if !(re >= 5e3 && re <= 1e8) || !(relativeRoughness >= 1e-6 && relativeRoughness <= 1e-2) {
@@ -164,7 +164,7 @@ func SwameeJain(re, relativeRoughness float64) float64 {
 // Haaland returns the Darcy friction factor, dimensionless, of turbulent flow
 // at the Reynolds number re (4e3 to 1e8, dimensionless) and the roughness
 // relativeRoughness over the diameter (0 to 0.05, dimensionless) by the
-// explicit form 1/√f = −1.8 log10[(ε/3.7)^1.11 + 6.9/Re]. NaN outside.
+// explicit form 1/√f = -1.8 log10[(ε/3.7)^1.11 + 6.9/Re]. NaN outside.
 // [Haal83] eq. 8; within 1.5 % of Colebrook.
 func Haaland(re, relativeRoughness float64) float64 {
 	if !(re >= 4e3 && re <= 1e8) || !(relativeRoughness >= 0 && relativeRoughness <= 0.05) {
@@ -178,7 +178,7 @@ func Haaland(re, relativeRoughness float64) float64 {
 // flow at the Reynolds number re (4e3 to 1e8, dimensionless) and the roughness
 // relativeRoughness over the diameter (0 to 0.05, dimensionless) by the form
 // of older duct tables, 0.11 (ε + 68/Re)^0.25, raised to 0.85 f + 0.0028 where
-// that first value is below 0.018. NaN outside. [Tsal89]; −9 to +3 % of
+// that first value is below 0.018. NaN outside. [Tsal89]; -9 to +3 % of
 // Colebrook up to a relative roughness of 0.01.
 func AltshulTsal(re, relativeRoughness float64) float64 {
 	if !(re >= 4e3 && re <= 1e8) || !(relativeRoughness >= 0 && relativeRoughness <= 0.05) {

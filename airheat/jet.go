@@ -37,7 +37,7 @@ type Jet struct {
 	Speed    float64  // m/s, 0.05 to 50, at the opening
 	Excess   float64  // K, -60 to 120, supply above house temperature; negative for a cool jet
 	House    float64  // °C, -60 to 200
-	Angle    float64  // degree above the horizontal, −60 to 60
+	Angle    float64  // degree above the horizontal, -60 to 60
 	Velocity float64  // K, 1 to 10, the velocity decay factor, dimensionless
 	Thermal  float64  // KT, the temperature decay factor, dimensionless, 1 to 10
 }

@@ -107,7 +107,7 @@ type Store struct {
 	cost    func(flow float64, air Air) (pressure, power float64)
 }
 
-// NewSoilStore returns the store at rest with all soil at the temperature start (−60 to
+// NewSoilStore returns the store at rest with all soil at the temperature start (-60 to
 // 200 °C). The error lists every fault.
 func NewSoilStore(s SoilStore, start float64) (*Store, error) {
 	if err := errors.Join(s.check(), airTemperatureRange.Check("start", start)); err != nil {
@@ -170,7 +170,7 @@ type StoreStep struct {
 	Units    float64 // number of transfer units of air to first ring, dimensionless
 }
 
-// Step passes the flow (0 to 1000 m³/s) of air at the inlet temperature (−60
+// Step passes the flow (0 to 1000 m³/s) of air at the inlet temperature (-60
 // to 200 °C) through the store for the time step (1 to 86400 s); backward
 // sends it from the far end, as a store is best emptied. At no flow the heat
 // in the store only spreads. Air in a cell follows 1 − exp(−NTU) against the
@@ -250,7 +250,7 @@ type rings struct {
 
 func (s *Store) sweep(cell []float64, seconds float64) rings {
 	var r rings
-	// Ring i as a line in ring i−1: T_i = factor T_(i−1) + source.
+	// Ring i as a line in ring i-1: T_i = factor T_(i-1) + source.
 	below, from := s.up, s.up*s.above
 	for i := len(cell) - 1; i >= 1; i-- {
 		c, in := s.content[i]/seconds, s.between[i-1]

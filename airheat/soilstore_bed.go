@@ -70,7 +70,7 @@ func (b RockBed) loss(flow float64, air Air) float64 {
 		ergunTurbulent*air.Density*solid*v*math.Abs(v)/(e3*b.Stone)) // [Ergun52]
 }
 
-// NewRockBedStore returns the bed at rest with all stones at the temperature start (−60 to
+// NewRockBedStore returns the bed at rest with all stones at the temperature start (-60 to
 // 200 °C), for air as at DesignFlow. The error lists every fault.
 func NewRockBedStore(b RockBed, start float64, air Air) (*Store, error) {
 	if err := errors.Join(

@@ -33,7 +33,7 @@ type Tree struct {
 // branchPressureRange is the range of Branch.Static.
 var branchPressureRange = domain.Range{Min: -1000, Max: 1000, Unit: "Pa", Source: "pressure differences of rooms"}
 
-// NewTree checks the branches; the first one is at the fan (Parent −1), and
+// NewTree checks the branches; the first one is at the fan (Parent -1), and
 // every other one names an earlier one as its Parent. The error lists every
 // fault, each named as Branch[i].Field.
 func NewTree(branches ...Branch) (Tree, error) {
