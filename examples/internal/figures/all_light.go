@@ -2,5 +2,5 @@ package figures
 
 // lightFigures are those of package lighting.
 func lightFigures() []Figure {
-	return []Figure{spots(), lightFactors(), luxToPhotons(), dailyLight(), darkDay(), sunOfDay(), fao56Sun()}
+	return []Figure{spots(), lightFactors(), inverseSquare(), luxToPhotons(), dailyLight(), darkDay(), sunOfDay(), fao56Sun()}
 }

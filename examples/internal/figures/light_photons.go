@@ -43,10 +43,11 @@ func solveLux(v []float64) (r Result, err error) {
 		{fmt.Sprintf("LED 9 parts %g, 1 part 450", nm), lighting.MixSpectra(red.Scaled(9), blue)},
 	}
 	var rows []bar
-	for _, l := range lights {
+	short := []string{"daylight", "filament", "red diodes", "9 red, 1 blue"}
+	for i, l := range lights {
 		r.Lines = append(r.Lines, fmt.Sprintf("%-28s %6.2f lx per µmol/(m² s)  %6.1f µmol/(m² s)  %.2f µmol/J",
 			l.name, l.s.LuxPerPPFD(), lux/l.s.LuxPerPPFD(), l.s.PARPhotonsPerJoule()))
-		rows = append(rows, bar{l.name, lux / l.s.LuxPerPPFD()})
+		rows = append(rows, bar{short[i], lux / l.s.LuxPerPPFD()})
 		r.Steps = append(r.Steps, Step{Says: "Photons under " + l.name + ".", Formula: "E = E_v/f", Values: numbers{"E_v": lux, "f": l.s.LuxPerPPFD()}, Value: lux / l.s.LuxPerPPFD(), Unit: "µmol/(m² s)"})
 	}
 	filament := lights[1].s
@@ -59,7 +60,7 @@ func solveLux(v []float64) (r Result, err error) {
 	r.Steps = append(r.Steps,
 		Step{Says: "Photons of one joule of the red line.", Formula: "n = λ/119.626565582", Source: "SI2019, N_A h c", Values: numbers{"λ": nm}, Value: lighting.PhotonsPerJoule(nm), Unit: "µmol/J", Within: 1e-9, Why: "rounding of N_A h c"},
 		Step{Says: "How much of that the eye sees.", Symbol: "V", Source: "CieVis23", Value: lighting.LuminousEfficiency(nm)})
-	r.Picture = bars("Photons at one reading under four lights", "Four bars: the same reading of a lux meter is six times more photons under red diodes than under daylight.", "%.0f µmol/(m² s)", "The same reading under four lights.", rows...)
+	r.Picture = bars("Photons at one reading under four lights", "Four bars: the same reading of a lux meter is six times more photons under red diodes than under daylight.", "%.0f", "µmol/(m² s) at the same reading, under four lights.", rows...)
 	return r, nil
 }
 
@@ -92,7 +93,7 @@ func solveDailyLight(v []float64) (r Result, err error) {
 		{Says: "The day's sum: 3600 s in an hour, a millionth of a mole in a µmol.", Formula: "D = 0.0036 E H", Values: numbers{"E": ppfd, "H": v[1]}, Value: dli, Unit: "mol/(m² d)"},
 		{Says: "The other way round, for 17 mol/(m² d).", Formula: "E_17 = 17/(0.0036 H)", Values: numbers{"H": v[1]}, Value: need, Unit: "µmol/(m² s)"},
 	}
-	r.Picture = bars("The day's light beside what crops want", "Four bars: the light of these lamps and the targets of three crops.", "%.1f mol/(m² d)", "A bar shorter than a crop's target is too dark for it, without daylight.", rows...)
+	r.Picture = bars("The day's light beside what crops want", "Four bars: the light of these lamps and the targets of three crops.", "%.1f", "mol/(m² d). A bar shorter than a crop's target is too dark for it, without daylight.", rows...)
 	return r, nil
 }
 
@@ -138,6 +139,6 @@ func solveDarkDay(v []float64) (r Result, err error) {
 		{Says: "Hours of the lamps.", Formula: "H = D_m/(0.0036 E)", Values: numbers{"D_m": missing, "E": ppfd}, Value: run.Hours(), Unit: "h", Within: 1e-6, Why: "a time is held in whole nanoseconds"},
 		{Says: "Electric power.", Formula: "P = E/(2.8 0.85)", Values: numbers{"E": ppfd}, Value: power, Unit: "W/m²"},
 	}
-	r.Picture = bars("The day's light", "Three bars: daylight outside, at the bed, and what the lamps must add.", "%.1f mol/(m² d)", "Bed and lamps together give what the crop wants, unless daylight does alone.", bar{"outside", outside}, bar{"at the bed", inside}, bar{"from the lamps", missing})
+	r.Picture = bars("The day's light", "Three bars: daylight outside, at the bed, and what the lamps must add.", "%.1f", "mol/(m² d). Bed and lamps together give what the crop wants, unless daylight does alone.", bar{"outside", outside}, bar{"at the bed", inside}, bar{"from the lamps", missing})
 	return r, nil
 }
