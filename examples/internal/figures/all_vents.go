@@ -2,5 +2,5 @@ package figures
 
 // ventFigures are those of package ventilation.
 func ventFigures() []Figure {
-	return []Figure{twoLevelStack(), windAndStack(), hingedVent(), lobbyZones(), pads(), shadePlaces(), doorAndLobby()}
+	return []Figure{twoLevelStack(), windAndStack(), hingedVent(), lobbyZones(), pads(), shadePlaces(), doorAndLobby(), grassDay(), carbonDioxide()}
 }
