@@ -3,26 +3,20 @@ package main
 import (
 	"fmt"
 	"image/color"
+	"io"
 	"slices"
 	"time"
 
 	"gonum.org/v1/plot"
 	"gonum.org/v1/plot/plotter"
 	"gonum.org/v1/plot/vg"
-	_ "gonum.org/v1/plot/vg/vgimg" // .png
-	_ "gonum.org/v1/plot/vg/vgpdf" // .pdf
-	_ "gonum.org/v1/plot/vg/vgsvg" // .svg
 
-	"cloche.example/internal/program"
+	"cloche.example/examples/internal/frame"
 )
 
 // draw writes the year day by day: daylight on the bed, the lamps' light on top
 // of it, and the light wanted; an invented year says so.
-func draw(file string, r result, invented bool) error {
-	format, err := program.PictureFormat(file)
-	if err != nil {
-		return err
-	}
+func draw(format string, r result, invented bool) (io.WriterTo, error) {
 	var floor, day, both plotter.XYs
 	for i, d := range r.year.Days {
 		x := float64(i) + 0.5
@@ -42,14 +36,14 @@ func draw(file string, r result, invented bool) error {
 		low, high plotter.XYs
 		colour    color.Color
 	}{
-		{"lamps", day, both, color.RGBA{190, 80, 150, 255}},
+		{"lamps", day, both, color.RGBA{0x1f, 0x6f, 0xb4, 0xff}},
 		{"daylight", floor, day, color.RGBA{235, 190, 60, 255}},
 	} {
 		edge := slices.Clone(layer.low)
 		slices.Reverse(edge)
 		area, err := plotter.NewPolygon(append(slices.Clone(layer.high), edge...))
 		if err != nil {
-			return err
+			return nil, err
 		}
 		area.Color, area.LineStyle.Width = layer.colour, 0
 		p.Add(area)
@@ -57,18 +51,14 @@ func draw(file string, r result, invented bool) error {
 	}
 	wanted, err := plotter.NewLine(plotter.XYs{{X: 0, Y: r.target}, {X: float64(len(floor)), Y: r.target}})
 	if err != nil {
-		return err
+		return nil, err
 	}
 	wanted.Dashes, wanted.Width = []vg.Length{vg.Points(5), vg.Points(3)}, vg.Points(1.2)
 	p.Add(wanted)
 	p.Legend.Add(fmt.Sprintf("wanted, %g", r.target), wanted)
 	p.Legend.Top, p.Legend.Padding = true, vg.Points(3)
 	p.X.Min, p.X.Max, p.Y.Min = 0, float64(len(floor)), 0
-	w, err := p.WriterTo(20*vg.Centimeter, 11*vg.Centimeter, format)
-	if err != nil {
-		return err
-	}
-	return program.WritePicture(file, w)
+	return frame.Plots(format, 20*vg.Centimeter, 11*vg.Centimeter, p)
 }
 
 // months marks the first day of each month of a year of that many days.

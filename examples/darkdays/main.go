@@ -1,13 +1,15 @@
-// Command darkdays counts how long lamps must burn over a year of hours so
-// that a bed gets a crop's daily light: by month, in the darkest days, with
+// Command darkdays counts how long a plan's lamps must burn over a year of hours
+// so that a bed gets a crop's daily light: by month, in the darkest days, with
 // power, heat and cost.
 //
 //	go run ./examples/darkdays
-//	go run ./examples/darkdays -crop tomato -ppfd 220 -figure year.svg
+//	go run ./examples/darkdays -plan house.json -figure year.svg
+//	go run ./examples/darkdays -crop tomato -ppfd 220
 //	go run ./examples/darkdays -global hours.txt -per-joule 2.05
 package main
 
 import (
+	"context"
 	"errors"
 	"fmt"
 	"io"
@@ -16,53 +18,108 @@ import (
 	"strings"
 	"time"
 
-	"cloche.example/internal/demo"
-	"cloche.example/internal/domain"
-	"cloche.example/internal/program"
+	"cloche.example/examples/internal/answers"
+	"cloche.example/examples/internal/frame"
+	"cloche.example/examples/internal/fromplan"
+	"cloche.example/examples/internal/plan"
 	"cloche.example/internal/year"
 	"cloche.example/lighting"
 )
 
-// input is what the user may set.
+// input is what is counted with: the plan's figures, or the user's in their
+// place.
 type input struct {
-	crop                        string
-	target, ppfd, transmittance float64 // mol/(m² d), µmol/(m² s), fraction
-	perJoule, from, until, off  float64 // µmol/J, h, h, µmol/(m² s)
-	efficacy, onBed, area       float64 // µmol/J, fraction, m²
-	price                       float64 // currency per kWh
-	global                      string  // file
+	plan                *plan.Plan
+	assumed             bool    // the plan has no lamps: those of the defaults stand for them
+	ppfd, transmittance float64 // µmol/(m² s), fraction
+	from, until         float64 // h
+	efficacy, onBed     float64 // µmol/J, fraction
+	global              string  // file
 }
 
 func main() { os.Exit(run(os.Args[1:], os.Stdin, os.Stdout, os.Stderr)) }
 
 // run is main with its streams; the result is the exit status.
 func run(args []string, stdin io.Reader, out, problems io.Writer) int {
-	var in input
-	f := program.New("darkdays", "darkdays counts how long lamps must burn over a year.")
-	f.StringVar(&in.crop, "crop", "lettuce", "`crop` whose target to reach; a wrong name lists them")
-	f.Float64Var(&in.target, "target", math.NaN(), "daily light wanted, `mol/(m² d)`, in place of the crop's")
-	f.Float64Var(&in.ppfd, "ppfd", 200, "light of the lamps on the bed, `µmol/(m² s)`")
-	f.Float64Var(&in.transmittance, "transmittance", 0.62, "`fraction` of the light outside that reaches the bed")
-	f.Float64Var(&in.perJoule, "per-joule", lighting.DaylightFaust, "photons of 400-700 nm in a joule of global radiation, `µmol/J`")
-	f.Float64Var(&in.from, "from", 3, "`hour` of the day from which lamps may burn, local standard time")
-	f.Float64Var(&in.until, "until", 21, "`hour` of the day until which they may; before -from it is the next morning's")
-	f.Float64Var(&in.off, "off-above", 300, "daylight on the bed above which lamps are off, `µmol/(m² s)`")
-	f.Float64Var(&in.efficacy, "efficacy", demo.FixturePPF/demo.FixtureW, "photons of the fixtures for their power, `µmol/J`")
-	f.Float64Var(&in.onBed, "on-bed", 0.85, "`fraction` of the lamps' photons that lands on the bed")
-	f.Float64Var(&in.area, "area", demo.BedLength*demo.BedWidth, "area of the bed, `m²`")
-	f.Float64Var(&in.price, "price", demo.ElectricPrice, "price of electricity, `currency` per kWh")
-	f.StringVar(&in.global, "global", "", "`file` with a year of hourly global radiation, W/m², a number a line; - is standard input")
-	figure := f.String("figure", "", "draw the year day by day to this .svg, .png or .pdf `file`")
-	return f.Run(args, out, problems, func() (io.WriterTo, error) {
-		r, err := in.solve(f.Given("target"), stdin)
-		if err == nil && *figure != "" {
-			err = draw(*figure, r, in.global == "")
+	f := frame.New("darkdays", "darkdays counts how long lamps must burn over a year.", "the year day by day")
+	crop := f.String("crop", "", "`crop` whose light to reach, in place of the plan's; a wrong name lists them")
+	f.Figure("wanted", "crop.wanted_light_mol_m2_d", "daily light wanted, in place of the crop's own")
+	ppfd := f.Float64("ppfd", 0, "light of the lamps on the bed, `µmol/(m² s)`; without it the mean of the plan's lamps")
+	f.Figure("per-joule", "site.photons_of_daylight_umol_j", "photons of 400 to 700 nm in a joule of global radiation")
+	f.Figure("from", "lights.from_h", "hour of the day from which lamps may burn, local standard time")
+	f.Figure("photoperiod", "lights.photoperiod_h", "for how long they may burn from then on")
+	f.Figure("off-above", "lights.off_above_umol_m2_s", "daylight on the bed above which lamps are off")
+	f.Figure("price", "prices.electricity_per_kwh", "price of electricity")
+	global := f.String("global", "", "`file` with a year of hourly global radiation, W/m², a number a line; - is standard input; without it an invented year")
+	return f.Run(args, stdin, out, problems, func(_ context.Context, p plan.Filled) (frame.Answer, error) {
+		in := input{global: *global}
+		var err error
+		if *crop != "" {
+			if _, ok := lighting.FindCropLight(*crop); !ok {
+				return frame.Answer{}, noCrop(*crop)
+			}
+			if p, err = p.With(plan.Figure{Path: "crop.name", Value: *crop}); err != nil {
+				return frame.Answer{}, err
+			}
 		}
+		if p.Lights == nil {
+			in.assumed = true
+			if p, err = p.With(plan.Figure{Path: "lights.known_from", Value: "count"}); err != nil {
+				return frame.Answer{}, err
+			}
+		}
+		if err := in.take(&p.Plan); err != nil {
+			return frame.Answer{}, err
+		}
+		if f.Given("ppfd") {
+			in.ppfd = *ppfd
+		}
+		r, err := in.solve(stdin)
 		if err != nil {
-			return nil, err
+			return frame.Answer{}, err
 		}
-		return write(in, r), nil
+		draw := func(format string) (io.WriterTo, error) { return draw(format, r, in.global == "") }
+		return frame.Answer{Text: write(in, r), Data: data(in, r), Warnings: r.warnings(), Draw: draw}, nil
 	})
+}
+
+func noCrop(name string) error {
+	var names []string
+	for _, c := range lighting.CropLights() {
+		names = append(names, fmt.Sprintf("%q", c.Name))
+	}
+	return fmt.Errorf("no crop %q; there are: %s", name, strings.Join(names, ", "))
+}
+
+// take reads the plan: its lamps as they light the trays, and the daylight that
+// its cover lets through.
+func (in *input) take(p *plan.Plan) error {
+	in.plan = p
+	house, err := answers.NewHouse(p)
+	if err != nil {
+		return err
+	}
+	sun, err := house.Sun()
+	if err != nil {
+		return err
+	}
+	light, err := house.Light(sun)
+	if err != nil {
+		return err
+	}
+	in.transmittance, in.ppfd = sun.OnTrays, light.Mean
+	in.from = p.Lights.From
+	in.until = in.from + p.Lights.Photoperiod
+	switch {
+	case p.Lights.Photoperiod == 24:
+		in.from, in.until = 0, 24
+	case in.until > 24:
+		in.until -= 24
+	}
+	bed := p.Lights.BedLength * p.Lights.BedWidth
+	in.efficacy = p.Lights.PPF / p.Lights.Power
+	in.onBed = math.Min(1, light.Mean*bed/(p.Lights.PPF*float64(light.Rows*light.PerRow)))
+	return nil
 }
 
 // result is what the report prints.
@@ -82,44 +139,32 @@ func (in input) allowed() float64 {
 	return in.until - in.from
 }
 
-var rangeArea = domain.Range{Min: 0.01, Max: 1e6, Unit: "m²"}
-
-func (in input) solve(targetGiven bool, stdin io.Reader) (r result, err error) {
-	var ok bool
-	if r.crop, ok = lighting.FindCropLight(in.crop); !ok {
-		var names []string
-		for _, c := range lighting.CropLights() {
-			names = append(names, fmt.Sprintf("%q", c.Name))
-		}
-		return r, fmt.Errorf("no crop %q; there are: %s", in.crop, strings.Join(names, ", "))
+func (in input) solve(stdin io.Reader) (r result, err error) {
+	r.crop = fromplan.Crop(in.plan)
+	r.target = r.crop.Target
+	if math.IsNaN(r.target) {
+		r.target = r.crop.Min
 	}
-	r.target = in.target
-	if !targetGiven {
-		r.target = r.crop.Target
-		if math.IsNaN(r.target) {
-			r.target = r.crop.Min
-		}
+	if math.IsNaN(r.target) {
+		return r, errors.New("crop.wanted_light_mol_m2_d is not given, and the crop has none of its own")
 	}
 	global, err := in.hours(stdin)
 	if err != nil {
 		return r, err
 	}
 	hour := func(h float64) time.Duration { return time.Duration(h * float64(time.Hour)) }
-	season := lighting.LightingSeason{Global: global, PerJoule: in.perJoule, Transmittance: in.transmittance, Target: r.target, PPFD: in.ppfd,
-		From: hour(in.from), Until: hour(in.until), OffAbove: in.off}
-	clock := domain.Range{Min: 0, Max: 24, Unit: "h"}
-	err = errors.Join(clock.Check("from", in.from), clock.Check("until", in.until), rangeArea.Check("area", in.area),
-		(domain.Range{Min: 0, Max: 1000, Unit: "currency per kWh"}).Check("price", in.price))
+	season := lighting.LightingSeason{Global: global, PerJoule: in.plan.Site.PhotonsOfDaylight, Transmittance: in.transmittance, Target: r.target, PPFD: in.ppfd,
+		From: hour(in.from), Until: hour(in.until), OffAbove: in.plan.Lights.OffAbove}
 	if r.power = lighting.PowerDensity(in.ppfd, in.efficacy, in.onBed); math.IsNaN(r.power) {
-		err = errors.Join(err, fmt.Errorf("ppfd %g, efficacy %g, on-bed %g: at least 0, above 0, above 0 to 1", in.ppfd, in.efficacy, in.onBed))
+		err = errors.Join(err, fmt.Errorf("-ppfd %g must be 0 or more", in.ppfd))
 	}
 	year, seasonErr := season.Solve()
 	if err = errors.Join(err, seasonErr); err != nil {
 		return r, err
 	}
 	r.year = year
-	w := r.power * in.area
-	r.energy, err = lighting.EnergyInput{Power: w, PPF: w * in.efficacy, PerJoule: photonsPerJoule, Level: 1, Run: year.Burn, Price: in.price}.Solve()
+	w := r.power * in.plan.Lights.BedLength * in.plan.Lights.BedWidth
+	r.energy, err = lighting.EnergyInput{Power: w, PPF: w * in.efficacy, PerJoule: photonsPerJoule, Level: 1, Run: year.Burn, Price: in.plan.Prices.ElectricityPerKWh}.Solve()
 	return r, err
 }
 

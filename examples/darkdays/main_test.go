@@ -1,6 +1,7 @@
 package main
 
 import (
+	"encoding/json"
 	"io"
 	"os"
 	"path/filepath"
@@ -9,7 +10,7 @@ import (
 
 	"github.com/stretchr/testify/require"
 
-	"cloche.example/internal/demo"
+	"cloche.example/examples/internal/plan"
 	"cloche.example/internal/golden"
 	"cloche.example/internal/year"
 )
@@ -24,7 +25,7 @@ func with(stdin string) golden.Run {
 func TestDemo(t *testing.T) {
 	out := golden.Print(t, with(""))
 	golden.Equal(t, "demo.txt", out)
-	require.Contains(t, strings.Join(strings.Fields(out), " "), demo.Note)
+	require.Contains(t, strings.Join(strings.Fields(out), " "), plan.Demo().Note)
 	require.Contains(t, out, "not a safety assessment")
 }
 
@@ -42,14 +43,25 @@ func TestInventedYearLooksLikeOne(t *testing.T) {
 	require.InDelta(t, 1100, sum, 150, "kWh/m² a year, usual in central Europe; common practice, no source")
 }
 
-// Hours of 100 W/m² all day and all year: 100 x 2.016 x 0.62 µmol/(m² s) make
-// 10.8 mol/(m² d); 6.2 to 17 are missing, 8.62 h at 200 µmol/(m² s).
+// Hours of 100 W/m² all day and all year: 100 µmol/J times the share that comes
+// in, and what is missing of 17 at 200 µmol/(m² s).
 func TestYearFromAFile(t *testing.T) {
 	hours := strings.Repeat("100\n", 8760)
-	out := golden.Print(t, with("# W/m²\n"+hours), "-global", "-")
-	require.NotContains(t, out, "invented")
-	require.Regexp(t, `50 % of the days have less daylight than\s+10.80  mol`, out)
-	require.Regexp(t, `Lamps burn\s+3143  h`, out)
+	args := []string{"-global", "-", "-ppfd", "200", "-wanted", "17", "-per-joule", "2"}
+	out := golden.Print(t, with("# W/m²\n"+hours), args...)
+	require.NotContains(t, out, "invented year")
+	var d struct {
+		Answer struct {
+			Transmittance float64 `json:"daylight_on_bed_over_outside_fraction"`
+			Burn          float64 `json:"lamps_h"`
+			Months        []found `json:"months"`
+		} `json:"answer"`
+	}
+	require.NoError(t, json.Unmarshal([]byte(golden.Print(t, with(hours), append(args, "-json")...)), &d))
+	require.Len(t, d.Answer.Months, 12)
+	daylight := 100 * 2 * d.Answer.Transmittance * 86400 / 1e6
+	require.InDelta(t, 31*daylight, d.Answer.Months[0].Daylight, 1e-6)
+	require.InDelta(t, 365*(17-daylight)*1e6/200/3600, d.Answer.Burn, 1)
 }
 
 func TestWrongInputIsOneLine(t *testing.T) {
@@ -58,21 +70,17 @@ func TestWrongInputIsOneLine(t *testing.T) {
 		args []string
 	}{
 		{`no crop "mandrake"; there are: "lettuce"`, []string{"-crop", "mandrake"}},
-		{"Target is NaN", []string{"-target", "NaN"}},
-		{"Target is 90, allowed 0 to 80", []string{"-target", "90"}},
-		{"Transmittance is 62", []string{"-transmittance", "62"}},
-		{"PPFD is -1", []string{"-ppfd", "-1", "-from", "30"}},
-		{"from is 30", []string{"-ppfd", "-1", "-from", "30"}},
-		{"until is -4", []string{"-from", "20", "-until", "-4"}},
-		{"efficacy 0", []string{"-efficacy", "0"}},
-		{"on-bed 85", []string{"-on-bed", "85"}},
-		{"area is 0", []string{"-area", "0"}},
-		{"price is NaN", []string{"-price", "NaN"}},
+		{"-wanted is NaN", []string{"-wanted", "NaN"}},
+		{"-wanted is 90", []string{"-wanted", "90"}},
+		{"-ppfd -1", []string{"-ppfd", "-1"}},
+		{"-from is 30", []string{"-from", "30"}},
+		{"-photoperiod is -4", []string{"-photoperiod", "-4"}},
+		{"-price is NaN", []string{"-price", "NaN"}},
 		{"nosuch", []string{"-global", "nosuch"}},
 		{"Global has 2 hours, want a whole year of 8760", []string{"-global", "-"}},
 		{`"more" is not understood`, []string{"more"}},
 		{"-x", []string{"-x"}},
-		{"PerJoule is 4.6", []string{"-per-joule", "4.6"}},
+		{"-per-joule is 4.6", []string{"-per-joule", "4.6"}},
 		{`"x.bmp": the name must end in .svg`, []string{"-figure", "x.bmp"}},
 		{"no/such", []string{"-figure", "no/such/year.svg"}},
 	} {
@@ -84,17 +92,23 @@ func TestWrongInputIsOneLine(t *testing.T) {
 	require.Contains(t, golden.Print(t, with(""), "-h"), "-off-above")
 }
 
-// The days of the report that take longer than the lamps may burn say so.
-func TestDarkDaysBeyondTheHoursAllowed(t *testing.T) {
-	require.Regexp(t, `lamps +21\.1 +h, longer than they may burn`, golden.Print(t, with("")))
-	require.Regexp(t, `lamps +- +longer than a day`, golden.Print(t, with(""), "-ppfd", "100"))
-}
-
-// Hours of the night lie across midnight.
+// Hours of the night lie across midnight: eight a day, too few for the light
+// wanted.
 func TestDarkDaysAtNight(t *testing.T) {
-	page := golden.Print(t, with(strings.Repeat("0\n", 8760)), "-global", "-", "-from", "20", "-until", "4", "-ppfd", "200")
+	page := golden.Print(t, with(strings.Repeat("0\n", 8760)), "-global", "-", "-from", "20", "-photoperiod", "8", "-ppfd", "200", "-wanted", "17")
 	require.Regexp(t, `Lamps burn +2920 +h`, page)
 	require.Regexp(t, `lamps +23\.6 +h, longer than they may burn`, page)
+	require.Contains(t, golden.Print(t, with(""), "-ppfd", "100", "-wanted", "17"), "longer than a day")
+}
+
+// Every plan that the repository holds has an answer.
+func TestPlans(t *testing.T) {
+	plans, err := filepath.Glob("../plans/*.json")
+	require.NoError(t, err)
+	require.NotEmpty(t, plans)
+	for _, file := range plans {
+		require.NotContains(t, golden.Print(t, with(""), "-plan", file), "NaN")
+	}
 }
 
 func TestPicture(t *testing.T) {
@@ -102,7 +116,7 @@ func TestPicture(t *testing.T) {
 	golden.Print(t, with(""), "-figure", file)
 	picture, err := os.ReadFile(file)
 	require.NoError(t, err)
-	for _, want := range []string{"lamps", "daylight", "wanted, 17", "Dec", "invented"} {
+	for _, want := range []string{"lamps", "daylight", "wanted, ", "Dec", "invented"} {
 		require.Contains(t, string(picture), want)
 	}
 	golden.Print(t, with(strings.Repeat("50\n", 8784)), "-global", "-", "-figure", file)
