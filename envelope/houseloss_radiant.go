@@ -174,6 +174,7 @@ func (h *House) solveEnclosure(dst *HouseLoss, k *HouseConditions, one *CoverCon
 		}
 		x := &dst.mutual[i]
 		seen := x.seen + w*(floor-dst.floor)
+		cold.slope, cold.wet = x.slope, x.wet
 		if *x = cold; seen > 0 && seen < mostSeen {
 			x.seen = seen
 		}
@@ -206,6 +207,9 @@ func (h *House) solveEnclosure(dst *HouseLoss, k *HouseConditions, one *CoverCon
 			s.uptake = m[i].uptake
 			m[i].sent = s.IrradianceIn - s.InRadiative
 			slope := s.drive.radiosity[driveRoom]
+			if round == 0 && wet == m[i].wet && m[i].slope > 0 {
+				slope = m[i].slope // of the hour before, from two rounds
+			}
 			if d := m[i].seen - m[i].seenBefore; round > 0 && wet == m[i].wet && math.Abs(d) > 1e3*mutualLimit {
 				if x := (m[i].sent - m[i].sentBefore) / d; x > 0 && x < 1 {
 					slope = x
