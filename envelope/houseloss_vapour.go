@@ -226,10 +226,10 @@ func (b *vapourSearch) solve(near float64) error {
 		if slow > 2 || !(next > b.low && next < b.high) {
 			slow = 0
 			switch {
-			case math.IsNaN(lastOff) && !math.IsNaN(b.offHigh):
-				next = b.low - b.offLow*(b.high-b.low)/(b.offHigh-b.offLow)
-			case math.IsNaN(lastOff):
+			case math.IsNaN(b.offHigh): // fog, where even this takes too little
 				next = b.high
+			case math.IsNaN(lastOff):
+				next = b.low - b.offLow*(b.high-b.low)/(b.offHigh-b.offLow)
 			default:
 				next = (b.low + b.high) / 2
 			}

@@ -107,3 +107,19 @@ func TestVapourBalanceFromNear(t *testing.T) {
 	require.InDelta(t, cold.Total, b.Total, 1e-3)
 	t.Logf("%d solutions cold, %d from near", cold.Solutions, b.Solutions)
 }
+
+// From a drier hour a house in fog is found in fog.
+func TestVapourBalanceFogFromNear(t *testing.T) {
+	h := built(t, filmHouse(t))
+	k := winterNight()
+	for _, inside := range []float64{8, 12, 15, 20, 25} {
+		var b VapourBalance
+		require.NoError(t, h.SolveVapourTo(&b, &k, VapourSources{Released: gramsPerHour(h, 10)}))
+		k.Inside, k.Outside = inside, inside-1
+		v := VapourSources{Released: gramsPerHour(h, 2000)}
+		require.NoError(t, h.SolveVapourTo(&b, &k, v))
+		require.Equal(t, 1.0, b.Humidity)
+		require.Positive(t, b.Fog)
+		require.InDelta(t, 0, b.Residual, 1e-9*v.Released)
+	}
+}
