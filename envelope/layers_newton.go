@@ -54,7 +54,6 @@ type solver struct {
 	dry    *longwave // with a dry inner face
 	wet    *longwave // with water on it
 	mixed  longwave  // with water on a share of it
-	mix    float64   // fraction of the inner face under water, where the vapour is not solved for
 	c      *constants
 	k      *CoverConditions
 	room   *roomAir

@@ -92,7 +92,7 @@ func TestSunAndDeficit(t *testing.T) {
 	}, func(in ...float64) float64 {
 		f, err := ventilation.SunAndDeficit{A: in[0], B: in[1] / 1000, Extinction: in[2], LAI: in[3]}.Solve(in[4], 1000*in[5])
 		require.NoError(t, err)
-		require.Equal(t, f.Latent, f.BySun+f.ByDeficit)
+		require.InEpsilon(t, f.Latent, f.BySun+f.ByDeficit, 1e-14)
 		return 3.6e6 * f.Transpired
 	})
 	_, err := ventilation.SunAndDeficit{A: 2, B: 25, Extinction: 2, LAI: 13}.Solve(-1, -1)

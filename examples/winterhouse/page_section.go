@@ -13,7 +13,6 @@ import (
 
 // Strokes of the drawings: vents are broad, lamps filled, ground broken.
 var (
-	wallLine  = page.Stroke{Width: 1.6}
 	ventLine  = page.Stroke{Width: 5, Color: "#1f6fb4"}
 	ductLine  = page.Stroke{Width: 1.6, Color: "#c65a11", Dash: "6 2"}
 	lampLine  = page.Stroke{Width: 1, Color: "#a87b00", Fill: "#a87b00"}
