@@ -82,7 +82,7 @@ func DefaultFloorSurface() FloorSurface {
 type Weather struct {
 	Air    psychro.State // outside air
 	Sun    float64       // W/m², 0 to 1500, on the horizontal
-	Wind   float64       // m/s, 0 to 45, at the height to which the pressure coefficients refer
+	Wind   float64       // m/s, 0 to 45, on real covers at most 40; at the height to which the pressure coefficients refer
 	Sky    float64       // °C, -100 to 80, radiant temperature of the sky; the outside air's own for no loss to the sky
 	Ground float64       // °C, -40 to 60, temperature of the ground below the floor's conductance
 
