@@ -79,7 +79,7 @@ func (r *Result) dripDecision() *Decision {
 	d := &Decision{Code: "drip", Ask: "Does the cover drip on the design night?"}
 	where, most := "", 0.0
 	for _, f := range r.Wet.Facets {
-		if f.Drips && f.Condensate > most {
+		if f.Drips && f.Condensate > most*(1+1e-6) { // of two alike the first, whatever their rounding
 			where, most = f.Name, f.Condensate
 		}
 	}
