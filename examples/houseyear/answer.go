@@ -4,6 +4,7 @@ import (
 	"context"
 	"io"
 
+	"cloche.example/examples/internal/answers"
 	"cloche.example/examples/internal/plan"
 	"cloche.example/examples/internal/weather"
 )
@@ -69,7 +70,11 @@ func solve(ctx context.Context, p plan.Filled, s *weather.Series, o options, pro
 	if err != nil {
 		return nil, err
 	}
-	y, err := h.solve(ctx)
+	var trials []answers.Change
+	if !o.bare {
+		trials = h.trials()
+	}
+	y, others, err := h.years(ctx, trials, progress)
 	if err != nil {
 		return nil, err
 	}
@@ -82,9 +87,7 @@ func solve(ctx context.Context, p plan.Filled, s *weather.Series, o options, pro
 	a.Money = h.money(&a.Account.Whole)
 	a.Amount, a.Unit = a.Account.Whole.Fuel*3.6e6*h.source.PerJ, h.source.Unit
 	if !o.bare {
-		if a.Cures, err = h.cures(ctx, a, progress); err != nil {
-			return nil, err
-		}
+		a.Cures = h.cures(a, trials, others)
 	}
 	if a.Methods, err = h.methods(a); err != nil {
 		return nil, err

@@ -54,64 +54,82 @@ func (h *house) trials() []answers.Change {
 	return append(list, vents, night)
 }
 
-// cures tries each change over the same hours, two at a time.
-func (h *house) cures(ctx context.Context, a *answer, progress io.Writer) ([]cure, error) {
-	trials := h.trials()
-	list := make([]cure, len(trials))
-	faults := make([]error, len(trials))
+// tried is what became of a change.
+type tried struct {
+	account *account
+	money   money
+	fault   error
+}
+
+// years solves the house and each of the changed houses over the same hours, two
+// at a time, and names on progress what is done.
+func (h *house) years(ctx context.Context, trials []answers.Change, progress io.Writer) (*year, []tried, error) {
+	var own *year
+	var fault error
+	list := make([]tried, len(trials))
 	next := make(chan int)
 	var all sync.WaitGroup
 	var say sync.Mutex
 	for range 2 {
-		all.Add(1)
-		go func() {
-			defer all.Done()
+		all.Go(func() {
 			for i := range next {
-				list[i], faults[i] = h.try(ctx, trials[i], a)
+				name := "the house as it is"
+				if i < 0 {
+					own, fault = h.solve(ctx)
+				} else if name = trials[i].Name; trials[i].WhyNot == "" {
+					list[i] = h.try(ctx, trials[i])
+				}
 				say.Lock()
-				fmt.Fprintf(progress, "tried: %s\n", trials[i].Name)
+				fmt.Fprintf(progress, "done: %s\n", name)
 				say.Unlock()
 			}
-		}()
+		})
 	}
-	for i := range trials {
+	for i := -1; i < len(trials); i++ {
 		next <- i
 	}
 	close(next)
 	all.Wait()
-	for _, err := range faults {
-		if err != nil {
-			return nil, err
-		}
+	if ctx.Err() != nil {
+		return nil, nil, ctx.Err()
 	}
-	return append(list, h.ridge(a)), nil
+	return own, list, fault
 }
 
-// try solves the changed house. One that cannot be computed is told as such.
-func (h *house) try(ctx context.Context, t answers.Change, a *answer) (cure, error) {
-	c := cure{Code: t.Code, Name: t.Name, WhyNot: t.WhyNot}
-	if c.WhyNot != "" {
-		return c, nil
-	}
+// try solves the changed house.
+func (h *house) try(ctx context.Context, t answers.Change) tried {
 	other, err := newHouse(&t.Plan, h.weather)
-	var y *year
-	if err == nil {
-		y, err = other.solve(ctx)
-	}
-	if ctx.Err() != nil {
-		return c, ctx.Err()
-	}
 	if err != nil {
-		c.WhyNot = "it cannot be computed: " + err.Error()
-		return c, nil
+		return tried{fault: err}
+	}
+	y, err := other.solve(ctx)
+	if err != nil {
+		return tried{fault: err}
 	}
 	b := y.account()
-	c.Cold, c.Hot, c.Humid, c.Wet, c.Dark, c.Peak = b.Whole.Cold, b.Whole.Hot, b.Whole.Humid, b.Whole.Dripping, b.Whole.Dark, b.Peak.Heat
-	if c.Code != "more_vents" {
-		c.Cost = &t.Cost
+	return tried{account: b, money: other.money(&b.Whole)}
+}
+
+// cures compares each change with the house as it is. One that cannot be computed
+// is told as such.
+func (h *house) cures(a *answer, trials []answers.Change, list []tried) (cures []cure) {
+	for i, t := range trials {
+		c := cure{Code: t.Code, Name: t.Name, WhyNot: t.WhyNot}
+		switch {
+		case c.WhyNot != "":
+		case list[i].fault != nil:
+			c.WhyNot = "it cannot be computed: " + list[i].fault.Error()
+		default:
+			b := list[i].account
+			c.Cold, c.Hot, c.Humid, c.Wet, c.Dark, c.Peak = b.Whole.Cold, b.Whole.Hot, b.Whole.Humid, b.Whole.Dripping, b.Whole.Dark, b.Peak.Heat
+			if c.Code != "more_vents" {
+				c.Cost = &t.Cost
+			}
+			c.saved(h, a, a.Account.Whole.Heater-b.Whole.Heater, a.Money.Total-list[i].money.Total)
+		}
+		cures = append(cures, c)
 	}
-	c.saved(h, a, a.Account.Whole.Heater-b.Whole.Heater, a.Money.Total-other.money(&b.Whole).Total)
-	return c, nil
+	return append(cures, h.ridge(a))
 }
 
 func (c *cure) saved(h *house, a *answer, heat, money float64) {

@@ -24,8 +24,7 @@ import (
 
 func main() { os.Exit(run(os.Args[1:], os.Stdin, os.Stdout, os.Stderr)) }
 
-// run is main with its streams; the result is the exit status. Progress goes to
-// problems while changes are tried.
+// run is main with its streams; the result is the exit status.
 func run(args []string, in io.Reader, out, problems io.Writer) int {
 	f := program.New("houseyear", "houseyear solves the house of a plan hour by hour on real weather.")
 	f.Between = "\n  "
@@ -41,7 +40,7 @@ func run(args []string, in io.Reader, out, problems io.Writer) int {
 	f.BoolVar(&o.lines, "lines", false, "read a plan a line from standard input, or with -plan a change to that plan a line, and print a result a line, under one weather and with no changes tried")
 	ctx, stop := signal.NotifyContext(context.Background(), os.Interrupt)
 	defer stop()
-	return f.Run(args, out, problems, func() (io.WriterTo, error) { return o.answer(ctx, in, problems) })
+	return f.Run(args, out, problems, func() (io.WriterTo, error) { return o.answer(ctx, in, program.Progress(problems)) })
 }
 
 func (o options) answer(ctx context.Context, in io.Reader, progress io.Writer) (io.WriterTo, error) {
