@@ -2,5 +2,8 @@ package figures
 
 // ventFigures are those of package ventilation.
 func ventFigures() []Figure {
-	return []Figure{twoLevelStack(), windAndStack(), hingedVent(), lobbyZones(), pads(), shadePlaces(), doorAndLobby(), grassDay(), carbonDioxide()}
+	return []Figure{
+		twoLevelStack(), windAndStack(), hingedVent(), lobbyZones(), windExposure(), ventsAtOneLevel(), insectScreen(), openedAgainstTheWind(), dugInHouse(), coldAirOnTheCrop(),
+		pads(), shadePlaces(), doorAndLobby(), grassDay(), carbonDioxide(),
+	}
 }

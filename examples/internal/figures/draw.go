@@ -59,6 +59,7 @@ type chart struct {
 	x, y        string // axes with their units
 	curves      []curve
 	marks       []mark
+	below       []mark  // the same, their names below the dots
 	zero        bool    // the upward axis begins at zero
 	high        float64 // points; 0 for 250
 }
@@ -82,7 +83,7 @@ func (c chart) plot() (*plot.Plot, error) {
 			legend++
 		}
 	}
-	if err := addMarks(p, c.marks); err != nil {
+	if err := addMarks(p, c.marks, c.below...); err != nil {
 		return nil, fmt.Errorf("%s: %w", c.title, err)
 	}
 	if c.zero {
@@ -122,8 +123,11 @@ func charts(title, says, caption string, all ...chart) (Picture, error) {
 	return Picture{SVG: page.Chart(title, says, 420, high, plots...), Caption: caption}, nil
 }
 
-// addMarks sets a dot and a name at each place; names keep inside the plot.
-func addMarks(p *plot.Plot, marks []mark) error {
+// addMarks sets a dot and a name at each place, the name above it or, of those
+// below, below it; names keep inside the plot.
+func addMarks(p *plot.Plot, marks []mark, below ...mark) error {
+	above := len(marks)
+	marks = append(marks[:above:above], below...)
 	if len(marks) == 0 {
 		return nil
 	}
@@ -158,11 +162,11 @@ func addMarks(p *plot.Plot, marks []mark) error {
 			style.XAlign, l.Offset.X = draw.XRight, -5
 			at.x0, at.x1 = px-wide, px
 		}
-		below := py > 165
+		under := py > 165 || i >= above
 		for _, t := range taken {
-			below = below || at.x0 < t.x1 && t.x0 < at.x1 && math.Abs(at.y-t.y) < 14
+			under = under || at.x0 < t.x1 && t.x0 < at.x1 && math.Abs(at.y-t.y) < 14
 		}
-		if below && py > 14 {
+		if under && py > 14 {
 			style.YAlign, l.Offset.Y = draw.YTop, -5
 			at.y -= 14
 		}
