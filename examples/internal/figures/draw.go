@@ -59,7 +59,6 @@ type chart struct {
 	x, y        string // axes with their units
 	curves      []curve
 	marks       []mark
-	below       []mark  // the same, their names below the dots
 	zero        bool    // the upward axis begins at zero
 	high        float64 // points; 0 for 250
 }
@@ -83,7 +82,7 @@ func (c chart) plot() (*plot.Plot, error) {
 			legend++
 		}
 	}
-	if err := addMarks(p, c.marks, c.below...); err != nil {
+	if err := addDots(p, c.marks); err != nil {
 		return nil, fmt.Errorf("%s: %w", c.title, err)
 	}
 	if c.zero {
@@ -99,6 +98,9 @@ func (c chart) plot() (*plot.Plot, error) {
 	}
 	share := math.Min(0.6, 16*float64(legend)/(high-60)) // the legend stands above the curves
 	p.Y.Max += share / (1 - share) * (p.Y.Max - p.Y.Min)
+	if err := addNames(p, high-70, c.marks, c.curves); err != nil {
+		return nil, fmt.Errorf("%s: %w", c.title, err)
+	}
 	return p, nil
 }
 
@@ -123,11 +125,8 @@ func charts(title, says, caption string, all ...chart) (Picture, error) {
 	return Picture{SVG: page.Chart(title, says, 420, high, plots...), Caption: caption}, nil
 }
 
-// addMarks sets a dot and a name at each place, the name above it or, of those
-// below, below it; names keep inside the plot.
-func addMarks(p *plot.Plot, marks []mark, below ...mark) error {
-	above := len(marks)
-	marks = append(marks[:above:above], below...)
+// addDots sets a dot at each mark.
+func addDots(p *plot.Plot, marks []mark) error {
 	if len(marks) == 0 {
 		return nil
 	}
@@ -141,39 +140,94 @@ func addMarks(p *plot.Plot, marks []mark, below ...mark) error {
 	}
 	dots.GlyphStyle = draw.GlyphStyle{Color: page.PenOf(1).Color, Radius: 3.5, Shape: draw.CircleGlyph{}}
 	p.Add(dots)
-	across, up := p.X.Max-p.X.Min, p.Y.Max-p.Y.Min
-	type spot struct{ x0, x1, y float64 } // where a name stands, points
+	return nil
+}
+
+// spot is the box of a name, points from the plot's lower left corner.
+type spot struct{ x0, x1, y0, y1 float64 }
+
+func (s spot) holds(x, y float64) bool { return x > s.x0 && x < s.x1 && y > s.y0 && y < s.y1 }
+
+// addNames writes the name of each mark beside its dot, at the one of four
+// places where it meets least of the curves, the other names and the edge, on a
+// plot high points high.
+func addNames(p *plot.Plot, high float64, marks []mark, curves []curve) error {
+	const wide, line = 345.0, 12.0
+	place := func(x, y float64) (px, py float64) {
+		return wide * (x - p.X.Min) / (p.X.Max - p.X.Min), high * (y - p.Y.Min) / (p.Y.Max - p.Y.Min)
+	}
 	var taken []spot
+	for _, m := range marks {
+		px, py := place(m.x, m.y)
+		taken = append(taken, spot{px - 4, px + 4, py - 4, py + 4})
+	}
 	for i, m := range marks {
 		if m.name == "" {
 			continue
 		}
-		l, err := plotter.NewLabels(plotter.XYLabels{XYs: xy[i : i+1], Labels: []string{m.name}})
+		px, py := place(m.x, m.y)
+		long := 6.2 * float64(len([]rune(m.name)))
+		best, least := spot{}, math.Inf(1)
+		var left, under bool
+		for n := range 4 { // above and below to the right, then to the left
+			s := spot{px + 5, px + 5 + long, py + 3, py + 3 + line}
+			if n&1 == 1 {
+				s.y0, s.y1 = py-3-line, py-3
+			}
+			if n&2 == 2 {
+				s.x0, s.x1 = px-5-long, px-5
+			}
+			cost := 1e-3*float64(n) + 100*math.Max(0, s.x1-wide) + 100*math.Max(0, -s.x0) + 10*math.Max(0, -s.y0) + 10*math.Max(0, s.y1-high)
+			for k, t := range taken {
+				if k != i && s.x0 < t.x1 && t.x0 < s.x1 && s.y0 < t.y1 && t.y0 < s.y1 {
+					cost += 50
+				}
+			}
+			for _, c := range curves {
+				cost += crossed(s, c.at, place)
+			}
+			if cost < least {
+				best, least, left, under = s, cost, n&2 == 2, n&1 == 1
+			}
+		}
+		taken = append(taken, best)
+		l, err := plotter.NewLabels(plotter.XYLabels{XYs: plotter.XYs{{X: m.x, Y: m.y}}, Labels: []string{m.name}})
 		if err != nil {
 			return err
 		}
 		style := &l.TextStyle[0]
 		style.Font = font.Font{Typeface: "Liberation", Variant: "Sans", Size: 11}
 		l.Offset = vg.Point{X: 5, Y: 4}
-		wide := 6.5 * float64(len([]rune(m.name)))
-		px, py := 340*(m.x-p.X.Min)/across, 180*(m.y-p.Y.Min)/up
-		at := spot{px, px + wide, py}
-		if px+wide > 345 {
+		if left {
 			style.XAlign, l.Offset.X = draw.XRight, -5
-			at.x0, at.x1 = px-wide, px
 		}
-		under := py > 165 || i >= above
-		for _, t := range taken {
-			under = under || at.x0 < t.x1 && t.x0 < at.x1 && math.Abs(at.y-t.y) < 14
-		}
-		if under && py > 14 {
+		if under {
 			style.YAlign, l.Offset.Y = draw.YTop, -5
-			at.y -= 14
 		}
-		taken = append(taken, at)
 		p.Add(l)
 	}
 	return nil
+}
+
+// crossed tells how much of a curve runs through a name: one for each point of
+// the way.
+func crossed(s spot, at plotter.XYs, place func(x, y float64) (float64, float64)) float64 {
+	sum := 0.0
+	for i := 1; i < len(at); i++ {
+		x0, y0 := place(at[i-1].X, at[i-1].Y)
+		x1, y1 := place(at[i].X, at[i].Y)
+		if max(x0, x1) < s.x0 || min(x0, x1) > s.x1 || max(y0, y1) < s.y0 || min(y0, y1) > s.y1 {
+			continue
+		}
+		n := 1 + int(math.Hypot(x1-x0, y1-y0))
+		for k := range n {
+			f := (float64(k) + 0.5) / float64(n)
+			if s.holds(x0+f*(x1-x0), y0+f*(y1-y0)) {
+				sum += math.Hypot(x1-x0, y1-y0) / float64(n)
+			}
+		}
+	}
+	return sum
 }
 
 // bar is one bar of a picture; a negative value reaches to the left.

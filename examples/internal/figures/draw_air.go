@@ -34,6 +34,7 @@ func airChart(title, says, caption string, p float64, path ...airPoint) (Picture
 	margin := math.Max(3, 0.15*(high-low))
 	low, high, top = low-margin, high+margin, math.Max(1300*top, 1)
 	c := page.NewPlot("temperature, °C", "humidity ratio, g/kg")
+	var others []curve
 	grey, last := color.RGBA{0x8a, 0x8a, 0x86, 0xff}, math.Inf(1)
 	for _, rh := range []float64{1, 0.8, 0.6, 0.4, 0.2} {
 		at := along(low, high, 120, func(t float64) float64 {
@@ -46,6 +47,7 @@ func airChart(title, says, caption string, p float64, path ...airPoint) (Picture
 		if len(at) < 2 {
 			continue
 		}
+		others = append(others, curve{"", at})
 		line, err := plotter.NewLine(at)
 		if err != nil {
 			return Picture{}, err
@@ -90,7 +92,11 @@ func airChart(title, says, caption string, p float64, path ...airPoint) (Picture
 	line.Width, line.Color = 2, page.PenOf(0).Color
 	c.Add(line)
 	c.X.Min, c.X.Max, c.Y.Min, c.Y.Max = low, high, 0, top
-	if err := addMarks(c, marks); err != nil {
+	if err := addDots(c, marks); err != nil {
+		return Picture{}, err
+	}
+	c.X.Min, c.X.Max, c.Y.Min, c.Y.Max = low, high, 0, top
+	if err := addNames(c, 210, marks, append(others, curve{"", way}, curve{"", way})); err != nil {
 		return Picture{}, err
 	}
 	c.X.Min, c.X.Max, c.Y.Min, c.Y.Max = low, high, 0, top

@@ -62,7 +62,6 @@ func solveWindExposure(v []float64) (r Result, err error) {
 	r.Picture, err = chart{title: "Pressure coefficient of a wall against the wind's angle", says: "Two curves that fall from pressure to suction as the wall turns out of the wind, with the two long walls marked on the table's.", x: "wind to the wall's normal, degree", y: "pressure coefficient", curves: []curve{
 		{"table, a house as long as wide", along(0, 180, 36, table)},
 		{"fit for a wall twice the gable, bare site", along(0, 180, 90, fit)},
-		{"", straight(0, 0, 180, 0)},
-	}, below: marks}.picture("0 is the wind square on the wall, 180 the wall in the lee. Above the line the wind presses, below it sucks.")
+	}, marks: marks}.picture("0 is the wind square on the wall, 180 the wall in the lee. Above zero the wind presses, below it sucks.")
 	return r, err
 }

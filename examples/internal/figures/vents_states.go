@@ -44,7 +44,7 @@ func solveOpenedAgainstTheWind(v []float64) (r Result, err error) {
 		return r, err
 	}
 	r.Steps = []Step{{Says: "What warms the air.", Formula: "Q_s = (1 - f) Q", Values: numbers{"f": v[1], "Q": v[0]}, Value: states[0].Sensible / 1000, Unit: "kW"}}
-	var marks, stable []mark
+	var marks []mark
 	most := 0.0
 	for _, s := range states {
 		way := "in at the side"
@@ -53,12 +53,10 @@ func solveOpenedAgainstTheWind(v []float64) (r Result, err error) {
 		}
 		r.Lines = append(r.Lines, fmt.Sprintf("%+.2f K  %.3f kg/s %s  stable %v", s.Rise, s.Air.Flow, way, s.Stable))
 		kind := "stable"
-		if at := (mark{kind, s.Rise, s.ByAir / 1000}); s.Stable {
-			stable = append(stable, at)
-		} else {
-			kind, at.name = "unstable", "unstable"
-			marks = append(marks, at)
+		if !s.Stable {
+			kind = "unstable"
 		}
+		marks = append(marks, mark{kind, s.Rise, s.ByAir / 1000})
 		r.Steps = append(r.Steps, Step{Says: "Where the air, " + way + ", carries just that: " + kind + ".", Formula: "Q_a = m 1.006 ΔT", Values: numbers{"m": s.Air.Flow, "ΔT": s.Rise}, Value: s.ByAir / 1000, Unit: "kW"})
 		most = max(most, s.Rise)
 	}
@@ -85,6 +83,6 @@ func solveOpenedAgainstTheWind(v []float64) (r Result, err error) {
 	}
 	r.Picture, err = chart{title: "Heat that the air carries, against the rise", says: "A curve that rises, falls to nothing where the wind holds the stack in balance, and rises again; a level line of the heat crosses it at each state.", x: "inside over outside, K", y: "heat, kW", zero: true, curves: []curve{
 		{"carried, in at the ridge", above}, {"carried, in at the side", below}, {"set free", straight(0, states[0].Sensible/1000, 1.35*most, states[0].Sensible/1000)},
-	}, marks: marks, below: stable}.picture("A state stands where the curve meets the line. Where the curve falls with the rise a little warmth makes more: that state does not hold.")
+	}, marks: marks}.picture("A state stands where the curve meets the line. Where the curve falls with the rise a little warmth makes more: that state does not hold.")
 	return r, err
 }
