@@ -97,6 +97,9 @@ func solve(ctx context.Context, p plan.Filled, s *weather.Series, o options, pro
 	}
 	a.Decisions = a.decide()
 	a.Notes = append(leftOut(&p.Plan), s.Account.Lines()...)
+	if !s.SiteInFile {
+		a.Notes = append(a.Notes, "the weather file names no site: it is taken to be that of the plan")
+	}
 	return a, nil
 }
 

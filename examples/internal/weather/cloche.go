@@ -18,6 +18,7 @@ var clocheColumns = []header{
 	{"relative_humidity_percent", humidity, 0.01, "%"},
 	{"pressure_pa", pressure, 1, "Pa"},
 	{"wind_m_s", wind, 1, "m/s"},
+	{"wind_from_deg", windFrom, 1, "degree"},
 	{"global_w_m2", global, 1, "W/m²"},
 	{"direct_w_m2", direct, 1, "W/m²"},
 	{"diffuse_w_m2", diffuse, 1, "W/m²"},

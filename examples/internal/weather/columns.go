@@ -17,6 +17,7 @@ const (
 	humidity // over liquid water
 	pressure
 	wind
+	windFrom
 	global
 	direct
 	diffuse
@@ -34,6 +35,7 @@ var ranges = [columns]domain.Range{
 	humidity:    {Min: domain.MoreThan(0), Max: 1, Unit: "fraction"},
 	pressure:    {Min: 30e3, Max: 110e3, Unit: "Pa"},
 	wind:        {Min: 0, Max: 75, Unit: "m/s"},
+	windFrom:    {Min: 0, Max: 360, Unit: "degree"},
 	global:      {Min: 0, Max: 1500, Unit: "W/m²"},
 	direct:      {Min: 0, Max: 1420, Unit: "W/m²", Source: "1,412 W/m² outside the atmosphere"},
 	diffuse:     {Min: 0, Max: 1000, Unit: "W/m²"},

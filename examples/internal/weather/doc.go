@@ -37,6 +37,7 @@
 //	cloud                      fraction of the sky hidden by clouds;
 //	cloud_percent              or in per cent
 //	wind_m_s                   m/s
+//	wind_from_deg              degree clockwise from north, whence it blows
 //	pressure_pa                Pa at the site
 //
 // Without a column for time the file has 8,760 or 8,784 hours from 1 January.
@@ -47,6 +48,12 @@
 // named by their end; radiation is the sum of the hour, all else is read at its
 // end. The state of an hour here is the mean of the readings at its two ends.
 // Cloud is the opaque cover.
+//
+// An excerpt of TMY3: the same columns under the names month, day, hour_ending,
+// dry_bulb_c, dew_point_c, relative_humidity_pct, pressure_mbar, wind_m_s,
+// wind_from_deg, global_horizontal_w_m2, direct_normal_w_m2,
+// diffuse_horizontal_w_m2, total_cloud_tenths and opaque_cloud_tenths, as far as
+// they are there; without a site.
 //
 // The CSV of a typical year from PVGIS of the European Commission's Joint
 // Research Centre: stamps in UTC, state read at the stamp, radiation for the

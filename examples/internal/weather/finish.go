@@ -51,6 +51,7 @@ func finish(t *table, o Options, f *faults) (*Series, error) {
 			a.FilledHours++
 		}
 	}
+	t.turns(t.col[windFrom], t.col[wind])
 	for _, c := range []column{temperature, dewPoint, pressure, wind, cloud} {
 		t.means(t.col[c])
 	}
@@ -133,6 +134,9 @@ func (s *Series) columns(t *table) {
 	s.Global, s.Direct, s.Diffuse, s.Sky = t.col[global], t.col[direct], t.col[diffuse], t.col[sky]
 	if t.headers[wind] != "" {
 		s.Wind = t.col[wind]
+	}
+	if t.headers[windFrom] != "" && t.headers[wind] != "" {
+		s.WindFrom = t.col[windFrom]
 	}
 	if t.headers[cloud] != "" {
 		s.Cloud = t.col[cloud]

@@ -18,6 +18,7 @@ var seeds = []string{
 		"01/01/1988,12:00,261,3,260,10,11.7,10.6,93,992,5.2\n01/01/1988,13:00,155,0,155,10,11.7,-9900,93,992,5.2\n",
 	"Latitude (decimal degrees): 45.000\nLongitude (decimal degrees): 8.000\nElevation (m): 250.0\nIrradiance Time Offset (h): 0.1761\nmonth,year\n1,2018\n" +
 		"time(UTC),T2m,RH,G(h),Gb(n),Gd(h),IR(h),WS10m,WD10m,SP\n20180101:1000,1.27,95.75,132.0,38.3,119.2,286.2,1.24,232.0,99580.0\n20180101:1100,2.97,85.7,112.0,6.5,109.6,275.4,1.59,228.0,99540.0\n\nT2m: notes\n",
+	"month,day,hour_ending,dry_bulb_c,dew_point_c,wind_m_s,wind_from_deg,global_horizontal_w_m2\n1,1,1,3,1,2,350,0\n1,1,2,3,1,2,-9900,0\n1,1,3,3,1,0,10,0\n",
 	"\x1f\x8b", "# a: b", "Latitude (decimal degrees)", "",
 }
 
@@ -62,6 +63,9 @@ func FuzzRead(f *testing.F) {
 		for i := range n {
 			require.True(t, math.IsNaN(s.Sky[i]) || s.Sky[i] >= 50 && s.Sky[i] <= 600)
 			require.LessOrEqual(t, s.DewPoint[i], s.Temperature[i])
+			if s.WindFrom != nil {
+				require.True(t, math.IsNaN(s.WindFrom[i]) || s.WindFrom[i] >= 0 && s.WindFrom[i] <= 360)
+			}
 			if i > 0 && !s.Account.LeapDayLeftOut {
 				require.Equal(t, int64(hour), s.Time[i].Unix()-s.Time[i-1].Unix())
 			}

@@ -17,6 +17,7 @@ var pvgisColumns = []header{
 	{"Gd(h)", diffuse, 1, "W/m²"},
 	{"IR(h)", sky, 1, "W/m²"},
 	{"WS10m", wind, 1, "m/s"},
+	{"WD10m", windFrom, 1, "degree"},
 	{"SP", pressure, 1, "Pa"},
 }
 

@@ -99,7 +99,7 @@ const (
 )
 
 var errUnknown = errors.New("this is no weather file known here; known are Cloche's own CSV (a line with the names of the columns, such as time,temperature_c,relative_humidity,global_w_m2), " +
-	"TMY3 (second line \"Date (MM/DD/YYYY),Time (HH:MM),...\") and the PVGIS typical year as CSV (first line \"Latitude (decimal degrees): ...\")")
+	"TMY3 (second line \"Date (MM/DD/YYYY),Time (HH:MM),...\", or an excerpt with the columns month,day,hour_ending,dry_bulb_c,...) and the PVGIS typical year as CSV (first line \"Latitude (decimal degrees): ...\")")
 
 // parse goes through the lines.
 func parse(r io.Reader, f *faults) (*table, error) {
@@ -129,6 +129,8 @@ func parse(r io.Reader, f *faults) (*table, error) {
 			continue
 		case first == nil && isPVGIS(line.Text):
 			p = newPVGIS(f)
+		case first == nil && isExcerpt(line.Text):
+			p = newExcerpt(f)
 		case first == nil && isCloche(line.Text):
 			p = newCloche(f)
 		case first == nil:

@@ -52,6 +52,7 @@ type Series struct {
 	RelativeHumidity []float64   // fraction, over ice below freezing
 	Pressure         []float64   // Pa
 	Wind             []float64   // m/s; nil if the file has none
+	WindFrom         []float64   // degree clockwise from north, whence it blows; NaN where unknown, nil if the file has none
 	Global           []float64   // W/m² on the horizontal
 	Direct           []float64   // W/m² across the beam
 	Diffuse          []float64   // W/m² from the sky on the horizontal

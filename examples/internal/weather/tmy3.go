@@ -16,6 +16,7 @@ var tmy3Columns = []header{
 	{"RHum (%)", humidity, 0.01, "%"},
 	{"Pressure (mbar)", pressure, 100, "mbar"},
 	{"Wspd (m/s)", wind, 1, "m/s"},
+	{"Wdir (degrees)", windFrom, 1, "degree"},
 	{"GHI (W/m^2)", global, 1, "W/m²"},
 	{"DNI (W/m^2)", direct, 1, "W/m²"},
 	{"DHI (W/m^2)", diffuse, 1, "W/m²"},

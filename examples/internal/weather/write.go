@@ -9,7 +9,7 @@ import (
 )
 
 // Write writes the series as Cloche's own CSV, which Read reads back: to
-// 0.01 °C, m/s and fraction, 0.1 W/m² and 1 Pa.
+// 0.01 °C, m/s and fraction, 0.1 W/m², 1 Pa and 1 degree.
 func Write(w io.Writer, s *Series) error {
 	out := bufio.NewWriter(w)
 	fmt.Fprintln(out, "# Cloche weather 1")
@@ -31,7 +31,7 @@ func Write(w io.Writer, s *Series) error {
 		places float64 // ten to the power of the digits kept
 	}{
 		{"temperature_c", s.Temperature, 100}, {"dew_point_c", s.DewPoint, 100}, {"pressure_pa", s.Pressure, 1},
-		{"wind_m_s", s.Wind, 100}, {"global_w_m2", s.Global, 10}, {"direct_w_m2", s.Direct, 10},
+		{"wind_m_s", s.Wind, 100}, {"wind_from_deg", s.WindFrom, 1}, {"global_w_m2", s.Global, 10}, {"direct_w_m2", s.Direct, 10},
 		{"diffuse_w_m2", s.Diffuse, 10}, {"sky_w_m2", s.Sky, 10}, {"cloud", s.Cloud, 100},
 	}
 	out.WriteString("time")
