@@ -2,75 +2,65 @@ package main
 
 import (
 	"fmt"
-	"image/color"
+	"io"
 
 	"gonum.org/v1/plot"
 	"gonum.org/v1/plot/plotter"
-	"gonum.org/v1/plot/plotutil"
 	"gonum.org/v1/plot/vg"
-	"gonum.org/v1/plot/vg/draw"
-	_ "gonum.org/v1/plot/vg/vgimg" // .png
-	_ "gonum.org/v1/plot/vg/vgpdf" // .pdf
-	_ "gonum.org/v1/plot/vg/vgsvg" // .svg
 
-	"cloche.example/internal/program"
+	"cloche.example/examples/internal/frame"
 )
 
-// figure writes the day's temperatures above its openings.
-func figure(file string, c choice, r result) error {
-	format, err := program.PictureFormat(file)
-	if err != nil {
-		return err
-	}
+// draw shows the day's temperatures above its openings.
+func (d *day) draw(format string) (io.WriterTo, error) {
 	warm, vents := plot.New(), plot.New()
-	warm.Title.Text = "A clear summer day, vents by hand and automatic"
-	warm.Y.Label.Text, vents.Y.Label.Text = "air, °C", "opening"
+	warm.Title.Text = "A clear summer day: " + d.plan.Name
+	warm.Y.Label.Text, vents.Y.Label.Text = "air, °C", "opening, fraction"
 	vents.X.Label.Text = "hour"
-	vents.Y.Min, vents.Y.Max = 0, 1
 	for _, p := range []*plot.Plot{warm, vents} {
 		p.Add(plotter.NewGrid())
-		p.Legend.Top, p.Legend.Left = true, true
-		p.X.Min, p.X.Max = 0, 24
 		p.X.Tick.Marker = plot.ConstantTicks(ticks())
 	}
-	err = add(warm, "outside", color.Gray{Y: 110}, []vg.Length{vg.Points(2), vg.Points(2)}, c, len(r.steps), func(i int) float64 { return r.steps[i].Weather.Air.Temperature() })
-	for k, d := range r.courses {
-		if err != nil {
-			return err
+	if err := frame.Line(warm, 5, "outside", d.line(func(i int) float64 { return d.steps[i].Weather.Air.Temperature() })); err != nil {
+		return nil, err
+	}
+	for k, c := range d.courses {
+		if err := frame.Line(warm, k, c.name, d.line(func(i int) float64 { return c.Points[i].State.Temperature })); err != nil {
+			return nil, err
 		}
-		if err = add(warm, d.name, plotutil.Color(k), nil, c, len(d.Points), func(i int) float64 { return d.Points[i].State.Temperature }); err == nil && k < 2 {
-			err = add(vents, d.name, plotutil.Color(k), nil, c, len(d.Points), func(i int) float64 { return d.Points[i].Position.Opening })
+		if k == wideOpen {
+			continue
+		}
+		if err := frame.Line(vents, k, c.name, d.stairs(func(i int) float64 { return c.Points[i].Position.Opening })); err != nil {
+			return nil, err
 		}
 	}
-	if err != nil {
-		return err
+	vents.Y.Min, vents.Y.Max = 0, 1
+	for _, p := range []*plot.Plot{warm, vents} {
+		p.X.Min, p.X.Max = 0, 24
+		p.Legend.Top, p.Legend.Left = true, true
+		p.Y.Max += 0.45 * (p.Y.Max - p.Y.Min) // room for the legend
 	}
-	page, err := draw.NewFormattedCanvas(18*vg.Centimeter, 18*vg.Centimeter, format)
-	if err != nil {
-		return err
-	}
-	plots := [][]*plot.Plot{{warm}, {vents}}
-	parts := plot.Align(plots, draw.Tiles{Rows: 2, Cols: 1, PadY: vg.Points(12), PadTop: vg.Points(6), PadRight: vg.Points(12), PadLeft: vg.Points(4), PadBottom: vg.Points(4)}, draw.New(page))
-	for i := range plots {
-		plots[i][0].Draw(parts[i][0])
-	}
-	return program.WritePicture(file, page)
+	vents.Y.Tick.Marker = plot.ConstantTicks{{Value: 0, Label: "0"}, {Value: 0.25}, {Value: 0.5, Label: "0.5"}, {Value: 0.75}, {Value: 1, Label: "1"}}
+	return frame.Plots(format, 18*vg.Centimeter, 18*vg.Centimeter, warm, vents)
 }
 
-// add draws n values at the middles of the steps.
-func add(p *plot.Plot, name string, c color.Color, dash []vg.Length, day choice, n int, value func(int) float64) error {
-	xy := make(plotter.XYs, n)
+// line stands at the middles of the steps.
+func (d *day) line(value func(int) float64) plotter.XYs {
+	xy := make(plotter.XYs, len(d.steps))
 	for i := range xy {
-		xy[i].X, xy[i].Y = (float64(i)+0.5)*day.step.Hours(), value(i)
+		xy[i].X, xy[i].Y = (float64(i)+0.5)*d.step.Hours(), value(i)
 	}
-	line, err := plotter.NewLine(xy)
-	if err != nil {
-		return err
+	return xy
+}
+
+// stairs hold their value from the start of a step to its end.
+func (d *day) stairs(value func(int) float64) (xy plotter.XYs) {
+	for i := range d.steps {
+		v, h := value(i), d.step.Hours()
+		xy = append(xy, plotter.XY{X: float64(i) * h, Y: v}, plotter.XY{X: float64(i+1) * h, Y: v})
 	}
-	line.Color, line.Dashes, line.Width = c, dash, vg.Points(1.5)
-	p.Add(line)
-	p.Legend.Add(name, line)
-	return nil
+	return xy
 }
 
 // ticks stand every three hours.

@@ -1,62 +1,17 @@
 package main
 
 import (
+	"context"
 	"errors"
 	"fmt"
 	"math"
 	"time"
 
-	"cloche.example/envelope"
-	"cloche.example/internal/demo"
+	"cloche.example/examples/internal/answers"
+	"cloche.example/examples/internal/fromplan"
+	"cloche.example/internal/program"
 	"cloche.example/ventilation"
 )
-
-// The vents of the demo house, invented with it.
-const (
-	rollLength = 12.0 // m, each side wall's film that rolls up
-	rollHeight = 0.7  // m, rolled up
-	rollMiddle = 0.75 // m above grade
-	flapLength = 12.0 // m, of the ridge vent, on the lee slope
-	flapDepth  = 0.8  // m
-	flapAngle  = 40.0 // degree
-	sharpEdge  = 0.62 // dimensionless, discharge of a sharp-edged hole
-	windAngle  = 30.0 // degree, between the wind and the normal of the windward eaves
-	leakFlow   = 0.02 // m³/s at 1 Pa, gaps of the cover
-	leakPower  = 0.65 // dimensionless
-)
-
-// climate returns the demo house with its vents wide open at an opening of 1.
-func (c choice) climate() (*ventilation.Climate, error) {
-	form := envelope.DefaultForm()
-	form.Span, form.Length, form.Azimuth, form.Depth = demo.Span, demo.Length, demo.Azimuth, demo.Depth
-	form.Eave, form.Ridge = demo.EaveHeight, demo.RidgeHeight
-	shape, err := envelope.NewShape(form)
-	if err != nil {
-		return nil, err
-	}
-	const shelter = ventilation.SemiSheltered
-	side := func(name string, angle float64) ventilation.Opening {
-		return ventilation.Opening{
-			Name: name, Height: rollMiddle, Vertical: rollHeight, Area: rollLength * rollHeight,
-			Discharge: sharpEdge, PressureCoefficient: shelter.Coefficient(ventilation.WindFaceWall, angle),
-		}
-	}
-	pitch := math.Atan2(demo.RidgeHeight-demo.EaveHeight, demo.Span/2) * 180 / math.Pi
-	ridge, err := ventilation.RidgeVent{Length: flapLength, Depth: flapDepth, Pitch: pitch, Ridge: demo.RidgeHeight, Angle: flapAngle}.
-		Opening(ventilation.FlapGeometry, sharpEdge, shelter.Coefficient(ventilation.WindFaceMidRoof, 180-windAngle))
-	if err != nil {
-		return nil, err
-	}
-	openings := []ventilation.Opening{side("windward wall", windAngle), side("lee wall", 180-windAngle), ridge}
-	network, err := ventilation.NewNetwork(openings, []ventilation.Leak{{Name: "gaps", Height: 1.5, Flow: leakFlow, Exponent: leakPower, PressureCoefficient: -0.2}}, nil)
-	if err != nil {
-		return nil, err
-	}
-	return ventilation.NewClimate(ventilation.ClimateHouse{
-		FloorArea: shape.FloorArea, Volume: shape.Volume,
-		Cover: ventilation.DefaultSimpleCover(shape.CoverArea), Floor: ventilation.DefaultFloorSurface(), Crop: ventilation.DefaultCanopy(c.lai), Air: network,
-	})
-}
 
 // course is one way to run the vents.
 type course struct {
@@ -64,44 +19,94 @@ type course struct {
 	ventilation.DayCourse
 }
 
-// result is what the report prints.
-type result struct {
+// The courses by index.
+const (
+	byHand = iota
+	automatic
+	wideOpen
+)
+
+// day is what the report prints.
+type day struct {
+	choice
+	house   *answers.House
 	climate *ventilation.Climate
 	steps   []ventilation.DayStep
 	courses []course // by hand, automatic, wide open
+	openBy  float64  // h, start of the step in which a shut house first asks for air; NaN for none
 }
 
-// compute runs the day three times.
-func compute(c choice) (r result, err error) {
-	err = c.rule.Check()
-	if err != nil {
-		err = fmt.Errorf("automatic: %w", err)
+// watched are vents that stop at an interrupt and tell how far the day is.
+type watched struct {
+	ventilation.Vents
+	ctx  context.Context
+	tell func(at time.Duration)
+}
+
+func (w watched) Stand(m ventilation.VentMoment) (ventilation.Position, error) {
+	if err := w.ctx.Err(); err != nil {
+		return ventilation.Position{}, err
 	}
-	if err = errors.Join(c.check(), err); err != nil {
-		return r, err
+	w.tell(m.Time)
+	return w.Vents.Stand(m)
+}
+
+// compute runs the day with the vents by hand, automatic, and wide open.
+func compute(ctx context.Context, c choice, progress *program.Meter) (*day, error) {
+	d := &day{choice: c}
+	var err error
+	if d.house, err = answers.NewHouse(c.plan); err != nil {
+		return nil, err
 	}
-	if r.climate, err = c.climate(); err != nil {
-		return r, err
+	if d.climate, err = d.house.Climate(false); err != nil {
+		return nil, err
 	}
-	if r.steps, err = c.day(r.climate); err != nil {
-		return r, err
+	if d.steps, err = c.steps(d.house); err != nil {
+		return nil, err
 	}
 	hours := func(h float64) time.Duration { return time.Duration(h * float64(time.Hour)) }
 	limits := ventilation.DefaultDayLimits()
-	limits.Temperature = c.limit
-	for _, k := range []struct {
+	limits.Temperature = c.plan.SetPoints.Limits.Hot
+	v := c.plan.VentControl
+	ways := []struct {
 		name  string
 		vents ventilation.Vents
 	}{
-		{"by hand", ventilation.Schedule{{At: hours(c.open), Opening: c.hand}, {At: hours(c.shut)}}},
-		{"automatic", c.rule},
+		{"by hand", ventilation.Schedule{{At: hours(v.HandFrom), Opening: v.Hand}, {At: hours(v.HandUntil)}}},
+		{"automatic", fromplan.VentRule(c.plan, c.plan.SetPoints.Day.VentTemperature)},
 		{"wide open", ventilation.Schedule{{Opening: 1}}},
-	} {
-		d, err := r.climate.Day(r.steps, c.step, k.vents, limits)
-		if err != nil {
-			return r, fmt.Errorf("%s: %w", k.name, err)
-		}
-		r.courses = append(r.courses, course{k.name, d})
 	}
-	return r, nil
+	for i, k := range ways {
+		tell := func(at time.Duration) { progress.At((float64(i) + at.Hours()/24) / float64(len(ways))) }
+		dayCourse, err := d.climate.Day(d.steps, c.step, watched{k.vents, ctx, tell}, limits)
+		if ctx.Err() != nil {
+			return nil, ctx.Err()
+		}
+		if err != nil {
+			return nil, fmt.Errorf("vents %s: %w", k.name, err)
+		}
+		if len(c.plan.VentFans) > 0 {
+			if err := d.blow(&dayCourse, limits); err != nil {
+				return nil, fmt.Errorf("fans, vents %s: %w", k.name, err)
+			}
+		}
+		d.courses = append(d.courses, course{k.name, dayCourse})
+	}
+	return d, d.shut()
+}
+
+// shut finds when the house with its vents shut first asks for air.
+func (d *day) shut() error {
+	d.openBy = math.NaN()
+	for i, step := range d.steps {
+		s, err := d.climate.Solve(step.Weather, step.Setting)
+		if err != nil && !errors.Is(err, ventilation.ErrNoSolution) {
+			return fmt.Errorf("vents shut: %w", err)
+		}
+		if err != nil || s.Temperature > d.plan.SetPoints.Day.VentTemperature { // without a solution it would pass 80 °C
+			d.openBy = float64(i) * d.step.Hours()
+			return nil
+		}
+	}
+	return nil
 }

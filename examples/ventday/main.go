@@ -1,72 +1,82 @@
-// Command ventday runs the demo house through an invented clear summer day,
-// hour by hour: vents opened and shut by hand twice a day beside vents that
-// follow the temperature, with wind and rain limits.
+// Command ventday runs a plan's house through a clear summer day, hour by hour:
+// vents opened and shut by hand twice a day beside vents that follow the
+// temperature, with wind and rain limits.
 //
 //	go run ./examples/ventday
-//	go run ./examples/ventday -shade 0.4 -fog 150 -figure day.svg
+//	go run ./examples/ventday -plan house.json -figure day.svg
+//	go run ./examples/ventday -shade-transmittance 0.6 -fog 150
 //	go run ./examples/ventday -squall 15 -step 10m
 package main
 
 import (
+	"context"
+	"errors"
+	"fmt"
 	"io"
 	"os"
-	"strings"
 	"time"
 
+	"cloche.example/examples/internal/frame"
+	"cloche.example/examples/internal/fromplan"
+	"cloche.example/examples/internal/plan"
 	"cloche.example/internal/program"
-	"cloche.example/ventilation"
 )
 
-// choice is what the user may set.
+// choice is the plan with what only this program asks.
 type choice struct {
-	mean, swing, dew, wind, squall float64 // °C, K, °C, m/s, h
-	shade, fog, coolAbove          float64 // fraction, g/(m² h), W/m²
-	open, shut, hand               float64 // h, h, fraction
-	limit, lai                     float64 // °C, dimensionless
-	rule                           ventilation.OpeningRule
-	step                           time.Duration
+	plan   *plan.Plan
+	squall float64 // h; below zero for none
+	step   time.Duration
 }
 
-func main() { os.Exit(run(os.Args[1:], os.Stdout, os.Stderr)) }
+func main() { os.Exit(run(os.Args[1:], os.Stdin, os.Stdout, os.Stderr)) }
 
 // run is main with its streams; the result is the exit status.
-func run(args []string, out, problems io.Writer) int {
-	var c choice
-	rule := ventilation.DefaultOpeningRule()
-	f := program.New("ventday", "ventday runs a house through a summer day, vents by hand and automatic.")
-	f.Float64Var(&c.mean, "mean", 23, "outside air over the day, `°C`")
-	f.Float64Var(&c.swing, "swing", 7, "half the outside air's daily range, `K`")
-	f.Float64Var(&c.dew, "dew", 13, "dew point outside, `°C`")
-	f.Float64Var(&c.wind, "wind", 2.5, "top wind of the day at ridge height, `m/s`")
-	f.Float64Var(&c.squall, "squall", -1, "`hour` at which a squall with rain lasts an hour; -1 for none")
-	f.Float64Var(&c.shade, "shade", 0, "`fraction` of the sun that a screen outside keeps off")
-	f.Float64Var(&c.fog, "fog", 0, "water that fogging sprays, as far as it evaporates in the air, `g/(m² h)` of floor")
-	f.Float64Var(&c.coolAbove, "cool-above", 400, "sun outside above which shade and fog are used, `W/m²`")
-	f.Float64Var(&c.open, "open", 9, "`hour` at which the vents are opened by hand")
-	f.Float64Var(&c.shut, "shut", 19, "`hour` at which they are shut by hand")
-	f.Float64Var(&c.hand, "hand", 0.5, "`fraction` to which they are opened by hand")
-	f.Float64Var(&c.limit, "limit", 28, "inside air above which hours count as too hot, `°C`")
-	f.Float64Var(&c.lai, "lai", 2.5, "leaf area index of the crop, `dimensionless`; 0 for none")
-	f.Float64Var(&c.rule.Start, "start", rule.Start, "automatic: inside air at which the vents begin to open, `°C`")
-	f.Float64Var(&c.rule.Band, "band", rule.Band, "automatic: over how many `K` they open")
-	f.Float64Var(&c.rule.DeadBand, "dead-band", rule.DeadBand, "automatic: `fraction`; smaller moves are not made")
-	f.Float64Var(&c.rule.Step, "stops", rule.Step, "automatic: the drive stops at multiples of this `fraction`; 0 anywhere")
-	f.Float64Var(&c.rule.Least, "least", rule.Least, "automatic: `fraction` always open")
-	f.Float64Var(&c.rule.Most, "most", rule.Most, "automatic: `fraction` at most open")
-	f.Float64Var(&c.rule.WindLow, "wind-low", rule.WindLow, "automatic: wind above which the vents are lowered, `m/s`")
-	f.Float64Var(&c.rule.WindHigh, "wind-high", rule.WindHigh, "automatic: wind at which they are lowered to -wind-most, `m/s`")
-	f.Float64Var(&c.rule.WindMost, "wind-most", rule.WindMost, "automatic: `fraction` in high wind")
-	f.Float64Var(&c.rule.RainMost, "rain-most", rule.RainMost, "automatic: `fraction` in rain")
-	f.DurationVar(&c.step, "step", time.Hour, "`step`, as 1h or 10m, a part of the day")
-	file := f.String("figure", "", "draw temperatures and openings to this .svg, .png or .pdf `file`")
-	return f.Run(args, out, problems, func() (io.WriterTo, error) {
-		r, err := compute(c)
-		if err == nil && *file != "" {
-			err = figure(*file, c, r)
+func run(args []string, in io.Reader, out, problems io.Writer) int {
+	f := frame.New("ventday", "ventday runs a house through a summer day, vents by hand and automatic.", "temperatures and openings")
+	f.Figure("mean", "site.summer_day.temperature_c", "outside air, mean of the day")
+	f.Figure("swing", "site.summer_day.swing_k", "half the outside air's daily range")
+	f.Figure("dew", "site.summer_day.dew_point_c", "dew point outside")
+	f.Figure("wind", "site.summer_day.wind_m_s", "top wind of the day at ridge height")
+	f.Figure("shade-transmittance", "shade.transmittance_fraction", "sun that the shade lets through; gives the house a shade")
+	f.Figure("fog", "fog.spray_g_m2_h", "water that fog nozzles spray on each m² of floor; gives the house fog")
+	f.Figure("limit", "set_points.limits.hot_c", "inside air above which hours count as too hot")
+	f.Figure("leaf-area", "crop.leaf_area_ratio", "leaf area over floor area")
+	f.Figure("hand-from", "vent_control.hand_from_h", "hour at which the vents are opened by hand")
+	f.Figure("hand-until", "vent_control.hand_until_h", "hour at which they are shut by hand")
+	f.Figure("hand", "vent_control.hand_fraction", "how far they are opened by hand")
+	f.Figure("start", "set_points.day.vent_temperature_c", "inside air at which automatic vents begin to open")
+	f.Figure("band", "vent_control.band_k", "band over which automatic vents open")
+	squall := f.Float64("squall", -1, "`hour` at which a squall with rain lasts an hour; -1 for none")
+	step := f.Duration("step", time.Hour, "`step`, 1m to 2h, a part of the day, as 1h or 10m")
+	return f.Run(args, in, out, problems, func(ctx context.Context, p plan.Filled) (frame.Answer, error) {
+		c := choice{&p.Plan, *squall, *step}
+		if err := c.check(); err != nil {
+			return frame.Answer{}, err
 		}
+		progress := program.NewMeter(problems, "the day")
+		defer progress.Done()
+		d, err := compute(ctx, c, progress)
 		if err != nil {
-			return nil, err
+			return frame.Answer{}, err
 		}
-		return strings.NewReader(write(c, r)), nil
+		return frame.Answer{Text: d.write(), Data: d.data(), Warnings: d.warnings(), Draw: d.draw}, nil
 	})
+}
+
+// check joins the faults of what only this program asks.
+func (c choice) check() (err error) {
+	if c.step < time.Minute || c.step > 2*time.Hour || (24*time.Hour)%c.step != 0 {
+		err = fmt.Errorf("-step is %s: a part of the day, 1m to 2h", c.step)
+	}
+	if !(c.squall >= -1 && c.squall <= 23) {
+		err = errors.Join(err, fmt.Errorf("-squall is %g: an hour, 0 to 23, or -1 for none", c.squall))
+	}
+	if len(c.plan.Vents)+len(c.plan.VentFans) == 0 {
+		err = errors.Join(err, errors.New("the plan has neither vents nor vent_fans: nothing moves the air"))
+	}
+	if v := c.plan.VentControl; v.HandFrom >= v.HandUntil {
+		err = errors.Join(err, fmt.Errorf("vents opened by hand at vent_control.hand_from_h %g must be shut later, and vent_control.hand_until_h is %g", v.HandFrom, v.HandUntil))
+	}
+	return errors.Join(err, fromplan.VentRule(c.plan, c.plan.SetPoints.Day.VentTemperature).Check())
 }

@@ -1,7 +1,8 @@
 package main
 
 import (
-	"bytes"
+	"encoding/json"
+	"io"
 	"os"
 	"path/filepath"
 	"strings"
@@ -9,79 +10,136 @@ import (
 
 	"github.com/stretchr/testify/require"
 
-	"cloche.example/internal/demo"
+	"cloche.example/examples/internal/plan"
 	"cloche.example/internal/golden"
+	"cloche.example/internal/program"
+	"cloche.example/ventilation"
 )
 
+// with is the program with a standard input.
+func with(stdin string) golden.Run {
+	return func(args []string, out, problems io.Writer) int {
+		return run(args, strings.NewReader(stdin), out, problems)
+	}
+}
+
 func TestDemo(t *testing.T) {
-	out := golden.Print(t, run)
-	require.Contains(t, out, demo.Note)
+	out := golden.Print(t, with(""))
+	require.Contains(t, strings.Join(strings.Fields(out), " "), plan.Demo().Note)
 	golden.Equal(t, "demo.txt", out)
 }
 
-// figures returns a row of the summary: by hand, automatic, wide open.
-func figures(t *testing.T, label string, args ...string) []string {
+// answer is what the tests read of the JSON.
+type answer struct {
+	OpenBy *float64 `json:"shut_house_asks_for_air_from_h"`
+	Ways   []way    `json:"ways"`
+}
+
+// ways are by hand, automatic, wide open.
+func ways(t *testing.T, args ...string) answer {
 	t.Helper()
-	var out, problems bytes.Buffer
-	require.Equal(t, 0, run(args, &out, &problems), problems.String())
-	for _, line := range strings.Split(out.String(), "\n") {
-		if strings.HasPrefix(line, label) {
-			return strings.Fields(strings.TrimPrefix(line, label))
-		}
-	}
-	t.Fatalf("no line %q in\n%s", label, out.String())
-	return nil
+	var d struct{ Answer answer }
+	require.NoError(t, json.Unmarshal([]byte(golden.Print(t, with(""), append(args, "-json")...)), &d))
+	require.Len(t, d.Answer.Ways, 3)
+	return d.Answer
 }
 
 func TestShadeAndFogCool(t *testing.T) {
-	bare := figures(t, "hottest, °C")
-	require.Len(t, bare, 3)
-	for _, args := range [][]string{{"-shade", "0.5"}, {"-fog", "300"}} {
-		with := figures(t, "hottest, °C", args...)
-		for i := range with {
-			require.Less(t, with[i], bare[i], args) // numbers of one length
+	bare := ways(t)
+	for _, args := range [][]string{{"-shade-transmittance", "0.5"}, {"-fog", "300"}} {
+		for i, w := range ways(t, args...).Ways {
+			require.Less(t, w.High, bare.Ways[i].High-0.5, args)
 		}
 	}
-	require.Equal(t, "0", figures(t, "fog sprayed, kg")[1])
-	require.NotEqual(t, "0", figures(t, "fog sprayed, kg", "-fog", "100")[1])
+	require.Zero(t, bare.Ways[automatic].Water)
+	require.Greater(t, ways(t, "-fog", "100").Ways[automatic].Water, 10.0)
+}
+
+// Shut, the house is as warm as one whose vents open by hand later in the day.
+func TestOpenBy(t *testing.T) {
+	d := ways(t)
+	require.NotNil(t, d.OpenBy)
+	for _, s := range d.Ways[byHand].Steps {
+		if s.Hour == *d.OpenBy {
+			require.Greater(t, s.Inside, plan.Demo().SetPoints.Day.VentTemperature)
+		} else if s.Hour < *d.OpenBy {
+			require.LessOrEqual(t, s.Inside, plan.Demo().SetPoints.Day.VentTemperature)
+		}
+	}
 }
 
 func TestSquallLowersTheVents(t *testing.T) {
-	var out, problems bytes.Buffer
-	require.Equal(t, 0, run([]string{"-squall", "15"}, &out, &problems), problems.String())
-	for _, line := range strings.Split(out.String(), "\n") {
-		if strings.HasPrefix(line, "15:00 ") {
-			require.Contains(t, line, "0.05")
-			require.True(t, strings.HasSuffix(line, "wind"), line)
-			return
+	for _, s := range ways(t, "-squall", "15").Ways[automatic].Steps {
+		if s.Hour == 15 {
+			require.InDelta(t, plan.Demo().VentControl.InWind, s.Opening, 1e-9)
+			require.Equal(t, "wind", s.By)
 		}
 	}
-	t.Fatal("no row at 15:00")
 }
 
 func TestFinerSteps(t *testing.T) {
-	coarse, fine := figures(t, "hottest, °C"), figures(t, "hottest, °C", "-step", "10m")
-	require.Equal(t, coarse[1][:2], fine[1][:2])
+	coarse, fine := ways(t), ways(t, "-step", "10m")
+	require.Len(t, fine.Ways[0].Steps, 144)
+	require.InDelta(t, coarse.Ways[automatic].High, fine.Ways[automatic].High, 0.5)
+}
+
+// A fan that blows out cools the house of vents that alone are too few, and the
+// day's sums are those of its points.
+func TestFansHelp(t *testing.T) {
+	fan := `{"vents": [{"name": "side", "place": "left side", "length_m": 4}], "vent_fans": [{"name": "fan", "flow_m3_s": 5}]}`
+	p, err := plan.Parse([]byte(fan))
+	require.NoError(t, err)
+	still := p
+	still.VentFans = nil
+	var high [2]float64
+	for i, q := range []plan.Filled{p, still} {
+		d, err := compute(t.Context(), choice{&q.Plan, -1, 3600e9}, program.NewMeter(io.Discard, ""))
+		require.NoError(t, err)
+		high[i] = d.courses[wideOpen].High
+		for _, c := range d.courses {
+			limits := ventilation.DefaultDayLimits()
+			limits.Temperature = q.SetPoints.Limits.Hot
+			again := c.DayCourse
+			d.sum(&again, limits)
+			require.InDelta(t, c.Mean, again.Mean, 1e-9)
+			require.InDelta(t, c.Transpired, again.Transpired, 1e-9)
+			again.Mean, again.DeficitMean, again.Transpired = c.Mean, c.DeficitMean, c.Transpired
+			require.Equal(t, c.DayCourse, again)
+		}
+	}
+	require.Less(t, high[0], high[1]-1)
 }
 
 func TestFigures(t *testing.T) {
 	for _, name := range []string{"a.svg", "a.png", "a.pdf"} {
 		file := filepath.Join(t.TempDir(), name)
-		var out, problems bytes.Buffer
-		require.Equal(t, 0, run([]string{"-figure", file}, &out, &problems), problems.String())
+		golden.Print(t, with(""), "-figure", file)
 		info, err := os.Stat(file)
 		require.NoError(t, err)
 		require.Greater(t, info.Size(), int64(2000))
 	}
 }
 
+// Every plan that the repository holds has an answer.
+func TestPlans(t *testing.T) {
+	plans, err := filepath.Glob("../plans/*.json")
+	require.NoError(t, err)
+	require.NotEmpty(t, plans)
+	for _, file := range plans {
+		require.NotContains(t, golden.Print(t, with(""), "-plan", file), "NaN")
+	}
+	golden.Refuse(t, with(`{"vents": []}`), []string{"-plan", "-"}, "neither vents nor vent_fans")
+	require.Contains(t, golden.Print(t, with(`{"site": {"latitude_deg": -40}, "vents": [{"name": "ridge", "place": "ridge"}, {"name": "side", "place": "right side"}]}`), "-plan", "-"), "January")
+}
+
 func TestWrongInputIsOneLine(t *testing.T) {
 	for _, args := range [][]string{
-		{"-mean", "NaN"}, {"-mean", "300"}, {"-swing", "-1"}, {"-dew", "99"}, {"-wind", "-1"}, {"-squall", "25"}, {"-shade", "40"}, {"-fog", "-1"},
-		{"-open", "20"}, {"-hand", "50"}, {"-band", "0"}, {"-least", "2"}, {"-wind-low", "20"}, {"-step", "7m"}, {"-step", "0"}, {"-step", "48h"}, {"-lai", "-1"}, {"-limit", "300"},
+		{"-mean", "NaN"}, {"-mean", "300"}, {"-swing", "-1"}, {"-dew", "99"}, {"-wind", "-1"}, {"-squall", "25"}, {"-shade-transmittance", "40"}, {"-fog", "-1"},
+		{"-hand-from", "20"}, {"-hand", "50"}, {"-band", "0"}, {"-step", "7m"}, {"-step", "0"}, {"-step", "48h"}, {"-leaf-area", "-1"}, {"-limit", "300"},
 		{"-figure", "x.doc"}, {"-figure", "/no/such/place.svg"}, {"more"}, {"-no"}} {
-		golden.Refuse(t, run, args)
+		golden.Refuse(t, with(""), args)
 	}
-	out := golden.Print(t, run, "-h")
+	golden.Refuse(t, with(""), []string{"-squall", "NaN"}, "-squall")
+	out := golden.Print(t, with(""), "-h")
 	require.Contains(t, out, "-figure")
 }

@@ -7,7 +7,6 @@ import (
 
 	"cloche.example/envelope"
 	"cloche.example/examples/internal/fromplan"
-	"cloche.example/examples/internal/plan"
 	"cloche.example/ventilation"
 )
 
@@ -89,17 +88,7 @@ func (h *House) Summer(sun Sun) (Summer, error) {
 func (h *House) NoonLoad(s Sun, sun float64) (ventilation.Load, error) {
 	p := h.Plan
 	loss, err := h.summerLoss(p.SetPoints.Limits.SummerRise)
-	return ventilation.Load{Solar: s.Gain * sun * h.Shape.FloorArea * shaded(p, sun), Transpired: p.Crop.TranspiredSun, Loss: loss}, err
-}
-
-// shaded is the part of the sun that a shade leaves.
-func shaded(p *plan.Plan, sun float64) float64 {
-	if q := p.Shade; q != nil && sun > q.AboveSun && q.Place != "inside screen" {
-		return 1 - q.Drawn*(1-q.Transmittance)
-	} else if q != nil && sun > q.AboveSun {
-		return 1 - q.Drawn*q.Reflectance // what it takes up stays in the house
-	}
-	return 1
+	return ventilation.Load{Solar: s.Gain * sun * h.Shape.FloorArea * fromplan.ShadeLeft(p, sun), Transpired: p.Crop.TranspiredSun, Loss: loss}, err
 }
 
 // summerLoss is what cover and doors take of the heat at that noon, W/K, dry and

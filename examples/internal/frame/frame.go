@@ -7,6 +7,7 @@ import (
 	"bytes"
 	"context"
 	"encoding/json"
+	"errors"
 	"fmt"
 	"io"
 	"os"
@@ -26,11 +27,12 @@ const Version = 1
 // FlagSet.
 type Frame struct {
 	*program.Program
+	Words int // words allowed beside the flags
 
-	plan, figure *string
-	json         *bool
-	changes      []plan.Figure
-	flags        map[string]string // of the flag that changes a key, by the key's path
+	plan, figure         *string
+	json, explain, print *bool
+	changes              []plan.Figure
+	flags                map[string]string // of the flag that changes a key, by the key's path
 }
 
 // Answer is what a program found.
@@ -48,6 +50,8 @@ func New(name, about, picture string) *Frame {
 	f := &Frame{Program: program.New(name, about), flags: map[string]string{}}
 	f.plan = f.String("plan", "", "read the house from this plan, a `file` of JSON, - for standard input; without it the invented demo house")
 	f.json = f.Bool("json", false, "print JSON: version, plan with all defaults, answer, warnings")
+	f.explain = f.Bool("explain", false, "print every key of a plan with its unit, range, default and meaning; a word after it chooses sections")
+	f.print = f.Bool("print-plan", false, "write the plan with every key and the flags' changes, to start from")
 	f.figure = new(string)
 	if picture != "" {
 		f.figure = f.String("figure", "", "draw "+picture+" to this `file`, .svg, .png or .pdf")
@@ -86,7 +90,16 @@ func (f *Frame) Figure(name, path, usage string) {
 func (f *Frame) Run(args []string, in io.Reader, out, problems io.Writer, solve func(context.Context, plan.Filled) (Answer, error)) int {
 	ctx, stop := signal.NotifyContext(context.Background(), os.Interrupt)
 	defer stop()
+	f.MostWords = max(f.Words, 1) // one after -explain
 	return f.Program.Run(args, out, problems, func() (io.WriterTo, error) {
+		if *f.explain {
+			var b bytes.Buffer
+			err := plan.Explain(&b, f.Arg(0))
+			return &b, err
+		}
+		if f.NArg() > f.Words {
+			return nil, fmt.Errorf("%q is not understood; -h explains", f.Arg(f.Words))
+		}
 		format := ""
 		if *f.figure != "" {
 			var err error
@@ -98,7 +111,13 @@ func (f *Frame) Run(args []string, in io.Reader, out, problems io.Writer, solve 
 		if err != nil {
 			return nil, err
 		}
+		if *f.print {
+			return bytes.NewReader(p.Text()), nil
+		}
 		a, err := solve(ctx, p)
+		if ctx.Err() != nil {
+			return nil, errors.New("interrupted")
+		}
 		if err != nil {
 			return nil, f.named(err)
 		}

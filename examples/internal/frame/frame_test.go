@@ -117,3 +117,33 @@ func TestNoNumberHasNoJSON(t *testing.T) {
 	require.Contains(t, problems.String(), "no JSON form")
 	require.Panics(t, func() { f.Figure("x", "no.such_key", "nothing") })
 }
+
+func TestPlanIsPrintedAndExplained(t *testing.T) {
+	status, out, problems := run("", "-print-plan", "-length", "17")
+	require.Zero(t, status, problems)
+	again, err := plan.Parse([]byte(out))
+	require.NoError(t, err)
+	require.InDelta(t, 17, again.House.Length, 0)
+	status, out, problems = run("", "-explain", "house")
+	require.Zero(t, status, problems)
+	require.Contains(t, out, "length_m")
+	require.NotContains(t, out, "power_w")
+	status, _, problems = run("", "-explain", "house", "heater")
+	require.Equal(t, 2, status)
+	require.Contains(t, problems, "heater")
+}
+
+func TestInterrupted(t *testing.T) {
+	f := frame.New("rod", "rod measures.", "")
+	var out, problems strings.Builder
+	status := f.Run(nil, nil, &out, &problems, func(ctx context.Context, _ plan.Filled) (frame.Answer, error) {
+		self, err := os.FindProcess(os.Getpid())
+		require.NoError(t, err)
+		require.NoError(t, self.Signal(os.Interrupt))
+		<-ctx.Done()
+		return frame.Answer{}, ctx.Err()
+	})
+	require.Equal(t, 2, status)
+	require.Empty(t, out.String())
+	require.Equal(t, "rod: interrupted\n", problems.String())
+}

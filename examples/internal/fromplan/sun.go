@@ -102,3 +102,16 @@ func Glazing(p *plan.Plan, s envelope.Shape) (envelope.Glazing, error) {
 	}
 	return envelope.NewGlazing(s, lights, p.Cover.SunKept)
 }
+
+// ShadeLeft is the part of the sun, W/m² on level ground, that the plan's shade
+// leaves the house: what an inside screen takes up stays in it.
+func ShadeLeft(p *plan.Plan, sun float64) float64 {
+	switch q := p.Shade; {
+	case q == nil || sun <= q.AboveSun:
+		return 1
+	case q.Place == "inside screen":
+		return 1 - q.Drawn*q.Reflectance
+	default:
+		return 1 - q.Drawn*(1-q.Transmittance)
+	}
+}

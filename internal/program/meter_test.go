@@ -1,0 +1,29 @@
+package program
+
+import (
+	"bytes"
+	"testing"
+	"time"
+
+	"github.com/stretchr/testify/require"
+)
+
+func TestMeter(t *testing.T) {
+	var b bytes.Buffer
+	m := NewMeter(&b, "maps")
+	m.begun = m.begun.Add(-time.Minute)
+	m.At(0.5)
+	m.Done()
+	require.Empty(t, b.String(), "a buffer is no terminal")
+	m = &Meter{to: &b, what: "maps", begun: time.Now().Add(-time.Minute)}
+	m.At(0.5)
+	m.At(0.6) // too soon
+	require.Equal(t, "\rmaps:  50 %", b.String())
+	m.Done()
+	require.Equal(t, "\rmaps:  50 %\r\033[K", b.String())
+	b.Reset()
+	m = &Meter{to: &b, what: "maps", begun: time.Now()}
+	m.At(0.1)
+	m.Done()
+	require.Empty(t, b.String(), "short work tells nothing")
+}
