@@ -9,8 +9,8 @@ import (
 	"cloche.example/psychro"
 )
 
-// Air holds the properties of air that its flow and its heating depend on.
-type Air struct {
+// AirProperties holds the properties of air that its flow and its heating depend on.
+type AirProperties struct {
 	Density      float64 // kg/m³, 0.3 to 2
 	Viscosity    float64 // Pa s, 1e-5 to 3e-5, dynamic
 	HeatCapacity float64 // J/(kg K), 1000 to 1100, at constant pressure
@@ -38,11 +38,11 @@ var (
 // with 287.042 J/(kg K), Sutherland's viscosity, and 1006 J/(kg K). Moist air
 // is up to 1 % lighter at 20 °C; set the fields from a psychrometric state
 // where that matters. Fields are NaN outside the ranges.
-func DryAir(t, p float64) Air {
+func DryAir(t, p float64) AirProperties {
 	if !airTemperatureRange.Contains(t) || !airPressureRange.Contains(p) {
-		return Air{math.NaN(), math.NaN(), math.NaN()}
+		return AirProperties{math.NaN(), math.NaN(), math.NaN()}
 	}
-	return Air{
+	return AirProperties{
 		Density:      p / (gasConstantDryAir * (t + constant.ZeroCelsius)),
 		Viscosity:    psychro.Viscosity(t),
 		HeatCapacity: heatCapacityDryAir,
@@ -55,7 +55,7 @@ var (
 	heatCapacityRange = domain.Range{Min: 1000, Max: 1100, Unit: "J/(kg K)", Source: "air, dry to humid"}
 )
 
-func (a Air) check() error {
+func (a AirProperties) check() error {
 	if densityRange.Contains(a.Density) && viscosityRange.Contains(a.Viscosity) && heatCapacityRange.Contains(a.HeatCapacity) {
 		return nil // without building any name
 	}

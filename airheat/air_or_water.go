@@ -14,13 +14,13 @@ type AirOrWater struct {
 	Load    float64 // W, 1 to 1e8, heat wanted in the house
 	House   float64 // °C, -60 to 200
 	Outside float64 // °C, -60 to 200, around the carriers when everything has stopped
-	Air     Carrier // the ducts and the air in them
-	Water   Carrier // the pipes and the water in them
+	ByAir   Carrier // the ducts and the air in them
+	ByWater Carrier // the pipes and the water in them
 }
 
 // Carrier is one way to bring heat: a fluid, its circuit and what drives it.
 type Carrier struct {
-	Supply       float64 // °C, leaving the heater
+	Supply       float64 // °C, at most 130, and at least 0.1 K above Return; leaving the heater
 	Return       float64 // °C, -60 to 130, coming back to it
 	HeatCapacity float64 // J/(kg K), 900 to 4500
 	Density      float64 // kg/m³, 0.5 to 1200
@@ -56,22 +56,22 @@ var (
 	carrierMetalRange       = domain.Range{Min: 0, Max: 1e10, Unit: "J/K", Source: "houses"}
 )
 
-func (c Carrier) check(prefix string) error {
+func (c Carrier) check() error {
 	supply := carrierTemperatureRange
 	if supply.Contains(c.Return) {
 		supply.Min, supply.Source = c.Return+0.1, "above Return"
 	}
 	return errors.Join(
-		carrierTemperatureRange.Check(prefix+"Return", c.Return),
-		supply.Check(prefix+"Supply", c.Supply),
-		carrierCapacityRange.Check(prefix+"HeatCapacity", c.HeatCapacity),
-		carrierDensityRange.Check(prefix+"Density", c.Density),
-		ductPressureRange.Check(prefix+"Pressure", c.Pressure),
-		fanEfficiencyRange.Check(prefix+"Efficiency", c.Efficiency),
-		carrierLossRange.Check(prefix+"WallLoss", c.WallLoss),
-		carrierVolumeRange.Check(prefix+"Volume", c.Volume),
-		carrierMetalRange.Check(prefix+"Metal", c.Metal),
-		carrierLossRange.Check(prefix+"Frost", c.Frost),
+		carrierTemperatureRange.Check("Return", c.Return),
+		supply.Check("Supply", c.Supply),
+		carrierCapacityRange.Check("HeatCapacity", c.HeatCapacity),
+		carrierDensityRange.Check("Density", c.Density),
+		ductPressureRange.Check("Pressure", c.Pressure),
+		fanEfficiencyRange.Check("Efficiency", c.Efficiency),
+		carrierLossRange.Check("WallLoss", c.WallLoss),
+		carrierVolumeRange.Check("Volume", c.Volume),
+		carrierMetalRange.Check("Metal", c.Metal),
+		carrierLossRange.Check("Frost", c.Frost),
 	)
 }
 
@@ -107,22 +107,22 @@ func (a AirOrWater) Solve() (air, water CarrierResult, err error) {
 		carrierLoadRange.Check("Load", a.Load),
 		airTemperatureRange.Check("House", a.House),
 		airTemperatureRange.Check("Outside", a.Outside),
-		a.checkCarrier(a.Air, "Air."),
-		a.checkCarrier(a.Water, "Water."),
+		domain.Within("ByAir", a.checkCarrier(a.ByAir)),
+		domain.Within("ByWater", a.checkCarrier(a.ByWater)),
 	); err != nil {
 		return CarrierResult{}, CarrierResult{}, err
 	}
-	return a.take(a.Air), a.take(a.Water), nil
+	return a.take(a.ByAir), a.take(a.ByWater), nil
 }
 
 // checkCarrier adds to the carrier's own faults a mean temperature that does
 // not warm the house or is below what is around the circuit.
-func (a AirOrWater) checkCarrier(c Carrier, prefix string) error {
-	if err := c.check(prefix); err != nil {
+func (a AirOrWater) checkCarrier(c Carrier) error {
+	if err := c.check(); err != nil {
 		return err
 	}
 	around := domain.Range{Min: math.Max(a.House, a.Outside), Max: carrierTemperatureRange.Max, Unit: "°C", Source: "above House and Outside, or nothing is brought"}
-	return around.Check(prefix+"mean of Supply and Return", 0.5*(c.Supply+c.Return))
+	return around.Check("mean of Supply and Return", 0.5*(c.Supply+c.Return))
 }
 
 func (a AirOrWater) take(c Carrier) CarrierResult {

@@ -9,9 +9,9 @@ import (
 )
 
 func bothWays() AirOrWater {
-	a := AirOrWater{Load: 30000, House: 15, Outside: -14, Air: DefaultAirCarrier(), Water: DefaultWaterCarrier()}
-	a.Water.Volume, a.Water.Metal, a.Water.Frost = 0.25, 90000, 30
-	a.Air.Volume, a.Air.Metal = 6, 20000
+	a := AirOrWater{Load: 30000, House: 15, Outside: -14, ByAir: DefaultAirCarrier(), ByWater: DefaultWaterCarrier()}
+	a.ByWater.Volume, a.ByWater.Metal, a.ByWater.Frost = 0.25, 90000, 30
+	a.ByAir.Volume, a.ByAir.Metal = 6, 20000
 	return a
 }
 
@@ -20,8 +20,8 @@ func bothWays() AirOrWater {
 func TestCarriersPublished(t *testing.T) {
 	a := bothWays()
 	a.Load = 1248000
-	a.Air.HeatCapacity, a.Air.Return, a.Air.Supply = 1020, 16, 34
-	a.Water.Return, a.Water.Supply = 74, 85
+	a.ByAir.HeatCapacity, a.ByAir.Return, a.ByAir.Supply = 1020, 16, 34
+	a.ByWater.Return, a.ByWater.Supply = 74, 85
 	air, water, err := a.Solve()
 	require.NoError(t, err)
 	check.Run(t, []check.Row{{Where: "Hundy.Ex21.1/air", Printed: "68"}}, func(...float64) float64 { return air.MassFlow })
@@ -33,18 +33,18 @@ func TestCarriersPublished(t *testing.T) {
 	air, water, err = b.Solve()
 	require.NoError(t, err)
 	check.Run(t, []check.Row{{Where: "common practice, no source/quarter", Printed: "0.25", Tol: 0.02, Why: "said as about a quarter"}},
-		func(...float64) float64 { return b.Air.HeatCapacity / b.Water.HeatCapacity })
+		func(...float64) float64 { return b.ByAir.HeatCapacity / b.ByWater.HeatCapacity })
 	check.Run(t, []check.Row{{Where: "common practice, no source/fan", Printed: "2.1"}}, func(...float64) float64 { return 100 * air.TransportShare })
 	check.Run(t, []check.Row{{Where: "common practice, no source/pump", Printed: "0.09"}}, func(...float64) float64 { return 100 * water.TransportShare })
 }
 
 func TestCarriersCloseTheirBalances(t *testing.T) {
 	a := bothWays()
-	a.Water.WallLoss = 12
+	a.ByWater.WallLoss = 12
 	air, water, err := a.Solve()
 	require.NoError(t, err)
 	require.InEpsilon(t, 12*(50+14), water.Loss, 1e-14)
-	require.InEpsilon(t, a.Load+water.Loss, water.MassFlow*a.Water.HeatCapacity*20, 1e-14)
+	require.InEpsilon(t, a.Load+water.Loss, water.MassFlow*a.ByWater.HeatCapacity*20, 1e-14)
 	require.InEpsilon(t, water.VolumeFlow*30000/0.4, water.Transport, 1e-14)
 	require.InEpsilon(t, 0.25*988*4187+90000, water.Inertia, 1e-14)
 	require.InEpsilon(t, water.Inertia*35/water.Heat, water.Response.Seconds(), 1e-9)
@@ -61,8 +61,8 @@ func TestCarriersCloseTheirBalances(t *testing.T) {
 }
 
 func TestCarrierFaultsAreListed(t *testing.T) {
-	_, _, err := AirOrWater{Load: -1, Air: Carrier{Return: 50, Supply: 40}}.Solve()
-	for _, s := range []string{"Load", "Air.Supply", "Air.Efficiency", "Water.Density", "Water.Efficiency"} {
+	_, _, err := AirOrWater{Load: -1, ByAir: Carrier{Return: 50, Supply: 40}}.Solve()
+	for _, s := range []string{"Load", "ByAir.Supply", "ByAir.Efficiency", "ByWater.Density", "ByWater.Efficiency"} {
 		require.ErrorContains(t, err, s)
 	}
 }
@@ -74,18 +74,18 @@ func TestACarrierMustBeWarm(t *testing.T) {
 	a.House = 31
 	_, _, err := a.Solve()
 	require.ErrorIs(t, err, ErrRange)
-	require.ErrorContains(t, err, "Air.mean of Supply and Return")
+	require.ErrorContains(t, err, "ByAir.mean of Supply and Return")
 	for _, r := range []struct {
 		house, back float64
 		ok          bool
 	}{{29.99, 15, true}, {30.01, 15, false}, {15, 44.899, true}, {15, 44.9005, false}} {
 		b := bothWays()
-		b.House, b.Air.Return = r.house, r.back
+		b.House, b.ByAir.Return = r.house, r.back
 		_, _, err := b.Solve()
 		require.Equal(t, r.ok, err == nil, "%v", r)
 	}
 	a = bothWays()
 	a.Outside = 80
 	_, _, err = a.Solve()
-	require.ErrorContains(t, err, "Water.mean of Supply and Return")
+	require.ErrorContains(t, err, "ByWater.mean of Supply and Return")
 }

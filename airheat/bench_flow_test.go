@@ -35,7 +35,7 @@ func benchSystem(b testing.TB) (System, Fan) {
 // segment, take about 0.9 of its 1.3 µs.
 func BenchmarkOperatingPoint(b *testing.B) {
 	s, f := benchSystem(b)
-	var airs [16]Air
+	var airs [16]AirProperties
 	for i := range airs {
 		airs[i] = DryAir(-10+5*float64(i), 101325)
 	}
@@ -56,7 +56,7 @@ func BenchmarkOperatingPoint(b *testing.B) {
 func tube150() (PerforatedTube, TubeSupply) {
 	t := DefaultPerforatedTube()
 	t.Diameter, t.LeadIn, t.Pitch, t.Positions, t.HolesPerRow, t.HoleDiameter = 0.5, 2, 0.2, 150, 2, 0.03
-	return t, TubeSupply{Flow: 1.1, Temperature: 45, House: 15, Air: DryAir(45, 101325)}
+	return t, TubeSupply{Flow: 1.1, Temperature: 45, House: 15, Properties: DryAir(45, 101325)}
 }
 
 // 150 rows with the end pressure solved: two marches, each a chain of 150 square

@@ -90,7 +90,7 @@ const molarRest = 28.161 // kg/kmol, (28.965 - 0.2095 × 31.998)/0.7905
 // Stoichiometry is complete combustion with just enough air, per kg of fuel.
 type Stoichiometry struct {
 	Oxygen    float64 // kmol/kg, oxygen needed
-	Air       float64 // kmol/kg of dry air
+	DryAir    float64 // kmol/kg of dry air
 	AirMass   float64 // kg/kg of dry air
 	AirVolume float64 // m³/kg of dry air at 0 °C and 101325 Pa
 	CO2       float64 // kmol/kg
@@ -115,10 +115,10 @@ func (f Fuel) burn(air CombustionAir) Stoichiometry {
 	c := &f.Composition
 	s := Stoichiometry{CO2: c.Carbon / molarC, SO2: c.Sulphur / molarS}
 	s.Oxygen = s.CO2 + s.SO2 + c.Hydrogen/(2*molarH2) - c.Oxygen/molarO2
-	s.Air = s.Oxygen / air.Oxygen
-	s.AirMass = s.Air * air.molarMass()
-	s.AirVolume = s.Air * molarVolume
-	s.N2 = s.Air - s.Oxygen + c.Nitrogen/molarN2
+	s.DryAir = s.Oxygen / air.Oxygen
+	s.AirMass = s.DryAir * air.molarMass()
+	s.AirVolume = s.DryAir * molarVolume
+	s.N2 = s.DryAir - s.Oxygen + c.Nitrogen/molarN2
 	s.H2O = c.Hydrogen/molarH2 + c.Water/molarH2O + s.AirMass*air.HumidityRatio/molarH2O
 	s.DryFlue = s.CO2 + s.SO2 + s.N2
 	s.WetFlue = s.DryFlue + s.H2O
@@ -154,12 +154,12 @@ func (f Fuel) Burn(air CombustionAir, airRatio float64) (FlueGas, error) {
 		return FlueGas{}, err
 	}
 	s := f.burn(air)
-	extra := (airRatio - 1) * s.Air
+	extra := (airRatio - 1) * s.DryAir
 	perKmol := air.molarMass() * air.HumidityRatio / molarH2O
 	g := FlueGas{
-		AirRatio: airRatio, AirMass: airRatio * s.AirMass, air: airRatio * s.Air,
+		AirRatio: airRatio, AirMass: airRatio * s.AirMass, air: airRatio * s.DryAir,
 		CO2: s.CO2, SO2: s.SO2, N2: s.N2 + (1-air.Oxygen)*extra, O2: air.Oxygen * extra,
-		H2O: s.H2O + perKmol*extra, airWater: perKmol * airRatio * s.Air,
+		H2O: s.H2O + perKmol*extra, airWater: perKmol * airRatio * s.DryAir,
 	}
 	g.Dry = g.CO2 + g.SO2 + g.N2 + g.O2
 	g.Wet = g.Dry + g.H2O
@@ -180,7 +180,7 @@ func (f Fuel) AirRatioFromO2(air CombustionAir, o2 float64) (float64, error) {
 		return 0, err
 	}
 	s := f.burn(air)
-	return 1 + o2/(air.Oxygen-o2)*s.DryFlue/s.Air, nil
+	return 1 + o2/(air.Oxygen-o2)*s.DryFlue/s.DryAir, nil
 }
 
 // AirRatioFromCO2 returns the air ratio at which the dry flue gas holds the
@@ -194,7 +194,7 @@ func (f Fuel) AirRatioFromCO2(air CombustionAir, co2 float64) (float64, error) {
 	if err := (domain.Range{Min: s.CO2Max / 50, Max: s.CO2Max, Unit: "fraction", Source: "at most the fuel's CO2Max"}).Check("co2", co2); err != nil {
 		return 0, err
 	}
-	return 1 + (s.CO2Max/co2-1)*s.DryFlue/s.Air, nil
+	return 1 + (s.CO2Max/co2-1)*s.DryFlue/s.DryAir, nil
 }
 
 // AirRatioRule returns the rule 21/(21 - O2) for a measured fraction o2 of

@@ -88,7 +88,7 @@ func TestNaturalGasByVolume(t *testing.T) {
 	f := joelGas(t)
 	s, err := f.Stoichiometry(CombustionAir{Oxygen: 0.21})
 	require.NoError(t, err)
-	what := []float64{s.Air * f.MolarMass, 100 * s.CO2 / s.WetFlue, 100 * s.H2O / s.WetFlue}
+	what := []float64{s.DryAir * f.MolarMass, 100 * s.CO2 / s.WetFlue, 100 * s.H2O / s.WetFlue}
 	check.Run(t, []check.Row{
 		{Where: "Joel96.Ex8.12/air-volume", In: []float64{0}, Printed: "9.702"},
 		{Where: "Joel96.Ex8.12/wet-CO2", In: []float64{1}, Printed: "9.6"},

@@ -31,7 +31,7 @@
 //	Stoichiometry, Burn   atoms and [IupacAw21]  any composition       rounding              Babcock, Joel, Murphy and McKay, ORNL
 //	AirRatioFromO2, -CO2  exact                  complete combustion   rounding              each the other's inverse
 //	FlueLoss              [Janaf98] integrals    -20 to 900 °C         0.1 % of the tables   own table worked out apart; JANAF
-//	FlueLoss.DewPoint     vapour pressure        no sulphur            0.05 K                the same table
+//	FlueHeat.DewPoint     vapour pressure        no sulphur            0.05 K                the same table
 //	FlueGas.AcidDewPoint  [VerBan74]             trioxide 1 mPa-100 Pa others 10 K apart     two worksheets
 //	Siegert               [BimschV10]            above the dew point   1 to 5 % of FlueLoss  from memory
 //	Losses, Burner        [EnBoiler12] losses    to the higher value   definition            Murphy Ex. 6.9; trade figure

@@ -175,7 +175,7 @@ type SegmentLoss struct {
 // Loss returns the loss of one segment at the flow (m³/s, either sign) of the
 // air: (f L/D + K) ρ V²/2, Darcy and Weisbach's law, f by Friction. The
 // segment is not checked; use NewSystem for that.
-func (s Segment) Loss(flow float64, air Air) SegmentLoss {
+func (s Segment) Loss(flow float64, air AirProperties) SegmentLoss {
 	d := s.Section.hydraulic()
 	v := flow / s.Section.Area()
 	l := SegmentLoss{
@@ -195,7 +195,7 @@ func (s Segment) Loss(flow float64, air Air) SegmentLoss {
 
 // Loss returns the pressure, Pa, that the flow (m³/s, either sign) of the air
 // loses in all segments.
-func (s System) Loss(flow float64, air Air) float64 {
+func (s System) Loss(flow float64, air AirProperties) float64 {
 	loss, _ := s.loss(flow, air)
 	return loss
 }
@@ -203,7 +203,7 @@ func (s System) Loss(flow float64, air Air) float64 {
 // LossesTo writes the loss of each segment at the flow (m³/s) of the air into
 // dst and returns it; a nil dst allocates, otherwise its length must be the
 // number of segments.
-func (s System) LossesTo(dst []SegmentLoss, flow float64, air Air) []SegmentLoss {
+func (s System) LossesTo(dst []SegmentLoss, flow float64, air AirProperties) []SegmentLoss {
 	if dst == nil {
 		dst = make([]SegmentLoss, len(s.runs))
 	}
@@ -217,7 +217,7 @@ func (s System) LossesTo(dst []SegmentLoss, flow float64, air Air) []SegmentLoss
 }
 
 // loss returns the loss, Pa, and its slope by flow, Pa s/m³.
-func (s System) loss(flow float64, air Air) (loss, slope float64) {
+func (s System) loss(flow float64, air AirProperties) (loss, slope float64) {
 	nu := air.Viscosity / air.Density
 	for i := range s.runs {
 		l, ds := s.runs[i].loss(flow, nu)
@@ -254,8 +254,8 @@ func (r *run) loss(flow, nu float64) (loss, slope float64) {
 // FlowAt returns the flow, m³/s, that the pressure (0 to 1e6 Pa) drives
 // through the system. The error is a *RangeError, or ErrNoSolution for a
 // system without any resistance.
-func (s System) FlowAt(pressure float64, air Air) (float64, error) {
-	if err := errors.Join(ductPressureRange.Check("pressure", pressure), domain.Within("Air", air.check())); err != nil {
+func (s System) FlowAt(pressure float64, air AirProperties) (float64, error) {
+	if err := errors.Join(ductPressureRange.Check("pressure", pressure), domain.Within("air", air.check())); err != nil {
 		return math.NaN(), err
 	}
 	q, err := flowAt(func(q float64) (float64, float64) { return s.loss(q, air) }, pressure)

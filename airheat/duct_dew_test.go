@@ -17,7 +17,7 @@ func TestDryDuctIsThatOfHeat(t *testing.T) {
 	d := dewDuct()
 	r, err := d.Dew(9, 0.2, in, 5)
 	require.NoError(t, err)
-	air := Air{Density: 1.1, Viscosity: 1.8e-5, HeatCapacity: in.HeatCapacity()}
+	air := AirProperties{Density: 1.1, Viscosity: 1.8e-5, HeatCapacity: in.HeatCapacity()}
 	h, err := d.Heat(0.2/1.1, 30, 5, air)
 	require.NoError(t, err)
 	require.InDelta(t, h.Outlet, r.Outlet, 1e-9)
@@ -46,7 +46,7 @@ func TestDuctDewKeepsMassAndEnergy(t *testing.T) {
 		require.Greater(t, r.Loss, 0.0)
 		require.Greater(t, r.Latent, 0.3*r.Loss)
 		// A wet wall takes more heat than a dry one and leaves the air warmer.
-		dry, err := d.Heat(0.1, 24, around, Air{Density: 1, Viscosity: 1.8e-5, HeatCapacity: in.HeatCapacity()})
+		dry, err := d.Heat(0.1, 24, around, AirProperties{Density: 1, Viscosity: 1.8e-5, HeatCapacity: in.HeatCapacity()})
 		require.NoError(t, err)
 		require.Greater(t, r.Loss, dry.Loss)
 		require.Greater(t, r.Outlet, dry.Outlet)

@@ -25,7 +25,7 @@ type DuctHeat struct {
 // density of air) that enters at the temperature inlet (-60 to 200 °C) when the
 // air around is at around (-60 to 200 °C): the difference falls by the factor
 // exp(−U P L/(m cp)), P being the perimeter. The error lists every fault.
-func (d Duct) Heat(flow, inlet, around float64, air Air) (DuctHeat, error) {
+func (d Duct) Heat(flow, inlet, around float64, air AirProperties) (DuctHeat, error) {
 	if err := errors.Join(
 		domain.Within("Section", d.Section.check()),
 		ductLengthRange.Check("Length", d.Length),
@@ -33,7 +33,7 @@ func (d Duct) Heat(flow, inlet, around float64, air Air) (DuctHeat, error) {
 		notZero(ductFlowRange).Check("flow", flow),
 		airTemperatureRange.Check("inlet", inlet),
 		airTemperatureRange.Check("around", around),
-		domain.Within("Air", air.check()),
+		domain.Within("air", air.check()),
 	); err != nil {
 		return DuctHeat{}, err
 	}

@@ -29,11 +29,11 @@ func flowAt(loss func(float64) (float64, float64), pressure float64) (float64, e
 
 // RoundSizing asks for the round duct that loses just a given pressure.
 type RoundSizing struct {
-	Flow      float64 // m³/s, 1e-9 to 1000
-	Pressure  float64 // Pa, 1e-9 to 1e6, lost by friction; with a Length of 1 m, the friction rate of the equal-friction rule
-	Length    float64 // m, 1e-9 to 10000
-	Roughness float64 // m, 0 to 0.02, of the wall
-	Air       Air     // that flows
+	Flow       float64       // m³/s, 1e-9 to 1000
+	Pressure   float64       // Pa, 1e-9 to 1e6, lost by friction; with a Length of 1 m, the friction rate of the equal-friction rule
+	Length     float64       // m, 1e-9 to 10000
+	Roughness  float64       // m, 0 to 0.02, of the wall
+	Properties AirProperties // that flows
 }
 
 // RoundFor returns the inside diameter, m, of the round duct that s asks for.
@@ -45,11 +45,11 @@ func RoundFor(s RoundSizing) (float64, error) {
 		notZero(ductPressureRange).Check("Pressure", s.Pressure),
 		notZero(ductLengthRange).Check("Length", s.Length),
 		ductRoughnessRange.Check("Roughness", s.Roughness),
-		domain.Within("Air", s.Air.check()),
+		domain.Within("Properties", s.Properties.check()),
 	); err != nil {
 		return math.NaN(), err
 	}
-	flow, pressure, length, roughness, air := s.Flow, s.Pressure, s.Length, s.Roughness, s.Air
+	flow, pressure, length, roughness, air := s.Flow, s.Pressure, s.Length, s.Roughness, s.Properties
 	lo := math.Max(ductSizeRange.Min, roughness/relativeRoughnessRange.Max)
 	// In the logarithm of both, the loss is close to a straight line.
 	ln, err := solve.Root(func(ln float64) float64 {

@@ -85,8 +85,8 @@ func TestFlowAtAndRoundForTurnTheLossRound(t *testing.T) {
 	require.NoError(t, err)
 	_, err = free.FlowAt(10, air)
 	require.ErrorIs(t, err, ErrNoSolution)
-	_, err = RoundFor(RoundSizing{0, -1, 1, 1, Air{}})
-	for _, w := range []string{"Flow", "Pressure", "Roughness", "Air.Density"} {
+	_, err = RoundFor(RoundSizing{0, -1, 1, 1, AirProperties{}})
+	for _, w := range []string{"Flow", "Pressure", "Roughness", "Properties.Density"} {
 		require.ErrorContains(t, err, w)
 	}
 	_, err = RoundFor(RoundSizing{900, 0.001, 1, 0, air})
@@ -122,8 +122,8 @@ func TestDuctHeatClosesItsBalance(t *testing.T) {
 	b, err := d.Heat(0.5, a.Outlet, 5, air)
 	require.NoError(t, err)
 	require.InDelta(t, h.Outlet, b.Outlet, 1e-12)
-	_, err = Duct{HeatTransfer: -1}.Heat(0, 300, 5, Air{})
-	for _, w := range []string{"Section.Diameter", "HeatTransfer", "flow", "inlet", "Air.Viscosity"} {
+	_, err = Duct{HeatTransfer: -1}.Heat(0, 300, 5, AirProperties{})
+	for _, w := range []string{"Section.Diameter", "HeatTransfer", "flow", "inlet", "air.Viscosity"} {
 		require.ErrorContains(t, err, w)
 	}
 	for _, bad := range [][2]float64{{9999, 0.7}, {5.0001e6, 0.7}, {2e4, 0.4999}, {2e4, 200.01}} {

@@ -12,10 +12,10 @@ import (
 // fraction of the heat supplied on one heating value (the losses of
 // [EnBoiler12], an edition superseded in 2021).
 type Losses struct {
-	Flue     float64 // fraction, sensible and, on the higher value, latent heat of the flue gas
-	Unburnt  float64 // fraction, unburnt gas, mostly carbon monoxide
-	Residues float64 // fraction, fuel left in the ash
-	Casing   float64 // fraction, heat from the casing that does not reach the house
+	Flue     float64 // fraction, any finite number, sensible and, on the higher value, latent heat of the flue gas
+	Unburnt  float64 // fraction, at least 0, unburnt gas, mostly carbon monoxide
+	Residues float64 // fraction, at least 0, fuel left in the ash
+	Casing   float64 // fraction, at least 0, heat from the casing that does not reach the house
 }
 
 // Efficiency returns the efficiency by losses, a fraction: 1 less their sum.
@@ -112,9 +112,9 @@ var (
 // heat while it stands ready.
 type Burner struct {
 	Rated      float64 // W, 1e-6 to 1e9, useful heat at full load
-	Efficiency float64 // fraction of the lower heating value at full load
+	Efficiency float64 // fraction, 0.05 to the ratio of the fuel's Higher to its Lower, of the lower heating value at full load
 	Standby    float64 // fraction, 0 to 0.2, of the rated fuel power lost while ready and not firing
-	Ready      float64 // h, 0 to 8784, of the year in which it stands ready, firing or not; above 0 where Standby is
+	Ready      float64 // h, 0 to 8784, of the year in which it stands ready, firing or not; more than 0 with a Standby loss
 	Fuel       Fuel    // what it burns
 }
 

@@ -31,7 +31,7 @@ func Example_frictionFactors() {
 // one, its fittings, and what each piece loses.
 func Example_ductPieces() {
 	air := airheat.DryAir(40, 101325)
-	d, err := airheat.RoundFor(airheat.RoundSizing{Flow: 0.5, Pressure: 1, Length: 1, Roughness: 0.15e-3, Air: air})
+	d, err := airheat.RoundFor(airheat.RoundSizing{Flow: 0.5, Pressure: 1, Length: 1, Roughness: 0.15e-3, Properties: air})
 	if err != nil {
 		log.Fatal(err)
 	}

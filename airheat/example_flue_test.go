@@ -19,7 +19,7 @@ func Example_flueLossBothWays() {
 		return
 	}
 	ratio, _ := oil.AirRatioFromO2(air, o2)
-	l, err := oil.FlueLoss(airheat.FlueState{Drawn: air, AirRatio: ratio, Air: room, Flue: flue, Pressure: pressure})
+	l, err := oil.FlueLoss(airheat.FlueState{Drawn: air, AirRatio: ratio, AirTemperature: room, FlueTemperature: flue, Pressure: pressure})
 	if err != nil {
 		fmt.Println(err)
 		return

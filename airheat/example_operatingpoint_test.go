@@ -12,7 +12,7 @@ import (
 // straight lines here.
 func Example_operatingPoint() {
 	const cfm, inch = 0.3048 * 0.3048 * 0.3048 / 60, 249.0889
-	air := airheat.Air{Density: 1.184, Viscosity: 1.184 * 1.562e-5, HeatCapacity: 1006}
+	air := airheat.AirProperties{Density: 1.184, Viscosity: 1.184 * 1.562e-5, HeatCapacity: 1006}
 	flow := []float64{0, 250, 500, 750, 1000, 1200}
 	pressure := []float64{0.90, 0.95, 0.90, 0.75, 0.40, 0}
 	for i := range flow {

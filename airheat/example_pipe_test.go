@@ -15,7 +15,7 @@ func Example_heatingPipe() {
 			return
 		}
 		fmt.Printf("%.0f °C: %5.1f W/m by convection (%.1f by the law of 51 mm), %4.1f by radiation, %5.1f in all, %.2f radiant\n",
-			surface, h.Convection, h.Rival, h.Radiation, h.Total, h.Radiant)
+			surface, h.Convection, h.VanthoorConvection, h.Radiation, h.Total, h.Radiant)
 	}
 	// Output:
 	// 40 °C:  18.3 W/m by convection (16.6 by the law of 51 mm), 17.5 by radiation,  35.7 in all, 0.49 radiant

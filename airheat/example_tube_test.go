@@ -12,7 +12,7 @@ func Example_tubeEvenness() {
 	tube := airheat.DefaultPerforatedTube()
 	tube.Diameter, tube.LeadIn, tube.Pitch = 0.40, 1.5, 0.45
 	tube.Positions, tube.HolesPerRow, tube.HoleDiameter = 30, 2, 0.045
-	supply := airheat.TubeSupply{Flow: 0.75, Temperature: 45, House: 15, Air: airheat.DryAir(45, 101325)}
+	supply := airheat.TubeSupply{Flow: 0.75, Temperature: 45, House: 15, Properties: airheat.DryAir(45, 101325)}
 	f, err := tube.Solve(supply)
 	if err != nil {
 		fmt.Println(err)

@@ -23,7 +23,7 @@ func Example_woodByMoisture() {
 			fmt.Println(err)
 			return
 		}
-		l, err := f.FlueLoss(airheat.FlueState{Drawn: air, AirRatio: ratio, Air: 15, Flue: 180, Pressure: 101325})
+		l, err := f.FlueLoss(airheat.FlueState{Drawn: air, AirRatio: ratio, AirTemperature: 15, FlueTemperature: 180, Pressure: 101325})
 		if err != nil {
 			fmt.Println(err)
 			return

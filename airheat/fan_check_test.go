@@ -14,7 +14,7 @@ const (
 // cengelFan is Ex. 14-1 of Cengel and Cimbala, Fluid Mechanics: a hood and 13.4
 // m of 230 mm duct.
 func cengelFan(t *testing.T) OperatingPoint {
-	air := Air{Density: 1.184, Viscosity: 1.184 * 1.562e-5, HeatCapacity: 1006}
+	air := AirProperties{Density: 1.184, Viscosity: 1.184 * 1.562e-5, HeatCapacity: 1006}
 	flow := []float64{0, 250, 500, 750, 1000, 1200}
 	inch := []float64{0.90, 0.95, 0.90, 0.75, 0.40, 0}
 	for i := range flow {
@@ -55,7 +55,7 @@ func TestFanPublished(t *testing.T) {
 		if err != nil {
 			t.Fatal(err)
 		}
-		air := Air{Density: 1.2, Viscosity: 1.8e-5, HeatCapacity: 1006}
+		air := AirProperties{Density: 1.2, Viscosity: 1.8e-5, HeatCapacity: 1006}
 		duct := Segment{Section: Round(1)}
 		duct.Fittings = in[1] / duct.Loss(in[0], air).VelocityPressure
 		s, err := NewSystem(duct)
@@ -69,7 +69,7 @@ func TestFanPublished(t *testing.T) {
 		return 100 * p.AirPower / in[2]
 	})
 	// All shaft power ends in the air: 2.5 m³/s at 315 K and 1.02 bar, 10 K.
-	air := Air{Density: 102000 / (287.0 * 315), Viscosity: 1.9e-5, HeatCapacity: 1005}
+	air := AirProperties{Density: 102000 / (287.0 * 315), Viscosity: 1.9e-5, HeatCapacity: 1005}
 	check.Run(t, []check.Row{
 		{Where: "Arasu.Ex4.12/power", In: []float64{2.5, 10}, Printed: "28.35"},
 	}, func(in ...float64) float64 {

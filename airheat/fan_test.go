@@ -63,7 +63,7 @@ func TestFanLawsMoveTheOperatingPoint(t *testing.T) {
 }
 
 // every finds all roots of fan minus system by a fine scan and bisection.
-func every(s System, f Fan, d FanDrive, air Air) (roots []float64) {
+func every(s System, f Fan, d FanDrive, air AirProperties) (roots []float64) {
 	first, last := f.flowRange()
 	g := func(q float64) float64 { return f.Pressure(q, d.Speed, air.Density) - s.Loss(q, air) }
 	const n = 6000
@@ -145,8 +145,8 @@ func TestBadFansListAllFaults(t *testing.T) {
 	_, err = NewFanPolynomial(0, 1)
 	require.ErrorIs(t, err, ErrRange)
 	s, f := benchSystem(t)
-	_, err = s.OperatingPoint(Fan{}, FanDrive{}, Air{})
-	for _, w := range []string{"fan is empty", "FanDrive.Speed", "FanDrive.FanEfficiency", "Air.Density", "Air.Viscosity"} {
+	_, err = s.OperatingPoint(Fan{}, FanDrive{}, AirProperties{})
+	for _, w := range []string{"fan is empty", "FanDrive.Speed", "FanDrive.FanEfficiency", "air.Density", "air.Viscosity"} {
 		require.ErrorContains(t, err, w)
 	}
 	_, err = System{}.OperatingPoint(f, DefaultFanDrive(), DryAir(20, 101325))
@@ -216,7 +216,7 @@ func TestAHeaterBetweenFanAndDucts(t *testing.T) {
 	all, err := s.Intersections(f, drive, hot)
 	require.NoError(t, err)
 	require.Equal(t, p.Intersection, all[len(all)-1])
-	drive.Inlet = Air{}
+	drive.Inlet = AirProperties{}
 	q, err := s.OperatingPoint(f, drive, hot)
 	require.NoError(t, err)
 	require.Equal(t, q.Flow, q.DuctFlow)

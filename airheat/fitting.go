@@ -28,8 +28,8 @@ func SuddenExpansion(areaRatio float64) float64 {
 // StaticRegain returns the static pressure, Pa, regained where the air slows
 // from the speed fast to the speed slow (m/s, both -100 to 100) in a fitting
 // that turns the share efficiency (0 to 1, a fraction) of the velocity pressure
-// into static pressure. NaN outside those ranges and for impossible air.
-func StaticRegain(fast, slow, efficiency float64, air Air) float64 {
+// into static pressure. NaN outside those ranges and for air outside its own.
+func StaticRegain(fast, slow, efficiency float64, air AirProperties) float64 {
 	if !shareRange.Contains(efficiency) || !ductSpeedRange.Contains(fast) || !ductSpeedRange.Contains(slow) || !densityRange.Contains(air.Density) {
 		return math.NaN()
 	}

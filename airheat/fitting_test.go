@@ -45,7 +45,7 @@ func TestFittingsPublished(t *testing.T) {
 	// G. F. Hundy et al., Ex. 24.3: 8 to 5.5 m/s with a fifth lost.
 	check.Run(t, []check.Row{
 		{Where: "Hundy.Ex24.3/regain", In: []float64{8, 5.5, 1.2, 0.8}, Printed: "16.2"},
-	}, func(in ...float64) float64 { return StaticRegain(in[0], in[1], in[3], Air{Density: in[2]}) })
+	}, func(in ...float64) float64 { return StaticRegain(in[0], in[1], in[3], AirProperties{Density: in[2]}) })
 }
 
 func TestFittingLaws(t *testing.T) {
@@ -57,7 +57,7 @@ func TestFittingLaws(t *testing.T) {
 	v1, v2 := 9.0, 4.0
 	require.InEpsilon(t, (v1-v2)*(v1-v2)/2, SuddenExpansion(v2/v1)*v1*v1/2, 1e-14)
 	require.Equal(t, 0.5, SharpEntry)
-	for _, v := range []float64{SmoothElbow(0.4, 90), SmoothElbow(1, 181), MitredElbow(91), DiscDamper(3), DiscDamper(75), SuddenExpansion(1.1), StaticRegain(8, 5, 80, Air{Density: 1.2}), MitredElbow(math.NaN())} {
+	for _, v := range []float64{SmoothElbow(0.4, 90), SmoothElbow(1, 181), MitredElbow(91), DiscDamper(3), DiscDamper(75), SuddenExpansion(1.1), StaticRegain(8, 5, 80, AirProperties{Density: 1.2}), MitredElbow(math.NaN())} {
 		require.True(t, math.IsNaN(v))
 	}
 	for a := 6.0; a <= 60; a++ {

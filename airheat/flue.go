@@ -16,8 +16,8 @@ var (
 	gasPressureRange = domain.Range{Min: 30e3, Max: 200e3, Unit: "Pa"}
 )
 
-// FlueLoss is the heat that leaves with the flue gas, per kg of fuel.
-type FlueLoss struct {
+// FlueHeat is the heat that leaves with the flue gas, per kg of fuel.
+type FlueHeat struct {
 	Gas       FlueGas // composition of the flue gas
 	Sensible  float64 // J/kg, heat of the gases and of the condensate above the air's temperature
 	Water     float64 // kg/kg, water from hydrogen and moisture of the fuel
@@ -32,19 +32,19 @@ const liquidHeat = 4.18e3 // J/(kg K), liquid water
 
 // FlueState says how a fire draws air and lets the flue gas go.
 type FlueState struct {
-	Drawn    CombustionAir // air the fire draws
-	AirRatio float64       // ratio, 1 to 50, of that air to the least
-	Air      float64       // °C, -30 to 60, at which it is drawn
-	Flue     float64       // °C, -20 to 900, at which the flue gas leaves
-	Pressure float64       // Pa, 30000 to 200000
+	Drawn           CombustionAir // air the fire draws
+	AirRatio        float64       // ratio, 1 to 50, of that air to the least
+	AirTemperature  float64       // °C, -30 to 60, at which it is drawn
+	FlueTemperature float64       // °C, -20 to 900, at which the flue gas leaves
+	Pressure        float64       // Pa, 30000 to 200000
 }
 
 func (s FlueState) check() error {
 	return errors.Join(
 		domain.Within("Drawn", s.Drawn.check()),
 		airRatioRange.Check("AirRatio", s.AirRatio),
-		fireAirRange.Check("Air", s.Air),
-		flueRange.Check("Flue", s.Flue),
+		fireAirRange.Check("AirTemperature", s.AirTemperature),
+		flueRange.Check("FlueTemperature", s.FlueTemperature),
 		gasPressureRange.Check("Pressure", s.Pressure),
 	)
 }
@@ -54,17 +54,17 @@ func (s FlueState) check() error {
 // flue below the dew point is taken as saturated, the rest of its water as
 // condensed. The two fractions give the same useful heat: (1 - OfLower) Lower =
 // (1 - OfHigher) Higher. The error lists every fault.
-func (f Fuel) FlueLoss(s FlueState) (FlueLoss, error) {
+func (f Fuel) FlueLoss(s FlueState) (FlueHeat, error) {
 	if err := errors.Join(f.valid(), s.check()); err != nil {
-		return FlueLoss{}, err
+		return FlueHeat{}, err
 	}
 	g, err := f.Burn(s.Drawn, s.AirRatio)
 	if err != nil {
-		return FlueLoss{}, err
+		return FlueHeat{}, err
 	}
-	flue, air, pressure := s.Flue, s.Air, s.Pressure
+	flue, air, pressure := s.FlueTemperature, s.AirTemperature, s.Pressure
 	T1, T2 := air+zeroC, flue+zeroC
-	loss := FlueLoss{Gas: g, Water: (g.H2O - g.airWater) * molarH2O, DewPoint: g.dewPoint(pressure)}
+	loss := FlueHeat{Gas: g, Water: (g.H2O - g.airWater) * molarH2O, DewPoint: g.dewPoint(pressure)}
 	vapour := g.H2O
 	if flue < loss.DewPoint {
 		e := psychro.SaturationPressure(flue)
@@ -134,7 +134,7 @@ func (f Fuel) SiegertFor(flue, air float64) (SiegertConstants, error) {
 		if err != nil {
 			return SiegertConstants{}, err
 		}
-		loss, err := f.FlueLoss(FlueState{Drawn: drawn, AirRatio: ratio, Air: air, Flue: flue, Pressure: constant.StandardPressure})
+		loss, err := f.FlueLoss(FlueState{Drawn: drawn, AirRatio: ratio, AirTemperature: air, FlueTemperature: flue, Pressure: constant.StandardPressure})
 		if err != nil {
 			return SiegertConstants{}, err
 		}

@@ -26,13 +26,13 @@ func TestFlueTable(t *testing.T) {
 		ratio, err := r.fuel.AirRatioFromO2(air, 0.05)
 		require.NoError(t, err)
 		require.InDelta(t, r.ratio, ratio, 6e-4, r.fuel.Name)
-		l, err := r.fuel.FlueLoss(FlueState{Drawn: air, AirRatio: ratio, Air: 20, Flue: 180, Pressure: 101325})
+		l, err := r.fuel.FlueLoss(FlueState{Drawn: air, AirRatio: ratio, AirTemperature: 20, FlueTemperature: 180, Pressure: 101325})
 		require.NoError(t, err)
 		require.InEpsilon(t, r.loss, 100*l.OfLower, 5e-4, r.fuel.Name)
 		require.InDelta(t, r.co2, 100*l.Gas.DryCO2, 5e-3)
 		require.InDelta(t, 0.05, l.Gas.DryO2, 1e-12)
 		require.InDelta(t, r.dew, l.DewPoint, 0.06)
-		s, err := r.fuel.FlueLoss(FlueState{Drawn: air, AirRatio: 1, Air: 20, Flue: 180, Pressure: 101325})
+		s, err := r.fuel.FlueLoss(FlueState{Drawn: air, AirRatio: 1, AirTemperature: 20, FlueTemperature: 180, Pressure: 101325})
 		require.NoError(t, err)
 		require.InDelta(t, r.stoich, s.DewPoint, 0.06)
 		require.InDelta(t, r.heatingRatio, r.fuel.Higher/r.fuel.Lower, 6e-4)
@@ -89,18 +89,18 @@ func TestCarbonOxygenAndMassBalance(t *testing.T) {
 func TestBothHeatingValuesTellTheSameHeat(t *testing.T) {
 	for _, f := range Fuels() {
 		for _, flue := range []float64{30, 45, 60, 180, 600} {
-			l, err := f.FlueLoss(FlueState{Drawn: CombustionAir{Oxygen: 0.2095, HumidityRatio: 0.005}, AirRatio: 1.3, Air: 15, Flue: flue, Pressure: 98000})
+			l, err := f.FlueLoss(FlueState{Drawn: CombustionAir{Oxygen: 0.2095, HumidityRatio: 0.005}, AirRatio: 1.3, AirTemperature: 15, FlueTemperature: flue, Pressure: 98000})
 			require.NoError(t, err)
 			require.InEpsilon(t, (1-l.OfLower)*f.Lower, (1-l.OfHigher)*f.Higher, 1e-12, "%s %g", f.Name, flue)
 			require.InDelta(t, (l.Water-l.Condensed)*2.443e6, l.Latent, 2e-4*l.Water*2.443e6) // 8.937 and 18.015/2.016 differ by 1e-4
 			require.Equal(t, flue < l.DewPoint, l.Condensed > 0)
 		}
 		// At the dew point the loss is continuous.
-		l, err := f.FlueLoss(FlueState{Drawn: DefaultCombustionAir(), AirRatio: 1.2, Air: 15, Flue: 100, Pressure: 101325})
+		l, err := f.FlueLoss(FlueState{Drawn: DefaultCombustionAir(), AirRatio: 1.2, AirTemperature: 15, FlueTemperature: 100, Pressure: 101325})
 		require.NoError(t, err)
-		above, err := f.FlueLoss(FlueState{Drawn: DefaultCombustionAir(), AirRatio: 1.2, Air: 15, Flue: l.DewPoint + 1e-7, Pressure: 101325})
+		above, err := f.FlueLoss(FlueState{Drawn: DefaultCombustionAir(), AirRatio: 1.2, AirTemperature: 15, FlueTemperature: l.DewPoint + 1e-7, Pressure: 101325})
 		require.NoError(t, err)
-		below, err := f.FlueLoss(FlueState{Drawn: DefaultCombustionAir(), AirRatio: 1.2, Air: 15, Flue: l.DewPoint - 1e-7, Pressure: 101325})
+		below, err := f.FlueLoss(FlueState{Drawn: DefaultCombustionAir(), AirRatio: 1.2, AirTemperature: 15, FlueTemperature: l.DewPoint - 1e-7, Pressure: 101325})
 		require.NoError(t, err)
 		require.InDelta(t, above.OfLower, below.OfLower, 1e-6)
 	}
@@ -108,7 +108,7 @@ func TestBothHeatingValuesTellTheSameHeat(t *testing.T) {
 
 func TestCondensingGasBeatsItsLowerValue(t *testing.T) {
 	f := naturalGas()
-	l, err := f.FlueLoss(FlueState{Drawn: DefaultCombustionAir(), AirRatio: 1.2, Air: 20, Flue: 30, Pressure: 101325})
+	l, err := f.FlueLoss(FlueState{Drawn: DefaultCombustionAir(), AirRatio: 1.2, AirTemperature: 20, FlueTemperature: 30, Pressure: 101325})
 	require.NoError(t, err)
 	require.Less(t, l.OfLower, 0.0)
 	require.Greater(t, l.OfHigher, 0.0)
@@ -125,7 +125,7 @@ func TestSiegertForMeetsTheIntegral(t *testing.T) {
 		for _, o2 := range []float64{0.01, 0.03, 0.05, 0.08, 0.10, 0.12} {
 			ratio, err := f.AirRatioFromO2(DefaultCombustionAir(), o2)
 			require.NoError(t, err)
-			l, err := f.FlueLoss(FlueState{Drawn: DefaultCombustionAir(), AirRatio: ratio, Air: 20, Flue: 180, Pressure: 101325})
+			l, err := f.FlueLoss(FlueState{Drawn: DefaultCombustionAir(), AirRatio: ratio, AirTemperature: 20, FlueTemperature: 180, Pressure: 101325})
 			require.NoError(t, err)
 			require.InEpsilon(t, l.OfLower, k.Siegert(180, 20, o2), 2e-3, "%s %g", f.Name, o2)
 		}
@@ -154,9 +154,9 @@ func TestFuelsRefuse(t *testing.T) {
 	f := Wood()
 	_, err = f.MoistFuel(0.9)
 	require.ErrorIs(t, err, ErrRange)
-	_, err = f.FlueLoss(FlueState{Drawn: DefaultCombustionAir(), AirRatio: 0.9, Air: 20, Flue: 2000, Pressure: 101325})
+	_, err = f.FlueLoss(FlueState{Drawn: DefaultCombustionAir(), AirRatio: 0.9, AirTemperature: 20, FlueTemperature: 2000, Pressure: 101325})
 	require.ErrorContains(t, err, "AirRatio")
-	require.ErrorContains(t, err, "Flue")
+	require.ErrorContains(t, err, "FlueTemperature")
 	_, err = f.AirRatioFromCO2(DefaultCombustionAir(), 0.25)
 	require.ErrorIs(t, err, ErrRange)
 	_, err = f.AirRatioFromO2(DefaultCombustionAir(), 0.21)
@@ -221,7 +221,7 @@ func TestBurnerAtPartLoad(t *testing.T) {
 	oil := LightOil()
 	ratio, err := oil.AirRatioFromO2(DefaultCombustionAir(), 0.04)
 	require.NoError(t, err)
-	l, err := oil.FlueLoss(FlueState{Drawn: DefaultCombustionAir(), AirRatio: ratio, Air: 15, Flue: 150, Pressure: 101325})
+	l, err := oil.FlueLoss(FlueState{Drawn: DefaultCombustionAir(), AirRatio: ratio, AirTemperature: 15, FlueTemperature: 150, Pressure: 101325})
 	require.NoError(t, err)
 	require.InDelta(t, 0.93, Losses{Flue: l.OfLower, Casing: 0.005}.Efficiency(), 0.01)
 }
@@ -230,7 +230,7 @@ func TestFlueAllocatesNothing(t *testing.T) {
 	f := LightOil()
 	require.Zero(t, testing.AllocsPerRun(100, func() {
 		r, _ := f.AirRatioFromO2(DefaultCombustionAir(), 0.05)
-		l, _ := f.FlueLoss(FlueState{Drawn: DefaultCombustionAir(), AirRatio: r, Air: 20, Flue: 180, Pressure: 101325})
+		l, _ := f.FlueLoss(FlueState{Drawn: DefaultCombustionAir(), AirRatio: r, AirTemperature: 20, FlueTemperature: 180, Pressure: 101325})
 		sinkHeat += l.OfLower
 	}))
 }

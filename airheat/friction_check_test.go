@@ -22,7 +22,7 @@ func TestFrictionPublished(t *testing.T) {
 }
 
 func TestDuctPublished(t *testing.T) {
-	air := Air{Density: 1.2, Viscosity: 1.2 * 1.655e-5, HeatCapacity: 1006}
+	air := AirProperties{Density: 1.2, Viscosity: 1.2 * 1.655e-5, HeatCapacity: 1006}
 	head := 20 * 9.81 * air.Density // 20 m of air
 	check.Run(t, []check.Row{
 		{Where: "Cengel.Ex8-4/diameter", In: []float64{0.35, 150}, Printed: "0.267"},
@@ -56,7 +56,7 @@ func TestDuctPublished(t *testing.T) {
 		{Where: "HoF17.ch21.sheet/Reynolds", In: []float64{0.2545, 7.142857}, Printed: "120727", Tol: 60, Why: "the source rounds the factor of Re = 66.4 D V, D in mm"},
 	}, func(in ...float64) float64 {
 		s := Segment{Section: Round(in[0])}
-		return s.Loss(in[1]*s.Section.Area(), Air{Density: 1.2, Viscosity: 1.2 / 66400}).Reynolds
+		return s.Loss(in[1]*s.Section.Area(), AirProperties{Density: 1.2, Viscosity: 1.2 / 66400}).Reynolds
 	})
 	check.Run(t, []check.Row{
 		{Where: "HoF17.ch21.sheet/rate", In: []float64{31, 0.2545}, Printed: "2.3"},
@@ -74,7 +74,7 @@ func TestDuctPublished(t *testing.T) {
 // quarter of Darcy's. The losses are put together from Segment.Fittings with
 // the source's own f.
 func TestDouglasFanPressure(t *testing.T) {
-	air := Air{Density: 1.2, Viscosity: 1.8e-5, HeatCapacity: 1006}
+	air := AirProperties{Density: 1.2, Viscosity: 1.8e-5, HeatCapacity: 1006}
 	loss := func(s DuctSection, length, k, q float64) float64 {
 		k += 4 * 0.008 * length / s.hydraulic()
 		return Segment{Section: s, Fittings: k}.Loss(q, air).Total
@@ -102,7 +102,7 @@ func TestDuctHeatPublished(t *testing.T) {
 	}, func(in ...float64) float64 {
 		// 290 K in, 310 K around; the companion takes 273 off.
 		d := Duct{Section: Round(0.3), Length: 15, HeatTransfer: in[0]}
-		h, err := d.Heat(math.Pi/4*0.09, 290-273, 310-273, Air{Density: 1.217, Viscosity: 1.9e-5, HeatCapacity: 1007})
+		h, err := d.Heat(math.Pi/4*0.09, 290-273, 310-273, AirProperties{Density: 1.217, Viscosity: 1.9e-5, HeatCapacity: 1007})
 		if err != nil {
 			t.Error(err)
 		}

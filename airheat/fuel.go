@@ -14,7 +14,7 @@ type Fuel struct {
 	Name        string      // as printed
 	Composition Composition // kg/kg
 	Lower       float64     // J/kg, 1e6 to 125e6, heating value with the water as vapour
-	Higher      float64     // J/kg, heating value with the water condensed at 25 °C
+	Higher      float64     // J/kg, Lower to 1.6 of it, heating value with the water condensed at 25 °C
 	MolarMass   float64     // kg/kmol, 0 to 500, of a gas; 0 for others
 	Emission    float64     // kg/J, 0 to 1e-6, carbon dioxide counted per heat on Lower; 0 for what is counted as neutral
 	Source      string      // where composition and heating value come from

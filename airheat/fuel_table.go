@@ -9,15 +9,15 @@ import (
 
 // GasShares is a gas by volume. The shares sum to 1.
 type GasShares struct {
-	Methane        float64 // fraction, CH4
-	Ethane         float64 // fraction, C2H6
-	Propane        float64 // fraction, C3H8
-	Butane         float64 // fraction, C4H10
-	Hydrogen       float64 // fraction, H2
-	CarbonMonoxide float64 // fraction, CO
-	CarbonDioxide  float64 // fraction, CO2
-	Nitrogen       float64 // fraction, N2
-	Oxygen         float64 // fraction, O2
+	Methane        float64 // fraction, 0 to 1, CH4
+	Ethane         float64 // fraction, 0 to 1, C2H6
+	Propane        float64 // fraction, 0 to 1, C3H8
+	Butane         float64 // fraction, 0 to 1, C4H10
+	Hydrogen       float64 // fraction, 0 to 1, H2
+	CarbonMonoxide float64 // fraction, 0 to 1, CO
+	CarbonDioxide  float64 // fraction, 0 to 1, CO2
+	Nitrogen       float64 // fraction, 0 to 1, N2
+	Oxygen         float64 // fraction, 0 to 1, O2
 }
 
 // gasParts lists, in the order of GasShares, the atoms of each gas and its

@@ -96,12 +96,12 @@ func TestCombustionLimitsStandWhereTheySay(t *testing.T) {
 	for _, o2 := range []float64{0.03, 0.10} {
 		ratio, err := f.AirRatioFromO2(DefaultCombustionAir(), o2)
 		require.NoError(t, err)
-		l, err := f.FlueLoss(FlueState{Drawn: DefaultCombustionAir(), AirRatio: ratio, Air: 20, Flue: 180, Pressure: 101325})
+		l, err := f.FlueLoss(FlueState{Drawn: DefaultCombustionAir(), AirRatio: ratio, AirTemperature: 20, FlueTemperature: 180, Pressure: 101325})
 		require.NoError(t, err)
 		require.InEpsilon(t, l.OfLower, k.Siegert(180, 20, o2), 1e-9)
 	}
 	// Condensate leaves at the flue's temperature: 4.18 kJ/(kg K).
-	l, err := f.FlueLoss(FlueState{Drawn: DefaultCombustionAir(), AirRatio: 1.2, Air: 20, Flue: 40, Pressure: 101325})
+	l, err := f.FlueLoss(FlueState{Drawn: DefaultCombustionAir(), AirRatio: 1.2, AirTemperature: 20, FlueTemperature: 40, Pressure: 101325})
 	require.NoError(t, err)
 	T1, T2 := 293.15, 313.15
 	vapour := l.Gas.H2O - l.Condensed/18.015

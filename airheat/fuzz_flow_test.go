@@ -41,7 +41,7 @@ func FuzzTube(f *testing.F) {
 			return
 		}
 		tube := PerforatedTube{Diameter: d, Roughness: rough, LeadIn: lead, Pitch: pitch, Positions: n, HolesPerRow: holes, HoleDiameter: hole, Discharge: cd, Regain: regain, HeatTransfer: u}
-		r, err := tube.Solve(TubeSupply{Flow: flow, Temperature: temp, House: house, Air: DryAir(temp, 101325)})
+		r, err := tube.Solve(TubeSupply{Flow: flow, Temperature: temp, House: house, Properties: DryAir(temp, 101325)})
 		if err != nil {
 			return
 		}

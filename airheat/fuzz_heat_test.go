@@ -67,7 +67,7 @@ func FuzzFlueLoss(f *testing.F) {
 		if err != nil {
 			return
 		}
-		l, err := fuel.FlueLoss(FlueState{Drawn: DefaultCombustionAir(), AirRatio: ratio, Air: air, Flue: flue, Pressure: 101325})
+		l, err := fuel.FlueLoss(FlueState{Drawn: DefaultCombustionAir(), AirRatio: ratio, AirTemperature: air, FlueTemperature: flue, Pressure: 101325})
 		if err != nil {
 			return
 		}

@@ -20,11 +20,11 @@ const maxCrossings = 16
 
 // resistance is what a fan works against: the loss at a flow and its slope.
 type resistance struct {
-	ducts System  // a row of segments, or
-	tree  *Tree   // branches
-	air   Air     // in the ducts
-	fan   float64 // kg/m³, air at the fan
-	swell float64 // ratio of the ducts' flow to the fan's
+	ducts System        // a row of segments, or
+	tree  *Tree         // branches
+	air   AirProperties // in the ducts
+	fan   float64       // kg/m³, air at the fan
+	swell float64       // ratio of the ducts' flow to the fan's
 }
 
 // loss takes the flow at the fan.

@@ -10,11 +10,11 @@ import (
 
 // FanDrive is how a fan is driven and where its losses go.
 type FanDrive struct {
-	Speed           float64 // ratio, 0.05 to 2, to the speed at which the curve was tested
-	FanEfficiency   float64 // fraction, 0.01 to 1: air power over shaft power
-	MotorEfficiency float64 // fraction, 0.01 to 1: shaft power over electric power, with belt and control
-	MotorInStream   bool    // the motor stands in the air it moves and heats it too
-	Inlet           Air     // at the fan, where a heater stands between it and the ducts; the zero Air where none does, so that it moves the ducts' air
+	Speed           float64       // ratio, 0.05 to 2, to the speed at which the curve was tested
+	FanEfficiency   float64       // fraction, 0.01 to 1: air power over shaft power
+	MotorEfficiency float64       // fraction, 0.01 to 1: shaft power over electric power, with belt and control
+	MotorInStream   bool          // the motor stands in the air it moves and heats it too
+	Inlet           AirProperties // at the fan, where a heater stands between it and the ducts; the zero AirProperties where none does, so that it moves the ducts' air
 }
 
 // DefaultFanDrive is a fan at its tested speed with the efficiencies 0.5 and
@@ -32,7 +32,7 @@ var (
 
 func (d FanDrive) check() error {
 	var inlet error
-	if d.Inlet != (Air{}) {
+	if d.Inlet != (AirProperties{}) {
 		inlet = domain.Within("FanDrive.Inlet", d.Inlet.check())
 	}
 	return errors.Join(inlet,
@@ -81,7 +81,7 @@ func (p OperatingPoint) Warnings() []string {
 // downward-curved rising ones cannot be missed; a rising piece of a polynomial
 // that curves upward is searched in 32 parts. The error lists every fault of
 // drive and air.
-func (s System) Intersections(fan Fan, drive FanDrive, air Air) ([]Intersection, error) {
+func (s System) Intersections(fan Fan, drive FanDrive, air AirProperties) ([]Intersection, error) {
 	if err := s.checkDriven(&fan, drive, air); err != nil {
 		return nil, err
 	}
@@ -92,12 +92,12 @@ func (s System) Intersections(fan Fan, drive FanDrive, air Air) ([]Intersection,
 	return append([]Intersection(nil), f.found[:f.count]...), nil
 }
 
-func (s System) checkDriven(fan *Fan, drive FanDrive, air Air) error {
+func (s System) checkDriven(fan *Fan, drive FanDrive, air AirProperties) error {
 	var err error
 	if len(s.runs) == 0 {
 		err = fmt.Errorf("%w: the duct system is empty, make it with NewSystem", ErrRange)
 	}
-	return errors.Join(err, checkFan(fan), drive.check(), domain.Within("Air", air.check()))
+	return errors.Join(err, checkFan(fan), drive.check(), domain.Within("air", air.check()))
 }
 
 func checkFan(fan *Fan) error {
@@ -108,7 +108,7 @@ func checkFan(fan *Fan) error {
 }
 
 // find fills f with the crossings of fan and system.
-func (s System) find(f *finder, fan *Fan, drive FanDrive, air Air) error {
+func (s System) find(f *finder, fan *Fan, drive FanDrive, air AirProperties) error {
 	f.against = against(drive, air)
 	f.against.ducts = s
 	return f.run(fan, drive)
@@ -116,9 +116,9 @@ func (s System) find(f *finder, fan *Fan, drive FanDrive, air Air) error {
 
 // against is what the fan works on: the air at it and in the ducts, the mass flow
 // of both being one.
-func against(drive FanDrive, air Air) resistance {
+func against(drive FanDrive, air AirProperties) resistance {
 	r := resistance{air: air, fan: air.Density, swell: 1}
-	if drive.Inlet != (Air{}) {
+	if drive.Inlet != (AirProperties{}) {
 		r.fan = drive.Inlet.Density
 		r.swell = r.fan / air.Density
 	}
@@ -158,7 +158,7 @@ func (f *finder) run(fan *Fan, drive FanDrive) error {
 // All crossings are looked for, and Count says how many there are. The error lists every fault
 // of drive and air; it is ErrNoSolution, with the gap at the end of the curve,
 // when the curves do not cross within the fan's flows.
-func (s System) OperatingPoint(fan Fan, drive FanDrive, air Air) (OperatingPoint, error) {
+func (s System) OperatingPoint(fan Fan, drive FanDrive, air AirProperties) (OperatingPoint, error) {
 	if err := s.checkDriven(&fan, drive, air); err != nil {
 		return OperatingPoint{}, err
 	}
@@ -202,7 +202,7 @@ func (f *finder) point(drive FanDrive) (OperatingPoint, error) {
 // 1e6) with the efficiency (fraction: air power over shaft power, or over electric
 // power if the motor stands in the stream): Δp/(ρ cp η). NaN for a
 // pressure, an efficiency outside 0.01 to 1, or air outside its range.
-func FanRise(pressure, efficiency float64, air Air) float64 {
+func FanRise(pressure, efficiency float64, air AirProperties) float64 {
 	if !fanEfficiencyRange.Contains(efficiency) || !ductPressureRange.Contains(pressure) || air.check() != nil {
 		return math.NaN()
 	}

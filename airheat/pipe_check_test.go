@@ -34,7 +34,7 @@ func TestPipeHeat(t *testing.T) {
 		{Where: "Vanthoor11.table4/50 °C", In: []float64{50}, Printed: "28.40359"},
 		{Where: "Vanthoor11.table4/60 °C", In: []float64{60}, Printed: "41.52334"},
 		{Where: "Vanthoor11.table4/80 °C", In: []float64{80}, Printed: "70.91413"},
-	}, func(in ...float64) float64 { return at(in[0], 1).Rival })
+	}, func(in ...float64) float64 { return at(in[0], 1).VanthoorConvection })
 	const why = "sigma is 5.67e-8 there"
 	check.Run(t, []check.Row{
 		{Where: "Vanthoor11.table3/40 °C", In: []float64{40}, Printed: "17.83696", Tol: 2e-3, Why: why},
@@ -44,25 +44,25 @@ func TestPipeHeat(t *testing.T) {
 	}, func(in ...float64) float64 { return at(in[0], 1).Radiation })
 	// The radiant share of a row with the rival's convection.
 	h := pipeHeat(t, airheat.DefaultHeatPipe(60, 20))
-	require.InDelta(t, 0.4820847, h.Radiation/(h.Radiation+h.Rival), 1e-4)
+	require.InDelta(t, 0.4820847, h.Radiation/(h.Radiation+h.VanthoorConvection), 1e-4)
 	require.InDelta(t, h.Radiation/(h.Radiation+h.Convection), h.Radiant, 1e-12)
 	// Bare copper of 41.3 mm, water of 180 °F in air of 80 °F, as a handbook prints it;
 	// its emissivity is the free figure.
 	check.Run(t, []check.Row{{Where: "ASHRAE 1989 ch. 22 by a quotation/1.5 in copper", In: []float64{0.0413, 0.40, 82.22, 26.67}, Printed: "74.6", Tol: 1.5, Why: "the emissivity is a guess"}},
 		func(in ...float64) float64 {
-			h := pipeHeat(t, airheat.HeatPipe{Diameter: in[0], Emissivity: in[1], View: 1, Surface: in[2], Air: in[3], Around: in[3]})
+			h := pipeHeat(t, airheat.HeatPipe{Diameter: in[0], Emissivity: in[1], View: 1, SurfaceTemperature: in[2], AirTemperature: in[3], RadiantTemperature: in[3]})
 			require.InEpsilon(t, 74.6, h.Total, 0.06)
-			return h.Rival + h.Radiation
+			return h.VanthoorConvection + h.Radiation
 		})
 }
 
 func TestColdPipesAndFaults(t *testing.T) {
-	cold := pipeHeat(t, airheat.HeatPipe{Diameter: 0.05, Emissivity: 0.9, View: 1, Surface: 10, Air: 25, Around: 25})
+	cold := pipeHeat(t, airheat.HeatPipe{Diameter: 0.05, Emissivity: 0.9, View: 1, SurfaceTemperature: 10, AirTemperature: 25, RadiantTemperature: 25})
 	require.Negative(t, cold.Convection)
 	require.Negative(t, cold.Radiation)
 	require.InDelta(t, 0, pipeHeat(t, airheat.DefaultHeatPipe(20, 20)).Total, 1e-12) // W/m; fused products leave 2e-15
-	_, err := airheat.HeatPipe{Emissivity: 2, View: -1, Surface: 300, Air: 99, Around: -99}.Heat()
-	for _, f := range []string{"Diameter", "Emissivity", "View", "Surface", "Air", "Around"} {
+	_, err := airheat.HeatPipe{Emissivity: 2, View: -1, SurfaceTemperature: 300, AirTemperature: 99, RadiantTemperature: -99}.Heat()
+	for _, f := range []string{"Diameter", "Emissivity", "View", "SurfaceTemperature", "AirTemperature", "RadiantTemperature"} {
 		require.ErrorContains(t, err, f)
 	}
 	require.Zero(t, testing.AllocsPerRun(10, func() { _, _ = airheat.DefaultHeatPipe(60, 20).Heat() }))

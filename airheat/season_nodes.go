@@ -17,7 +17,7 @@ type SeasonNodes struct {
 	Sun       []float64 // W/m², 0 to 1500, hourly, global on the horizontal
 	SkyDrop   []float64 // K, -10 to 100, hourly, sky below outside air; nil for a house without CoverSky
 	SetPoints SetPoints // °C, asked for at the end of each hour
-	VentAt    float64   // °C, the vents keep the air from rising above it
+	VentAt    float64   // °C, the higher set-point to 120; the vents keep the air from rising above it
 	Deep      float64   // °C, -90 to 120, ground below the soil layer
 	Plants    Plants    // what they turn into vapour
 	Lamps     []float64 // W, 0 to 1e9, hourly heat of the lamps, radiant to structure and plants, the rest to the air; nil for none

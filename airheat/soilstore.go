@@ -11,10 +11,11 @@ import (
 )
 
 // SoilStore is a set of equal tubes under the soil that warm ridge air passes
-// by day and house air by night. Around each tube the soil is a thick pipe out
-// to half the spacing, beyond which the next tube does the same. From its rim heat
-// goes up to the floor, without the storage of the soil in between; none goes
-// down, as in a store that has been in use for weeks.
+// by day and house air by night. Around each tube the soil is a thick pipe as
+// large as the square of its Spacing, beyond which the next tube does the same:
+// its radius is Spacing/√π. From its rim heat goes up to the floor, without the
+// storage of the soil in between; none goes down, as in a store that has been in
+// use for weeks.
 type SoilStore struct {
 	Tubes            int     // number, 1 to 1000, of tubes in parallel
 	Diameter         float64 // m, 0.01 to 10, of a tube
@@ -104,7 +105,7 @@ type Store struct {
 	up      float64 // W/K, from the outermost ring to the air above the floor, each cell
 	above   float64 // °C, of that air
 	late    float64 // part of a step's heat that the wall has taken when the air meets it
-	cost    func(flow float64, air Air) (pressure, power float64)
+	cost    func(flow float64, air AirProperties) (pressure, power float64)
 }
 
 // NewSoilStore returns the store at rest with all soil at the temperature start (-60 to
@@ -134,7 +135,7 @@ func NewSoilStore(s SoilStore, start float64) (*Store, error) {
 		r = next
 	}
 	g := Segment{Section: Round(s.Diameter), Length: s.Length, Roughness: s.Roughness, Fittings: s.Fittings}
-	st.cost = func(flow float64, air Air) (float64, float64) {
+	st.cost = func(flow float64, air AirProperties) (float64, float64) {
 		p := g.Loss(flow/n, air).Total
 		return p, p * flow / s.FanEfficiency
 	}
@@ -178,13 +179,13 @@ type StoreStep struct {
 // and heat is kept to rounding. A rock bed is marched in parts of the step, so
 // that the step does not show in the answer. Moisture that condenses is not counted;
 // StepMoist does. The error lists every fault.
-func (s *Store) Step(flow, inlet float64, air Air, step time.Duration, backward bool) (StoreStep, error) {
+func (s *Store) Step(flow, inlet float64, air AirProperties, step time.Duration, backward bool) (StoreStep, error) {
 	if err := errors.Join(
 		s.made(),
 		ductFlowRange.Check("flow", flow),
 		airTemperatureRange.Check("inlet", inlet),
 		storeStepRange.Check("step", step.Seconds()),
-		domain.Within("Air", air.check()),
+		domain.Within("air", air.check()),
 	); err != nil {
 		return StoreStep{}, err
 	}

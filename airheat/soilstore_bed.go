@@ -15,7 +15,7 @@ type RockBed struct {
 	Stone         float64 // m, 0.005 to 0.3, diameter of the stones
 	Void          float64 // fraction, 0.25 to 0.6, of the bed that is air
 	StoneCapacity float64 // J/(m³ K), 2e5 to 5e6, of solid stone
-	DesignFlow    float64 // m³/s, at which the heat transfer is calculated
+	DesignFlow    float64 // m³/s, that carries 0.01 to 1 kg/s through each m² of Area; the heat transfer is calculated for it
 	FanEfficiency float64 // fraction, 0.01 to 1, from electricity to air power
 }
 
@@ -63,7 +63,7 @@ const (
 
 // loss returns the pressure, Pa, that the flow (m³/s) of air loses in the bed:
 // Ergun's equation with the speed as if the bed were empty. [Ergun52].
-func (b RockBed) loss(flow float64, air Air) float64 {
+func (b RockBed) loss(flow float64, air AirProperties) float64 {
 	v := flow / b.Area
 	e3, solid := b.Void*b.Void*b.Void, 1-b.Void
 	return b.Depth * (ergunLaminar*air.Viscosity*solid*solid*v/(e3*b.Stone*b.Stone) +
@@ -72,7 +72,7 @@ func (b RockBed) loss(flow float64, air Air) float64 {
 
 // NewRockBedStore returns the bed at rest with all stones at the temperature start (-60 to
 // 200 °C), for air as at DesignFlow. The error lists every fault.
-func NewRockBedStore(b RockBed, start float64, air Air) (*Store, error) {
+func NewRockBedStore(b RockBed, start float64, air AirProperties) (*Store, error) {
 	if err := errors.Join(
 		bedAreaRange.Check("Area", b.Area),
 		bedDepthRange.Check("Depth", b.Depth),
@@ -81,7 +81,7 @@ func NewRockBedStore(b RockBed, start float64, air Air) (*Store, error) {
 		soilCapacityRange.Check("StoneCapacity", b.StoneCapacity),
 		fanEfficiencyRange.Check("FanEfficiency", b.FanEfficiency),
 		airTemperatureRange.Check("start", start),
-		domain.Within("Air", air.check()),
+		domain.Within("air", air.check()),
 		domain.Range{Min: 0.01, Max: 1, Unit: "kg/(m² s)", Source: "Löf and Hawley's measurements"}.Check("DesignFlow over Area", b.DesignFlow*air.Density/b.Area),
 	); err != nil {
 		return nil, err
@@ -98,7 +98,7 @@ func NewRockBedStore(b RockBed, start float64, air Air) (*Store, error) {
 	}
 	s.wall = s.film
 	s.inner = s.film / s.content[0] / bedUnits
-	s.cost = func(flow float64, air Air) (float64, float64) {
+	s.cost = func(flow float64, air AirProperties) (float64, float64) {
 		p := b.loss(flow, air)
 		return p, p * flow / b.FanEfficiency
 	}

@@ -22,13 +22,13 @@ type MoistStoreStep struct {
 // heat by Lewis's relation; a wet store does not dry again into air that could
 // take the water up. The heat into the store is what the air's enthalpy loses
 // less what the water takes along. The error lists every fault.
-func (s *Store) StepMoist(flow float64, inlet psychro.State, air Air, step time.Duration, backward bool) (MoistStoreStep, error) {
+func (s *Store) StepMoist(flow float64, inlet psychro.State, air AirProperties, step time.Duration, backward bool) (MoistStoreStep, error) {
 	if err := errors.Join(
 		s.made(),
 		notZero(ductFlowRange).Check("flow", flow),
 		stateCheck("inlet", inlet),
 		storeStepRange.Check("step", step.Seconds()),
-		domain.Within("Air", air.check()),
+		domain.Within("air", air.check()),
 	); err != nil {
 		return MoistStoreStep{}, err
 	}

@@ -223,8 +223,8 @@ func TestStoreFaultsAreListed(t *testing.T) {
 	for _, s := range []string{"Tubes", "Length", "Spacing", "Film", "SoilConductivity", "SoilCapacity", "FanEfficiency", "start"} {
 		require.ErrorContains(t, err, s)
 	}
-	_, err = NewRockBedStore(RockBed{}, 10, Air{})
-	for _, s := range []string{"Area", "Depth", "Stone", "Void", "Air.Density", "DesignFlow"} {
+	_, err = NewRockBedStore(RockBed{}, 10, AirProperties{})
+	for _, s := range []string{"Area", "Depth", "Stone", "Void", "air.Density", "DesignFlow"} {
 		require.ErrorContains(t, err, s)
 	}
 	s, err := NewSoilStore(demoSoil(), 10)

@@ -10,9 +10,9 @@ const SupplyCaution = "Hot supply air softens film, scorches leaves and burns sk
 // SupplyLimits are the temperatures above which supply air does harm where it
 // strikes.
 type SupplyLimits struct {
-	Film   float64 // °C, of air that strikes the film for long
-	Plant  float64 // °C, of air that strikes leaves
-	Person float64 // °C, of air that strikes people
+	Film   float64 // °C, any finite number, of air that strikes the film for long
+	Plant  float64 // °C, any finite number, of air that strikes leaves
+	Person float64 // °C, any finite number, of air that strikes people
 }
 
 // DefaultSupplyLimits are round figures from memory: polyethylene film 60 °C,

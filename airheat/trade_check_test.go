@@ -80,7 +80,7 @@ func TestTradeFigureOfTheEfficiency(t *testing.T) {
 	}, func(v ...float64) float64 {
 		ratio, err := f.AirRatioFromO2(DefaultCombustionAir(), v[1])
 		require.NoError(t, err)
-		l, err := f.FlueLoss(FlueState{Drawn: DefaultCombustionAir(), AirRatio: ratio, Air: 20, Flue: v[0], Pressure: 101325})
+		l, err := f.FlueLoss(FlueState{Drawn: DefaultCombustionAir(), AirRatio: ratio, AirTemperature: 20, FlueTemperature: v[0], Pressure: 101325})
 		require.NoError(t, err)
 		return 100 * Losses{Flue: l.OfLower, Casing: v[2]}.Efficiency()
 	})

@@ -104,11 +104,11 @@ type TreeFlow struct {
 // it to an outlet takes the same pressure. Newton's method on all branches at
 // once. The error lists every fault, or is ErrNotConverged, or ErrNoSolution
 // where the flow turns round at a tee.
-func (t Tree) Solve(flow float64, air Air) (TreeFlow, error) {
+func (t Tree) Solve(flow float64, air AirProperties) (TreeFlow, error) {
 	if len(t.systems) == 0 {
 		return TreeFlow{}, fmt.Errorf("%w: the tree is empty, make it with NewTree", ErrRange)
 	}
-	if err := errors.Join(notZero(ductFlowRange).Check("flow", flow), domain.Within("Air", air.check())); err != nil {
+	if err := errors.Join(notZero(ductFlowRange).Check("flow", flow), domain.Within("air", air.check())); err != nil {
 		return TreeFlow{}, err
 	}
 	return t.solve(flow, air)
@@ -117,7 +117,7 @@ func (t Tree) Solve(flow float64, air Air) (TreeFlow, error) {
 // treeIterations is far more than Newton's method takes on rising losses.
 const treeIterations = 200
 
-func (t Tree) solve(flow float64, air Air) (TreeFlow, error) {
+func (t Tree) solve(flow float64, air AirProperties) (TreeFlow, error) {
 	n := len(t.systems)
 	q := t.share(flow)
 	// A branch seen from its near end is the line p = alpha + beta q; sums
@@ -177,7 +177,7 @@ func (t Tree) solve(flow float64, air Air) (TreeFlow, error) {
 
 // state evaluates pressures from the outlets up. Where ways to a junction
 // disagree, the first is taken and the difference is the residual.
-func (t Tree) state(q []float64, air Air) TreeFlow {
+func (t Tree) state(q []float64, air AirProperties) TreeFlow {
 	f := TreeFlow{Branches: make([]BranchFlow, len(q))}
 	seen := make([]bool, len(q))
 	for i := len(q) - 1; i >= 0; i-- {
@@ -204,7 +204,7 @@ func (t Tree) state(q []float64, air Air) TreeFlow {
 }
 
 // loss is the tree as one resistance, its slope by a small difference.
-func (t *Tree) loss(q float64, air Air) (loss, slope float64) {
+func (t *Tree) loss(q float64, air AirProperties) (loss, slope float64) {
 	step := 1e-5*q + 1e-9
 	a, errA := t.solve(q, air)
 	b, errB := t.solve(q+step, air)
@@ -217,12 +217,12 @@ func (t *Tree) loss(q float64, air Air) (loss, slope float64) {
 // OperatingPoint returns the rightmost crossing of fan, driven by drive, with the
 // tree when air flows in it, and the flows in all branches there. The errors are
 // those of System.OperatingPoint.
-func (t Tree) OperatingPoint(fan Fan, drive FanDrive, air Air) (OperatingPoint, TreeFlow, error) {
+func (t Tree) OperatingPoint(fan Fan, drive FanDrive, air AirProperties) (OperatingPoint, TreeFlow, error) {
 	var empty error
 	if len(t.systems) == 0 {
 		empty = fmt.Errorf("%w: the tree is empty, make it with NewTree", ErrRange)
 	}
-	if err := errors.Join(empty, checkFan(&fan), drive.check(), domain.Within("Air", air.check())); err != nil {
+	if err := errors.Join(empty, checkFan(&fan), drive.check(), domain.Within("air", air.check())); err != nil {
 		return OperatingPoint{}, TreeFlow{}, err
 	}
 	f := finder{against: against(drive, air)}
@@ -244,14 +244,14 @@ func (t Tree) OperatingPoint(fan Fan, drive FanDrive, air Air) (OperatingPoint, 
 // branches with children are not read), and the pressure (Pa) the fan must then
 // give. The branches on the path of greatest loss need none. The error lists
 // every fault.
-func (t Tree) Dampers(wanted []float64, air Air) (factors []float64, pressure float64, err error) {
+func (t Tree) Dampers(wanted []float64, air AirProperties) (factors []float64, pressure float64, err error) {
 	if len(t.systems) == 0 {
 		return nil, math.NaN(), fmt.Errorf("%w: the tree is empty, make it with NewTree", ErrRange)
 	}
 	if len(wanted) != len(t.systems) {
 		return nil, math.NaN(), fmt.Errorf("%w: %d wanted flows for %d branches", ErrRange, len(wanted), len(t.systems))
 	}
-	faults := []error{domain.Within("Air", air.check())}
+	faults := []error{domain.Within("air", air.check())}
 	q := make([]float64, len(wanted))
 	for i := len(q) - 1; i >= 0; i-- {
 		if t.children[i] == 0 {

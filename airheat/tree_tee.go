@@ -133,7 +133,7 @@ func (t *Tree) teeRatio(i int) float64 {
 // tee is the loss at the start of branch i, Pa, and its slope by the branch's
 // flow at the parent's flow, for the flows q. Shares outside 0 to 1, which the
 // search may pass, count as the nearer end.
-func (t *Tree) tee(i int, q []float64, air Air) (loss, slope float64) {
+func (t *Tree) tee(i int, q []float64, air AirProperties) (loss, slope float64) {
 	b := &t.branches[i]
 	if b.Junction == NoTee || !(q[b.Parent] > 0) {
 		return 0, 0

@@ -37,10 +37,10 @@ func DefaultPerforatedTube() PerforatedTube {
 
 // TubeSupply is the air that enters a PerforatedTube and the house around it.
 type TubeSupply struct {
-	Flow        float64 // m³/s, 1e-9 to 1000, at the supply air's own density
-	Temperature float64 // °C, -60 to 200, of the supply air
-	House       float64 // °C, -60 to 200, of the air around the tube
-	Air         Air     // properties of the supply air, as DryAir gives them at Temperature
+	Flow        float64       // m³/s, 1e-9 to 1000, at the supply air's own density
+	Temperature float64       // °C, -60 to 200, of the supply air
+	House       float64       // °C, -60 to 200, of the air around the tube
+	Properties  AirProperties // properties of the supply air, as DryAir gives them at Temperature
 }
 
 // The ranges of PerforatedTube's and TubeSupply's fields.
@@ -89,7 +89,7 @@ func (s TubeSupply) check() error {
 		notZero(ductFlowRange).Check("TubeSupply.Flow", s.Flow),
 		airTemperatureRange.Check("TubeSupply.Temperature", s.Temperature),
 		airTemperatureRange.Check("TubeSupply.House", s.House),
-		domain.Within("TubeSupply.Air", s.Air.check()),
+		domain.Within("TubeSupply.Properties", s.Properties.check()),
 	)
 }
 
@@ -208,13 +208,13 @@ func (t PerforatedTube) sound(f *TubeFlow, s TubeSupply) error {
 // the heat from the fan on.
 func (t PerforatedTube) finish(f *TubeFlow, m *marcher, s TubeSupply) {
 	section := math.Pi / 4 * t.Diameter * t.Diameter
-	half := 0.5 * s.Air.Density
+	half := 0.5 * s.Properties.Density
 	head := m.head + m.grows*m.last
 	velocity := f.Positions[0].Velocity + f.Positions[0].Temperature*m.last
 	f.FanPressure = half * head
 	f.FanTotal = half * (head + velocity*velocity)
 	f.AreaRatio = t.holes() / section
-	rhoCp := s.Air.Density * s.Air.HeatCapacity
+	rhoCp := s.Properties.Density * s.Properties.HeatCapacity
 	wall := t.HeatTransfer * math.Pi * t.Diameter // W/(m K)
 	theta := s.Temperature - s.House
 	low, high := math.Inf(1), math.Inf(-1)

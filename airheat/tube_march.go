@@ -23,7 +23,7 @@ type marcher struct {
 }
 
 func (t PerforatedTube) marcher(s TubeSupply) marcher {
-	nu := s.Air.Viscosity / s.Air.Density
+	nu := s.Properties.Viscosity / s.Properties.Density
 	hole := float64(t.HolesPerRow) * math.Pi / 4 * t.HoleDiameter * t.HoleDiameter
 	return marcher{
 		regain: t.Regain,

@@ -11,7 +11,7 @@ import (
 // bruteTube is the same scheme written plainly, with the end pressure found by
 // bisection and friction by bisection.
 func bruteTube(t PerforatedTube, s TubeSupply) (end, fan float64, q []float64) {
-	rho, nu := s.Air.Density, s.Air.Viscosity/s.Air.Density
+	rho, nu := s.Properties.Density, s.Properties.Viscosity/s.Properties.Density
 	area := math.Pi / 4 * t.Diameter * t.Diameter
 	hole := float64(t.HolesPerRow) * math.Pi / 4 * t.HoleDiameter * t.HoleDiameter
 	friction := func(v float64) float64 {
@@ -126,7 +126,7 @@ func TestEvennessFollowsTheCosine(t *testing.T) {
 		for _, n := range []int{50, 500, 5000} {
 			tube.Positions, tube.HolesPerRow = n, 1
 			tube.HoleDiameter = 0.4 * math.Sqrt(ratio/float64(n))
-			f, err := tube.Solve(TubeSupply{Flow: 0.5, Temperature: 20, House: 20, Air: DryAir(20, 101325)})
+			f, err := tube.Solve(TubeSupply{Flow: 0.5, Temperature: 20, House: 20, Properties: DryAir(20, 101325)})
 			require.NoError(t, err)
 			require.InEpsilon(t, ratio, f.AreaRatio, 1e-12)
 			miss := math.Abs(f.FanToEnd - FrictionlessRatio(0.65, ratio))
@@ -155,7 +155,7 @@ func TestTubeKeepsMassAndEnergy(t *testing.T) {
 			sum += p.Flow
 		}
 		require.InEpsilon(t, s.Flow, sum, 1e-11)
-		supplied := s.Flow * s.Air.Density * s.Air.HeatCapacity * (s.Temperature - s.House)
+		supplied := s.Flow * s.Properties.Density * s.Properties.HeatCapacity * (s.Temperature - s.House)
 		require.InEpsilon(t, supplied, f.HolesHeat+f.WallHeat, 1e-9)
 		require.InDelta(t, tube.Length(), f.Positions[len(f.Positions)-1].Distance, 1e-9)
 	}
@@ -168,10 +168,10 @@ func TestTemperatureAlongTheTube(t *testing.T) {
 	require.NoError(t, err)
 	temp, leg := s.Temperature, tube.LeadIn
 	for _, p := range f.Positions {
-		m := s.Air.Density * p.Velocity * math.Pi / 4 * 0.25
+		m := s.Properties.Density * p.Velocity * math.Pi / 4 * 0.25
 		temp = s.House + (temp-s.House)*math.Exp(-6*math.Pi*0.5*leg/(m*1006))
 		require.InDelta(t, temp, p.Temperature, 1e-9)
-		require.InDelta(t, p.Flow*s.Air.Density*1006*(temp-s.House), p.Heat, 1e-8)
+		require.InDelta(t, p.Flow*s.Properties.Density*1006*(temp-s.House), p.Heat, 1e-8)
 		require.InEpsilon(t, p.Flow/(0.65*2*math.Pi/4*0.0009), p.JetSpeed, 1e-12)
 		leg = tube.Pitch
 	}
@@ -188,7 +188,7 @@ func TestReversalNearTheFanIsReported(t *testing.T) {
 	require.Positive(t, f.Reversed)
 	require.Negative(t, f.Evenness)
 	require.Contains(t, tube.Warnings(f)[0], "draw house air in")
-	supplied := s.Flow * s.Air.Density * s.Air.HeatCapacity * (s.Temperature - s.House)
+	supplied := s.Flow * s.Properties.Density * s.Properties.HeatCapacity * (s.Temperature - s.House)
 	require.InEpsilon(t, supplied, f.HolesHeat+f.WallHeat, 1e-9)
 	end, _, _ := bruteTube(tube, s)
 	require.InEpsilon(t, end, f.EndPressure, 1e-9)
@@ -223,7 +223,7 @@ func TestHolesForAnEvenness(t *testing.T) {
 
 func TestTubeFaultsAreListed(t *testing.T) {
 	_, err := PerforatedTube{Diameter: 0.1, HolesPerRow: 10, HoleDiameter: 0.4}.Solve(TubeSupply{Temperature: 300})
-	for _, s := range []string{"Positions", "do not fit", "Discharge", "TubeSupply.Flow", "TubeSupply.Temperature", "TubeSupply.Air.Density"} {
+	for _, s := range []string{"Positions", "do not fit", "Discharge", "TubeSupply.Flow", "TubeSupply.Temperature", "TubeSupply.Properties.Density"} {
 		require.ErrorContains(t, err, s)
 	}
 	tube, s := tube150()
@@ -237,7 +237,7 @@ func TestTubeFaultsAreListed(t *testing.T) {
 func TestTubesThatCannotWorkAreRefused(t *testing.T) {
 	tube := DefaultPerforatedTube()
 	tube.Diameter, tube.LeadIn, tube.Pitch = 0.3, 1, 1
-	supply := TubeSupply{Flow: 0.3, Temperature: 45, House: 10, Air: DryAir(45, 101325)}
+	supply := TubeSupply{Flow: 0.3, Temperature: 45, House: 10, Properties: DryAir(45, 101325)}
 	tube.Positions, tube.HolesPerRow, tube.HoleDiameter = 3, 3, 0.24
 	_, err := tube.Solve(supply)
 	require.ErrorIs(t, err, ErrRange)
@@ -249,7 +249,7 @@ func TestTubesThatCannotWorkAreRefused(t *testing.T) {
 	require.ErrorContains(t, err, "5000 Pa")
 	// A jet of 5,000 Pa has 94 m/s: all but it is refused.
 	holes := 0.65 * 6 * math.Pi / 4 * 0.011 * 0.011
-	limit := holes * math.Sqrt(2*5000/supply.Air.Density)
+	limit := holes * math.Sqrt(2*5000/supply.Properties.Density)
 	for _, c := range []struct {
 		share float64
 		works bool
@@ -274,7 +274,7 @@ func TestTubesKeepBetweenSupplyAndHouse(t *testing.T) {
 		tube.LeadIn, tube.Pitch = 3*r.Float64(), 0.05+r.Float64()
 		tube.Positions, tube.HolesPerRow = 1+r.IntN(30), 1+r.IntN(4)
 		tube.HoleDiameter = tube.Diameter * (0.02 + 0.9*r.Float64()*r.Float64())
-		s := TubeSupply{Flow: 0.01 + r.Float64(), Temperature: 45, House: 10, Air: DryAir(45, 101325)}
+		s := TubeSupply{Flow: 0.01 + r.Float64(), Temperature: 45, House: 10, Properties: DryAir(45, 101325)}
 		f, err := tube.Solve(s)
 		if err != nil {
 			continue

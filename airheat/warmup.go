@@ -31,7 +31,7 @@ type HeatFailure struct {
 	SetPoint float64       // °C, -90 to 120, held in the steady state until the failure
 	Share    float64       // fraction, 0 to 1, of the heat that held it which is left; 0 for a heater that has stopped altogether
 	Level    float64       // °C, -90 to 120, of the air, that it is to fall to
-	Limit    time.Duration // how far ahead to look; Forever for no limit
+	Limit    time.Duration // more than 0, how far ahead to look; Forever for no limit
 }
 
 // CoolDown returns when the air comes down to c.Level after the heat of the

@@ -33,9 +33,9 @@ func (k CropKind) String() string {
 type CropLight struct {
 	Name   string   // plain English
 	Kind   CropKind // what is sold
-	Min    float64  // mol/(m² d), below it growth or quality falls off
+	Least  float64  // mol/(m² d), below it growth or quality falls off
 	Target float64  // mol/(m² d), to plan for
-	Upper  float64  // mol/(m² d), more brings nothing or harm
+	Most   float64  // mol/(m² d), more brings nothing or harm
 	Basis  string   // what the figures mean
 	Source string   // where they come from
 	Read   Reading  // how directly the source was seen
@@ -108,22 +108,22 @@ type Service uint8
 
 // The results of CropLight.Serves.
 const (
-	TooDark Service = iota
-	Enough          // from the least to below the target
-	Good            // from the target to the upper bound
-	TooBright
+	TooDark     Service = iota // below Least
+	BelowTarget                // from Least to below Target
+	OnTarget                   // from Target to Most
+	TooBright                  // above Most
 )
 
 // String returns the answer in words.
 func (s Service) String() string {
-	return [...]string{"too dark", "enough", "good", "more than it uses"}[min(s, TooBright)]
+	return [...]string{"too dark", "below the target", "on target", "more than it uses"}[min(s, TooBright)]
 }
 
 // Serves compares dli, mol/(m² d), with the crop's range. A bound that the
-// source does not give is not tested: without a Target, Min counts as the
-// target; without a Min, Target counts as the least.
+// source does not give is not tested: without a Target, Least counts as the
+// target; without a Least, Target counts as the least.
 func (c CropLight) Serves(dli float64) Service {
-	least, target := c.Min, c.Target
+	least, target := c.Least, c.Target
 	if math.IsNaN(least) {
 		least = target
 	}
@@ -133,10 +133,10 @@ func (c CropLight) Serves(dli float64) Service {
 	switch {
 	case !(dli >= least):
 		return TooDark
-	case dli > c.Upper:
+	case dli > c.Most:
 		return TooBright
 	case dli >= target:
-		return Good
+		return OnTarget
 	}
-	return Enough
+	return BelowTarget
 }

@@ -91,10 +91,10 @@ func TestCropTable(t *testing.T) {
 	for name, want := range least {
 		c, ok := FindCropLight(" " + name)
 		require.True(t, ok)
-		require.Equal(t, want, c.Min)
+		require.Equal(t, want, c.Least)
 	}
 	berry, _ := FindCropLight("strawberry") // 20 to 25 best, stress above 30
-	require.Equal(t, []float64{22.5, 30}, []float64{berry.Target, berry.Upper})
+	require.Equal(t, []float64{22.5, 30}, []float64{berry.Target, berry.Most})
 	sum, n, read := 0.0, 0, 0
 	for i, c := range CropLights() {
 		if c.Read == InSource {
@@ -102,14 +102,14 @@ func TestCropTable(t *testing.T) {
 		}
 		require.NotEmpty(t, c.Source, c.Name)
 		require.NotEmpty(t, c.Basis, c.Name)
-		for j, v := range []float64{c.Min, c.Target, c.Upper} {
+		for j, v := range []float64{c.Least, c.Target, c.Most} {
 			if !math.IsNaN(v) {
 				require.True(t, dliRange.Contains(v))
 				sum += v * float64(3*i+j+1)
 				n++
 			}
 		}
-		require.False(t, c.Min > c.Target || c.Target > c.Upper || c.Min > c.Upper, c.Name)
+		require.False(t, c.Least > c.Target || c.Target > c.Most || c.Least > c.Most, c.Name)
 	}
 	require.Equal(t, 50, n)
 	require.Equal(t, 4, read, "rows whose every figure was read in the source; the others say so")
@@ -144,14 +144,14 @@ func TestFruitAgainstLeafCrops(t *testing.T) {
 
 func TestCropServes(t *testing.T) {
 	c, _ := FindCropLight("Tomato")
-	for dli, want := range map[float64]Service{10: TooDark, 15: Enough, 25: Good, 30: Good, 31: TooBright, math.NaN(): TooDark} {
+	for dli, want := range map[float64]Service{10: TooDark, 15: BelowTarget, 25: OnTarget, 30: OnTarget, 31: TooBright, math.NaN(): TooDark} {
 		require.Equal(t, want, c.Serves(dli))
 	}
 	only, _ := FindCropLight("ornamentals")
-	require.Equal(t, Good, only.Serves(12))
+	require.Equal(t, OnTarget, only.Serves(12))
 	require.Equal(t, TooDark, only.Serves(11))
 	plugs, _ := FindCropLight("young plants")
-	require.Equal(t, Good, plugs.Serves(10))
-	require.Equal(t, []string{"too dark", "enough", "good", "more than it uses"}, []string{TooDark.String(), Enough.String(), Good.String(), TooBright.String()})
+	require.Equal(t, OnTarget, plugs.Serves(10))
+	require.Equal(t, []string{"too dark", "below the target", "on target", "more than it uses"}, []string{TooDark.String(), BelowTarget.String(), OnTarget.String(), TooBright.String()})
 	require.Equal(t, "second-hand", c.Read.String())
 }

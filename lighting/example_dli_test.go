@@ -16,7 +16,7 @@ func Example_dailyLight() {
 	fmt.Printf("%.0f µmol/(m² s) x %.0f s x 1e-6 = %.2f mol/(m² d)\n", ppfd, photoperiod.Seconds(), dli)
 	for _, name := range []string{"lettuce", "spinach, young", "tomato"} {
 		c, _ := lighting.FindCropLight(name)
-		fmt.Printf("%-15s least %g, target %g: %s\n", c.Name, c.Min, c.Target, c.Serves(dli))
+		fmt.Printf("%-15s least %g, target %g: %s\n", c.Name, c.Least, c.Target, c.Serves(dli))
 	}
 	fmt.Printf("for 17 mol/(m² d) in the same time: %.0f µmol/(m² s)\n", lighting.PPFDFor(17, photoperiod))
 

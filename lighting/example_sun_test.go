@@ -39,7 +39,7 @@ func Example_sunOfADay() {
 }
 
 // What falls on a level square metre outside the atmosphere and below it, by
-// the formulas of FAO-56: its examples 8 to 10 and 19, with the printed figures
+// the formulas of FAO56: its examples 8 to 10 and 19, with the printed figures
 // in brackets. The figures of example 19 are from memory.
 func Example_radiationByFAO56() {
 	ra := lighting.ExtraterrestrialDay(-22.9, 135)

@@ -36,13 +36,13 @@ type LightingDay struct {
 	Deficit   float64       // mol/(m² d) missing to the target without lamps
 	Lamps     float64       // mol/(m² d) from the lamps
 	Shortfall float64       // mol/(m² d) still missing
-	Burn      time.Duration // running time of the lamps
+	LampTime  time.Duration // running time of the lamps
 }
 
 // LightingYear is a year of days.
 type LightingYear struct {
 	Days      []LightingDay // in the year's order
-	Burn      time.Duration // running time of the lamps in the year
+	LampTime  time.Duration // running time of the lamps in the year
 	Lamps     float64       // mol/m² from the lamps in the year
 	Daylight  float64       // mol/m² of daylight on the bed in the year
 	DarkDays  int           // days with a deficit
@@ -67,7 +67,7 @@ func (s LightingSeason) Solve() (LightingYear, error) {
 
 func (r *LightingYear) add(d LightingDay) {
 	r.Days = append(r.Days, d)
-	r.Burn += d.Burn
+	r.LampTime += d.LampTime
 	r.Lamps += d.Lamps
 	r.Daylight += d.Daylight
 	if d.Deficit > 0 {
@@ -119,7 +119,7 @@ func (s LightingSeason) day(global []float64) LightingDay {
 			burn = min(burn+s.free(h).Seconds(), want)
 		}
 	}
-	d.Burn = time.Duration(burn * float64(time.Second))
+	d.LampTime = time.Duration(burn * float64(time.Second))
 	if d.Lamps = burn * s.PPFD * micromole; want-burn > rounding*want {
 		d.Shortfall = d.Deficit - d.Lamps
 	}

@@ -29,13 +29,13 @@ func TestSeasonByHand(t *testing.T) {
 	require.InEpsilon(t, 5.76, d.Daylight, 1e-12)
 	require.InEpsilon(t, 9.24, d.Deficit, 1e-12)
 	// 9.24 mol at 150 µmol/(m² s) are 17.11 h, within the 18 h from 2 to 20.
-	require.InEpsilon(t, 9.24/(150*0.0036), d.Burn.Hours(), 1e-9)
+	require.InEpsilon(t, 9.24/(150*0.0036), d.LampTime.Hours(), 1e-9)
 	require.InEpsilon(t, 9.24, d.Lamps, 1e-9)
 	require.Zero(t, d.Shortfall)
 	require.Len(t, r.Days, 365)
 	require.Equal(t, 365, r.DarkDays)
 	require.Zero(t, r.ShortDays)
-	require.InEpsilon(t, 365*d.Burn.Hours(), r.Burn.Hours(), 1e-9)
+	require.InEpsilon(t, 365*d.LampTime.Hours(), r.LampTime.Hours(), 1e-9)
 	require.InEpsilon(t, 365*15, r.Daylight+r.Lamps, 1e-9)
 	require.InEpsilon(t, 5.76, r.Percentile(0.1), 1e-12)
 	require.Len(t, r.Month(time.February).Days, 28)
@@ -43,13 +43,13 @@ func TestSeasonByHand(t *testing.T) {
 	s.OffAbove = 100 // the eight hours of 200 µmol/(m² s) inside drop out
 	r, err = s.Solve()
 	require.NoError(t, err)
-	require.Equal(t, 10*time.Hour, r.Days[0].Burn)
+	require.Equal(t, 10*time.Hour, r.Days[0].LampTime)
 	require.InEpsilon(t, 9.24-10*0.54, r.Days[0].Shortfall, 1e-12)
 	require.Equal(t, 365, r.ShortDays)
 	s.From, s.Until = 90*time.Minute, 150*time.Minute
 	r, err = s.Solve()
 	require.NoError(t, err)
-	require.Equal(t, time.Hour, r.Days[0].Burn)
+	require.Equal(t, time.Hour, r.Days[0].LampTime)
 	s.PPFD = 0
 	r, err = s.Solve()
 	require.NoError(t, err)
@@ -57,7 +57,7 @@ func TestSeasonByHand(t *testing.T) {
 
 	leap, err := flatSeason(900, 8784).Solve()
 	require.NoError(t, err)
-	require.Zero(t, leap.Burn)
+	require.Zero(t, leap.LampTime)
 	feb, mar := leap.Month(time.February), leap.Month(time.March)
 	require.Len(t, feb.Days, 29)
 	require.Len(t, mar.Days, 31)
@@ -72,7 +72,7 @@ func TestSeasonAcrossMidnight(t *testing.T) {
 		s.From, s.Until = time.Duration(from*float64(time.Hour)), time.Duration(until*float64(time.Hour))
 		r, err := s.Solve()
 		require.NoError(t, err)
-		return r.Days[100].Burn.Hours()
+		return r.Days[100].LampTime.Hours()
 	}
 	require.InDelta(t, 8, burn(22, 6), 1e-9)
 	require.InDelta(t, 3.75, burn(23.5, 3.25), 1e-9)
@@ -105,7 +105,7 @@ func TestSeasonLaws(t *testing.T) {
 		deficit += d.Deficit / 365
 		light += d.Daylight / 365
 		require.InDelta(t, d.Deficit, d.Lamps+d.Shortfall, 1e-9)
-		require.LessOrEqual(t, d.Burn, s.Until-s.From)
+		require.LessOrEqual(t, d.LampTime, s.Until-s.From)
 	}
 	require.Greater(t, deficit, Deficit(s.Target, light)+0.3)
 	require.Less(t, r.Percentile(0.05), r.Percentile(0.5))

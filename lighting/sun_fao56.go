@@ -6,7 +6,7 @@ import (
 	"cloche.example/internal/sun"
 )
 
-// The daily radiation of FAO-56. Days are counted from 1 on 1 January; use the
+// The daily radiation of FAO56. Days are counted from 1 on 1 January; use the
 // calendar day, not the shortcut int(30.4 month - 15).
 
 // DayLength returns the time between sunrise and sunset without refraction, h,

@@ -10,7 +10,7 @@ import (
 func TestCropsCellByCell(t *testing.T) {
 	var table []check.Line
 	for _, c := range lighting.CropLights() {
-		table = append(table, check.Line{Name: c.Name, Cells: []float64{c.Min, c.Target, c.Upper}})
+		table = append(table, check.Line{Name: c.Name, Cells: []float64{c.Least, c.Target, c.Most}})
 	}
 	check.Table(t, "crops.csv", table)
 }

@@ -11,7 +11,7 @@ import (
 // mass; a kilogram of air holds more water. The last column is the pressure by
 // the shorter formula of [FAO56] eq. 7, Pa.
 func Example_altitude() {
-	fmt.Println("    m      Pa   g/kg   kJ/kg  m³/kg  kg/m³  wet bulb  dew point  standard °C  FAO-56")
+	fmt.Println("    m      Pa   g/kg   kJ/kg  m³/kg  kg/m³  wet bulb  dew point  standard °C   FAO56")
 	for z := 0.0; z <= 5000; z += 1000 {
 		p := psychro.StandardPressure(z)
 		s, err := psychro.FromRelativeHumidity(20, 0.6, p)
@@ -24,7 +24,7 @@ func Example_altitude() {
 			psychro.StandardTemperature(z), psychro.FAO56Pressure(z))
 	}
 	// Output:
-	// m      Pa   g/kg   kJ/kg  m³/kg  kg/m³  wet bulb  dew point  standard °C  FAO-56
+	// m      Pa   g/kg   kJ/kg  m³/kg  kg/m³  wet bulb  dew point  standard °C   FAO56
 	//     0  101325   8.77   42.37  0.842  1.198     15.14      12.01         15.0  101300
 	//  1000   89875   9.90   45.28  0.951  1.062     14.92      12.01          8.5   90025
 	//  2000   79495  11.22   48.63  1.077  0.939     14.71      12.01          2.0   79788

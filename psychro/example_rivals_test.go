@@ -10,7 +10,7 @@ import (
 // water, as a difference from the IAPWS line in per cent; and what leaving out
 // the enhancement factor costs, which is more than all of them.
 func Example_rivals() {
-	fmt.Println("   °C        Pa  Hyland-Wexler    FAO-56       WMO   no factor")
+	fmt.Println("   °C        Pa  Hyland-Wexler     FAO56       WMO   no factor")
 	for _, t := range []float64{1, 10, 20, 30, 40, 50} {
 		ps := psychro.SaturationPressure(t)
 		off := func(v float64) float64 { return 100 * (v/ps - 1) }
@@ -20,7 +20,7 @@ func Example_rivals() {
 	fmt.Printf("enhancement factor at 101325 Pa: %.5f by [WMO08] at any temperature, %.5f at 20 °C\n",
 		psychro.WMOEnhancement(101325), psychro.EnhancementFactor(20, 101325))
 	// Output:
-	// °C        Pa  Hyland-Wexler    FAO-56       WMO   no factor
+	// °C        Pa  Hyland-Wexler     FAO56       WMO   no factor
 	//     1    657.09         -0.002    -0.058    -0.022      -0.408
 	//    10   1228.18         -0.015    -0.018    -0.175      -0.404
 	//    20   2339.21         -0.018    -0.040    -0.283      -0.413

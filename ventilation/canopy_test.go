@@ -153,7 +153,7 @@ func TestPenmanMonteithNearTheFullBalance(t *testing.T) {
 		require.NoError(t, err)
 		require.InEpsilon(t, s.Latent, b.Latent, 0.04)
 		require.InDelta(t, s.Temperature, b.Temperature, 0.4)
-		// FAO-56's own coefficient: gamma 66.5 Pa/K at 100 kPa.
+		// FAO56's own coefficient: gamma 66.5 Pa/K at 100 kPa.
 		require.InEpsilon(t, 0.665e-3*101325, b.Psychro, 0.02)
 	}
 }

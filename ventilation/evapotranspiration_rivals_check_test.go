@@ -54,7 +54,7 @@ func TestASCEHoursAtGreeley(t *testing.T) {
 	// The first hour of the table, computed apart to more digits, pins what the
 	// rounded prints leave loose; and a night hour.
 	check.Run(t, []check.Row{
-		{Where: "Asce05 eq. 1 computed apart/16:00", In: []float64{30.9, 1.09, 1.44, 3.74}, Printed: "0.612378", Tol: 5e-6, Why: "the source's 2503 in the slope is 2e-5 below that of FAO-56"},
+		{Where: "Asce05 eq. 1 computed apart/16:00", In: []float64{30.9, 1.09, 1.44, 3.74}, Printed: "0.612378", Tol: 5e-6, Why: "the source's 2503 in the slope is 2e-5 below that of FAO56"},
 		{Where: "Asce05 eq. 1 computed apart/21:00", In: []float64{22.9, 1.2, -0.23, 0.96}, Printed: "0.01042378", Tol: 2e-6, Why: "the same"},
 	}, hour(ventilation.ShortReference))
 	check.Run(t, []check.Row{
@@ -72,7 +72,7 @@ func TestPriestleyTaylor(t *testing.T) {
 		require.NoError(t, err)
 		return e
 	}
-	check.Run(t, []check.Row{{Where: "McMahon13.S19.109 by a test of pyet", In: []float64{11.5, 8.6401, 546, 1.26}, Printed: "2.6083", Tol: 5e-4, Why: "gamma is 0.6647e-3 of the pressure there, 0.665e-3 in FAO-56"}},
+	check.Run(t, []check.Row{{Where: "McMahon13.S19.109 by a test of pyet", In: []float64{11.5, 8.6401, 546, 1.26}, Printed: "2.6083", Tol: 5e-4, Why: "gamma is 0.6647e-3 of the pressure there, 0.665e-3 in FAO56"}},
 		func(in ...float64) float64 {
 			return at(ventilation.Grass{Temperature: in[0], Net: 1e6 * in[1], Pressure: altitudePressure(in[2])}, in[3]) / 0.408 / 2.45
 		})

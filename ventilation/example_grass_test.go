@@ -6,7 +6,7 @@ import (
 	"cloche.example/ventilation"
 )
 
-// Reference evapotranspiration from the weather of a day, example 18 of FAO-56:
+// Reference evapotranspiration from the weather of a day, example 18 of FAO56:
 // the paper prints 3.9 mm. Then what to do where a station lacks an instrument.
 func Example_referenceEvapotranspiration() {
 	wind := ventilation.FAO56WindAtTwoMetres(10.0/3.6, 10)

@@ -30,13 +30,13 @@ func Example_rivalsOfAnHour() {
 			return
 		}
 	}
-	fmt.Printf("FAO-56            %.3f mm\n", fao.ETo)
+	fmt.Printf("FAO56             %.3f mm\n", fao.ETo)
 	fmt.Printf("radiation alone   %.3f mm\n", alone)
 	fmt.Printf("a crop inside     %.0f W/m² by sun, %.0f by deficit, %.3f mm\n", inside.BySun, inside.ByDeficit, 3600*inside.Transpired)
 	// Output:
 	// ASCE, short       0.612 mm
 	// ASCE, tall        0.821 mm
-	// FAO-56            0.579 mm
+	// FAO56             0.579 mm
 	// radiation alone   0.545 mm
 	// a crop inside     171 W/m² by sun, 75 by deficit, 0.361 mm
 }

@@ -19,12 +19,12 @@ const (
 	faoKRsCoast = 0.19     // 1/sqrt(K), eq. 50, coast
 )
 
-// Ranges of the radiation of FAO-56.
+// Ranges of the radiation of FAO56.
 var (
 	faoTemperatureRange = domain.Range{Min: -40, Max: 60, Unit: "°C", Source: "weather"}
 	dayRadiationRange   = domain.Range{Min: 0, Max: 60e6, Unit: "J/m²", Source: "a day outside the atmosphere has at most about 47 MJ/m²"}
 	hourRadiationRange  = domain.Range{Min: 0, Max: 6e6, Unit: "J/m²", Source: "an hour outside the atmosphere has at most about 4.9 MJ/m²"}
-	clearnessRange      = domain.Range{Min: 0.25, Max: 1, Unit: "fraction", Source: "FAO-56: Rs/Rso is limited to 1, overcast is about 0.33"}
+	clearnessRange      = domain.Range{Min: 0.25, Max: 1, Unit: "fraction", Source: "FAO56: Rs/Rso is limited to 1, overcast is about 0.33"}
 )
 
 // FAO56SolarFromTemperature returns an estimate of the solar radiation, J/m² in

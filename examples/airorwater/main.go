@@ -84,26 +84,42 @@ func compare(p *plan.Plan, load *float64) (comparison, error) {
 	c.asked.House, c.asked.Outside = p.SetPoints.WinterNight.Temperature, p.Site.WinterNight.Temperature
 	a, w := p.AirCircuit, p.WaterCircuit
 	warm := airheat.DryAir(a.Supply, fromplan.Pressure(p))
-	c.asked.Air = airheat.Carrier{Supply: a.Supply, Return: a.Return, HeatCapacity: warm.HeatCapacity, Density: warm.Density, Pressure: a.Pressure,
+	c.asked.ByAir = airheat.Carrier{Supply: a.Supply, Return: a.Return, HeatCapacity: warm.HeatCapacity, Density: warm.Density, Pressure: a.Pressure,
 		Efficiency: a.Efficiency, WallLoss: a.WallLoss, Volume: a.Volume, Metal: 1000 * a.Metal}
-	c.asked.Water = airheat.DefaultWaterCarrier()
-	q := &c.asked.Water
+	c.asked.ByWater = airheat.DefaultWaterCarrier()
+	q := &c.asked.ByWater
 	q.Supply, q.Return, q.Pressure, q.Efficiency, q.WallLoss, q.Volume, q.Metal, q.Frost = w.Supply, w.Return, w.Pressure, w.Efficiency, w.WallLoss, w.Volume, 1000*w.Metal, w.StoppedLoss
 	var err error
 	if c.air, c.water, err = c.asked.Solve(); err != nil {
-		return c, errors.New(asKeys.Replace(err.Error()))
+		return c, inKeys(err)
 	}
 	return c, nil
 }
 
-// asKeys puts an error in the words of the plan.
-var asKeys = strings.NewReplacer("Air.", "air_circuit.", "Water.", "water_circuit.", "Supply", "supply_c", "Return", "return_c",
+// inKeys puts the fields of a comparison's faults in the words of the plan.
+func inKeys(err error) error {
+	switch e := err.(type) {
+	case *domain.RangeError:
+		named := *e
+		named.Field, named.Source = asKeys.Replace(e.Field), asKeys.Replace(e.Source)
+		return &named
+	case interface{ Unwrap() []error }:
+		var all []error
+		for _, one := range e.Unwrap() {
+			all = append(all, inKeys(one))
+		}
+		return errors.Join(all...)
+	}
+	return err
+}
+
+var asKeys = strings.NewReplacer("ByAir.", "air_circuit.", "ByWater.", "water_circuit.", "Supply", "supply_c", "Return", "return_c",
 	"House", "set_points.winter_night.temperature_c", "Outside", "site.winter_night.temperature_c",
 	"Pressure", "pressure_pa", "Efficiency", "efficiency_fraction", "Volume", "volume_m3", "WallLoss", "wall_loss_w_k", "Frost", "stopped_loss_w_k")
 
 // warnings are those of the supply air and of the frost.
 func (c comparison) warnings() (all []string) {
-	for _, w := range airheat.DefaultSupplyLimits().Warnings(c.asked.Air.Supply) {
+	for _, w := range airheat.DefaultSupplyLimits().Warnings(c.asked.ByAir.Supply) {
 		all = append(all, w+".")
 	}
 	if c.water.CoolToFreezing != airheat.Forever {

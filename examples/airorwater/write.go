@@ -39,15 +39,15 @@ func write(c comparison) *report.Report {
 		return []string{label, report.Number(x, decimals), report.Number(y, decimals), unit}
 	}
 	r.Table([]string{"", "air", "water", ""}, [][]string{
-		row("supply", 1, "°C", a.Air.Supply, a.Water.Supply),
-		row("return", 1, "°C", a.Air.Return, a.Water.Return),
-		row("heat per kilogram and kelvin", 0, "J/(kg K)", a.Air.HeatCapacity, a.Water.HeatCapacity),
-		row("density", 3, "kg/m³", a.Air.Density, a.Water.Density),
+		row("supply", 1, "°C", a.ByAir.Supply, a.ByWater.Supply),
+		row("return", 1, "°C", a.ByAir.Return, a.ByWater.Return),
+		row("heat per kilogram and kelvin", 0, "J/(kg K)", a.ByAir.HeatCapacity, a.ByWater.HeatCapacity),
+		row("density", 3, "kg/m³", a.ByAir.Density, a.ByWater.Density),
 		row("lost on the way", 0, "W", air.Loss, water.Loss),
 		row("heat from the heater", 0, "W", air.Heat, water.Heat),
 		row("mass flow", 3, "kg/s", air.MassFlow, water.MassFlow),
 		row("volume flow", 2, "L/s", 1000*air.VolumeFlow, 1000*water.VolumeFlow),
-		row("pressure", 0, "Pa", a.Air.Pressure, a.Water.Pressure),
+		row("pressure", 0, "Pa", a.ByAir.Pressure, a.ByWater.Pressure),
 		row("electricity for transport", 1, "W", air.Transport, water.Transport),
 		row("its share of the load", 3, "%", 100*air.TransportShare, 100*water.TransportShare),
 		row("fluid in the circuit", 1, "kg", air.Content, water.Content),
@@ -67,7 +67,7 @@ func write(c comparison) *report.Report {
 	r.Section("Cautions")
 	r.Note("Pipes freeze first where they are thin and in a draught, long before the mean does; a split pipe floods electrical parts. Drain, or use glycol and its own figures.")
 	r.Note("A heater with a flue needs its own air and a carbon monoxide alarm; hot water under pressure needs its safety valve and expansion vessel. Fans start without warning: guard them. Local codes and licensed practice decide.")
-	for _, w := range airheat.DefaultSupplyLimits().Warnings(a.Air.Supply) {
+	for _, w := range airheat.DefaultSupplyLimits().Warnings(a.ByAir.Supply) {
 		r.Note("Warning: %s.", w)
 	}
 	r.Note("%s", airheat.SupplyCaution)
@@ -121,7 +121,7 @@ func data(c comparison) any {
 		Load  float64 `json:"load_w"`
 		Air   found   `json:"air"`
 		Water found   `json:"water"`
-	}{c.asked.Load, of(c.asked.Air, c.air), of(c.asked.Water, c.water)}
+	}{c.asked.Load, of(c.asked.ByAir, c.air), of(c.asked.ByWater, c.water)}
 }
 
 // draw shows three pairs of bars, each on its own scale.

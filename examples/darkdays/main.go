@@ -143,7 +143,7 @@ func (in input) solve(stdin io.Reader) (r result, err error) {
 	r.crop = fromplan.Crop(in.plan)
 	r.target = r.crop.Target
 	if math.IsNaN(r.target) {
-		r.target = r.crop.Min
+		r.target = r.crop.Least
 	}
 	if math.IsNaN(r.target) {
 		return r, errors.New("crop.wanted_light_mol_m2_d is not given, and the crop has none of its own")
@@ -164,7 +164,7 @@ func (in input) solve(stdin io.Reader) (r result, err error) {
 	}
 	r.year = year
 	w := r.power * in.plan.Lights.BedLength * in.plan.Lights.BedWidth
-	r.energy, err = lighting.EnergyInput{Power: w, PPF: w * in.efficacy, PerJoule: photonsPerJoule, Level: 1, Run: year.Burn, Price: in.plan.Prices.ElectricityPerKWh}.Solve()
+	r.energy, err = lighting.EnergyInput{Power: w, PPF: w * in.efficacy, PerJoule: photonsPerJoule, Level: 1, Run: year.LampTime, Price: in.plan.Prices.ElectricityPerKWh}.Solve()
 	return r, err
 }
 

@@ -46,7 +46,7 @@ func write(in input, r result) *report.Report {
 			missing += d.Deficit / days
 		}
 		rows = append(rows, []string{m.String(), report.Number(mm.Daylight/days, 1), report.Number(lighting.Deficit(r.target, mm.Daylight/days), 1),
-			report.Number(missing, 1), report.Number(mm.Burn.Hours(), 0), report.Number(float64(mm.DarkDays), 0), report.Number(float64(mm.ShortDays), 0)})
+			report.Number(missing, 1), report.Number(mm.LampTime.Hours(), 0), report.Number(float64(mm.DarkDays), 0), report.Number(float64(mm.ShortDays), 0)})
 	}
 	p.Table([]string{"", "daylight", "missing, mean day", "mean daily shortfall", "lamps, h", "dark days", "short days"}, rows)
 	p.Note("Light in mol/(m² d) on the bed. Dark days miss the target without lamps, short days with them. The mean of what days miss exceeds what the mean day misses: plan with days.")
@@ -70,7 +70,7 @@ func write(in input, r result) *report.Report {
 	p.Section("The year")
 	p.Value("Daylight on the bed", y.Daylight, 0, "mol/m²")
 	p.Value("From the lamps", y.Lamps, 0, "mol/m²")
-	p.Value("Lamps burn", y.Burn.Hours(), 0, "h")
+	p.Value("Lamps burn", y.LampTime.Hours(), 0, "h")
 	p.Value("Days that miss the target without lamps", float64(y.DarkDays), 0, "")
 	p.Value("Days that miss it with them", float64(y.ShortDays), 0, "")
 	p.Value("Power", r.power, 1, "W/m² of bed")
@@ -89,7 +89,7 @@ func write(in input, r result) *report.Report {
 
 // answer says whether the lamps reach the light wanted.
 func (r result) answer() []string {
-	all := []string{fmt.Sprintf("Without lamps %d days of the year miss %s mol/m²; the lamps burn %s h for them and take %s kWh.", r.year.DarkDays, report.Number(r.target, 1), report.Number(r.year.Burn.Hours(), 0), report.Number(r.energy.Electricity/3.6e6, 0))}
+	all := []string{fmt.Sprintf("Without lamps %d days of the year miss %s mol/m²; the lamps burn %s h for them and take %s kWh.", r.year.DarkDays, report.Number(r.target, 1), report.Number(r.year.LampTime.Hours(), 0), report.Number(r.energy.Electricity/3.6e6, 0))}
 	if r.year.ShortDays == 0 {
 		return append(all, "With them no day falls short.")
 	}
@@ -125,10 +125,10 @@ func data(in input, r result) any {
 		Electricity   float64 `json:"electricity_kwh"`
 		Cost          float64 `json:"cost_currency"`
 		Months        []found `json:"months"`
-	}{r.crop.Name, r.target, in.ppfd, in.transmittance, r.year.Burn.Hours(), r.year.DarkDays, r.year.ShortDays, r.energy.Power, r.energy.Electricity / 3.6e6, r.energy.Cost, nil}
+	}{r.crop.Name, r.target, in.ppfd, in.transmittance, r.year.LampTime.Hours(), r.year.DarkDays, r.year.ShortDays, r.energy.Power, r.energy.Electricity / 3.6e6, r.energy.Cost, nil}
 	for m := time.January; m <= time.December; m++ {
 		mm := r.year.Month(m)
-		d.Months = append(d.Months, found{int(m), mm.Daylight, mm.Burn.Hours(), mm.DarkDays, mm.ShortDays})
+		d.Months = append(d.Months, found{int(m), mm.Daylight, mm.LampTime.Hours(), mm.DarkDays, mm.ShortDays})
 	}
 	return d
 }

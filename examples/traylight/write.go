@@ -103,7 +103,7 @@ func day(p *report.Report, in input, r result) {
 	rows := [][]string{}
 	for _, name := range crops {
 		c, _ := lighting.FindCropLight(name)
-		rows = append(rows, []string{c.Name, report.Number(c.Min, 0) + " to " + report.Number(c.Upper, 0), report.Number(100*dli(r.stats.Mean)/c.Min, 0), report.Number(math.Max(0, c.Min-dli(r.stats.Mean)), 1)})
+		rows = append(rows, []string{c.Name, report.Number(c.Least, 0) + " to " + report.Number(c.Most, 0), report.Number(100*dli(r.stats.Mean)/c.Least, 0), report.Number(math.Max(0, c.Least-dli(r.stats.Mean)), 1)})
 	}
 	p.Table([]string{"crop", "wants, mol/(m² d)", "% of the least", "daylight must add"}, rows)
 	p.Note("Wants: the table of crops of package lighting, which names its sources; most were quoted second-hand.")

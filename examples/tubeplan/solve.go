@@ -91,7 +91,7 @@ func solve(p plan.Filled) (tube, error) {
 		}
 		return t, t.jet().Check()
 	}
-	supply := airheat.TubeSupply{Flow: t.wanted, Temperature: duty.Outlet, House: inside.Temperature, Air: airheat.DryAir(duty.Outlet, fromplan.Pressure(t.plan))}
+	supply := airheat.TubeSupply{Flow: t.wanted, Temperature: duty.Outlet, House: inside.Temperature, Properties: airheat.DryAir(duty.Outlet, fromplan.Pressure(t.plan))}
 	sized, flow, err := fromplan.Tube(t.plan, supply)
 	if err != nil {
 		return t, fmt.Errorf("perforated_tube: %w", err)

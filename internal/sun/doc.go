@@ -5,7 +5,7 @@
 // radiation from it.
 //
 // There are two suns by design. Site follows NREL's solar position algorithm,
-// good to 0.0003 degree. The functions of FAO-56 keep that paper's formulas,
+// good to 0.0003 degree. The functions of FAO56 keep that paper's formulas,
 // whose declination is up to 1.2 degree off in October, so that its worked
 // examples come out as printed; they count days and know no year.
 //

@@ -2,7 +2,7 @@ package sun
 
 import "math"
 
-// The daily radiation of FAO-56 [FAO56]. Days are counted from 1 on 1
+// The daily radiation of the paper [FAO56]. Days are counted from 1 on 1
 // January; use the calendar day, not the shortcut int(30.4 month - 15).
 
 // faoSolarConstant is in J/(m² min), [FAO56] eq. 21.

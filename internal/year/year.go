@@ -13,7 +13,7 @@
 //	           a = (1.6 + 3.2 (1 - cloud)) (0.75 + 0.25 sin of the season)
 //	dew      = the least of outside - 0.3 and outside's daily mean - 1.5 - 3.5 (1 - cloud)
 //	wind     = 2.6 + 0.8 W1' + 0.9 W3' + 0.7 cos(2π(h-14)/24), at least 0.3
-//	sun      = clear (1 - 0.75 cloud^3.4), clear Haurwitz's for the height of FAO-56's sun
+//	sun      = clear (1 - 0.75 cloud^3.4), clear Haurwitz's for the height of FAO56's sun
 //
 // The sun is that of package sun; the cloud factor is Kasten and Czeplak's
 // (Solar Energy 24, 1980), from memory.

@@ -79,7 +79,7 @@ func (h *House) Light(sun Sun) (*Light, error) {
 		return nil, fmt.Errorf("lights: %w", err)
 	}
 	c := fromplan.Crop(p)
-	l := &Light{Crop: c.Name, Least: some(c.Min), Wanted: some(c.Target), Most: some(c.Upper), Lamps: len(layout) * q.Tiers, layout: layout, bed: fromplan.Bed(p)}
+	l := &Light{Crop: c.Name, Least: some(c.Least), Wanted: some(c.Target), Most: some(c.Most), Lamps: len(layout) * q.Tiers, layout: layout, bed: fromplan.Bed(p)}
 	l.GridAlong, l.GridAcross = grid(l.bed, q.HeightAboveTrays, len(layout))
 	points, err := l.bed.Grid(l.GridAlong, l.GridAcross)
 	if err != nil {

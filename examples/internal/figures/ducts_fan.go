@@ -31,7 +31,7 @@ func operatingGiven() []Given {
 
 func solveOperatingPoint(v []float64) (r Result, err error) {
 	const cfm, inch = 0.3048 * 0.3048 * 0.3048 / 60, 249.0889
-	air := airheat.Air{Density: 1.184, Viscosity: 1.184 * 1.562e-5, HeatCapacity: 1006}
+	air := airheat.AirProperties{Density: 1.184, Viscosity: 1.184 * 1.562e-5, HeatCapacity: 1006}
 	flow := []float64{0, 250, 500, 750, 1000, 1200}
 	pressure := []float64{0.90, 0.95, 0.90, 0.75, 0.40, 0}
 	for i := range flow {

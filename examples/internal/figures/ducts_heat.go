@@ -33,7 +33,7 @@ func ductHeatGiven() []Given {
 
 func solveDuctHeat(v []float64) (r Result, err error) {
 	const diameter, viscosity, conductivity, prandtl = 0.3, 1.578e-5, 0.02623, 0.713
-	air := airheat.Air{Density: 1.217, Viscosity: 1.9e-5, HeatCapacity: 1007}
+	air := airheat.AirProperties{Density: 1.217, Viscosity: 1.9e-5, HeatCapacity: 1007}
 	re := v[0] * diameter / viscosity
 	nu := airheat.DuctNusselt(re, prandtl)
 	film := nu * conductivity / diameter

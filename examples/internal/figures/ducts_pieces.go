@@ -25,7 +25,7 @@ func ductPieces() Figure {
 
 func solveDuctPieces(v []float64) (r Result, err error) {
 	flow, air := v[0], airheat.DryAir(v[1], 101325)
-	d, err := airheat.RoundFor(airheat.RoundSizing{Flow: flow, Pressure: 1, Length: 1, Roughness: 0.15e-3, Air: air})
+	d, err := airheat.RoundFor(airheat.RoundSizing{Flow: flow, Pressure: 1, Length: 1, Roughness: 0.15e-3, Properties: air})
 	if err != nil {
 		return r, err
 	}

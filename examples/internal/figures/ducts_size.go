@@ -30,10 +30,10 @@ func ductSizeGiven() []Given {
 }
 
 func solveDuctSize(v []float64) (r Result, err error) {
-	air := airheat.Air{Density: 1.2, Viscosity: 1.2 * 1.655e-5, HeatCapacity: 1006}
+	air := airheat.AirProperties{Density: 1.2, Viscosity: 1.2 * 1.655e-5, HeatCapacity: 1006}
 	pressure := v[2] * 9.81 * air.Density
 	size := func(flow float64) (float64, error) {
-		return airheat.RoundFor(airheat.RoundSizing{Flow: flow, Pressure: pressure, Length: v[1], Air: air})
+		return airheat.RoundFor(airheat.RoundSizing{Flow: flow, Pressure: pressure, Length: v[1], Properties: air})
 	}
 	d, err := size(v[0])
 	if err != nil {

@@ -28,7 +28,7 @@ func solveTube(v []float64) (r Result, err error) {
 	tube := airheat.DefaultPerforatedTube()
 	tube.Diameter, tube.LeadIn, tube.Pitch = v[2], 1.5, 0.45
 	tube.Positions, tube.HolesPerRow, tube.HoleDiameter = 30, 2, v[1]
-	supply := airheat.TubeSupply{Flow: v[0], Temperature: v[3], House: 15, Air: airheat.DryAir(v[3], 101325)}
+	supply := airheat.TubeSupply{Flow: v[0], Temperature: v[3], House: 15, Properties: airheat.DryAir(v[3], 101325)}
 	f, err := tube.Solve(supply)
 	if err != nil {
 		return r, err
@@ -53,7 +53,7 @@ func solveTube(v []float64) (r Result, err error) {
 	r.Steps = []Step{
 		{Says: "Area of all holes over that of the tube.", Formula: "a = 60 d^2/D^2", Values: numbers{"d": v[1], "D": v[2]}, Value: f.AreaRatio},
 		{Says: "Without friction the first row falls behind the last by this ratio, the angle in degree.", Formula: "r = cos(180/π C_d a)", Source: "ElM97", Values: numbers{"C_d": tube.Discharge, "a": f.AreaRatio}, Value: ideal},
-		{Says: "The last jet, from the static pressure at the closed end.", Formula: "v = sqrt(2 p/ρ)", Values: numbers{"p": f.EndPressure, "ρ": supply.Air.Density}, Value: last.JetSpeed, Unit: "m/s", Within: 0.02, Why: "the air's density is that at the supply temperature in one and at the row's in the other"},
+		{Says: "The last jet, from the static pressure at the closed end.", Formula: "v = sqrt(2 p/ρ)", Values: numbers{"p": f.EndPressure, "ρ": supply.Properties.Density}, Value: last.JetSpeed, Unit: "m/s", Within: 0.02, Why: "the air's density is that at the supply temperature in one and at the row's in the other"},
 		{Says: "The first row over the last, friction and regain together.", Symbol: "r_f", Source: "marched row by row", Value: f.FanToEnd},
 	}
 	var flow, heat curve

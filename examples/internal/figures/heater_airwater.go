@@ -25,9 +25,9 @@ func airOrWater() Figure {
 }
 
 func solveAirOrWater(v []float64) (r Result, err error) {
-	a := airheat.AirOrWater{Load: v[0], House: 15, Outside: v[3], Air: airheat.DefaultAirCarrier(), Water: airheat.DefaultWaterCarrier()}
-	a.Air.WallLoss, a.Air.Volume, a.Air.Metal = 15, 4, 3e4
-	a.Water.Supply, a.Water.WallLoss, a.Water.Volume, a.Water.Metal, a.Water.Frost = v[1], 12, v[2], 1.5e5, 12
+	a := airheat.AirOrWater{Load: v[0], House: 15, Outside: v[3], ByAir: airheat.DefaultAirCarrier(), ByWater: airheat.DefaultWaterCarrier()}
+	a.ByAir.WallLoss, a.ByAir.Volume, a.ByAir.Metal = 15, 4, 3e4
+	a.ByWater.Supply, a.ByWater.WallLoss, a.ByWater.Volume, a.ByWater.Metal, a.ByWater.Frost = v[1], 12, v[2], 1.5e5, 12
 	air, water, err := a.Solve()
 	if err != nil {
 		return r, err
@@ -40,7 +40,7 @@ func solveAirOrWater(v []float64) (r Result, err error) {
 	show("water", water)
 	r.Lines = append(r.Lines, fmt.Sprintf("stopped water reaches 0 °C after %.1f h and is ice throughout after %.0f h more", water.CoolToFreezing.Hours(), water.FreezeThrough.Hours()), airheat.FrostCaution)
 	r.Steps = []Step{
-		{Says: "Air that must flow, for the load and its loss on the way.", Formula: "V_a = Q_a/(ρ c (45 - 15))", Values: numbers{"Q_a": air.Heat, "ρ": a.Air.Density, "c": a.Air.HeatCapacity}, Value: air.VolumeFlow, Unit: "m³/s"},
+		{Says: "Air that must flow, for the load and its loss on the way.", Formula: "V_a = Q_a/(ρ c (45 - 15))", Values: numbers{"Q_a": air.Heat, "ρ": a.ByAir.Density, "c": a.ByAir.HeatCapacity}, Value: air.VolumeFlow, Unit: "m³/s"},
 		{Says: "Water that must flow.", Formula: "V_p = Q_w/(988·4187 (t_s - 40))", Values: numbers{"Q_w": water.Heat, "t_s": v[1]}, Value: water.VolumeFlow, Unit: "m³/s"},
 		{Says: "Power of the fan.", Formula: "P_a = 300 V_a/0.4", Values: numbers{"V_a": air.VolumeFlow}, Value: air.Transport, Unit: "W"},
 		{Says: "Power of the pump.", Formula: "P_w = 30000 V_p/0.4", Values: numbers{"V_p": water.VolumeFlow}, Value: water.Transport, Unit: "W"},

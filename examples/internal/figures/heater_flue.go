@@ -35,7 +35,7 @@ func solveFlueLoss(v []float64) (r Result, err error) {
 	if err != nil {
 		return r, err
 	}
-	l, err := oil.FlueLoss(airheat.FlueState{Drawn: air, AirRatio: ratio, Air: room, Flue: flue, Pressure: pressure})
+	l, err := oil.FlueLoss(airheat.FlueState{Drawn: air, AirRatio: ratio, AirTemperature: room, FlueTemperature: flue, Pressure: pressure})
 	if err != nil {
 		return r, err
 	}
@@ -69,7 +69,7 @@ func solveFlueLoss(v []float64) (r Result, err error) {
 	}
 	r.Picture, err = chart{title: "Flue loss over the temperature", says: "Two lines that rise with the temperature of the flue; the short form runs close to the exact one.", x: "flue gas, °C", y: "loss, % of the lower value", zero: true, curves: []curve{
 		{"exact", along(100, 400, 30, func(t float64) float64 {
-			l, err := oil.FlueLoss(airheat.FlueState{Drawn: air, AirRatio: ratio, Air: room, Flue: t, Pressure: pressure})
+			l, err := oil.FlueLoss(airheat.FlueState{Drawn: air, AirRatio: ratio, AirTemperature: room, FlueTemperature: t, Pressure: pressure})
 			if err != nil {
 				return 0
 			}

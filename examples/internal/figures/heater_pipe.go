@@ -38,7 +38,7 @@ func solveHeatingPipe(v []float64) (r Result, err error) {
 			return r, err
 		}
 		r.Lines = append(r.Lines, fmt.Sprintf("%.0f °C: %5.1f W/m by convection (%.1f by the law of 51 mm), %4.1f by radiation, %5.1f in all, %.2f radiant",
-			surface, h.Convection, h.Rival, h.Radiation, h.Total, h.Radiant))
+			surface, h.Convection, h.VanthoorConvection, h.Radiation, h.Total, h.Radiant))
 	}
 	p, h, err := at(v[0])
 	if err != nil {
@@ -47,7 +47,7 @@ func solveHeatingPipe(v []float64) (r Result, err error) {
 	values := numbers{"d": v[2], "t_p": v[0], "t_a": v[1], "ε": v[3], "F": p.View, "σ": 5.670374419e-8}
 	r.Steps = []Step{
 		{Says: "To the air, by free convection.", Formula: "q_c = 1.28 π d^0.75 (t_p - t_a)^1.25", Source: "Righini20", Values: values, Value: h.Convection, Unit: "W/m"},
-		{Says: "A rival, measured on pipes of 51 mm.", Formula: "q_v = 1.99 π d (t_p - t_a)^1.32", Source: "Vanthoor11 appendix table 4", Values: values, Value: h.Rival, Unit: "W/m"},
+		{Says: "A rival, measured on pipes of 51 mm.", Formula: "q_v = 1.99 π d (t_p - t_a)^1.32", Source: "Vanthoor11 appendix table 4", Values: values, Value: h.VanthoorConvection, Unit: "W/m"},
 		{Says: "By radiation to what the pipe sees.", Formula: "q_r = π d ε F σ ((t_p + 273.15)^4 - (t_a + 273.15)^4)", Source: "Vanthoor11", Values: values, Value: h.Radiation, Unit: "W/m"},
 		{Says: "Share of it that is radiation.", Formula: "x = q_r/(q_c + q_r)", Values: numbers{"q_r": h.Radiation, "q_c": h.Convection}, Value: h.Radiant},
 	}

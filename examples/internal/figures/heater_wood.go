@@ -28,16 +28,16 @@ func woodMoisture() Figure {
 func solveWoodMoisture(v []float64) (r Result, err error) {
 	wood := airheat.Wood()
 	air := airheat.DefaultCombustionAir()
-	at := func(m float64) (airheat.Fuel, airheat.FlueLoss, error) {
+	at := func(m float64) (airheat.Fuel, airheat.FlueHeat, error) {
 		f, err := wood.MoistFuel(m)
 		if err != nil {
-			return f, airheat.FlueLoss{}, err
+			return f, airheat.FlueHeat{}, err
 		}
 		ratio, err := f.AirRatioFromO2(air, v[0])
 		if err != nil {
-			return f, airheat.FlueLoss{}, err
+			return f, airheat.FlueHeat{}, err
 		}
-		l, err := f.FlueLoss(airheat.FlueState{Drawn: air, AirRatio: ratio, Air: v[2], Flue: v[1], Pressure: 101325})
+		l, err := f.FlueLoss(airheat.FlueState{Drawn: air, AirRatio: ratio, AirTemperature: v[2], FlueTemperature: v[1], Pressure: 101325})
 		return f, l, err
 	}
 	r.Lines = []string{"moisture   lower MJ/kg   higher MJ/kg   of dry wood's heat   flue loss   dew point °C"}

@@ -84,7 +84,7 @@ func solveDailyLight(v []float64) (r Result, err error) {
 	rows := []bar{{"these lamps", dli}}
 	for _, name := range []string{"lettuce", "spinach, young", "tomato"} {
 		c, _ := lighting.FindCropLight(name)
-		r.Lines = append(r.Lines, fmt.Sprintf("%-15s least %g, target %g: %s", c.Name, c.Min, c.Target, c.Serves(dli)))
+		r.Lines = append(r.Lines, fmt.Sprintf("%-15s least %g, target %g: %s", c.Name, c.Least, c.Target, c.Serves(dli)))
 		rows = append(rows, bar{c.Name + ", target", c.Target})
 	}
 	need := lighting.PPFDFor(17, photoperiod)

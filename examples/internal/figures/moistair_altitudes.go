@@ -23,7 +23,7 @@ func altitudes() Figure {
 
 func solveAltitudes(v []float64) (r Result, err error) {
 	t, rh := v[0], v[1]
-	r.Lines = []string{"    m      Pa   g/kg   kJ/kg  m³/kg  kg/m³  wet bulb  dew point  standard °C  FAO-56"}
+	r.Lines = []string{"    m      Pa   g/kg   kJ/kg  m³/kg  kg/m³  wet bulb  dew point  standard °C   FAO56"}
 	var ratio, density curve
 	for z := 0.0; z <= 5000; z += 1000 {
 		p := psychro.StandardPressure(z)

@@ -33,7 +33,7 @@ func solveRivals(v []float64) (r Result, err error) {
 		return off(psychro.WMOMagnus(psychro.Liquid, t), psychro.SaturationPressure(t))
 	}
 	none := func(t float64) float64 { return off(1/psychro.EnhancementFactor(t, p), 1) }
-	r.Lines = []string{"   °C        Pa  Hyland-Wexler    FAO-56       WMO   no factor"}
+	r.Lines = []string{"   °C        Pa  Hyland-Wexler     FAO56       WMO   no factor"}
 	for _, t := range []float64{1, 10, 20, 30, 40, 50} {
 		r.Lines = append(r.Lines, fmt.Sprintf("%5.0f  %8.2f  %13.3f  %8.3f  %8.3f  %10.3f", t, psychro.SaturationPressure(t), hyland(t), fao(t), wmo(t), none(t)))
 	}
@@ -45,7 +45,7 @@ func solveRivals(v []float64) (r Result, err error) {
 		{Says: "The weather services.", Formula: "p_s = 611.2 exp(17.62 t/(243.12 + t))", Source: "WMO08 annex 4.B", Values: numbers{"t": t0}, Value: psychro.WMOMagnus(psychro.Liquid, t0), Unit: "Pa", Figures: 6},
 		{Says: "The enhancement factor: saturated air holds more vapour than pure water would give.", Symbol: "f", Source: "HylWex83 eq. 18", Value: psychro.EnhancementFactor(t0, p), Figures: 6},
 	}
-	curves := []curve{{"Hyland-Wexler", along(1, 60, 59, hyland)}, {"FAO-56", along(1, 60, 59, fao)}, {"WMO", along(1, 60, 59, wmo)}, {"no factor", along(1, 60, 59, none)}}
+	curves := []curve{{"Hyland-Wexler", along(1, 60, 59, hyland)}, {"FAO56", along(1, 60, 59, fao)}, {"WMO", along(1, 60, 59, wmo)}, {"no factor", along(1, 60, 59, none)}}
 	r.Picture, err = chart{title: "Differences from the IAPWS line", says: fmt.Sprintf("Four lines over temperature; at %g °C the furthest lies %.2f per cent off.", t0, math.Abs(none(t0))), x: "temperature, °C", y: "difference, %", curves: curves}.picture("All formulas lie closer together than the step that many leave out.")
 	return r, err
 }

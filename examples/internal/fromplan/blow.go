@@ -90,7 +90,7 @@ func Blow(p *plan.Plan, power, t float64) (Blown, error) {
 }
 
 // heated is the warm air, and its flow, of q m³/s of house air.
-func heated(p *plan.Plan, house airheat.Air, t, power, q float64) (airheat.Air, float64) {
+func heated(p *plan.Plan, house airheat.AirProperties, t, power, q float64) (airheat.AirProperties, float64) {
 	warm := airheat.DryAir(temperature(house, t, power, q), Pressure(p))
 	return warm, q * house.Density / warm.Density
 }
@@ -99,7 +99,7 @@ func heated(p *plan.Plan, house airheat.Air, t, power, q float64) (airheat.Air, 
 // less flow meets the heater's own limit first.
 const hottest = 150
 
-func temperature(house airheat.Air, t, power, q float64) float64 {
+func temperature(house airheat.AirProperties, t, power, q float64) float64 {
 	return min(t+power/(q*house.Density*house.HeatCapacity), hottest)
 }
 
@@ -135,7 +135,7 @@ func (b *Blown) cross(spare func(q float64) float64, least, greatest float64) er
 }
 
 // size fixes the holes of the tubes.
-func (b *Blown) size(p *plan.Plan, house airheat.Air, t, power float64) error {
+func (b *Blown) size(p *plan.Plan, house airheat.AirProperties, t, power float64) error {
 	for _, d := range p.Ducts {
 		if d.EndsIn == "perforated tube" {
 			b.Tubes++
@@ -145,7 +145,7 @@ func (b *Blown) size(p *plan.Plan, house airheat.Air, t, power float64) error {
 		return nil
 	}
 	warm, flow := heated(p, house, t, power, b.Inlet)
-	tube, _, err := Tube(p, airheat.TubeSupply{Flow: flow / float64(b.Tubes), Temperature: temperature(house, t, power, b.Inlet), House: t, Air: warm})
+	tube, _, err := Tube(p, airheat.TubeSupply{Flow: flow / float64(b.Tubes), Temperature: temperature(house, t, power, b.Inlet), House: t, Properties: warm})
 	if err != nil {
 		return fmt.Errorf("perforated_tube: %w", err)
 	}
@@ -155,7 +155,7 @@ func (b *Blown) size(p *plan.Plan, house airheat.Air, t, power float64) error {
 
 // ends sets the loss factors of what the branches end in, at the flows that they
 // carry.
-func (b *Blown) ends(p *plan.Plan, k []float64, warm airheat.Air, house float64) error {
+func (b *Blown) ends(p *plan.Plan, k []float64, warm airheat.AirProperties, house float64) error {
 	for i, d := range p.Ducts {
 		flow := b.Ducts.Branches[i].Flow
 		section := Branches(p)[i].Segments[0].Section
@@ -163,7 +163,7 @@ func (b *Blown) ends(p *plan.Plan, k []float64, warm airheat.Air, house float64)
 		switch {
 		case flow <= 0:
 		case d.EndsIn == "perforated tube":
-			along, err := b.Tube.Solve(airheat.TubeSupply{Flow: flow, Temperature: b.Supply, House: house, Air: warm})
+			along, err := b.Tube.Solve(airheat.TubeSupply{Flow: flow, Temperature: b.Supply, House: house, Properties: warm})
 			if err != nil {
 				return fmt.Errorf("perforated_tube: %w", err)
 			}

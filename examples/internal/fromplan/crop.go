@@ -13,9 +13,9 @@ func Crop(p *plan.Plan) lighting.CropLight {
 	q := p.Crop
 	c, found := lighting.FindCropLight(q.Name)
 	if !found {
-		c = lighting.CropLight{Name: "own crop", Min: math.NaN(), Target: math.NaN(), Upper: math.NaN(), Basis: "the plan", Source: "the plan"}
+		c = lighting.CropLight{Name: "own crop", Least: math.NaN(), Target: math.NaN(), Most: math.NaN(), Basis: "the plan", Source: "the plan"}
 	}
-	for _, own := range []struct{ to, from *float64 }{{&c.Min, q.LeastLight}, {&c.Target, q.WantedLight}, {&c.Upper, q.MostLight}} {
+	for _, own := range []struct{ to, from *float64 }{{&c.Least, q.LeastLight}, {&c.Target, q.WantedLight}, {&c.Most, q.MostLight}} {
 		if own.from != nil {
 			*own.to = *own.from
 		}
