@@ -3,93 +3,175 @@ package main
 import (
 	"errors"
 	"fmt"
+	"math"
+	"slices"
 
-	"cloche.example/internal/demo"
+	"cloche.example/examples/internal/answers"
+	"cloche.example/examples/internal/fromplan"
 	"cloche.example/internal/domain"
 	"cloche.example/ventilation"
 )
 
-// The vents of the demo house, invented with it.
-const (
-	sideHeight  = 0.8  // m above grade, middle
-	ridgeHeight = 2.9  // m
-	tall        = 0.4  // m, of both
-	discharge   = 0.6  // dimensionless, on the free area
-	windward    = 0.1  // dimensionless pressure coefficients
-	lee         = -0.4 // dimensionless
-	downward    = -45  // degree: the ridge flaps let the air in along the slope
-)
+// downward is the angle, degree, at which air enters at the ridge and by roof
+// vents: down along the slope; that of walls is level. Common practice, no source.
+const downward = -45
 
-// The openings by index, and the two orders.
-const sideVents, ridgeVents = 0, 1
-
-var orders = []struct {
-	name  string
-	first int
-	order [][]int
-}{
-	{"ridge vents first", ridgeVents, [][]int{{ridgeVents}, {sideVents}}},
-	{"side vents first", sideVents, [][]int{{sideVents}, {ridgeVents}}},
+// order is a way to open the vents, one kind after the other.
+type order struct {
+	name   string
+	groups [][]int // of openings; the first opens first
 }
 
-// house is the demo house with the cold at its vents.
+// house is the plan's house with the cold at its vents.
 type house struct {
 	choice
-	vents ventilation.ColdVents
+	vents  ventilation.ColdVents
+	orders []order
+	from   []int // index of the plan's vent, by opening
+	volume float64
 }
 
-// house checks what the user set, under the names of the flags.
-func (c choice) house() (house, error) {
-	area := domain.Range{Min: 0.01, Max: 60, Unit: "m²", Source: "vents of this house"}
-	length := domain.Range{Min: 0.2, Max: demo.Length, Unit: "m", Source: "the length of the house"}
-	crop := domain.Range{Min: -demo.Depth, Max: demo.RidgeHeight, Unit: "m", Source: "from the floor to the ridge"}
-	leak := domain.Range{Min: 1e-4, Max: 1, Unit: "m³/s", Source: "houses"}
-	faults := []error{
-		(domain.Range{Min: -60, Max: 80, Unit: "°C", Source: "weather and houses; a kelvin value falls outside"}).Check("-inside", c.inside),
-		domain.Range{Min: (domain.Range{Min: -60, Max: 80, Unit: "°C", Source: "weather and houses; a kelvin value falls outside"}).Min, Max: c.inside, Unit: "°C", Source: "below the house air"}.Check("-limit", c.limit),
-		crop.Check("-crop", c.crop),
-		(domain.Range{Min: 0, Max: 45, Unit: "m/s", Source: "a speed, not a component; hurricanes excluded"}).Check("-wind", c.wind),
-		(domain.Range{Min: 60000, Max: 110000, Unit: "Pa", Source: "sites up to 4,000 m; a value in kPa or hPa falls outside"}).Check("-pressure", c.pressure),
-		area.Check("-side", c.side), area.Check("-ridge", c.ridge),
-		length.Check("-length", c.length), leak.Check("-leak", c.leak),
-		domain.Range{Min: 1, Max: (domain.Range{Min: 0, Max: 1e6, Unit: "m³", Source: "houses up to some hectares"}).Max, Unit: "m³", Source: "houses"}.Check("-volume", c.volume),
-		domain.Range{Min: 1, Max: 1e6, Unit: "m³/h", Source: "houses"}.Check("-air", c.air),
+// house checks what only this program asks, under the names of the flags.
+func (c choice) house(given bool) (*house, error) {
+	p := c.plan
+	inside := p.SetPoints.WinterNight.Temperature
+	if len(c.outside) == 0 {
+		c.outside = usual(p.Site.WinterNight.Temperature, min(p.Site.WinterMorning.Temperature, inside))
+	}
+	faults := []error{domain.Range{Min: 0, Max: 45, Unit: "m/s"}.Check("-wind", c.wind)}
+	if given {
+		faults = append(faults, domain.Range{Min: 1, Max: 1e6, Unit: "m³/h"}.Check("-air", c.air))
 	}
 	for _, v := range c.outside {
-		faults = append(faults, domain.Range{Min: max((domain.Range{Min: -60, Max: 80, Unit: "°C", Source: "weather and houses; a kelvin value falls outside"}).Min, c.inside-80), Max: c.inside, Unit: "°C", Source: "below the house air"}.Check("-outside", v))
+		faults = append(faults, domain.Range{Min: -60, Max: inside, Unit: "°C", Source: "below the house air"}.Check("-outside", v))
 	}
 	for _, v := range c.opened {
 		faults = append(faults, domain.Range{Min: 1, Max: 100, Unit: "per cent", Source: "ajar to wide open"}.Check("-opened", v))
 	}
+	if limit := p.SetPoints.Limits.Chill; limit > inside {
+		faults = append(faults, fmt.Errorf("set_points.limits.chill_c is %g °C, and the house air is colder: set_points.winter_night.temperature_c is %g °C", limit, inside))
+	}
+	if len(p.Vents) == 0 {
+		faults = append(faults, errors.New("the plan has no vents for cold air to fall from"))
+	}
 	if err := errors.Join(faults...); err != nil {
-		return house{}, err
+		return nil, err
 	}
-	n, err := ventilation.NewNetwork([]ventilation.Opening{
-		sideVents:  {Name: "side", Height: sideHeight, Vertical: tall, Area: c.side, Discharge: discharge, PressureCoefficient: windward},
-		ridgeVents: {Name: "ridge", Height: ridgeHeight, Vertical: tall, Area: c.ridge, Discharge: discharge, PressureCoefficient: lee},
-	}, []ventilation.Leak{
-		{Name: "low", Height: 0.2, Flow: c.leak, Exponent: 0.65, PressureCoefficient: windward},
-		{Name: "high", Height: 2.8, Flow: c.leak, Exponent: 0.65, PressureCoefficient: lee},
-	}, nil)
+	h := &house{choice: c}
+	of, err := answers.NewHouse(p)
 	if err != nil {
-		return house{}, err
+		return nil, err
 	}
-	side := ventilation.DefaultInletJet(ventilation.SlotInlet)
-	side.Length, side.Reach = c.length, demo.Span
-	ridge := side
-	ridge.Angle, ridge.Reach = downward, demo.Span/2
-	return house{choice: c, vents: ventilation.ColdVents{
-		Network: n, Jets: []ventilation.InletJet{sideVents: side, ridgeVents: ridge},
-		Inside: c.inside, Pressure: c.pressure, Wind: c.wind, Crop: c.crop, Limit: c.limit,
-	}}, nil
+	h.volume = of.Shape.Volume
+	if !given {
+		drying, err := of.Drying()
+		if err != nil {
+			return nil, err
+		}
+		h.air = 3600 * drying.Flow // none where outside air cannot dry
+	}
+	return h, h.open(of)
+}
+
+// usual are the outside temperatures of the tables: the coldest and the mildest,
+// and round ones between.
+func usual(cold, mild float64) []float64 {
+	list := []float64{cold}
+	for t := 5 * (math.Floor(cold/5) + 1); t < mild; t += 5 {
+		list = append(list, t)
+	}
+	if mild > cold {
+		list = append(list, mild)
+	}
+	return list
+}
+
+// open makes the network of the plan's vents and their jets.
+func (h *house) open(of *answers.House) error {
+	p := h.plan
+	var openings []ventilation.Opening
+	var jets []ventilation.InletJet
+	var high, low []int
+	for i, v := range p.Vents {
+		list, err := fromplan.VentOpenings(p, v, 1)
+		if err != nil {
+			return fmt.Errorf("vents[%d]: %w", i, err)
+		}
+		width := float64(p.House.Bays) * p.House.Span
+		jet := ventilation.DefaultInletJet(ventilation.SlotInlet)
+		if v.Length < 3*v.Height {
+			jet = ventilation.DefaultInletJet(ventilation.CompactInlet)
+		}
+		jet.Length, jet.Reach = min(v.Length, 200), width
+		up := false
+		switch v.Place {
+		case "near end", "far end":
+			jet.Reach = p.House.Length
+		case "ridge", "left roof", "right roof":
+			jet.Angle, jet.Reach, up = downward, p.House.Span/2, true
+		}
+		for range list {
+			if up {
+				high = append(high, len(jets))
+			} else {
+				low = append(low, len(jets))
+			}
+			jets, h.from = append(jets, jet), append(h.from, i)
+		}
+		openings = append(openings, list...)
+	}
+	switch {
+	case len(high) == 0:
+		h.orders = []order{{"low vents alone", [][]int{low}}}
+	case len(low) == 0:
+		h.orders = []order{{"high vents alone", [][]int{high}}}
+	default:
+		h.orders = []order{{"high vents first", [][]int{high, low}}, {"low vents first", [][]int{low, high}}}
+	}
+	leaks, err := cracks(of)
+	if err != nil {
+		return err
+	}
+	network, err := ventilation.NewNetwork(openings, leaks, nil)
+	h.vents = ventilation.ColdVents{Network: network, Jets: jets, Inside: p.SetPoints.WinterNight.Temperature, Pressure: of.Pressure, Wind: h.wind,
+		Crop: p.Crop.Height - p.House.Depth, Limit: p.SetPoints.Limits.Chill}
+	return err
+}
+
+// cracks are half the house's leaks low and half high, of a size that lets
+// through in the calm of the plan's winter night what its leakage says.
+func cracks(of *answers.House) ([]ventilation.Leak, error) {
+	p := of.Plan
+	loss, err := of.Loss(of.Night, float64(p.Site.WinterNight.Month))
+	if err != nil || loss.Leakage.Volume <= 0 {
+		return nil, err
+	}
+	low, high := 0.1*p.House.RidgeHeight, 0.95*p.House.RidgeHeight
+	const gravity, exponent = 9.80665, 0.65
+	in, out := ventilation.DryAirDensity(of.Night.Inside.Temperature(), of.Pressure), ventilation.DryAirDensity(of.Night.Outside.Temperature(), of.Pressure)
+	at := max(0.1, (out-in)*gravity*(high-low)/2) // Pa at each
+	flow := loss.Leakage.Volume / math.Pow(at, exponent)
+	return []ventilation.Leak{
+		{Name: "low", Height: low, Flow: flow, Exponent: exponent, PressureCoefficient: fromplan.PressureCoefficient(p, "near end")},
+		{Name: "high", Height: high, Flow: flow, Exponent: exponent, PressureCoefficient: fromplan.PressureCoefficient(p, "ridge")},
+	}, nil
 }
 
 // at returns the air at the crop with the vents of an order opened so far.
-func (h house) at(outside float64, order [][]int, opened float64) (ventilation.ColdAir, error) {
-	h.vents.Outside = outside
-	a, err := h.vents.Opened(order, opened)
+func (h *house) at(outside float64, o order, opened float64) (ventilation.ColdAir, error) {
+	v := h.vents
+	v.Outside = outside
+	a, err := v.Opened(o.groups, opened)
 	if err != nil {
 		return a, fmt.Errorf("outside %g °C: %w", outside, err)
 	}
 	return a, nil
+}
+
+// coldest is the coldest of the outside temperatures.
+func (h *house) coldest() float64 { return slices.Min(h.outside) }
+
+// density of the outside air, kg/m³ of dry air.
+func (h *house) density(outside float64) float64 {
+	return ventilation.DryAirDensity(outside, h.vents.Pressure)
 }

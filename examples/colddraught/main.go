@@ -1,81 +1,53 @@
-// Command colddraught tells how cold the air is that falls on the crop from
-// the vents of the demo house in winter, when the ridge vents open first and
-// when the side vents do, and how far each may open.
+// Command colddraught tells how cold the air is that falls on the crop from the
+// vents of a plan's house in winter, when the high vents open first and when the
+// low ones do, and how far each may open.
 //
 //	go run ./examples/colddraught
-//	go run ./examples/colddraught -limit 12 -outside -15,-5,5 -figure path.svg
+//	go run ./examples/colddraught -plan house.json -figure path.svg
+//	go run ./examples/colddraught -limit 12 -outside -15,-5,5 -air 800
 package main
 
 import (
-	"fmt"
+	"context"
 	"io"
-	"math"
 	"os"
-	"strconv"
-	"strings"
 
-	"cloche.example/internal/demo"
-	"cloche.example/internal/program"
-	"cloche.example/psychro"
+	"cloche.example/examples/internal/frame"
+	"cloche.example/examples/internal/plan"
 )
 
-// choice is what the user may set.
+// choice is the plan with what only this program asks.
 type choice struct {
-	inside, limit, crop, wind, pressure float64
-	side, ridge, length, leak, volume   float64
-	air                                 float64
-	outside, opened                     []float64
+	plan    *plan.Plan
+	wind    float64   // m/s
+	air     float64   // m³/h; below zero for what drying asks
+	outside []float64 // °C; none for those of the plan
+	opened  []float64 // per cent
 }
 
-func main() { os.Exit(run(os.Args[1:], os.Stdout, os.Stderr)) }
+func main() { os.Exit(run(os.Args[1:], os.Stdin, os.Stdout, os.Stderr)) }
 
 // run is main with its streams; the result is the exit status.
-func run(args []string, out, problems io.Writer) int {
-	var c choice
-	f := program.New("colddraught", "colddraught tells how cold the air is that falls on the crop from ridge and side vents.")
-	f.Float64Var(&c.inside, "inside", demo.Inside, "house air, `°C`")
-	f.Float64Var(&c.limit, "limit", 10, "chill limit of the crop, `°C`")
-	f.Float64Var(&c.crop, "crop", 0.3, "top of the crop above outside grade, `m`")
+func run(args []string, in io.Reader, out, problems io.Writer) int {
+	c := choice{opened: []float64{5, 10, 25, 50, 100}}
+	f := frame.New("colddraught", "colddraught tells how cold the air is that falls on the crop from high and low vents.", "the fall at the coldest outside")
+	f.Figure("inside", "set_points.winter_night.temperature_c", "house air")
+	f.Figure("limit", "set_points.limits.chill_c", "coldest air that may fall on the crop")
+	f.Figure("crop", "crop.height_m", "top of the crop above the floor")
 	f.Float64Var(&c.wind, "wind", 0, "wind at ridge height, `m/s`")
-	f.Float64Var(&c.pressure, "pressure", math.Round(psychro.StandardPressure(demo.Altitude)), "air pressure, `Pa`")
-	f.Float64Var(&c.side, "side", 2.4, "free area of the side vents wide open, `m²`")
-	f.Float64Var(&c.ridge, "ridge", 2.4, "free area of the ridge vents wide open, `m²`")
-	f.Float64Var(&c.length, "length", 6, "length of each run of vents, `m`")
-	f.Float64Var(&c.leak, "leak", 0.02, "leakage low and as much high, `m³/s` at 1 Pa")
-	f.Float64Var(&c.volume, "volume", demo.Span*demo.Length*(0.5*(demo.EaveHeight+demo.RidgeHeight)+demo.Depth), "air in the house, `m³`")
-	f.Float64Var(&c.air, "air", 500, "air wanted, as for drying, `m³/h` of outside air")
-	outside := f.String("outside", "-10,-5,0,5", "outside air, `°C` between commas")
-	opened := f.String("opened", "5,10,25,50,100", "openings of the first vents, `per cent` between commas")
-	figure := f.String("figure", "", "draw the fall at the coldest outside and the last opening to this .svg, .png or .pdf `file`")
-	return f.Run(args, out, problems, func() (io.WriterTo, error) {
-		var err error
-		if c.outside, err = numbers("-outside", *outside); err != nil {
-			return nil, err
-		}
-		if c.opened, err = numbers("-opened", *opened); err != nil {
-			return nil, err
-		}
-		h, err := c.house()
+	f.Float64Var(&c.air, "air", -1, "air wanted, `m³/h` of outside air; without it what drying on the plan's winter morning asks")
+	f.Numbers(&c.outside, "outside", "outside air, `°C` between commas; without it from the plan's winter night to its winter morning")
+	f.Numbers(&c.opened, "opened", "openings of the first vents, `per cent` between commas")
+	return f.Run(args, in, out, problems, func(_ context.Context, p plan.Filled) (frame.Answer, error) {
+		c.plan = &p.Plan
+		h, err := c.house(f.Given("air"))
 		if err != nil {
-			return nil, err
+			return frame.Answer{}, err
 		}
-		r, err := h.report()
-		if err == nil && *figure != "" {
-			err = h.draw(*figure)
+		d, err := h.solve()
+		if err != nil {
+			return frame.Answer{}, err
 		}
-		return r, err
+		return frame.Answer{Text: d.write(), Data: d.data(), Warnings: d.warnings(), Draw: d.draw}, nil
 	})
-}
-
-// numbers reads a list.
-func numbers(name, list string) ([]float64, error) {
-	var all []float64
-	for _, s := range strings.Split(list, ",") {
-		v, err := strconv.ParseFloat(strings.TrimSpace(s), 64)
-		if err != nil {
-			return nil, fmt.Errorf("%s %q: numbers between commas, please", name, list)
-		}
-		all = append(all, v)
-	}
-	return all, nil
 }

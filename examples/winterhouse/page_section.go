@@ -3,9 +3,9 @@ package main
 import (
 	"fmt"
 	"html/template"
-	"math"
 
 	"cloche.example/examples/internal/answers"
+	"cloche.example/examples/internal/fromplan"
 	"cloche.example/examples/internal/page"
 	"cloche.example/examples/internal/plan"
 	"cloche.example/internal/report"
@@ -31,7 +31,7 @@ func crossSection(p *plan.Filled, a *answers.Result) (template.HTML, string) {
 	h := p.House
 	side := 0.28 * h.Span
 	d := page.NewDrawing(-side, -h.Depth-0.12*h.Span, h.Span+side, h.RidgeHeight+0.14*h.Span, pictureWidth)
-	outline := roof(h)
+	outline := fromplan.RoofLine(h)
 	d.Polygon(page.Stroke{Width: 1.6, Fill: "var(--soft)"}, append([]float64{0, -h.Depth, 0, h.EaveHeight}, append(outline, h.Span, -h.Depth)...)...)
 	d.Line(thinLine, -side, 0, 0, 0)
 	d.Line(thinLine, h.Span, 0, h.Span+side, 0)
@@ -69,73 +69,15 @@ func crossSection(p *plan.Filled, a *answers.Result) (template.HTML, string) {
 	return d.HTML("Cross-section of the house", said+" "+ventWords(p)), caption
 }
 
-// roof is the line from the left eave to the right one, without the left eave.
-func roof(h plan.House) []float64 {
-	rise := h.RidgeHeight - h.EaveHeight
-	switch h.Shape {
-	case "round arch":
-		r := (h.Span*h.Span/4 + rise*rise) / (2 * rise)
-		var line []float64
-		for i := 1; i <= 24; i++ {
-			x := h.Span * float64(i) / 24
-			line = append(line, x, h.EaveHeight+math.Sqrt(max(0, r*r-math.Pow(x-h.Span/2, 2)))-(r-rise))
-		}
-		return line
-	case "pointed arch":
-		return pointed(h, rise)
-	case "lean-to":
-		return []float64{0, h.RidgeHeight, h.Span, h.EaveHeight}
-	case "uneven gable":
-		return []float64{h.RidgeOffset, h.RidgeHeight, h.Span, h.EaveHeight}
-	}
-	return []float64{h.Span / 2, h.RidgeHeight, h.Span, h.EaveHeight}
-}
-
-// pointed draws two arcs that meet at the ridge with its slope: from the slope
-// at the eave, which the chord's symmetry gives, to that at the ridge.
-func pointed(h plan.House, rise float64) []float64 {
-	top := h.RidgeSlope * math.Pi / 180
-	chord := math.Atan2(rise, h.Span/2)
-	eave := 2*chord - top
-	radius := math.Hypot(rise, h.Span/2) / 2 / math.Sin((eave-top)/2)
-	var left, line []float64
-	for i := 0; i <= 12; i++ {
-		t := eave + (top-eave)*float64(i)/12
-		left = append(left, radius*(math.Sin(eave)-math.Sin(t)), h.EaveHeight+radius*(math.Cos(t)-math.Cos(eave)))
-	}
-	line = append(line, left[2:]...)
-	for i := len(left) - 4; i >= 0; i -= 2 {
-		line = append(line, h.Span-left[i], left[i+1])
-	}
-	return line
-}
-
 // sectionVent draws a vent of side, ridge or roof; those of the ends lie in the
 // drawing's plane.
 func sectionVent(d *page.Drawing, h plan.House, v plan.Vent) {
-	low, high := v.Centre-v.Height/2, v.Centre+v.Height/2
-	ridge := h.Span / 2
-	switch h.Shape {
-	case "lean-to":
-		ridge = 0
-	case "uneven gable":
-		ridge = h.RidgeOffset
+	xy := fromplan.VentLine(h, v)
+	if v.Place == "near end" || v.Place == "far end" {
+		d.Polygon(page.Stroke{Width: 1.4, Color: ventLine.Color, Dash: "4 2"}, xy...)
+		return
 	}
-	switch v.Place {
-	case "left side":
-		d.Line(ventLine, 0, low, 0, high)
-	case "right side":
-		d.Line(ventLine, h.Span, low, h.Span, high)
-	case "near end", "far end":
-		half := min(v.Length, h.Span) / 2
-		d.Polygon(page.Stroke{Width: 1.4, Color: ventLine.Color, Dash: "4 2"}, h.Span/2-half, low, h.Span/2+half, low, h.Span/2+half, high, h.Span/2-half, high)
-	default:
-		run := v.Height * 0.9
-		if v.Place == "left roof" {
-			run = -run
-		}
-		d.Line(ventLine, ridge, h.RidgeHeight, ridge+run, h.RidgeHeight+0.15*math.Abs(run))
-	}
+	d.Line(ventLine, xy...)
 }
 
 func lampSection(d *page.Drawing, h plan.House, l *plan.Lights, rows int) {

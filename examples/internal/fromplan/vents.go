@@ -65,7 +65,7 @@ func Openings(p *plan.Plan, open float64) ([]ventilation.Opening, error) {
 	var list []ventilation.Opening
 	var faults []error
 	for i, v := range p.Vents {
-		o, err := opening(p, v, open)
+		o, err := VentOpenings(p, v, open)
 		if err != nil {
 			faults = append(faults, fmt.Errorf("vents[%d]: %w", i, err))
 		}
@@ -77,7 +77,8 @@ func Openings(p *plan.Plan, open float64) ([]ventilation.Opening, error) {
 // cut is how many points a screened vent is cut into.
 const cut = 4
 
-func opening(p *plan.Plan, v plan.Vent, open float64) ([]ventilation.Opening, error) {
+// VentOpenings are those of one vent, as Openings has them.
+func VentOpenings(p *plan.Plan, v plan.Vent, open float64) ([]ventilation.Opening, error) {
 	cp := PressureCoefficient(p, v.Place)
 	if v.PressureCoefficient != nil {
 		cp = *v.PressureCoefficient
