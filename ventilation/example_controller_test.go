@@ -8,10 +8,10 @@ import (
 	"cloche.example/ventilation"
 )
 
-// stepController opens by a tenth where the last step was warmer than its target
-// and closes by a tenth where it was 3 K cooler, as a controller with one sensor
+// stepController opens by a step where the last hour was warmer than its target
+// and closes by one where it was 3 K cooler, as a controller with one sensor
 // does.
-type stepController struct{ target float64 } // °C
+type stepController struct{ target, step float64 } // °C, fraction
 
 // Stand implements ventilation.Vents.
 func (s stepController) Stand(m ventilation.VentMoment) (ventilation.Position, error) {
@@ -20,9 +20,9 @@ func (s stepController) Stand(m ventilation.VentMoment) (ventilation.Position, e
 	case m.Time == 0:
 		p.Opening = 0
 	case m.Before.Temperature > s.target:
-		p.Opening = min(1, m.Last+0.1)
+		p.Opening = min(1, m.Last+s.step)
 	case m.Before.Temperature < s.target-3:
-		p.Opening = max(0, m.Last-0.1)
+		p.Opening = max(0, m.Last-s.step)
 	}
 	return p, nil
 }
@@ -53,19 +53,18 @@ func ExampleVents() {
 	for _, sun := range []float64{100, 250, 400, 550, 650, 700, 700, 650, 550, 400, 250, 100} {
 		steps = append(steps, ventilation.DayStep{Weather: ventilation.Weather{Air: air, Sun: sun, Wind: 1.5, Sky: 8, Ground: 15}})
 	}
-	controller := stepController{target: 25}
-	for name, v := range map[string]ventilation.Vents{"own controller": controller, "rule at rest  ": ventilation.DefaultOpeningRule()} {
-		day, err := house.Day(steps, time.Hour, v, ventilation.DefaultDayLimits())
+	for _, way := range []struct {
+		name  string
+		vents ventilation.Vents
+	}{{"own controller", stepController{target: 25, step: 0.1}}, {"rule at rest  ", ventilation.DefaultOpeningRule()}} {
+		day, err := house.Day(steps, time.Hour, way.vents, ventilation.DefaultDayLimits())
 		if err != nil {
 			fmt.Println(err)
 			return
 		}
-		fmt.Printf("%s  highest %.1f °C, %d moves, vents at last %.0f %%\n", name, day.High, day.Moves, 100*day.Points[11].Position.Opening)
+		fmt.Printf("%s  highest %.1f °C, %d moves, vents at last %.0f %%\n", way.name, day.High, day.Moves, 100*day.Points[11].Position.Opening)
 	}
-	first, err := controller.Stand(ventilation.VentMoment{})
-	fmt.Println("opens first at", first.Opening, err)
-	// Unordered output:
+	// Output:
 	// own controller  highest 29.3 °C, 7 moves, vents at last 50 %
 	// rule at rest    highest 24.1 °C, 11 moves, vents at last 6 %
-	// opens first at 0 <nil>
 }

@@ -4,6 +4,6 @@ package figures
 func ventFigures() []Figure {
 	return []Figure{
 		twoLevelStack(), windAndStack(), hingedVent(), lobbyZones(), windExposure(), ventsAtOneLevel(), insectScreen(), openedAgainstTheWind(), dugInHouse(), coldAirOnTheCrop(),
-		pads(), shadePlaces(), doorAndLobby(), grassDay(), carbonDioxide(),
+		pads(), ventsForSummerNoon(), summerNoon(), heatAndVents(), ownController(), fogAndWhitening(), rulesOfPractice(), shadePlaces(), doorAndLobby(), grassDay(), carbonDioxide(),
 	}
 }

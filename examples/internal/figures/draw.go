@@ -96,9 +96,13 @@ func (c chart) plot() (*plot.Plot, error) {
 	if high == 0 {
 		high = 250
 	}
-	share := math.Min(0.6, 16*float64(legend)/(high-60)) // the legend stands above the curves
+	room := 16 * float64(legend) // the legend stands above the curves and their names
+	if legend > 0 && len(c.marks) > 0 {
+		room += 14
+	}
+	share := math.Min(0.6, room/(high-60))
 	p.Y.Max += share / (1 - share) * (p.Y.Max - p.Y.Min)
-	if err := addNames(p, high-70, c.marks, c.curves); err != nil {
+	if err := addNames(p, high-70, legend, c.marks, c.curves); err != nil {
 		return nil, fmt.Errorf("%s: %w", c.title, err)
 	}
 	return p, nil
@@ -149,18 +153,22 @@ type spot struct{ x0, x1, y0, y1 float64 }
 func (s spot) holds(x, y float64) bool { return x > s.x0 && x < s.x1 && y > s.y0 && y < s.y1 }
 
 // addNames writes the name of each mark beside its dot, at the one of four
-// places where it meets least of the curves, the other names and the edge, on a
-// plot high points high.
-func addNames(p *plot.Plot, high float64, marks []mark, curves []curve) error {
+// places where it meets least of the curves, the other names, the legend's lines
+// and the edge, on a plot high points high.
+func addNames(p *plot.Plot, high float64, legend int, marks []mark, curves []curve) error {
 	const wide, line = 345.0, 12.0
 	place := func(x, y float64) (px, py float64) {
 		return wide * (x - p.X.Min) / (p.X.Max - p.X.Min), high * (y - p.Y.Min) / (p.Y.Max - p.Y.Min)
 	}
 	var taken []spot
+	if legend > 0 {
+		taken = append(taken, spot{0, 240, high - 16*float64(legend), high})
+	}
 	for _, m := range marks {
 		px, py := place(m.x, m.y)
 		taken = append(taken, spot{px - 4, px + 4, py - 4, py + 4})
 	}
+	dots := len(taken) - len(marks) // index of the first dot
 	for i, m := range marks {
 		if m.name == "" {
 			continue
@@ -179,8 +187,8 @@ func addNames(p *plot.Plot, high float64, marks []mark, curves []curve) error {
 			}
 			cost := 1e-3*float64(n) + 100*math.Max(0, s.x1-wide) + 100*math.Max(0, -s.x0) + 10*math.Max(0, -s.y0) + 10*math.Max(0, s.y1-high)
 			for k, t := range taken {
-				if k != i && s.x0 < t.x1 && t.x0 < s.x1 && s.y0 < t.y1 && t.y0 < s.y1 {
-					cost += 50
+				if k != dots+i && s.x0 < t.x1 && t.x0 < s.x1 && s.y0 < t.y1 && t.y0 < s.y1 {
+					cost += 200
 				}
 			}
 			for _, c := range curves {

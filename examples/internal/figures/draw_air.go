@@ -96,7 +96,7 @@ func airChart(title, says, caption string, p float64, path ...airPoint) (Picture
 		return Picture{}, err
 	}
 	c.X.Min, c.X.Max, c.Y.Min, c.Y.Max = low, high, 0, top
-	if err := addNames(c, 210, marks, append(others, curve{"", way}, curve{"", way})); err != nil {
+	if err := addNames(c, 210, 0, marks, append(others, curve{"", way}, curve{"", way})); err != nil {
 		return Picture{}, err
 	}
 	c.X.Min, c.X.Max, c.Y.Min, c.Y.Max = low, high, 0, top

@@ -55,7 +55,7 @@ func solveWindExposure(v []float64) (r Result, err error) {
 			Values: numbers{"D": v[2], "A": face.azimuth}, Value: a, Unit: "degree", Within: 1e-6, Why: "an arc cosine near its ends"},
 			Step{Says: "Pressure there, by the table.", Formula: "P = C 1.2 U_p^2/2", Source: "Liddament96 table 2.2",
 				Values: numbers{"C": table(a), "U_p": power}, Value: table(a) * 1.2 * power * power / 2, Unit: "Pa"})
-		marks = append(marks, mark{face.name, a, table(a)})
+		marks = append(marks, mark{face.name[:5], a, table(a)})
 	}
 	roof := shelter.RoofMean(ventilation.WindFaceMidRoof, true, ventilation.Incidence(v[2], 180))
 	r.Lines = append(r.Lines, fmt.Sprintf("roof of 25 degrees    %+.2f as the mean of both slopes, %s", roof, shelter))
