@@ -44,7 +44,7 @@ func Example_coldAirOnTheCrop() {
 			psi string
 			at  ventilation.Landing
 		}{{"0.40", in.Fall.Steep}, {"4/15", in.Fall.Shallow}} {
-			fmt.Printf("  psi %-5s falls %.2f m within %.2f m, path %.2f m, %.2f m/s, KT sqrt(h/s) = %.3f: %.2f °C (over Falling %.2f °C)\n",
+			fmt.Printf("  psi %-5s falls %.2f m within %.2f m, path %.2f m, %.2f m/s, KT sqrt(h/s) %.3f: %.2f °C, or %.2f °C\n",
 				l.psi, in.Drop, l.at.Distance, l.at.Path, l.at.Speed, (l.at.Temperature-j.House)/j.Excess, l.at.Temperature, l.at.Mild)
 		}
 		most, err := house.Widest(way.order)
@@ -58,13 +58,13 @@ func Example_coldAirOnTheCrop() {
 	// ridge first: open 56 %, 0.148 kg/s of the air by it
 	//   slot h = Cd A/l = 0.0594 m, V0 = m/(rho Cd A) = 0.328 m/s
 	//   Ar = g dT0 h/(T V0²) = -0.377
-	//   psi 0.40  falls 2.49 m within 0.56 m, path 2.58 m, 0.49 m/s, KT sqrt(h/s) = 0.303: 8.93 °C (over Falling 13.50 °C)
-	//   psi 4/15  falls 2.49 m within 0.64 m, path 2.60 m, 0.49 m/s, KT sqrt(h/s) = 0.302: 8.96 °C (over Falling 13.52 °C)
+	//   psi 0.40  falls 2.49 m within 0.56 m, path 2.58 m, 0.49 m/s, KT sqrt(h/s) 0.303: 8.93 °C, or 13.50 °C
+	//   psi 4/15  falls 2.49 m within 0.64 m, path 2.60 m, 0.49 m/s, KT sqrt(h/s) 0.302: 8.96 °C, or 13.52 °C
 	//   limit 10 °C: chill true; it may open 39 %, which lets in 0.149 kg/s
 	// side first: open 58 %, 0.189 kg/s of the air by it
 	//   slot h = Cd A/l = 0.0709 m, V0 = m/(rho Cd A) = 0.352 m/s
 	//   Ar = g dT0 h/(T V0²) = -0.390
-	//   psi 0.40  falls 0.40 m within 0.46 m, path 0.65 m, 0.56 m/s, KT sqrt(h/s) = 0.659: 1.82 °C (over Falling 8.31 °C)
-	//   psi 4/15  falls 0.40 m within 0.54 m, path 0.72 m, 0.55 m/s, KT sqrt(h/s) = 0.629: 2.42 °C (over Falling 8.87 °C)
+	//   psi 0.40  falls 0.40 m within 0.46 m, path 0.65 m, 0.56 m/s, KT sqrt(h/s) 0.659: 1.82 °C, or 8.31 °C
+	//   psi 4/15  falls 0.40 m within 0.54 m, path 0.72 m, 0.55 m/s, KT sqrt(h/s) 0.629: 2.42 °C, or 8.87 °C
 	//   limit 10 °C: chill true; it may open 6 %, which lets in 0.040 kg/s
 }

@@ -38,11 +38,11 @@ func Example_ventsAtOneLevel() {
 				return
 			}
 		}
-		fmt.Printf("%.0f m/s: %4.1f m³/s, %4.1f of it by gusts; the larger %4.1f; wind alone by equation %4.1f; as windows of a large house %.1f\n",
+		fmt.Printf("%.0f m/s: %4.1f m³/s, %4.1f of it by gusts; larger %4.1f; wind by equation %4.1f; windows of a large house %.1f\n",
 			wind, b.Volume, b.Exchange/c.OutsideDensity, l.Volume, eq.Flow, roof.Flow)
 	}
 	// Output:
-	// 0 m/s:  4.8 m³/s,  0.0 of it by gusts; the larger  4.8; wind alone by equation  0.0; as windows of a large house 1.8
-	// 1 m/s:  7.2 m³/s,  2.4 of it by gusts; the larger  5.4; wind alone by equation  5.4; as windows of a large house 2.5
-	// 3 m/s: 16.9 m³/s, 12.1 of it by gusts; the larger 16.2; wind alone by equation 16.2; as windows of a large house 5.6
+	// 0 m/s:  4.8 m³/s,  0.0 of it by gusts; larger  4.8; wind by equation  0.0; windows of a large house 1.8
+	// 1 m/s:  7.2 m³/s,  2.4 of it by gusts; larger  5.4; wind by equation  5.4; windows of a large house 2.5
+	// 3 m/s: 16.9 m³/s, 12.1 of it by gusts; larger 16.2; wind by equation 16.2; windows of a large house 5.6
 }

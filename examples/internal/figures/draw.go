@@ -102,7 +102,7 @@ func (c chart) plot() (*plot.Plot, error) {
 	}
 	share := math.Min(0.6, room/(high-60))
 	p.Y.Max += share / (1 - share) * (p.Y.Max - p.Y.Min)
-	if err := addNames(p, high-70, legend, c.marks, c.curves); err != nil {
+	if err := addNames(p, high-50, legend, c.marks, c.curves); err != nil {
 		return nil, fmt.Errorf("%s: %w", c.title, err)
 	}
 	return p, nil

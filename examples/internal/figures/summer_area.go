@@ -20,7 +20,7 @@ func ventsForSummerNoon() Figure {
 			{"α", "ridge flap opened by", "degree", 35, 5, 60},
 		},
 		Assumes: []string{"70 % of the sun comes in, 6.5 W/(m² K) over 170 m² of cover, 28 °C outside, 101,325 Pa, semi-sheltered. The vents as drawn: 9.6 m² in each wall, 9.6 m² at the ridge. The share that evaporates is given, not found: the figure of the house at noon finds it."},
-		Change:  []string{"Allow twice the rise: in calm about a third of the area does, for less air must pass and the stack pulls harder.", "A young crop, with f at 0.2: the vents must grow by more than half."},
+		Change:  []string{"Allow twice the rise: in calm about a quarter of the area does, for less air must pass and the stack pulls harder.", "A young crop, with f at 0.2: the vents must grow by three quarters."},
 		Code:    "solveVentsForSummerNoon",
 		Solve:   solveVentsForSummerNoon,
 	}

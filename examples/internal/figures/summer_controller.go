@@ -21,7 +21,7 @@ func ownController() Figure {
 			{"I", "sun at noon", "W/m²", 700, 150, 1000},
 		},
 		Assumes: []string{"95 m² and 275 m³ under a single film, vents at sides and ridge, a crop; 55 % outside, 1.5 m/s; the hours rise and fall through the day in proportion. Each hour is steady: the air follows within minutes."},
-		Change:  []string{"Make the step 0.3: it catches up by noon, and begins to hunt.", "A target of 20 °C: it opens every hour and is late all the same."},
+		Change:  []string{"Make the step 0.3: fewer moves, and the same hottest hour, for that comes before the first of them.", "A target of 20 °C: it opens hour after hour, and stands wide open when the sun is gone."},
 		Code:    "solveOwnController",
 		Solve:   solveOwnController,
 	}

@@ -21,7 +21,7 @@ func fogAndWhitening() Figure {
 			{"τ_b", "light through cover and white", "fraction", 0.31, 0.15, 0.55},
 		},
 		Assumes: []string{"Water of 18 °C, 97,300 Pa. A cover that passes 0.62 and reflects 0.12, white that absorbs a tenth, 800 W/m² on 95 m²; 0.62 and 0.31 were measured on a whitened glasshouse [Baille01]."},
-		Change:  []string{"Spray four times as much: the air saturates, and the rest drips on the crop.", "On a damp day, 70 %, the same spray cools as much at first and then no more."},
+		Change:  []string{"Spray four times as much: the air saturates, and the rest drips on the crop.", "On a damp day, 70 %, the same spray saturates the air after 5 K, and more than half of it drips."},
 		Code:    "solveFogAndWhitening",
 		Solve:   solveFogAndWhitening,
 	}

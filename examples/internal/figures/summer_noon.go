@@ -23,7 +23,7 @@ func summerNoon() Figure {
 			{"u", "vents open", "fraction", 1, 0.05, 1},
 		},
 		Assumes: []string{"94.7 m² and 275 m³, a single film, side vents of 1.9 m² to windward and lee and 2.8 m² at the ridge, bare moist soil of 17 °C below, a sky of 11 °C, 97,300 Pa. The hour is taken as steady; leaves are one layer; the tomato's stomata are from memory."},
-		Change:  []string{"Take the leaves away, to 0.2: the house warms by several kelvin, since less water carries heat off.", "Half the vents: the flow falls by less than half, for the house grows warmer and pulls harder."},
+		Change:  []string{"Take the leaves away, to 0.2: the air hardly changes, but the bare moist floor, now in the sun, passes 50 °C.", "Half the vents: the flow falls by less than half, for the house grows warmer and pulls harder."},
 		Code:    "solveSummerNoon",
 		Solve:   solveSummerNoon,
 	}

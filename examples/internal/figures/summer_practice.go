@@ -22,7 +22,7 @@ func rulesOfPractice() Figure {
 			{"l", "from inlet to fan", "m", 24, 5, 60},
 		},
 		Assumes: []string{"Rules for a first size, the rate of summer read, the other factors from memory. The drying of the last line: 18 °C and 85 % inside, 5 °C and 90 % outside, 90,900 Pa."},
-		Change:  []string{"A short house, 12 m: not the heat but the air's speed over the crop asks for the fans."},
+		Change:  []string{"A short house, 12 m: the air's speed over the crop asks for half as much again.", "Light of 70,000 lx: now the heat asks for more than the speed does."},
 		Code:    "solveRulesOfPractice",
 		Solve:   solveRulesOfPractice,
 	}
@@ -66,7 +66,7 @@ func solveRulesOfPractice(v []float64) (r Result, err error) {
 		}
 		return f.Summer
 	}
-	r.Picture, err = chart{title: "Summer rate against the length of the house", says: "A curve that falls with the distance from inlet to fan until the heat rules, and is level from there on.", x: "inlet to fan, m", y: "fans, m³/s", zero: true,
-		curves: []curve{{"", along(5, 60, 110, rate)}}, marks: []mark{{"this house", v[4], f.Summer}}}.picture("Short houses need the speed, long ones the cooling.")
+	r.Picture, err = chart{title: "Summer rate against the length of the house", says: "A curve that falls with the distance from inlet to fan, and is level from some 30 m on.", x: "inlet to fan, m", y: "fans, m³/s", zero: true,
+		curves: []curve{{"", along(5, 60, 110, rate)}}, marks: []mark{{"this house", v[4], f.Summer}}}.picture("Short houses need more air for its speed over the crop; in long ones the plain rate holds, or more where light and height ask for it.")
 	return r, err
 }

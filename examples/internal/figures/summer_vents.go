@@ -35,17 +35,20 @@ func heatAndVents() Figure {
 			{"t_2", "outside at noon", "°C", 17, 0, 28},
 			{"I", "sun at noon", "W/m²", 600, 150, 1000},
 			{"t_v", "to be kept at noon", "°C", 24, 18, 35},
-			{"D_1", "deficit wanted, at least", "Pa", 800, 200, 1000},
-			{"D_2", "deficit wanted, at most", "Pa", 1000, 1000, 3000},
+			{"D_1", "deficit wanted, at least", "Pa", 800, 100, 3000},
+			{"D_2", "deficit wanted, at most", "Pa", 1000, 100, 5000},
 		},
 		Assumes: []string{"95 m² and 275 m³ under a single film of 186 m², side vents of 3.8 m² and ridge vents of 2.8 m², small leaks, a crop of LAI 2.5, bare moist soil, 1 m/s of wind, 97,300 Pa; 85 % outside at dawn and 50 % at noon."},
-		Change:  []string{"Ask for a deficit of 1,500 Pa at least: the vents open wider and the house cools, since it is the crop's own vapour that must go."},
+		Change:  []string{"Ask for a deficit of 500 to 700 Pa: two openings have it, one nearly shut and one nearly wide; the least is taken."},
 		Code:    "solveHeatAndVents",
 		Solve:   solveHeatAndVents,
 	}
 }
 
 func solveHeatAndVents(v []float64) (r Result, err error) {
+	if v[5] > v[6] {
+		return r, errors.New("deficit wanted, at least: more than the deficit wanted, at most")
+	}
 	house, err1 := smallHouse()
 	dawn, err2 := psychro.FromRelativeHumidity(v[0], 0.85, 97300)
 	noon, err3 := psychro.FromRelativeHumidity(v[2], 0.50, 97300)
@@ -89,7 +92,7 @@ func solveHeatAndVents(v []float64) (r Result, err error) {
 		}
 		at, warmth, deficit = append(at, 100*u), append(warmth, x.Temperature), append(deficit, x.Deficit)
 	}
-	r.Picture, err = charts("House at noon against the vents", "Two charts over the opening of the vents: temperature falls steeply at first and then ever less; so does the deficit.", "The first tenth of the opening does most of the work.",
+	r.Picture, err = charts("House at noon against the vents", "Two charts over the opening of the vents: temperature falls steeply at first and then ever less; the deficit falls too, and rises again where dry air from outside prevails.", "The first tenth of the opening does most of the work.",
 		chart{title: "temperature", x: "vents open, %", y: "inside, °C", curves: []curve{{"", points(at, warmth)}}, marks: []mark{{fmt.Sprintf("%g °C wanted", v[4]), 100 * open.Opening, s.Temperature}}, high: 210},
 		chart{title: "deficit", x: "vents open, %", y: "deficit, Pa", curves: []curve{{"", points(at, deficit)}}, marks: []mark{{"deficit wanted", 100 * dry.Opening, dry.State.Deficit}}, high: 210})
 	return r, err

@@ -19,8 +19,8 @@ func coldAirOnTheCrop() Figure {
 			{"h_c", "top of the crop", "m", 0.3, 0, 0.75},
 			{"t_c", "the crop stands no colder than", "°C", 10, 0, 15},
 		},
-		Assumes: []string{"Side vents at 0.8 m that blow level and ridge vents at 2.9 m that blow 45 degree down, 6 m long and 2.4 m² each; small leaks; calm; 97,300 Pa. Two published factors of the bend, psi, bracket the path. Temperatures on the axis of the jet: the colder answer and, over Falling, the milder."},
-		Change:  []string{"Warm the outside air to 5 °C: the side vents then do no harm.", "Ask for twice the air: the jet is faster, falls farther out, and is not warmer."},
+		Assumes: []string{"Side vents at 0.8 m that blow level and ridge vents at 2.9 m that blow 45 degree down, 6 m long and 2.4 m² each; small leaks; calm; 97,300 Pa. Two published factors of the bend, psi, bracket the path. Temperatures on the axis of the jet: by the decay of a jet, or, milder, by that of one that falls."},
+		Change:  []string{"Warm the outside air to 5 °C: the ridge vents then do no harm, the side vents still do.", "Ask for twice the air: the jets are thicker, and colder at the crop."},
 		Code:    "solveColdAirOnTheCrop",
 		Solve:   solveColdAirOnTheCrop,
 	}
@@ -66,7 +66,7 @@ func solveColdAirOnTheCrop(v []float64) (r Result, err error) {
 			at  ventilation.Landing
 		}{{"0.40", in.Fall.Steep}, {"4/15", in.Fall.Shallow}} {
 			r.Lines = append(r.Lines,
-				fmt.Sprintf("  psi %-5s falls %.2f m within %.2f m, path %.2f m, %.2f m/s, KT sqrt(h/s) = %.3f: %.2f °C (over Falling %.2f °C)",
+				fmt.Sprintf("  psi %-5s falls %.2f m within %.2f m, path %.2f m, %.2f m/s, KT sqrt(h/s) %.3f: %.2f °C, or %.2f °C",
 					l.psi, in.Drop, l.at.Distance, l.at.Path, l.at.Speed, (l.at.Temperature-j.House)/j.Excess, l.at.Temperature, l.at.Mild))
 		}
 		most, err := house.Widest(way.order)

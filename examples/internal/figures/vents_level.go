@@ -56,7 +56,7 @@ func solveVentsAtOneLevel(v []float64) (r Result, err error) {
 		if last, err = at(wind); err != nil {
 			return r, err
 		}
-		r.Lines = append(r.Lines, fmt.Sprintf("%.0f m/s: %4.1f m³/s, %4.1f of it by gusts; the larger %4.1f; wind alone by equation %4.1f; as windows of a large house %.1f",
+		r.Lines = append(r.Lines, fmt.Sprintf("%.0f m/s: %4.1f m³/s, %4.1f of it by gusts; larger %4.1f; wind by equation %4.1f; windows of a large house %.1f",
 			wind, last.flow, last.gusts, last.larger, last.equation, last.windows))
 	}
 	r.Steps = []Step{

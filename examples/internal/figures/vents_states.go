@@ -21,7 +21,7 @@ func openedAgainstTheWind() Figure {
 			{"t_o", "outside", "°C", 15, -10, 35},
 		},
 		Assumes: []string{"A side vent at 0.5 m and a ridge vent at 3.5 m, 2 m² each, pressure coefficients of -0.3 and 0.3; dry air; nothing lost through the cover. The share of the sun that evaporates water is given, not found."},
-		Change:  []string{"Lower the wind slowly to 1.5 m/s: two states meet and vanish, and the house jumps.", "Which of the two stable states a house has depends on what went before: a gust turns it, and it stays."},
+		Change:  []string{"Lower the wind to 1.5 m/s: two of the states are gone, and a house that was blown through from above jumps to 9 K.", "Which of the two stable states a house has depends on what went before: a gust turns it, and it stays."},
 		Code:    "solveOpenedAgainstTheWind",
 		Solve:   solveOpenedAgainstTheWind,
 	}
