@@ -50,7 +50,7 @@ func (h *CO2Hours) check() error {
 // the next.
 func (y *yearRun) breathe(i int) error {
 	h, s, k := y.hours.CO2, &y.state, &y.keeping.k
-	y.dst.CO2[i], y.dst.Dosed[i] = math.NaN(), 0
+	y.dst.CO2[i], y.dst.Dosed[i], y.dst.Photosynthesis[i] = math.NaN(), 0, 0
 	if h == nil {
 		return nil
 	}
@@ -75,7 +75,7 @@ func (y *yearRun) breathe(i int) error {
 	if err != nil {
 		return err
 	}
-	y.dst.CO2[i], y.dst.Dosed[i] = m.Concentration, supply
+	y.dst.CO2[i], y.dst.Dosed[i], y.dst.Photosynthesis[i] = m.Concentration, supply, m.Uptake
 	y.co2 = m.End
 	k.co2 = max(carbonRange.Min, min(carbonRange.Max, m.Concentration))
 	return nil

@@ -26,6 +26,7 @@ var (
 	vapourRange      = domain.Range{Min: 0, Max: 1000, Unit: "kg/s", Source: "houses up to some hectares"}
 	skyRange         = domain.Range{Min: -100, Max: 80, Unit: "°C", Source: "clear dry sky to the air's own temperature"}
 	groundRange      = domain.Range{Min: -40, Max: 60, Unit: "°C", Source: "frozen to sun-baked ground"}
+	storeRange       = domain.Range{Min: 0, Max: 1e7, Unit: "W/K", Source: "houses up to some hectares"}
 	padRange         = domain.Range{Min: 0, Max: 0.99, Unit: "fraction", Source: "wet pads reach 0.7 to 0.9"}
 )
 
@@ -101,6 +102,9 @@ type Setting struct {
 	Floor    float64  // W, 0 to 1e8, heat of a heated floor into its surface
 	Lamps    LampHeat // of the lamps that burn
 	Screen   bool     // the screen of Real is drawn; the sun that it keeps out is part of Shade
+	Air      *Network // openings, leaks and fans in place of the house's; nil: the house's
+	Exchange float64  // W/K, 0 to 1e7, from the inside air to a store that it is blown through, such as tubes in the soil
+	Store    float64  // °C, -60 to 80, of that store as the air meets it
 }
 
 // LampHeat is the power of lamps by the way it leaves them. Light and radiation
@@ -121,7 +125,6 @@ type Climate struct {
 	leaf      float64 // m², 2 LAI times the floor area
 	boundary  float64 // 1174 times the root of the leaf size
 	forced    float64 // K m, 207 times the square of the air speed
-	fans      bool    // a fan runs
 
 	transmittance, absorptance float64 // fraction, of the cover
 }
@@ -151,9 +154,6 @@ func NewClimate(h ClimateHouse) (*Climate, error) {
 		if h.Air == nil {
 			c.house.Air, h.Air = &Network{}, &Network{}
 		}
-	}
-	for i := range h.Air.paths {
-		c.fans = c.fans || h.Air.paths[i].kind == fanPath
 	}
 	if crop.LAI > 0 {
 		c.longwave = interception(crop.LAI, crop.LongwaveExtinction)
@@ -243,7 +243,8 @@ func (w *Weather) check() error {
 func (s *Setting) check() error {
 	if shareRange.Contains(s.Opening) && climateHeatRange.Contains(s.Heat) && vapourRange.Contains(s.Moisture) &&
 		vapourRange.Contains(s.Mist) && padRange.Contains(s.Pad) && shareRange.Contains(s.Shade) &&
-		heaterRange.Contains(s.Radiant) && heaterRange.Contains(s.Floor) && s.Lamps.valid() {
+		heaterRange.Contains(s.Radiant) && heaterRange.Contains(s.Floor) && s.Lamps.valid() &&
+		storeRange.Contains(s.Exchange) && temperatureRange.Contains(s.Store) {
 		return nil
 	}
 	return errors.Join(
@@ -256,6 +257,8 @@ func (s *Setting) check() error {
 		heaterRange.Check("Radiant", s.Radiant),
 		heaterRange.Check("Floor", s.Floor),
 		domain.Within("Lamps", s.Lamps.check()),
+		storeRange.Check("Exchange", s.Exchange),
+		temperatureRange.Check("Store", s.Store),
 	)
 }
 

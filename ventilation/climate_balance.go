@@ -265,7 +265,7 @@ func (k *climateCase) carried(x *climateNodes, a *insideAir, m, rate float64, de
 	k.size[onWater] += k.moisture + k.mist + x.drip + m*(a.w+k.enteringRatio)
 	k.residual[onAir] += k.heat + k.lampAir + latent*(x.drip-k.mist) - m*k.enteringHeat*rise
 	k.size[onAir] += math.Abs(k.heat) + k.lampAir + latent*(x.drip+k.mist) + math.Abs(m*k.enteringHeat*rise)
-	toMass := k.mass.conductance*(a.t-k.mass.temperature) - k.massGives
+	toMass := k.mass.conductance*(a.t-k.mass.temperature) - k.massGives + k.store.conductance*(a.t-k.store.temperature)
 	k.residual[onAir] -= toMass
 	k.size[onAir] += math.Abs(toMass)
 	leak, leakHeat := 0.0, 0.0
@@ -286,7 +286,7 @@ func (k *climateCase) carried(x *climateNodes, a *insideAir, m, rate float64, de
 	j[onWater][onWater] -= (m+leak)*a.byW + mE*gain
 	j[onWater][onAir] -= mT * gain
 	j[onAir][onWater] -= mE * k.enteringHeat * rise
-	j[onAir][onAir] += (vapourHeat-liquidHeat)*(x.drip-k.mist) - (m+mT*rise)*k.enteringHeat - leakHeat - k.mass.conductance
+	j[onAir][onAir] += (vapourHeat-liquidHeat)*(x.drip-k.mist) - (m+mT*rise)*k.enteringHeat - leakHeat - k.mass.conductance - k.store.conductance
 }
 
 // followSaturation lets the vapour pressure follow the temperature of saturated

@@ -33,7 +33,9 @@ func vapourEnthalpy(t float64) float64 { return evaporationHeat + vapourHeat*t }
 
 // climateCase is one house in one weather under one setting.
 type climateCase struct {
-	c *Climate
+	c    *Climate
+	air  *Network // openings, leaks and fans
+	fans bool     // one of them is a fan
 
 	pressure, wind float64 // Pa, m/s
 	outside        float64 // °C
@@ -68,6 +70,7 @@ type climateCase struct {
 	found            climateNodes // the state written last
 	guess            climateNodes // a state near the one sought
 	warm             bool         // guess is one
+	store            storeSeen    // W/K and °C, that the air is blown through
 	mass             storeSeen    // W/K and °C, the structure as the air sees it
 	massShare        float64      // fraction of the sun that arrives inside that the structure takes
 	massSun          float64      // W, that sun
@@ -91,17 +94,15 @@ func (c *Climate) prepare(k *climateCase, w *Weather, s *Setting) error {
 	k.outsideRatio = w.Air.HumidityRatio()
 	k.outsideVapour = k.pressure * k.outsideRatio / (vapourRatio + k.outsideRatio)
 	k.density = moistDensity(k.outside, k.outsideVapour, k.pressure)
-	k.entering, k.enteringRatio = k.outside, k.outsideRatio
-	if s.Pad > 0 {
-		pad, err := psychro.Stream{State: w.Air, DryAir: 1}.Pad(s.Pad)
-		if err != nil {
-			return fmt.Errorf("Pad: %w", err)
-		}
-		k.entering, k.enteringRatio = pad.Out.State.Temperature(), pad.Out.State.HumidityRatio()
+	k.store = storeSeen{s.Exchange, s.Store}
+	air := h.Air
+	if s.Air != nil {
+		air = s.Air
 	}
-	k.enteringVapour = k.pressure * k.enteringRatio / (vapourRatio + k.enteringRatio)
-	k.enteringHeat = heatCapacityAir + vapourHeat*k.enteringRatio
-	if s.Opening == 0 && h.Air.fansAlone() {
+	if err := k.through(air, w.Air, s.Pad); err != nil {
+		return err
+	}
+	if s.Opening == 0 && air.fansAlone() {
 		return errShut
 	}
 	sun := w.Sun * (1 - s.Shade)
@@ -136,6 +137,28 @@ func (c *Climate) prepare(k *climateCase, w *Weather, s *Setting) error {
 	k.skyLoss = h.Cover.Area * h.Cover.SkyFactor * constant.StefanBoltzmann * (to*to*to*to - ts*ts*ts*ts)
 	k.solAir = k.outside + (k.coverSun-k.skyLoss)/(h.Cover.Outside*h.Cover.Area)
 	k.conductances()
+	return nil
+}
+
+// through lets air in by the openings, past a wet pad of that efficiency.
+func (k *climateCase) through(air *Network, outside psychro.State, pad float64) error {
+	if k.c.house.Real == nil && len(air.paths) == 0 {
+		return fmt.Errorf("Air: %w", noOpening())
+	}
+	k.air, k.fans = air, false
+	for i := range air.paths {
+		k.fans = k.fans || air.paths[i].kind == fanPath
+	}
+	k.entering, k.enteringRatio = k.outside, k.outsideRatio
+	if pad > 0 {
+		wet, err := psychro.Stream{State: outside, DryAir: 1}.Pad(pad)
+		if err != nil {
+			return fmt.Errorf("Pad: %w", err)
+		}
+		k.entering, k.enteringRatio = wet.Out.State.Temperature(), wet.Out.State.HumidityRatio()
+	}
+	k.enteringVapour = k.pressure * k.enteringRatio / (vapourRatio + k.enteringRatio)
+	k.enteringHeat = heatCapacityAir + vapourHeat*k.enteringRatio
 	return nil
 }
 

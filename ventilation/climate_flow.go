@@ -173,8 +173,8 @@ func moistDensity(t, e, p float64) float64 {
 func (k *climateCase) flow(t, e float64) dryFlow {
 	out, in := k.density, moistDensity(t, e, k.pressure)
 	return dryFlow{
-		paths:    k.c.house.Air.paths,
-		exchange: k.c.house.Air.exchange,
+		paths:    k.air.paths,
+		exchange: k.air.exchange,
 		opening:  k.opening,
 		outside:  newAir(out),
 		inside:   newAir(in),

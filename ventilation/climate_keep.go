@@ -5,19 +5,22 @@ import (
 	"math"
 
 	"cloche.example/internal/solve"
+	"cloche.example/psychro"
 )
 
 // keeping is the search for what keeps one house at its targets in one hour.
 type keeping struct {
 	openings
-	t      Targets
-	base   float64      // W, heat to the air without the heater
-	beamed float64      // W, heat radiation without the heater
-	heater float64      // W, of the heater, as air and radiation
-	x      climateNodes // the state found
-	stable bool
-	short  bool // the targets could not be kept
-	vented bool // the vents keep the house at Vent, or as near as they can
+	t       Targets
+	base    float64      // W, heat to the air without the heater
+	beamed  float64      // W, heat radiation without the heater
+	heater  float64      // W, of the heater, as air and radiation
+	x       climateNodes // the state found
+	stable  bool
+	short   bool          // the targets could not be kept
+	vented  bool          // the vents keep the house at Vent, or as near as they can
+	forced  bool          // the fans run, for the whole hour
+	outside psychro.State // air, for a pad
 }
 
 // sensibleShare is the share of sun and heat that air carries off as warmth, of
@@ -39,16 +42,20 @@ const (
 func (o *keeping) keep(out *ClimateState) error {
 	k := &o.k
 	least, most := o.t.Least, o.t.Most
-	if k.c.house.Air.fansAlone() && least == 0 {
+	if k.air.fansAlone() && least == 0 {
 		least = most
 	}
-	o.short = false
-	// Where the vents stood open an hour ago they mostly do now, and a shut house
-	// in the sun takes long to find.
-	if !o.vented || !o.trim(least, most) {
-		if err := o.temper(least, most); err != nil {
-			return err
+	err := o.tempered(least, most)
+	if o.t.Forced != nil && !o.forced && (errors.Is(err, errHot) || err == nil && o.vented && o.x.air > o.t.Vent+tooWarm) {
+		if err = o.force(); err == nil {
+			if k.air.fansAlone() && least == 0 {
+				least = most
+			}
+			err = o.tempered(least, most)
 		}
+	}
+	if err != nil {
+		return err
 	}
 	if o.t.Humidity < 1 && o.humidity() > o.t.Humidity {
 		if err := o.dry(most); err != nil {
@@ -56,7 +63,29 @@ func (o *keeping) keep(out *ClimateState) error {
 		}
 	}
 	k.state(out, &o.x, o.stable)
+	out.Forced = o.forced
 	return nil
+}
+
+// tooWarm is by how much vents alone leave the house above Vent where the fans
+// start, K.
+const tooWarm = 1e-3
+
+// force lets the fans run.
+func (o *keeping) force() error {
+	k := &o.k
+	o.forced, k.lastDrive = true, math.NaN()
+	return k.through(o.t.Forced, o.outside, o.t.Pad)
+}
+
+// tempered finds the state that Warm and Vent ask for. Where the vents stood open
+// an hour ago they mostly do now, and a shut house in the sun takes long to find.
+func (o *keeping) tempered(least, most float64) error {
+	o.short = false
+	if o.vented && o.trim(least, most) {
+		return nil
+	}
+	return o.temper(least, most)
 }
 
 // temper finds the state that Warm and Vent ask for.
@@ -89,7 +118,7 @@ func (o *keeping) warmed(u, warm float64) (err error) {
 	if k.opening != u {
 		k.opening, k.lastDrive = u, math.NaN()
 	}
-	if u == 0 && k.c.house.Air.fansAlone() {
+	if u == 0 && k.air.fansAlone() {
 		return errShut
 	}
 	k.heat, k.radiant, o.heater = o.base, o.beamed, 0

@@ -78,7 +78,7 @@ func (k *climateCase) conductances() {
 		canopy, floor := leaf*k.c.leaf, h.FloorArea*h.Floor.Convection
 		longwave := 8 * constant.StefanBoltzmann * h.FloorArea * room * room * room
 		k.conductance = [5]float64{onCanopy: canopy + longwave, onFloor: floor + longwave + k.floorConductance,
-			onAir: canopy + floor + math.Abs(s.slope[airHeat][byAir]) + k.mass.conductance}
+			onAir: canopy + floor + math.Abs(s.slope[airHeat][byAir]) + k.mass.conductance + k.store.conductance}
 		return
 	}
 	longwave := 4 * k.c.radiation * room * room * room
@@ -87,7 +87,7 @@ func (k *climateCase) conductances() {
 		onCanopy: canopy + longwave,
 		onFloor:  floor + longwave + k.floorConductance,
 		onLining: lining + longwave + k.c.beyond,
-		onAir:    canopy + floor + lining + k.mass.conductance,
+		onAir:    canopy + floor + lining + k.mass.conductance + k.store.conductance,
 	}
 }
 

@@ -22,6 +22,13 @@ type Targets struct {
 	Screen   bool    // the screen of Real is drawn
 	Shade    float64 // fraction, 0 to 1, of the sun kept out, beside what the hour's setting keeps out
 	CO2      float64 // µmol/mol, 0 to 5000, up to which CO2 is given; 0 for none
+
+	Mist     float64  // kg/s, 0 to 1000, beside the hour's setting
+	Exchange float64  // W/K, 0 to 1e7, in place of the setting's where it is above 0
+	Store    float64  // °C, -60 to 80, with Exchange
+	Air      *Network // openings, leaks and fans in place of the setting's; nil: those
+	Forced   *Network // the same with fans, in hours in which the vents wide open leave the house warmer than Vent; nil: none
+	Pad      float64  // fraction, 0 to 0.99, efficiency of a wet pad that all air passes while Forced stands in
 }
 
 // DefaultTargets returns a house that is heated by air to 16 °C and vented at
@@ -42,7 +49,8 @@ var (
 func (t *Targets) valid() bool {
 	return temperatureRange.Contains(t.Vent) && t.Warm >= temperatureRange.Min && t.Warm <= t.Vent && heaterRange.Contains(t.Heater) &&
 		shareRange.Contains(t.Radiant) && limitRange.Contains(t.Humidity) && liftRange.Contains(t.Lift) && shareRange.Contains(t.Least) &&
-		shareRange.Contains(t.Dry) && t.Most >= t.Least && t.Most <= 1 && shareRange.Contains(t.Shade) && doseRange.Contains(t.CO2)
+		shareRange.Contains(t.Dry) && t.Most >= t.Least && t.Most <= 1 && shareRange.Contains(t.Shade) && doseRange.Contains(t.CO2) &&
+		vapourRange.Contains(t.Mist) && storeRange.Contains(t.Exchange) && temperatureRange.Contains(t.Store) && padRange.Contains(t.Pad)
 }
 
 // Check joins every fault of t, by field.
@@ -62,7 +70,31 @@ func (t Targets) Check() error {
 		domain.Range{Min: t.Least, Max: 1, Unit: "fraction", Source: "Least"}.Check("Most", t.Most),
 		shareRange.Check("Shade", t.Shade),
 		doseRange.Check("CO2", t.CO2),
+		vapourRange.Check("Mist", t.Mist),
+		storeRange.Check("Exchange", t.Exchange),
+		temperatureRange.Check("Store", t.Store),
+		padRange.Check("Pad", t.Pad),
 	)
+}
+
+// on puts what the targets set into the setting of an hour; house is the house's
+// own openings.
+func (t *Targets) on(s *Setting, house *Network) {
+	if t.Air != nil {
+		s.Air = t.Air
+	}
+	if s.Air != nil {
+		house = s.Air
+	}
+	s.Opening, s.Screen = t.Least, t.Screen
+	if s.Opening == 0 && house.fansAlone() {
+		s.Opening = t.Most
+	}
+	s.Shade = 1 - (1-s.Shade)*(1-t.Shade)
+	s.Mist += t.Mist
+	if t.Exchange > 0 {
+		s.Exchange, s.Store = t.Exchange, t.Store
+	}
 }
 
 // Keep returns t: the same in every hour.

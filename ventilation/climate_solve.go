@@ -105,7 +105,7 @@ func (k *climateCase) strongest(x *climateNodes) (top float64, none bool) {
 func (k *climateCase) driven(f *dryFlow, a, b, m, drive float64) (top float64, grows bool) {
 	const places = 4
 	step := 1
-	if k.wind == 0 && !k.c.fans {
+	if k.wind == 0 && !k.fans {
 		step = places
 	}
 	top, grows = m, true

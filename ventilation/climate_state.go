@@ -53,6 +53,7 @@ type ClimateState struct {
 	FloorUp      float64 // W, heat radiation of the floor to the cover
 	Ground       float64 // W, floor to the ground
 	ToStructure  float64 // W, air to the structure, less what that gives of its sun
+	ToStore      float64 // W, air to the store of the setting's Exchange
 	CoverHeat    float64 // W, air to the inner surface of the cover by convection; with real covers through frame, doors and bridges, too
 	CoverLatent  float64 // W, set free at the inner surface by condensation
 	CoverLoss    float64 // W, from the inner surface to SolAir; with real covers all heat that they, frame, doors and bridges take
@@ -81,6 +82,7 @@ type ClimateState struct {
 	WaterResidual float64 // kg/s, WaterIn less WaterOut
 	NodeResidual  float64 // fraction, the largest imbalance of canopy, floor, cover, water and air over the terms of each, beyond the rounding of temperatures
 	Stable        bool    // a small disturbance of the flow dies out
+	Forced        bool    // the fans of the rule's Forced run
 	CoversBetween bool    // films that let heat radiation through stand between dry and wet, which take another heat each: real covers take what lies between
 }
 
@@ -232,6 +234,7 @@ func (k *climateCase) state(out *ClimateState, x *climateNodes, stable bool) {
 	out.Ground = k.floorConductance * (x.floor - k.ground)
 	out.SunStructure = k.massSun
 	out.ToStructure = k.mass.conductance*(t-k.mass.temperature) - k.massGives
+	out.ToStore = k.store.conductance * (t - k.store.temperature)
 	runs := 0.0 // W, enthalpy of the water that runs off the cover
 	if k.skin != nil {
 		runs = k.coveredState(out, x)
@@ -252,7 +255,7 @@ func (k *climateCase) state(out *ClimateState, x *climateNodes, stable bool) {
 	out.Liquid = liquidHeat*(out.Transpired*x.canopy+out.Soil*x.floor+k.mist*t-out.Drip*t) - runs
 	out.MoistureHeat = k.moisture * vapourEnthalpy(t)
 	out.HeatIn = out.SunCanopy + out.SunFloor + out.Heat + out.Radiant + out.FloorHeating + out.LampAir + out.MoistureHeat + out.Liquid
-	out.HeatOut = out.Ground + out.ToStructure + out.CoverLoss + out.AirSensible + out.AirLatent
+	out.HeatOut = out.Ground + out.ToStructure + out.ToStore + out.CoverLoss + out.AirSensible + out.AirLatent
 	out.WaterIn = out.Transpired + out.Soil + out.Mist + out.Moisture
 	out.WaterOut = out.Condensed + out.Drip + out.ByAir
 	out.HeatResidual, out.WaterResidual = out.HeatIn-out.HeatOut, out.WaterIn-out.WaterOut

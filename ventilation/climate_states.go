@@ -92,6 +92,9 @@ func (c *Climate) PathsTo(dst []PathFlow, w Weather, s Setting, state ClimateSta
 		return nil, err
 	}
 	n := c.house.Air
+	if s.Air != nil {
+		n = s.Air
+	}
 	if dst == nil {
 		dst = make([]PathFlow, len(n.paths))
 	}

@@ -102,6 +102,15 @@ func (m *soilMass) look() {
 	}
 }
 
+// over sets the temperature of the deep ground, °C.
+func (m *soilMass) over(deep float64) {
+	if m.Ground = deep; m.constant {
+		m.seen.temperature = deep
+		return
+	}
+	m.look()
+}
+
 // step ends an hour in which the surface had the temperature surface, °C, and
 // returns the mean of the mass over it.
 func (m *soilMass) step(surface float64) float64 {

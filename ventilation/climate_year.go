@@ -35,6 +35,7 @@ type Hours struct {
 	Gain func(hour int) (*envelope.SolarGain, error)
 
 	Soil      FloorStore     // the ground as a store of heat
+	Deep      []float64      // °C, -40 to 60, deep ground by the hour, in place of Soil.Ground; nil: that
 	Structure StructureStore // frame, benches and pots as one
 	CO2       *CO2Hours      // CO2 of the air, which moves the stomata of the next hour; nil: as the crop has it
 }
@@ -56,6 +57,7 @@ type HouseYear struct {
 	Structure        []float64 // °C, the structure's mean over the hour
 	CO2              []float64 // µmol/mol; NaN where Hours have none
 	Dosed            []float64 // kg/s of CO2 given
+	Photosynthesis   []float64 // kg/s of CO2 that the crop takes up
 	Short            int       // count of hours in which the rule was not kept
 	Failed           int       // count of hours without a state: NaN in every column
 	Between          int       // count of hours in which covers stand between dry and wet, see ClimateState
@@ -65,17 +67,17 @@ type HouseYear struct {
 // newHouseYear returns columns for n hours.
 func newHouseYear(n int) *HouseYear {
 	y := new(HouseYear)
-	all := make([]float64, 15*n)
+	all := make([]float64, 16*n)
 	for i, c := range y.columns() {
 		*c = all[i*n : (i+1)*n : (i+1)*n]
 	}
 	return y
 }
 
-func (y *HouseYear) columns() [15]*[]float64 {
-	return [15]*[]float64{&y.Temperature, &y.HumidityRatio, &y.RelativeHumidity, &y.Deficit, &y.Canopy,
+func (y *HouseYear) columns() [16]*[]float64 {
+	return [16]*[]float64{&y.Temperature, &y.HumidityRatio, &y.RelativeHumidity, &y.Deficit, &y.Canopy,
 		&y.DryAir, &y.Opening, &y.Heat, &y.Transpired, &y.Condensed,
-		&y.CoverLoss, &y.Soil, &y.Structure, &y.CO2, &y.Dosed}
+		&y.CoverLoss, &y.Soil, &y.Structure, &y.CO2, &y.Dosed, &y.Photosynthesis}
 }
 
 // YearTo fills dst with the house of each of the hours, its vents and heat as
@@ -99,6 +101,9 @@ func (c *Climate) YearTo(dst *HouseYear, hours Hours) (*HouseYear, error) {
 		if len(column) != n {
 			panic("ventilation: columns of unequal length")
 		}
+	}
+	if hours.Deep != nil && len(hours.Deep) != n {
+		panic("ventilation: columns of unequal length")
 	}
 	if dst == nil {
 		dst = newHouseYear(n)
@@ -168,6 +173,12 @@ func (y *yearRun) begin() error {
 // weather returns the weather of hour i.
 func (y *yearRun) weather(i int) (w Weather, err error) {
 	h := y.hours
+	if h.Deep != nil {
+		if err = groundRange.Check("Deep", h.Deep[i]); err != nil {
+			return w, err
+		}
+		y.soil.over(h.Deep[i])
+	}
 	out, err := psychro.FromRelativeHumidity(h.Temperature[i], h.RelativeHumidity[i], h.Pressure)
 	if err != nil {
 		return w, err
@@ -195,12 +206,9 @@ func (y *yearRun) hour(i int) error {
 		if err = outOfRange(&o.t); err != nil {
 			return err
 		}
-		s.Opening, s.Screen = o.t.Least, o.t.Screen
-		if s.Opening == 0 && y.c.house.Air.fansAlone() {
-			s.Opening = o.t.Most
-		}
-		s.Shade = 1 - (1-s.Shade)*(1-o.t.Shade)
+		o.t.on(&s, y.c.house.Air)
 	}
+	o.forced, o.outside = false, w.Air
 	k := &o.k
 	if err = y.c.prepare(k, &w, &s); err != nil {
 		return err

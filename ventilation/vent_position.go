@@ -28,7 +28,7 @@ type openings struct {
 // none.
 func (o *openings) try(u float64, out *ClimateState) bool {
 	o.k.opening, o.k.lastDrive = u, math.NaN()
-	if u == 0 && o.k.c.house.Air.fansAlone() {
+	if u == 0 && o.k.air.fansAlone() {
 		o.err = errShut
 		return false
 	}
