@@ -2,7 +2,6 @@ package airheat
 
 import (
 	"math"
-	"strconv"
 	"testing"
 
 	"github.com/stretchr/testify/require"
@@ -15,12 +14,7 @@ func TestGasHeatAgainstQuadrature(t *testing.T) {
 	rows := check.CSV(t, "gasheat.csv")
 	require.Len(t, rows, 25)
 	for _, row := range rows[1:] {
-		var v [3]float64
-		var err error
-		for i := range v {
-			v[i], err = strconv.ParseFloat(row[i], 64)
-			require.NoError(t, err)
-		}
+		v := check.Floats(t, row)
 		require.InEpsilon(t, v[2], gas(v[0]).heat(273.15, v[1]), 1e-9, "%v", row)
 	}
 }

@@ -28,6 +28,24 @@ func demoSeasonNodes(t testing.TB) SeasonNodes {
 	return SeasonNodes{House: house(t, testNodes()), Outside: s.Outside, Sun: s.Sun, SetPoints: s.SetPoints, VentAt: 26, Deep: 9, Gain: 200, ToAir: 8, ToPlants: 10, ToSoil: 7, Burner: s.Burner, Price: 0.38}
 }
 
+// heatedAll is the season by the hour, in bins, by degree-hours and by the month,
+// the last with one set-point, °C, and the time constant storage, h.
+func heatedAll(t *testing.T, s HeatingSeason, setPoint, storage float64) []SeasonHeat {
+	hourly, err := s.Hourly()
+	require.NoError(t, err)
+	bins, err := s.Bins(1)
+	require.NoError(t, err)
+	base, err := s.BaseTemperature()
+	require.NoError(t, err)
+	degree, err := s.DegreeHours(base)
+	require.NoError(t, err)
+	m, err := s.MonthlyMeans()
+	require.NoError(t, err)
+	monthly, _, err := MonthlyHouse{SetPoint: setPoint, Loss: s.Loss, Aperture: s.Aperture, Gain: s.Gain, Plants: s.Plants, Storage: storage, Burner: s.Burner, Price: s.Price}.Solve(m)
+	require.NoError(t, err)
+	return []SeasonHeat{hourly, bins, degree, monthly}
+}
+
 func TestDegreeDayEnergy(t *testing.T) {
 	check.Run(t, []check.Row{
 		{Where: "MurMck03.Ex9.5/energy", In: []float64{133.7e3 / 21, 2186, 0.82}, Printed: "9.86e11", Tol: 5e8, Why: "half of the printed 986 GJ's last place"},
@@ -51,19 +69,9 @@ func TestAllMethodsAgreeOnAConstantYear(t *testing.T) {
 		s.Outside[i] = 2
 	}
 	want := 780 * 10 * 8760 * 3600.0
-	hourly, err := s.Hourly()
-	require.NoError(t, err)
-	bins, err := s.Bins(1)
-	require.NoError(t, err)
-	base, err := s.BaseTemperature()
-	require.NoError(t, err)
-	degree, err := s.DegreeHours(base)
-	require.NoError(t, err)
-	m, err := s.MonthlyMeans()
-	require.NoError(t, err)
-	monthly, _, err := MonthlyHouse{SetPoint: 12, Loss: 780, Storage: 5, Burner: s.Burner, Price: 0.38}.Solve(m)
-	require.NoError(t, err)
-	for _, r := range []SeasonHeat{hourly, bins, degree, monthly} {
+	all := heatedAll(t, s, 12, 5)
+	hourly := all[0]
+	for _, r := range all {
 		r.Method = ""
 		ref := hourly
 		ref.Method = ""
@@ -102,27 +110,16 @@ func TestPlantsAndLampsCountAlikeInEveryMethod(t *testing.T) {
 	n.House, n.Outside, n.Sun, n.SetPoints = house(t, nodes), s.Outside, s.Sun, s.SetPoints
 	heats := func() [5]float64 {
 		n.Plants, n.Lamps = s.Plants, s.Lamps
-		hourly, err := s.Hourly()
-		require.NoError(t, err)
-		bins, err := s.Bins(1)
-		require.NoError(t, err)
-		base, err := s.BaseTemperature()
-		require.NoError(t, err)
-		degree, err := s.DegreeHours(base)
-		require.NoError(t, err)
-		m, err := s.MonthlyMeans()
-		require.NoError(t, err)
-		monthly, _, err := MonthlyHouse{SetPoint: 12, Loss: s.Loss, Aperture: s.Aperture, Gain: s.Gain, Plants: s.Plants, Storage: 1e4, Burner: s.Burner}.Solve(m)
-		require.NoError(t, err)
+		all := heatedAll(t, s, 12, 1e4)
 		c, err := n.Solve()
 		require.NoError(t, err)
-		for _, r := range []SeasonHeat{bins, degree, monthly} {
+		for _, r := range all[1:] {
 			require.True(t, math.IsNaN(r.Peak), r.Method)
 		}
-		require.InEpsilon(t, hourly.Heat/8760/3600, hourly.Peak, 1e-9)
+		require.InEpsilon(t, all[0].Heat/8760/3600, all[0].Peak, 1e-9)
 		require.InEpsilon(t, c.Heat/8760/3600, c.Peak, 1e-9)
 		require.Less(t, math.Abs(c.Residual), 1e-9*c.Heat)
-		return [5]float64{hourly.Heat, bins.Heat, degree.Heat, monthly.Heat, c.Heat}
+		return [5]float64{all[0].Heat, all[1].Heat, all[2].Heat, all[3].Heat, c.Heat}
 	}
 	bare := heats()
 	s.Plants = Plants{Area: 10, LampRadiant: 0.6, Evaporated: 0.5}
@@ -144,19 +141,9 @@ func TestStandbyIsChargedAlike(t *testing.T) {
 	s.Burner.Ready = 5000
 	n := demoSeasonNodes(t)
 	n.Burner = s.Burner
-	hourly, err := s.Hourly()
-	require.NoError(t, err)
-	bins, err := s.Bins(1)
-	require.NoError(t, err)
-	degree, err := s.DegreeHours(8)
-	require.NoError(t, err)
-	m, err := s.MonthlyMeans()
-	require.NoError(t, err)
-	monthly, _, err := MonthlyHouse{SetPoint: 13, Loss: s.Loss, Aperture: s.Aperture, Gain: s.Gain, Storage: 5, Burner: s.Burner}.Solve(m)
-	require.NoError(t, err)
 	nodes, err := n.Solve()
 	require.NoError(t, err)
-	for _, r := range []SeasonHeat{hourly, bins, degree, monthly, nodes.SeasonHeat} {
+	for _, r := range append(heatedAll(t, s, 13, 5), nodes.SeasonHeat) {
 		want := r.Heat/0.88 + 0.015*40000/0.88*(5000*3600-r.Heat/40000)
 		require.InEpsilon(t, want, r.Fuel, 1e-12, r.Method)
 	}

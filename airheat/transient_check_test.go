@@ -2,7 +2,6 @@ package airheat
 
 import (
 	"math"
-	"strconv"
 	"testing"
 	"time"
 
@@ -17,23 +16,16 @@ func TestCoolDownAgainstMatrixExponential(t *testing.T) {
 	rows := check.CSV(t, "cooldown.csv")
 	require.Greater(t, len(rows), 6)
 	for _, row := range rows[1:] {
-		var v [15]float64
-		var err error
-		for i := range v {
-			v[i], err = strconv.ParseFloat(row[i], 64)
-			require.NoError(t, err)
-		}
+		v := check.Floats(t, row)
 		h := house(t, envelope.Nodes{AirCapacity: v[0], StructureCapacity: v[1], SoilCapacity: v[2], Cover: v[3], Leakage: v[4], AirStructure: v[5], AirSoil: v[6], StructureOutside: v[7], SoilDeep: v[8]})
 		e, err := h.CoolDown(h, envelope.Drive{Outside: v[9], Ramp: v[10], Deep: v[11]}, HeatFailure{v[12], v[13], v[14], 40 * time.Hour})
 		require.NoError(t, err)
-		if row[15] == "never" {
+		if math.IsNaN(v[15]) {
 			require.False(t, e.Reached)
 			continue
 		}
-		want, err := strconv.ParseFloat(row[15], 64)
-		require.NoError(t, err)
 		require.True(t, e.Reached)
-		require.InDelta(t, want, e.Time.Seconds(), 1e-5)
+		require.InDelta(t, v[15], e.Time.Seconds(), 1e-5)
 		require.InDelta(t, v[14], e.State.Air, 1e-8)
 	}
 }
@@ -44,16 +36,8 @@ func TestTransientsAgainstEigenvectorsInManyDigits(t *testing.T) {
 	rows := check.CSV(t, "transient.csv")
 	require.Len(t, rows, 97)
 	for _, row := range rows[1:] {
-		var v [19]float64
+		v := check.Floats(t, row[1:])
 		var err error
-		for i := range v {
-			if row[i+1] == "never" {
-				v[i] = math.NaN()
-				continue
-			}
-			v[i], err = strconv.ParseFloat(row[i+1], 64)
-			require.NoError(t, err)
-		}
 		h := house(t, envelope.Nodes{AirCapacity: v[0], StructureCapacity: v[1], SoilCapacity: v[2], Cover: v[3], Leakage: v[4], AirStructure: v[5], AirSoil: v[6], StructureOutside: v[7], SoilDeep: v[8]})
 		d := envelope.Drive{Outside: v[9], Ramp: v[10], Deep: v[11]}
 		limit := time.Duration(v[16] * 1e9)

@@ -65,20 +65,20 @@ func TestDailyLightRanges(t *testing.T) {
 // [Faust18] prints 0.007265 mol/Wh for 0.45 of the energy at 4.48 µmol/J.
 func TestDaylightRatios(t *testing.T) {
 	const wh = 3600
-	verify(t, []gotRow{
-		{check.Row{Where: "Faust18.abstract", Printed: "0.007265", Right: "0.0072576", Suspect: "0.45 x 4.48 x 0.0036 is 0.0072576; the abstract rounds elsewhere"}, OutdoorDLI(wh, DaylightFaust)},
-		{check.Row{Where: "Thimijan83/0.45 x 4.57", Printed: "2.0565"}, DaylightThimijan},
+	check.Verify(t, []check.Got{
+		{Row: check.Row{Where: "Faust18.abstract", Printed: "0.007265", Right: "0.0072576", Suspect: "0.45 x 4.48 x 0.0036 is 0.0072576; the abstract rounds elsewhere"}, Value: OutdoorDLI(wh, DaylightFaust)},
+		{Row: check.Row{Where: "Thimijan83/0.45 x 4.57", Printed: "2.0565"}, Value: DaylightThimijan},
 	})
 	// testdata/daily_greensboro.csv: monthly means at one station.
-	for _, row := range readTable(t, "daily_greensboro.csv") {
+	for _, row := range check.Numbers(t, "daily_greensboro.csv") {
 		global := row[2]
 		col := func(i int) string { return fmt.Sprintf("%.2f", row[i]) }
 		month := fmt.Sprint(row[0])
 		const why = "the mean of the month is rounded"
-		verify(t, []gotRow{
-			{check.Row{Where: "Greensboro/Faust/" + month, Printed: col(5), Tol: 0.05, Why: "0.45 x 4.48 against the printed 0.007265, 0.1 %, and " + why}, OutdoorDLI(global*wh, DaylightFaust)},
-			{check.Row{Where: "Greensboro/Thimijan/" + month, Printed: col(6), Tol: 0.01, Why: why}, OutdoorDLI(global*wh, DaylightThimijan)},
-			{check.Row{Where: "Greensboro/clear/" + month, Printed: col(7), Tol: 0.01, Why: why}, OutdoorDLI(global*wh, DaylightClear)},
+		check.Verify(t, []check.Got{
+			{Row: check.Row{Where: "Greensboro/Faust/" + month, Printed: col(5), Tol: 0.05, Why: "0.45 x 4.48 against the printed 0.007265, 0.1 %, and " + why}, Value: OutdoorDLI(global*wh, DaylightFaust)},
+			{Row: check.Row{Where: "Greensboro/Thimijan/" + month, Printed: col(6), Tol: 0.01, Why: why}, Value: OutdoorDLI(global*wh, DaylightThimijan)},
+			{Row: check.Row{Where: "Greensboro/clear/" + month, Printed: col(7), Tol: 0.01, Why: why}, Value: OutdoorDLI(global*wh, DaylightClear)},
 		})
 	}
 }

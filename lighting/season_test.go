@@ -5,6 +5,7 @@ import (
 	"testing"
 	"time"
 
+	"cloche.example/internal/check"
 	"github.com/stretchr/testify/require"
 )
 
@@ -158,7 +159,7 @@ func TestSeasonAtGreensboro(t *testing.T) {
 	const latitude = 36.1
 	site, err := NewSite(latitude, -79.95, 270)
 	require.NoError(t, err)
-	rows := readTable(t, "daily_greensboro.csv")
+	rows := check.Numbers(t, "daily_greensboro.csv")
 	require.Len(t, rows, 12)
 	s := LightingSeason{PerJoule: DaylightThimijan, Transmittance: 1, Until: 24 * time.Hour, OffAbove: 5000}
 	day := 0

@@ -11,7 +11,7 @@ import (
 // V(λ) at every nanometre [CieVis23]: equal where the library's table stands,
 // within 2.2e-4 between, where it is interpolated.
 func TestLuminousEfficiencyTable(t *testing.T) {
-	rows := readTable(t, "cie_v_1nm.csv")
+	rows := check.Numbers(t, "cie_v_1nm.csv")
 	require.Len(t, rows, 471)
 	area, off, exact := 0.0, 0.0, 0
 	for _, r := range rows {
@@ -28,14 +28,14 @@ func TestLuminousEfficiencyTable(t *testing.T) {
 	require.Equal(t, len(luminous), exact)
 	require.Less(t, off, 2.2e-4)
 	t.Logf("between the points within %.1e", off)
-	verify(t, []gotRow{
-		{check.Row{Where: "CieVis23/area of 1 nm, from memory", Printed: "106.857"}, area},
-		{check.Row{Where: "CieVis23/area here", Printed: "106.857"}, flatArea(t)},
-		{check.Row{Where: "CieVis23/400 nm", Printed: "0.000396"}, LuminousEfficiency(400)},
-		{check.Row{Where: "CieVis23/555 nm", Printed: "1.000"}, LuminousEfficiency(555)},
-		{check.Row{Where: "CieVis23/650 nm", Printed: "0.107"}, LuminousEfficiency(650)},
-		{check.Row{Where: "CieVis23/700 nm", Printed: "0.004102"}, LuminousEfficiency(700)},
-		{check.Row{Where: "CieVis23/830 nm", Printed: "0.00000045181"}, LuminousEfficiency(830)},
+	check.Verify(t, []check.Got{
+		{Row: check.Row{Where: "CieVis23/area of 1 nm, from memory", Printed: "106.857"}, Value: area},
+		{Row: check.Row{Where: "CieVis23/area here", Printed: "106.857"}, Value: flatArea(t)},
+		{Row: check.Row{Where: "CieVis23/400 nm", Printed: "0.000396"}, Value: LuminousEfficiency(400)},
+		{Row: check.Row{Where: "CieVis23/555 nm", Printed: "1.000"}, Value: LuminousEfficiency(555)},
+		{Row: check.Row{Where: "CieVis23/650 nm", Printed: "0.107"}, Value: LuminousEfficiency(650)},
+		{Row: check.Row{Where: "CieVis23/700 nm", Printed: "0.004102"}, Value: LuminousEfficiency(700)},
+		{Row: check.Row{Where: "CieVis23/830 nm", Printed: "0.00000045181"}, Value: LuminousEfficiency(830)},
 	})
 }
 
@@ -49,7 +49,7 @@ func flatArea(t *testing.T) float64 {
 // Its five points from 790 nm on are from memory and held here as printed.
 func TestIlluminantTables(t *testing.T) {
 	a, d := IlluminantA(), IlluminantD65()
-	rows := readTable(t, "cie_illuminants.csv")
+	rows := check.Numbers(t, "cie_illuminants.csv")
 	require.Len(t, rows, 97)
 	for _, r := range rows {
 		require.InEpsilon(t, r[1], a.at(r[0]), 5e-6, "A at %g nm", r[0])
@@ -70,11 +70,11 @@ func TestIlluminantTables(t *testing.T) {
 func TestIlluminants(t *testing.T) {
 	d, a := IlluminantD65(), IlluminantA()
 	const why = "V by cubics between 5 nm"
-	verify(t, []gotRow{
-		{check.Row{Where: "CieCol18.D65/lx per µmol", Printed: "55.4979", Tol: 1e-3, Why: why}, d.LuxPerPPFD()},
-		{check.Row{Where: "CieCol18.D65/µmol per J", Printed: "4.52845"}, d.PARPhotonsPerJoule()},
-		{check.Row{Where: "CieCol18.A/lx per µmol", Printed: "50.2566", Tol: 1e-3, Why: why}, a.LuxPerPPFD()},
-		{check.Row{Where: "CieCol18.A/µmol per J", Printed: "5.013275", Tol: 5e-5, Why: "the formula in steps of 1 nm against a table of 5 nm"}, a.PARPhotonsPerJoule()},
+	check.Verify(t, []check.Got{
+		{Row: check.Row{Where: "CieCol18.D65/lx per µmol", Printed: "55.4979", Tol: 1e-3, Why: why}, Value: d.LuxPerPPFD()},
+		{Row: check.Row{Where: "CieCol18.D65/µmol per J", Printed: "4.52845"}, Value: d.PARPhotonsPerJoule()},
+		{Row: check.Row{Where: "CieCol18.A/lx per µmol", Printed: "50.2566", Tol: 1e-3, Why: why}, Value: a.LuxPerPPFD()},
+		{Row: check.Row{Where: "CieCol18.A/µmol per J", Printed: "5.013275", Tol: 5e-5, Why: "the formula in steps of 1 nm against a table of 5 nm"}, Value: a.PARPhotonsPerJoule()},
 	})
 }
 
@@ -110,11 +110,11 @@ func TestThimijanAndHeins(t *testing.T) {
 	d, a := IlluminantD65(), IlluminantA()
 	// The paper averages measured sun and sky, another daylight than D65.
 	const other = "another daylight than D65, by 3 and 1 %"
-	verify(t, []gotRow{
-		{check.Row{Where: "Thimijan83.Table3/sun and sky lx", Printed: "54", Tol: 1.6, Why: other}, d.LuxPerPPFD()},
-		{check.Row{Where: "Thimijan83.Table3/sun and sky µmol per J", Printed: "4.57", Tol: 0.045, Why: other}, d.PARPhotonsPerJoule()},
-		{check.Row{Where: "Thimijan83.Table3/incandescent lx", Printed: "50"}, a.LuxPerPPFD()},
-		{check.Row{Where: "Thimijan83.Table3/incandescent µmol per J", Printed: "5.0"}, a.PARPhotonsPerJoule()},
-		{check.Row{Where: "Thimijan83.Table3/sodium lm per PAR watt", Printed: "408"}, broadband[3].LuxPerPPFD * broadband[3].PhotonsPerJoule},
+	check.Verify(t, []check.Got{
+		{Row: check.Row{Where: "Thimijan83.Table3/sun and sky lx", Printed: "54", Tol: 1.6, Why: other}, Value: d.LuxPerPPFD()},
+		{Row: check.Row{Where: "Thimijan83.Table3/sun and sky µmol per J", Printed: "4.57", Tol: 0.045, Why: other}, Value: d.PARPhotonsPerJoule()},
+		{Row: check.Row{Where: "Thimijan83.Table3/incandescent lx", Printed: "50"}, Value: a.LuxPerPPFD()},
+		{Row: check.Row{Where: "Thimijan83.Table3/incandescent µmol per J", Printed: "5.0"}, Value: a.PARPhotonsPerJoule()},
+		{Row: check.Row{Where: "Thimijan83.Table3/sodium lm per PAR watt", Printed: "408"}, Value: broadband[3].LuxPerPPFD * broadband[3].PhotonsPerJoule},
 	})
 }

@@ -20,9 +20,9 @@ func TestSunAndSkyTables(t *testing.T) {
 	}, func(in ...float64) float64 { return DiffuseFraction(in[0]) })
 	evening := SunAndSky{Direct: 646.22886049, Diffuse: 62.03376265, Extraterrestrial: 1321.1655834833093, Elevation: 90 - 72.41687122, Azimuth: 287.04104128}
 	on := evening.OnPlane(40, 180)
-	verify(t, []gotRow{
-		{check.Row{Where: "Hay80/pvlib/isotropic", Printed: "27.9837"}, on.Isotropic},
-		{check.Row{Where: "Hay80/pvlib/circumsolar", Printed: "5.2071"}, on.Circumsolar},
+	check.Verify(t, []check.Got{
+		{Row: check.Row{Where: "Hay80/pvlib/isotropic", Printed: "27.9837"}, Value: on.Isotropic},
+		{Row: check.Row{Where: "Hay80/pvlib/circumsolar", Printed: "5.2071"}, Value: on.Circumsolar},
 	})
 	require.InDelta(t, on.Beam+on.Circumsolar+on.Isotropic+on.Reflected, on.Total(), 1e-12)
 	require.True(t, math.IsNaN(evening.OnPlane(181, 0).Beam))

@@ -1,10 +1,7 @@
 package ventilation_test
 
 import (
-	"encoding/csv"
 	"math"
-	"os"
-	"strconv"
 	"testing"
 
 	"github.com/stretchr/testify/require"
@@ -19,21 +16,10 @@ func altitudePressure(z float64) float64 { return 101300 * math.Pow((293-0.0065*
 
 // Thirty hours by two surfaces of [Asce05] appendix C.
 func TestASCEHoursAtGreeley(t *testing.T) {
-	f, err := os.Open("testdata/asce.csv")
-	require.NoError(t, err)
-	defer f.Close()
-	r := csv.NewReader(f)
-	r.Comment = '#'
-	lines, err := r.ReadAll()
-	require.NoError(t, err)
+	lines := check.CSV(t, "asce.csv")
 	var short, tall []check.Row
 	for _, l := range lines[1:] {
-		var in []float64
-		for _, s := range l[1:5] {
-			v, err := strconv.ParseFloat(s, 64)
-			require.NoError(t, err)
-			in = append(in, v)
-		}
+		in := check.Floats(t, l[1:5])
 		short = append(short, check.Row{Where: "Asce05.appC/short/" + l[0], In: in, Printed: l[5], Tol: 0.0055, Why: "net radiation, vapour and wind as printed, rounded"})
 		tall = append(tall, check.Row{Where: "Asce05.appC/tall/" + l[0], In: in, Printed: l[6], Tol: 0.0075, Why: "net radiation, vapour and wind as printed, rounded"})
 	}
@@ -61,7 +47,7 @@ func TestASCEHoursAtGreeley(t *testing.T) {
 		{Where: "Asce05 eq. 1 computed apart/tall 16:00", In: []float64{30.9, 1.09, 1.44, 3.74}, Printed: "0.8209448", Tol: 5e-6, Why: "the same"},
 		{Where: "Asce05 eq. 1 computed apart/tall 21:00", In: []float64{22.9, 1.2, -0.23, 0.96}, Printed: "0.02082393", Tol: 2e-6, Why: "the same"},
 	}, hour(ventilation.TallReference))
-	_, err = ventilation.ASCEReference(7).Hour(ventilation.Grass{Net: 1e9})
+	_, err := ventilation.ASCEReference(7).Hour(ventilation.Grass{Net: 1e9})
 	requireFields(t, err, "ASCEReference", "Net", "Pressure")
 	require.Equal(t, "tall", ventilation.TallReference.String())
 }

@@ -1,11 +1,7 @@
 package ventilation_test
 
 import (
-	"bufio"
 	"math"
-	"os"
-	"strconv"
-	"strings"
 	"testing"
 
 	"github.com/stretchr/testify/require"
@@ -77,21 +73,8 @@ func TestFAO56NetRadiation(t *testing.T) {
 // fao56.csv holds the same equations typed a second time: every coefficient
 // counts.
 func TestFAO56AgainstASecondTyping(t *testing.T) {
-	f, err := os.Open("testdata/fao56.csv")
-	require.NoError(t, err)
-	defer f.Close()
-	n := 0
-	for s := bufio.NewScanner(f); s.Scan(); {
-		if strings.HasPrefix(s.Text(), "#") {
-			continue
-		}
-		var r []float64
-		for _, field := range strings.Split(s.Text(), ",") {
-			v, err := strconv.ParseFloat(field, 64)
-			require.NoError(t, err)
-			r = append(r, v)
-		}
-		n++
+	rows := check.Numbers(t, "fao56.csv")
+	for _, r := range rows {
 		near := func(want, got float64) { t.Helper(); require.InDelta(t, want, got, 1e-9*(1+want)) }
 		day := int(r[1])
 		ra := sun.ExtraterrestrialDay(r[0], day)
@@ -122,5 +105,5 @@ func TestFAO56AgainstASecondTyping(t *testing.T) {
 		require.NoError(t, err)
 		near(r[27], d.ETo)
 	}
-	require.Equal(t, 24, n)
+	require.Len(t, rows, 24)
 }

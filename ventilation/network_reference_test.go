@@ -1,36 +1,21 @@
 package ventilation_test
 
 import (
-	"bufio"
 	"math"
 	"math/rand/v2"
-	"os"
-	"strconv"
-	"strings"
 	"testing"
 
 	"github.com/stretchr/testify/require"
 
+	"cloche.example/internal/check"
 	"cloche.example/ventilation"
 )
 
 // cases reads a testdata file into rows grouped by their first column.
 func cases(t *testing.T, name string) [][][]float64 {
 	t.Helper()
-	f, err := os.Open("testdata/" + name)
-	require.NoError(t, err)
-	defer f.Close()
 	var out [][][]float64
-	for s := bufio.NewScanner(f); s.Scan(); {
-		if strings.HasPrefix(s.Text(), "#") {
-			continue
-		}
-		var row []float64
-		for _, field := range strings.Split(s.Text(), ",") {
-			v, err := strconv.ParseFloat(field, 64)
-			require.NoError(t, err)
-			row = append(row, v)
-		}
+	for _, row := range check.Numbers(t, name) {
 		if row[5] == 0 {
 			out = append(out, nil)
 		}

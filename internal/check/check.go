@@ -114,3 +114,20 @@ func Run(t *testing.T, rows []Row, f func(in ...float64) float64) {
 		})
 	}
 }
+
+// Got is a row with the value that was computed for it, in the printed unit.
+type Got struct {
+	Row
+	Value float64
+}
+
+// Verify verifies each row, whose values were computed beforehand, as a subtest.
+func Verify(t *testing.T, rows []Got) {
+	t.Helper()
+	if len(rows) == 0 {
+		t.Fatal("no rows to check")
+	}
+	for _, r := range rows {
+		Run(t, []Row{r.Row}, func(...float64) float64 { return r.Value })
+	}
+}

@@ -31,10 +31,10 @@ func TestAirMassTable(t *testing.T) {
 func TestIneichenPerezTable(t *testing.T) {
 	sky, err := ClearSkyInput{Zenith: 10, AirMass: 1, Turbidity: 3, Extraterrestrial: 1364}.IneichenPerez()
 	require.NoError(t, err)
-	row := func(what, printed string, got float64) gotRow {
-		return gotRow{check.Row{Where: "Ineichen02/pvlib/" + what, Printed: printed}, got}
+	row := func(what, printed string, got float64) check.Got {
+		return check.Got{Row: check.Row{Where: "Ineichen02/pvlib/" + what, Printed: printed}, Value: got}
 	}
-	verify(t, []gotRow{row("global", "1038.159219", sky.Global), row("direct", "942.208186", sky.Direct), row("diffuse", "110.2652929", sky.Diffuse)})
+	check.Verify(t, []check.Got{row("global", "1038.159219", sky.Global), row("direct", "942.208186", sky.Direct), row("diffuse", "110.2652929", sky.Diffuse)})
 	// The formulas again at another altitude and turbidity, worked by hand, so
 	// that each coefficient of the altitude is held.
 	high, err := ClearSkyInput{Zenith: 60, AirMass: 1.6, Turbidity: 5, Altitude: 2000, Extraterrestrial: 1400}.IneichenPerez()

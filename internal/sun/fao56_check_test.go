@@ -13,10 +13,10 @@ import (
 // [FAO56] examples 8 to 10; three decimals as NCL's pages print them.
 func TestFAO56Examples(t *testing.T) {
 	ra := ExtraterrestrialDay(-22.9, 135)
-	row := func(where, printed string, got float64) gotRow {
-		return gotRow{check.Row{Where: "FAO56." + where, Printed: printed}, got}
+	row := func(where, printed string, got float64) check.Got {
+		return check.Got{Row: check.Row{Where: "FAO56." + where, Printed: printed}, Value: got}
 	}
-	verify(t, []gotRow{
+	check.Verify(t, []check.Got{
 		row("ex8/Ra", "32.2", ExtraterrestrialDay(-20, 246)/1e6),
 		row("ex8/inverse distance", "0.985", InverseDistance(246)),
 		row("ex8/declination, from memory", "0.120", DayDeclination(246)*radian),
@@ -29,12 +29,12 @@ func TestFAO56Examples(t *testing.T) {
 		row("ex10/Rs by NCL", "14.456", GlobalFromSunshine(ra, 220.0/31/DayLength(-22.9, 135))/1e6),
 		row("ex10/clear sky by NCL", "18.833", ClearSkyDay(ra, 0)/1e6),
 	})
-	verify(t, []gotRow{
+	check.Verify(t, []check.Got{
 		row("ex17/Ra", "38.06", ExtraterrestrialDay(13+44.0/60, 105)/1e6),
 		row("ex18/Ra", "41.09", ExtraterrestrialDay(50.8, 187)/1e6),
 		row("ex17/N", "12.31", DayLength(13+44.0/60, 105)),
 		row("ex18/N", "16.1", DayLength(50.8, 187)),
-		{check.Row{Where: "FAO56.ex17/Rso", Printed: "28.54", Tol: 0.01, Why: "the paper leaves the altitude of 2 m out or rounds Ra: 28.547 rounds to 28.55"}, ClearSkyDay(38.06, 2)},
+		{Row: check.Row{Where: "FAO56.ex17/Rso", Printed: "28.54", Tol: 0.01, Why: "the paper leaves the altitude of 2 m out or rounds Ra: 28.547 rounds to 28.55"}, Value: ClearSkyDay(38.06, 2)},
 		row("ex18/Rso", "30.90", ClearSkyDay(41.09, 100)),
 		row("ex19/Rso", "2.658", ClearSkyDay(3.543, 8)),
 	})
@@ -51,7 +51,7 @@ func TestFAO56Tables(t *testing.T) {
 	suspect := map[string]string{"66N month 1": "0.6", "66N month 2": "4.8", "66N month 7": "38.7", "66N month 9": "17.2", "68N month 1": "0.1",
 		"68N month 2": "3.7", "68N month 3": "11.7", "68N month 5": "35.3", "68N month 8": "28.5", "70N month 8": "27.9", "62N month 5": "36.3", "60N month 5": "36.7"}
 	printed, exact := 0, map[float64]int{}
-	for _, r := range readTable(t, "fao56_annex2.csv") {
+	for _, r := range check.Numbers(t, "fao56_annex2.csv") {
 		for m, v := range r[2:] {
 			where := fmt.Sprintf("%gN month %d", r[1], m+1)
 			row := check.Row{Where: fmt.Sprintf("FAO56.Table%g/%s", r[0], where), Printed: fmt.Sprintf("%.1f", v)}
@@ -87,10 +87,10 @@ func TestFAO56Hour(t *testing.T) {
 	const latitude, day = 16 + 13.0/60, 274
 	mid := ClockHourAngle(14.5, day, -16.25, -1)
 	ra := ExtraterrestrialSpan(latitude, day, mid-7.5, mid+7.5)
-	row := func(where, printed string, got float64) gotRow {
-		return gotRow{check.Row{Where: "FAO56.ex19/" + where + ", from memory", Printed: printed}, got}
+	row := func(where, printed string, got float64) check.Got {
+		return check.Got{Row: check.Row{Where: "FAO56.ex19/" + where + ", from memory", Printed: printed}, Value: got}
 	}
-	verify(t, []gotRow{
+	check.Verify(t, []check.Got{
 		row("inverse distance", "1.0001", InverseDistance(day)),
 		row("declination", "-0.0753", DayDeclination(day)*radian),
 		row("seasonal correction", "0.1889", SeasonalCorrection(day)),

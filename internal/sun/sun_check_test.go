@@ -2,7 +2,6 @@ package sun
 
 import (
 	"math"
-	"strconv"
 	"testing"
 	"time"
 
@@ -20,10 +19,10 @@ func TestSunOfRedaAndAndreas(t *testing.T) {
 	at := time.Date(2003, 10, 17, 19, 30, 30, 0, time.UTC)
 	sun := site.SunDeltaT(at, 67*time.Second)
 	e := earthAt((julian(at) + 67.0/86400) / 36525)
-	row := func(where, printed string, got float64) gotRow {
-		return gotRow{check.Row{Where: "Reda04.TableA5.1/" + where, Printed: printed}, got}
+	row := func(where, printed string, got float64) check.Got {
+		return check.Got{Row: check.Row{Where: "Reda04.TableA5.1/" + where, Printed: printed}, Value: got}
 	}
-	verify(t, []gotRow{
+	check.Verify(t, []check.Got{
 		row("longitude L", "24.0182616917", circle(e.longitude/radian)),
 		row("latitude B", "-0.0001011219", e.latitude/radian),
 		row("distance R", "0.9965422974", sun.Distance),
@@ -31,8 +30,8 @@ func TestSunOfRedaAndAndreas(t *testing.T) {
 		row("obliquity", "23.440465", e.obliquity/radian),
 		row("right ascension", "202.22741", sun.RightAscension),
 		row("declination", "-9.31434", sun.Declination),
-		{check.Row{Where: "Reda04.TableA5.1/hour angle", Printed: "11.10629", Right: "11.10627",
-			Suspect: "the table's own H = 11.10590 less its shift in right ascension, -0.000369"}, sun.HourAngle},
+		{Row: check.Row{Where: "Reda04.TableA5.1/hour angle", Printed: "11.10629", Right: "11.10627",
+			Suspect: "the table's own H = 11.10590 less its shift in right ascension, -0.000369"}, Value: sun.HourAngle},
 		row("azimuth", "194.34024", sun.Azimuth),
 		row("airless elevation", "39.872046", sun.Elevation),
 		row("zenith", "50.11162", sun.Zenith()-Refraction(sun.Elevation, 82000, 11)),
@@ -49,10 +48,10 @@ func TestSunriseOfGolden(t *testing.T) {
 	day, err := site.SunDay(midnight, RiseElevation)
 	require.NoError(t, err)
 	const why = "the calculator interpolates between three days"
-	row := func(where, printed string, got time.Time) gotRow {
-		return gotRow{check.Row{Where: "Reda04.calculator/" + where, Printed: printed, Tol: 1.5, Why: why}, got.Sub(midnight).Seconds()}
+	row := func(where, printed string, got time.Time) check.Got {
+		return check.Got{Row: check.Row{Where: "Reda04.calculator/" + where, Printed: printed, Tol: 1.5, Why: why}, Value: got.Sub(midnight).Seconds()}
 	}
-	verify(t, []gotRow{row("rise", "26515", day.Rise), row("set", "60463", day.Set), row("transit", "43485", day.Transit)})
+	check.Verify(t, []check.Got{row("rise", "26515", day.Rise), row("set", "60463", day.Set), row("transit", "43485", day.Transit)})
 }
 
 // [Meeus98] example 25.b (13 October 1992, 0h TD), by the whole VSOP87 theory,
@@ -63,15 +62,15 @@ func TestSunOfMeeus(t *testing.T) {
 	apr := julian(time.Date(1987, 4, 10, 0, 0, 0, 0, time.UTC))
 	psi, eps := nutation(apr / 36525)
 	const why = "the shortened series"
-	verify(t, []gotRow{
-		{check.Row{Where: "Meeus98.25b/right ascension", Printed: "198.378121", Tol: 1e-4, Why: why}, sun.RightAscension},
-		{check.Row{Where: "Meeus98.25b/declination", Printed: "-7.783817", Tol: 1e-4, Why: why}, sun.Declination},
-		{check.Row{Where: "Meeus98.25b/distance", Printed: "0.99760775", Tol: 5e-8, Why: why}, sun.Distance},
-		{check.Row{Where: "Meeus98.28a/equation of time, degree", Printed: "3.427351", Tol: 4e-5, Why: "the book shifts the longitude to the FK5"}, sun.EquationOfTime / 240},
-		{check.Row{Where: "Meeus98.22a/nutation", Printed: "-3.788"}, psi / arcsecond},
-		{check.Row{Where: "Meeus98.22a/obliquity", Printed: "9.443"}, eps / arcsecond},
-		{check.Row{Where: "Meeus98.22a/mean obliquity", Printed: "84387.407"}, meanObliquity(apr/365250) / arcsecond},
-		{check.Row{Where: "Meeus98.12a/sidereal time", Printed: "47446.3668"}, siderealTime(apr) * 240},
+	check.Verify(t, []check.Got{
+		{Row: check.Row{Where: "Meeus98.25b/right ascension", Printed: "198.378121", Tol: 1e-4, Why: why}, Value: sun.RightAscension},
+		{Row: check.Row{Where: "Meeus98.25b/declination", Printed: "-7.783817", Tol: 1e-4, Why: why}, Value: sun.Declination},
+		{Row: check.Row{Where: "Meeus98.25b/distance", Printed: "0.99760775", Tol: 5e-8, Why: why}, Value: sun.Distance},
+		{Row: check.Row{Where: "Meeus98.28a/equation of time, degree", Printed: "3.427351", Tol: 4e-5, Why: "the book shifts the longitude to the FK5"}, Value: sun.EquationOfTime / 240},
+		{Row: check.Row{Where: "Meeus98.22a/nutation", Printed: "-3.788"}, Value: psi / arcsecond},
+		{Row: check.Row{Where: "Meeus98.22a/obliquity", Printed: "9.443"}, Value: eps / arcsecond},
+		{Row: check.Row{Where: "Meeus98.22a/mean obliquity", Printed: "84387.407"}, Value: meanObliquity(apr/365250) / arcsecond},
+		{Row: check.Row{Where: "Meeus98.12a/sidereal time", Printed: "47446.3668"}, Value: siderealTime(apr) * 240},
 	})
 }
 
@@ -84,11 +83,7 @@ func TestSunAgainstERFA(t *testing.T) {
 	for _, row := range rows {
 		at, err := time.Parse(time.RFC3339, row[0])
 		require.NoError(t, err)
-		var v [5]float64
-		for i := range v {
-			v[i], err = strconv.ParseFloat(row[i+1], 64)
-			require.NoError(t, err)
-		}
+		v := check.Floats(t, row[1:])
 		site, err := NewSite(v[0], v[1], v[2])
 		require.NoError(t, err)
 		sun := site.Sun(at)
@@ -102,9 +97,9 @@ func TestSunAgainstERFA(t *testing.T) {
 // The extremes of the equation of time in min, as almanacs print them, from
 // memory.
 func TestEquationOfTime(t *testing.T) {
-	row := func(month time.Month, day int, printed string) gotRow {
+	row := func(month time.Month, day int, printed string) check.Got {
 		sun := Site{}.Sun(time.Date(2003, month, day, 12, 0, 0, 0, time.UTC))
-		return gotRow{check.Row{Where: "Meeus98.28/" + month.String(), Printed: printed}, sun.EquationOfTime / 60}
+		return check.Got{Row: check.Row{Where: "Meeus98.28/" + month.String(), Printed: printed}, Value: sun.EquationOfTime / 60}
 	}
-	verify(t, []gotRow{row(time.February, 11, "-14.2"), row(time.May, 14, "3.7"), row(time.July, 26, "-6.5"), row(time.November, 3, "16.4")})
+	check.Verify(t, []check.Got{row(time.February, 11, "-14.2"), row(time.May, 14, "3.7"), row(time.July, 26, "-6.5"), row(time.November, 3, "16.4")})
 }

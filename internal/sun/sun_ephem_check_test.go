@@ -5,6 +5,7 @@ import (
 	"testing"
 	"time"
 
+	"cloche.example/internal/check"
 	"github.com/stretchr/testify/require"
 )
 
@@ -12,7 +13,7 @@ import (
 // from the year 0 to 3000, 0.003 at the ends, where the two obliquities are
 // known to part (the cubic of 1980 is off by 10" in the year -2000).
 func TestSunOverEightMillennia(t *testing.T) {
-	rows := readTable(t, "sun_epochs.csv")
+	rows := check.Numbers(t, "sun_epochs.csv")
 	require.Len(t, rows, 80)
 	near, far := 0.0, 0.0
 	for _, r := range rows {
@@ -44,7 +45,7 @@ func TestSunOverEightMillennia(t *testing.T) {
 // Rise, transit and set at 60 days and places up to 72 degree north and south
 // against the library ephem.
 func TestSunriseAgainstEphem(t *testing.T) {
-	rows := readTable(t, "sun_rise.csv")
+	rows := check.Numbers(t, "sun_rise.csv")
 	require.Len(t, rows, 60)
 	worst := [3]float64{}
 	for _, r := range rows {
@@ -64,7 +65,7 @@ func TestSunriseAgainstEphem(t *testing.T) {
 // The nutation against the whole theory that its table is cut from, over eight
 // millennia: the 43 terms left out come to less than 0.002".
 func TestNutationAgainstTheWholeTheory(t *testing.T) {
-	rows := readTable(t, "nutation_1980.csv")
+	rows := check.Numbers(t, "nutation_1980.csv")
 	require.Len(t, rows, 60)
 	longitude, obliquity := 0.0, 0.0
 	for _, r := range rows {
