@@ -3,7 +3,7 @@ package figures
 // ventFigures are those of package ventilation.
 func ventFigures() []Figure {
 	return []Figure{
-		twoLevelStack(), windAndStack(), hingedVent(), lobbyZones(), windExposure(), ventsAtOneLevel(), insectScreen(), openedAgainstTheWind(), dugInHouse(), coldAirOnTheCrop(),
-		pads(), ventsForSummerNoon(), summerNoon(), heatAndVents(), ownController(), fogAndWhitening(), rulesOfPractice(), shadePlaces(), doorAndLobby(), grassDay(), carbonDioxide(),
+		twoLevelStack(), windAndStack(), hingedVent(), lobbyZones(), windExposure(), ventsAtOneLevel(), insectScreen(), openedAgainstTheWind(), dugInHouse(), coldAirOnTheCrop(), openings(),
+		pads(), ventsForSummerNoon(), summerNoon(), heatAndVents(), ownController(), fogAndWhitening(), rulesOfPractice(), shadePlaces(), doorAndLobby(), dryingAWinterMorning(), transpiration(), grassDay(), rivalsOfAnHour(), carbonDioxide(),
 	}
 }
