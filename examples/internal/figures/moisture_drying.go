@@ -95,7 +95,7 @@ func solveDryingAWinterMorning(v []float64) (r Result, err error) {
 }
 
 func dryingPicture(v []float64, d ventilation.Drying) Picture {
-	p := gable(7, 1.5, 3, 0, 3.8)
+	p := gable(7, 1.5, 3, 0, 4.6)
 	drop := page.Stroke{Color: css(page.PenOf(2).Color), Width: 2, Arrow: true}
 	p.Line(drop, 2.6, 0.2, 2.6, 1.2)
 	p.Text(page.Start, 2.8, 0.35, fmt.Sprintf("vapour %.1f kg/h", v[3]))
