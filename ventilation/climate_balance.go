@@ -3,6 +3,7 @@ package ventilation
 import (
 	"math"
 
+	"cloche.example/internal/constant"
 	"cloche.example/psychro"
 )
 
@@ -38,14 +39,24 @@ func (k *climateCase) exchange(x *climateNodes) float64 {
 	return m
 }
 
-// exchangeRate returns the rate of that flow, m, with the inside density, by a
-// small step of that.
-func (k *climateCase) exchangeRate(x *climateNodes, m float64) float64 {
+// exchangeAndRate is exchange with the rate of the flow with the inside density,
+// m³/s, from a small step of that and one more look at the elements: at the
+// pressure that leaves the drive of the one that weighs most.
+func (k *climateCase) exchangeAndRate(x *climateNodes) (m, rate float64) {
 	f := k.flow(x.air, x.vapour)
-	step := 1e-4*math.Abs(f.inside.rho-f.outside.rho) + 1e-9
+	m, p, l := f.driven(k.lastDrive)
+	all := f.turbulence()
+	own := f.exchange.share(m, all)
+	step := 1e-6*math.Abs(f.inside.rho-f.outside.rho) + 1e-9
 	f.at(f.inside.rho + step)
-	n, _ := f.solve(k.lastDrive)
-	return (n - m) / step
+	next := f.look(p + constant.Gravity*step*l.lever/l.rate())
+	if rate = own * (next.flow() - m) / step; !(math.Abs(rate) < math.MaxFloat64) {
+		n, _, _ := f.driven(p)
+		rate = own * (n - m) / step
+	}
+	m += f.exchange.more(m, all)
+	k.lastFlow, k.lastDrive = m, p
+	return m, rate
 }
 
 // evaluate fills the five residuals at x, with m the flow of dry air, kg/s, the

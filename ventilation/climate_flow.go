@@ -35,30 +35,45 @@ func (s *dryFlow) element(i int) (path, bool) {
 	return e, true
 }
 
-// net returns the net inflow of dry air, kg/s, at the inside pressure p, Pa,
-// the rate at which it falls with p, and the inflow alone and all flows
-// together, kg/s.
-func (s *dryFlow) net(p float64) (net, rate, inflow, size float64) {
+// dryLook is what the elements pass at one inside pressure, in dry air.
+type dryLook struct {
+	in, out         float64 // kg/s
+	rateIn, rateOut float64 // kg/(s Pa), by which in falls and out grows with the inside pressure
+	lever           float64 // kg m/(s Pa), the rates of all elements times their heights
+}
+
+// net returns what enters less what leaves, kg/s. It falls strictly with the
+// inside pressure.
+func (l *dryLook) net() float64 { return l.in - l.out }
+
+// rate returns the rate at which net falls, kg/(s Pa).
+func (l *dryLook) rate() float64 { return l.rateIn + l.rateOut }
+
+// flow returns the flow each way, kg/s, at the pressure where net is zero, near
+// by: each side takes of the difference what its rate says.
+func (l *dryLook) flow() float64 { return l.in - l.net()*(l.rateIn/l.rate()) }
+
+// look returns what the elements pass at the inside pressure p, Pa.
+func (s *dryFlow) look(p float64) (l dryLook) {
 	kIn, kOut := s.outside.root*s.dryOut, s.inside.root*s.dryIn
 	for i := range s.paths {
 		e := &s.paths[i]
 		if e.kind == pointPath {
 			d := e.drive(e.bottom, s.dynamic, s.buoyancy, p)
-			k, a := e.flow*s.opening, math.Abs(d)
+			k, root := e.flow*s.opening, math.Sqrt(math.Abs(d))
 			if k == 0 {
 				continue
 			}
-			m := k * math.Sqrt(a)
 			if d > 0 {
-				m *= kIn
-				inflow += m
-				net += m
+				k *= kIn
+				l.in += k * root
+				l.rateIn += 0.5 * k / root
 			} else {
-				m *= kOut
-				net -= m
+				k *= kOut
+				l.out += k * root
+				l.rateOut += 0.5 * k / root
 			}
-			size += m
-			rate += 0.5 * m / a
+			l.lever += 0.5 * k / root * e.bottom
 			continue
 		}
 		t, open := s.element(i)
@@ -67,15 +82,23 @@ func (s *dryFlow) net(p float64) (net, rate, inflow, size float64) {
 		}
 		bottom := t.drive(t.bottom, s.dynamic, s.buoyancy, p)
 		top := t.drive(t.top, s.dynamic, s.buoyancy, p)
-		in, out, r := t.flows(bottom, top, s.outside, s.inside)
+		in, out, rate := t.flows(bottom, top, s.outside, s.inside)
 		in *= s.dryOut
 		out *= s.dryIn
-		inflow += in
-		net += in - out
-		size += in + out
-		rate += r * 0.5 * (s.dryIn + s.dryOut)
+		rateIn, rateOut := rate*s.dryOut, 0.0
+		switch {
+		case in > 0 && out > 0: // each way through its share of a height: 3/2 of flow over drive
+			rateIn, rateOut = 1.5*in/max(bottom, top), -1.5*out/min(bottom, top)
+		case in == 0:
+			rateIn, rateOut = 0, rate*s.dryIn
+		}
+		l.in += in
+		l.out += out
+		l.rateIn += rateIn
+		l.rateOut += rateOut
+		l.lever += (rateIn + rateOut) * 0.5 * (t.bottom + t.top)
 	}
-	return net, rate, inflow, size
+	return l
 }
 
 // bracket returns inside pressures, Pa, between which the balance lies, and
@@ -101,13 +124,13 @@ func (s *dryFlow) bracket() (low, high float64, open bool) {
 		return low, high, open
 	}
 	for step := 1.0; step < 1e12; step *= 4 {
-		if f, _, _, _ := s.net(low); f >= 0 {
+		if l := s.look(low); l.net() >= 0 {
 			break
 		}
 		low -= step
 	}
 	for step := 1.0; step < 1e12; step *= 4 {
-		if f, _, _, _ := s.net(high); f <= 0 {
+		if l := s.look(high); l.net() <= 0 {
 			break
 		}
 		high += step
@@ -119,7 +142,7 @@ func (s *dryFlow) bracket() (low, high float64, open bool) {
 // the datum, Pa, starting from the pressure near: what the pressures drive, and
 // what wind exchanges through each vent.
 func (s *dryFlow) solve(near float64) (flow, pressure float64) {
-	flow, pressure = s.driven(near)
+	flow, pressure, _ = s.driven(near)
 	return flow + s.exchange.more(flow, s.turbulence()), pressure
 }
 
@@ -128,31 +151,60 @@ func (s *dryFlow) turbulence() float64 {
 	return s.dryOut * s.exchange.turbulence(s.paths, s.opening, s.outside, s.dynamic)
 }
 
-// driven is solve for the pressures alone. The net inflow falls strictly with the
-// pressure; the search is that of solver.pressure.
-func (s *dryFlow) driven(near float64) (flow, pressure float64) {
+// nearly is the net inflow, as a fraction of what enters, from which one more
+// step of Newton's method is told in advance: its error is that squared.
+const nearly = 1e-8
+
+// driven is solve for the pressures alone, with the last look at the elements. A
+// few steps of Newton's method from near end as a rule; where they do not, the
+// search is that of solver.pressure.
+func (s *dryFlow) driven(near float64) (flow, pressure float64, l dryLook) {
+	p, last := near, math.Inf(1)
+	for range 8 {
+		l = s.look(p)
+		net, size := l.net(), l.in+l.out
+		miss := math.Abs(net)
+		if miss <= rounding*size {
+			return l.in - 0.5*net, p, l
+		}
+		if !(miss <= 0.5*last) {
+			break
+		}
+		// Newton's method squares the digits: the miss to come over this one is as
+		// this over the last, or less.
+		if share := miss / last; share > 0 && miss <= nearly*size && miss*share*share <= rounding*size {
+			return l.flow(), p + net/l.rate(), l
+		}
+		p, last = p+net/l.rate(), miss
+	}
+	return s.search(near)
+}
+
+// search is driven between inside pressures that enclose the balance.
+func (s *dryFlow) search(near float64) (flow, pressure float64, l dryLook) {
 	low, high, open := s.bracket()
 	if !open {
-		return 0, math.NaN()
+		return 0, math.NaN(), l
 	}
 	if !(low < high) {
-		return 0, low // every opening a point of the same drive: none at all
+		return 0, low, l // every opening a point of the same drive: none at all
 	}
 	way := solve.NewBracket(low, high, true)
 	p := way.Start(near)
 	for range solve.MaxIterations {
-		f, rate, in, size := s.net(p)
-		if math.Abs(f) <= rounding*size {
-			return in - 0.5*f, p
+		l = s.look(p)
+		net := l.net()
+		if math.Abs(net) <= rounding*(l.in+l.out) {
+			return l.in - 0.5*net, p, l
 		}
-		next, done := way.Next(p, f, -rate, 0)
+		next, done := way.Next(p, net, -l.rate(), 0)
 		if done {
-			f, _, in, _ = s.net(next)
-			return in - 0.5*f, next
+			l = s.look(next)
+			return l.in - 0.5*l.net(), next, l
 		}
 		p = next
 	}
-	return math.NaN(), math.NaN()
+	return math.NaN(), math.NaN(), l
 }
 
 // at sets the density of the inside air, kg/m³, and leaves its humidity.

@@ -17,8 +17,7 @@ func (k *climateCase) newton(x *climateNodes, free bool) (stable, ok bool) {
 	for range 60 {
 		m, rate := k.lastFlow, 0.0
 		if free {
-			m = k.exchange(x)
-			rate = k.exchangeRate(x, m)
+			m, rate = k.exchangeAndRate(x)
 		}
 		if math.IsNaN(m) {
 			return false, false

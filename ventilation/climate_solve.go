@@ -293,8 +293,8 @@ func (k *climateCase) between(a, b float64, x climateNodes) (climateNodes, bool,
 // judge evaluates the balances at x with the flow that x drives and reports
 // whether a small disturbance dies out.
 func (k *climateCase) judge(x *climateNodes) bool {
-	m := k.exchange(x)
-	k.evaluate(x, m, k.exchangeRate(x, m), true)
+	m, rate := k.exchangeAndRate(x)
+	k.evaluate(x, m, rate, true)
 	_, stable := k.eliminate()
 	return stable
 }

@@ -109,7 +109,7 @@ func (c *Climate) PathsTo(dst []PathFlow, w Weather, s Setting, state ClimateSta
 	all := f.turbulence()
 	mixed := 0.0 // kg/s of dry air, of the flow, that wind exchanges
 	if all > 0 {
-		driven, _ := f.driven(state.Pressure)
+		driven, _, _ := f.driven(state.Pressure)
 		mixed = f.exchange.more(driven, all)
 	}
 	for i := range dst {

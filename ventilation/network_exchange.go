@@ -119,3 +119,17 @@ func (x WindExchange) more(driven, turbulence float64) float64 {
 	}
 	return turbulence / (driven + math.Sqrt(driven*driven+turbulence*turbulence)) * turbulence
 }
+
+// share returns the rate at which the two together grow with the flow driven.
+func (x WindExchange) share(driven, turbulence float64) float64 {
+	switch {
+	case turbulence == 0:
+		return 1
+	case x.Method == LargerOfTwo:
+		if turbulence > driven {
+			return 0
+		}
+		return 1
+	}
+	return driven / math.Sqrt(driven*driven+turbulence*turbulence)
+}
