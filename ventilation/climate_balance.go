@@ -3,7 +3,6 @@ package ventilation
 import (
 	"math"
 
-	"cloche.example/internal/constant"
 	"cloche.example/psychro"
 )
 
@@ -40,22 +39,22 @@ func (k *climateCase) exchange(x *climateNodes) float64 {
 }
 
 // exchangeAndRate is exchange with the rate of the flow with the inside density,
-// m³/s, from a small step of that and one more look at the elements: at the
-// pressure that leaves the drive of the one that weighs most.
+// m³/s; by a small step of that where the elements have none, as with drives of
+// zero.
 func (k *climateCase) exchangeAndRate(x *climateNodes) (m, rate float64) {
 	f := k.flow(x.air, x.vapour)
-	m, p, l := f.driven(k.lastDrive)
+	driven, p := f.driven(k.lastDrive)
 	all := f.turbulence()
-	own := f.exchange.share(m, all)
-	step := 1e-6*math.Abs(f.inside.rho-f.outside.rho) + 1e-9
-	f.at(f.inside.rho + step)
-	next := f.look(p + constant.Gravity*step*l.lever/l.rate())
-	if rate = own * (next.flow() - m) / step; !(math.Abs(rate) < math.MaxFloat64) {
-		n, _, _ := f.driven(p)
-		rate = own * (n - m) / step
-	}
-	m += f.exchange.more(m, all)
+	m = driven + f.exchange.more(driven, all)
 	k.lastFlow, k.lastDrive = m, p
+	rate = f.byDensity(p) * f.exchange.share(driven, all)
+	if !(math.Abs(rate) < math.MaxFloat64) {
+		step := 1e-4*math.Abs(f.inside.rho-f.outside.rho) + 1e-9
+		f.at(f.inside.rho + step)
+		n, _ := f.solve(p)
+		rate = (n - m) / step
+	}
+	k.lastRate = rate
 	return m, rate
 }
 

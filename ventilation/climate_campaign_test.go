@@ -81,7 +81,7 @@ func TestCampaignOfHouses(t *testing.T) {
 			t.Logf("%v\n%+v\n%+v\n%+v", err, h, w, s)
 		case y.DryAir < x.DryAir*(1-1e-6)-1e-9:
 			missed++
-			t.Logf("held %.6f °C %.6g kg/s, found %.6f °C %.6g kg/s", x.Temperature, x.DryAir, y.Temperature, y.DryAir)
+			t.Logf("held %.6f °C %.6g kg/s, found %.6f °C %.6g kg/s\n%+v\n%+v\n%+v", x.Temperature, x.DryAir, y.Temperature, y.DryAir, h, w, s)
 		}
 		s.Heat = 0
 		if y, err = c.Solve(w, s); err == nil && x.Heat > 1e-6*h.FloorArea && y.Temperature > want+1e-6 && y.DryAir >= x.DryAir {

@@ -82,6 +82,7 @@ type climateCase struct {
 	floorHeat        float64      // W, into the floor
 	lastFlow         float64      // kg/s of dry air
 	lastDrive        float64      // Pa
+	lastRate         float64      // m³/s, of lastFlow with the density of the inside air
 }
 
 func (c *Climate) prepare(k *climateCase, w *Weather, s *Setting) error {

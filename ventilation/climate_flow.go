@@ -21,37 +21,35 @@ type dryFlow struct {
 	buoyancy        float64 // Pa/m
 }
 
-// element returns path i with its opening's area taken at the fraction, and
-// false for one that is shut.
-func (s *dryFlow) element(i int) (path, bool) {
-	e := s.paths[i]
+// stands takes the area of e, if it is an opening, at the fraction at which the
+// openings stand, and reports false for one that is shut.
+func (s *dryFlow) stands(e *path) bool {
 	if e.kind <= screenPath && s.opening != 1 {
 		if s.opening == 0 {
-			return e, false
+			return false
 		}
 		e.flow *= s.opening
 		e.slope /= s.opening
 	}
-	return e, true
+	return true
 }
 
 // dryLook is what the elements pass at one inside pressure, in dry air.
 type dryLook struct {
 	in, out         float64 // kg/s
 	rateIn, rateOut float64 // kg/(s Pa), by which in falls and out grows with the inside pressure
-	lever           float64 // kg m/(s Pa), the rates of all elements times their heights
 }
 
 // net returns what enters less what leaves, kg/s. It falls strictly with the
 // inside pressure.
-func (l *dryLook) net() float64 { return l.in - l.out }
+func (l dryLook) net() float64 { return l.in - l.out }
 
 // rate returns the rate at which net falls, kg/(s Pa).
-func (l *dryLook) rate() float64 { return l.rateIn + l.rateOut }
+func (l dryLook) rate() float64 { return l.rateIn + l.rateOut }
 
 // flow returns the flow each way, kg/s, at the pressure where net is zero, near
 // by: each side takes of the difference what its rate says.
-func (l *dryLook) flow() float64 { return l.in - l.net()*(l.rateIn/l.rate()) }
+func (l dryLook) flow() float64 { return l.in - l.net()*(l.rateIn/l.rate()) }
 
 // look returns what the elements pass at the inside pressure p, Pa.
 func (s *dryFlow) look(p float64) (l dryLook) {
@@ -59,11 +57,12 @@ func (s *dryFlow) look(p float64) (l dryLook) {
 	for i := range s.paths {
 		e := &s.paths[i]
 		if e.kind == pointPath {
-			d := e.drive(e.bottom, s.dynamic, s.buoyancy, p)
-			k, root := e.flow*s.opening, math.Sqrt(math.Abs(d))
+			k := e.flow * s.opening
 			if k == 0 {
 				continue
 			}
+			d := e.drive(e.bottom, s.dynamic, s.buoyancy, p)
+			root := math.Sqrt(math.Abs(d))
 			if d > 0 {
 				k *= kIn
 				l.in += k * root
@@ -73,32 +72,33 @@ func (s *dryFlow) look(p float64) (l dryLook) {
 				l.out += k * root
 				l.rateOut += 0.5 * k / root
 			}
-			l.lever += 0.5 * k / root * e.bottom
 			continue
 		}
-		t, open := s.element(i)
-		if !open {
-			continue
+		if t := *e; s.stands(&t) {
+			bottom, top := t.drive(t.bottom, s.dynamic, s.buoyancy, p), t.drive(t.top, s.dynamic, s.buoyancy, p)
+			o := s.through(&t, bottom, top)
+			l.in += o.in
+			l.out += o.out
+			l.rateIn += o.rateIn
+			l.rateOut += o.rateOut
 		}
-		bottom := t.drive(t.bottom, s.dynamic, s.buoyancy, p)
-		top := t.drive(t.top, s.dynamic, s.buoyancy, p)
-		in, out, rate := t.flows(bottom, top, s.outside, s.inside)
-		in *= s.dryOut
-		out *= s.dryIn
-		rateIn, rateOut := rate*s.dryOut, 0.0
-		switch {
-		case in > 0 && out > 0: // each way through its share of a height: 3/2 of flow over drive
-			rateIn, rateOut = 1.5*in/max(bottom, top), -1.5*out/min(bottom, top)
-		case in == 0:
-			rateIn, rateOut = 0, rate*s.dryIn
-		}
-		l.in += in
-		l.out += out
-		l.rateIn += rateIn
-		l.rateOut += rateOut
-		l.lever += (rateIn + rateOut) * 0.5 * (t.bottom + t.top)
 	}
 	return l
+}
+
+// through returns what passes the element e that is no point, under the drives at
+// its bottom and top, Pa.
+func (s *dryFlow) through(e *path, bottom, top float64) dryLook {
+	in, out, rate := e.flows(bottom, top, s.outside, s.inside)
+	in *= s.dryOut
+	out *= s.dryIn
+	switch {
+	case in > 0 && out > 0: // each way through its share of a height: 3/2 of flow over drive
+		return dryLook{in, out, 1.5 * in / max(bottom, top), -1.5 * out / min(bottom, top)}
+	case in > 0:
+		return dryLook{in, out, rate * s.dryOut, 0}
+	}
+	return dryLook{in, out, 0, rate * s.dryIn}
 }
 
 // bracket returns inside pressures, Pa, between which the balance lies, and
@@ -142,7 +142,7 @@ func (s *dryFlow) bracket() (low, high float64, open bool) {
 // the datum, Pa, starting from the pressure near: what the pressures drive, and
 // what wind exchanges through each vent.
 func (s *dryFlow) solve(near float64) (flow, pressure float64) {
-	flow, pressure, _ = s.driven(near)
+	flow, pressure = s.driven(near)
 	return flow + s.exchange.more(flow, s.turbulence()), pressure
 }
 
@@ -155,17 +155,16 @@ func (s *dryFlow) turbulence() float64 {
 // step of Newton's method is told in advance: its error is that squared.
 const nearly = 1e-8
 
-// driven is solve for the pressures alone, with the last look at the elements. A
-// few steps of Newton's method from near end as a rule; where they do not, the
+// driven is solve for the pressures alone. A few steps of Newton's method from near end as a rule; where they do not, the
 // search is that of solver.pressure.
-func (s *dryFlow) driven(near float64) (flow, pressure float64, l dryLook) {
+func (s *dryFlow) driven(near float64) (flow, pressure float64) {
 	p, last := near, math.Inf(1)
 	for range 8 {
-		l = s.look(p)
+		l := s.look(p)
 		net, size := l.net(), l.in+l.out
 		miss := math.Abs(net)
 		if miss <= rounding*size {
-			return l.in - 0.5*net, p, l
+			return l.in - 0.5*net, p
 		}
 		if !(miss <= 0.5*last) {
 			break
@@ -173,7 +172,7 @@ func (s *dryFlow) driven(near float64) (flow, pressure float64, l dryLook) {
 		// Newton's method squares the digits: the miss to come over this one is as
 		// this over the last, or less.
 		if share := miss / last; share > 0 && miss <= nearly*size && miss*share*share <= rounding*size {
-			return l.flow(), p + net/l.rate(), l
+			return l.flow(), p + net/l.rate()
 		}
 		p, last = p+net/l.rate(), miss
 	}
@@ -181,30 +180,30 @@ func (s *dryFlow) driven(near float64) (flow, pressure float64, l dryLook) {
 }
 
 // search is driven between inside pressures that enclose the balance.
-func (s *dryFlow) search(near float64) (flow, pressure float64, l dryLook) {
+func (s *dryFlow) search(near float64) (flow, pressure float64) {
 	low, high, open := s.bracket()
 	if !open {
-		return 0, math.NaN(), l
+		return 0, math.NaN()
 	}
 	if !(low < high) {
-		return 0, low, l // every opening a point of the same drive: none at all
+		return 0, low // every opening a point of the same drive: none at all
 	}
 	way := solve.NewBracket(low, high, true)
 	p := way.Start(near)
 	for range solve.MaxIterations {
-		l = s.look(p)
+		l := s.look(p)
 		net := l.net()
 		if math.Abs(net) <= rounding*(l.in+l.out) {
-			return l.in - 0.5*net, p, l
+			return l.in - 0.5*net, p
 		}
 		next, done := way.Next(p, net, -l.rate(), 0)
 		if done {
 			l = s.look(next)
-			return l.in - 0.5*l.net(), next, l
+			return l.in - 0.5*l.net(), next
 		}
 		p = next
 	}
-	return math.NaN(), math.NaN(), l
+	return math.NaN(), math.NaN()
 }
 
 // at sets the density of the inside air, kg/m³, and leaves its humidity.

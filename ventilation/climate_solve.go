@@ -51,106 +51,6 @@ func (k *climateCase) solve() (climateNodes, bool, error) {
 	return k.stronger(x)
 }
 
-// stronger returns x, a stable state, unless there is one with a stronger flow.
-func (k *climateCase) stronger(x climateNodes) (climateNodes, bool, error) {
-	m := k.lastFlow
-	top, none := k.strongest(&x)
-	if none {
-		return x, true, nil
-	}
-	y := x
-	over, err := k.excess(1.05*top, &y)
-	if err != nil || over > 0 {
-		return k.search(k.most())
-	}
-	for a := top; a > max(m*(1+1e-6), weakest*top); a *= 0.9 {
-		if over, err = k.excess(a, &y); err != nil || over > 0 {
-			return k.search(1.05 * top)
-		}
-	}
-	k.lastFlow = m
-	return x, true, nil
-}
-
-// strongest reports whether no state can have a stronger flow of dry air than
-// the stable state x. With F the flow that a density of the inside air drives
-// and m the flow that, by heat and water, leaves that density, a state is a
-// zero of F - m, and as m grows the inside air goes from that of x to what
-// enters. None is stronger where F is nowhere on the way more than at x; nor
-// where F falls all the way to x, as while the stack works against the wind but
-// has not taken over: there F - m is concave in m and falls at x. F is looked at
-// in four places; without wind and fans it grows with the difference of
-// density, so that one will do. The way may lead past the entering air and back
-// to it from the other side (turns); then F is looked at there, too. The
-// strongest flow seen is returned.
-func (k *climateCase) strongest(x *climateNodes) (top float64, none bool) {
-	m, p := k.lastFlow, k.lastDrive
-	at := moistDensity(x.air, x.vapour, k.pressure)
-	still := moistDensity(k.entering, k.enteringVapour, k.pressure)
-	f := k.flow(x.air, x.vapour)
-	top, falling := k.driven(&f, at, still, m, p)
-	if m == 0 {
-		return top, top <= m || falling && k.wind > 0
-	}
-	beyond := still - math.Copysign(k.otherSide(), at-still)
-	if other, _ := k.driven(&f, still, beyond, 0, p); other > m && k.turns(x, at-still) {
-		top, falling = max(top, other), false
-	}
-	return top, top <= m || falling && k.wind > 0
-}
-
-// driven returns the strongest flow, kg/s, that densities of the inside air from
-// a to b drive, a itself left out, at least m, and whether it grows all the way
-// from m.
-func (k *climateCase) driven(f *dryFlow, a, b, m, drive float64) (top float64, grows bool) {
-	const places = 4
-	step := 1
-	if k.wind == 0 && !k.fans {
-		step = places
-	}
-	top, grows = m, true
-	last := m
-	for i := step; i <= places; i += step {
-		g := *f
-		g.at(a + (b-a)*float64(i)/places)
-		flow, p := g.solve(drive)
-		top = max(top, flow)
-		grows = grows && flow >= last
-		last, drive = flow, p
-	}
-	return top, grows
-}
-
-// otherSide bounds how far, kg/m³, the inside air of a strong flow lies beyond
-// the entering air: as far as water that evaporates in it until it is
-// saturated leaves it denser by cold, less light by vapour, along the wet bulb's
-// line e - e' = gamma (T' - T).
-func (k *climateCase) otherSide() float64 {
-	es, slope := saturation(k.entering)
-	gamma := k.pressure * k.enteringHeat / (vapourRatio * vapourEnthalpy(k.entering))
-	gain := max(0, es-k.enteringVapour) / (1 + slope/gamma)
-	cooling := gain / gamma
-	return k.density * (cooling/(k.entering+kelvin) + (1-vapourRatio)*gain/k.pressure)
-}
-
-// plenty is how many times the flow of a state makes one in which the inside
-// air is the entering air but for a little.
-const plenty = 30
-
-// turns reports whether the inside air lies on the other side of the entering
-// air's density when it is plenty, of which it has the difference here in the
-// state x: as in a dark house whose crop, in the drier air of a strong flow,
-// cools it by more than a weak one leaves warm.
-func (k *climateCase) turns(x *climateNodes, here float64) bool {
-	if k.c.leaf == 0 && k.c.house.Floor.Wet == 0 && k.mist == 0 {
-		return false
-	}
-	m, drive, y := k.lastFlow, k.lastDrive, *x
-	_, err := k.excess(plenty*m, &y)
-	k.lastFlow, k.lastDrive = m, drive
-	return err == nil && here*(moistDensity(y.air, y.vapour, k.pressure)-moistDensity(k.entering, k.enteringVapour, k.pressure)) < 0
-}
-
 // most returns a flow, kg/s of dry air, that no inside air of
 // -60 to 80 °C drives: each element with all the pressure that wind, stack
 // and fans can leave across it.
@@ -164,7 +64,7 @@ func (k *climateCase) most() float64 {
 		}
 		w := high - low
 		for i := range f.paths {
-			if e, open := f.element(i); open {
+			if e := f.paths[i]; f.stands(&e) {
 				in, _, _ := e.flows(w, w, f.outside, f.inside)
 				_, out, _ := e.flows(-w, -w, f.outside, f.inside)
 				sum += max(in, out)
@@ -180,30 +80,65 @@ func (k *climateCase) most() float64 {
 // jump where hot leaves shut their stomata, so that it always ends.
 func (k *climateCase) search(top float64) (climateNodes, bool, error) {
 	x := k.start()
-	b := top
-	if _, err := k.excess(b, &x); err != nil {
+	if _, err := k.excess(top, &x); err != nil {
 		return x, false, err
 	}
-	for a := b; a > 0; {
-		a *= 0.85
+	y, stable, found, err := k.descend(top, x, 0)
+	if !found && err == nil {
+		return k.between(0, 0, y)
+	}
+	return y, stable, err
+}
+
+// scanStep is the ratio of the flows that descend looks at one after the other,
+// closePeak how near to zero the excess, as a fraction of the flow, must come on
+// the way for a pair of states to be sought between them.
+const (
+	scanStep  = 0.85
+	closePeak = 0.1
+)
+
+// descend finds the state with the strongest flow below b, kg/s, where nothing
+// drives as much as flows and the state is x, and above least. Where the excess
+// of what is driven has a peak just below zero, it is looked at there, too.
+func (k *climateCase) descend(b float64, x climateNodes, least float64) (y climateNodes, stable, found bool, err error) {
+	top := b
+	above, upper, state := math.NaN(), math.NaN(), x // the last two shares of excess, and the state at the first
+	for a := scanStep * b; a > least || least == 0; a *= scanStep {
 		if a < weakest*top {
 			a = 0
 		}
-		y := x
-		fa, err := k.excess(a, &y)
+		y = x
+		over, err := k.excess(a, &y)
 		if errors.Is(err, errHot) {
 			// The last flow that the house stands may lie between.
-			return k.edge(a, b, x)
+			y, stable, err = k.edge(a, b, x)
+			return y, stable, true, err
 		}
 		if err != nil {
-			return x, false, err
+			return y, false, false, err
 		}
-		if fa >= 0 {
-			return k.between(a, b, x)
+		if over >= 0 {
+			y, stable, err = k.between(a, b, x)
+			return y, stable, true, err
 		}
+		if a == 0 {
+			break
+		}
+		share := over / a
+		if upper > above && upper >= share && upper > -closePeak {
+			// At the peak of the parabola through the last three.
+			c := b * math.Pow(scanStep, 0.5*(above-share)/(above-2*upper+share))
+			z := state
+			if over, err := k.excess(c, &z); err == nil && over > 0 {
+				y, stable, err = k.between(c, b/scanStep, state)
+				return y, stable, true, err
+			}
+		}
+		above, upper, state = upper, share, x
 		b, x = a, y
 	}
-	return k.between(b, b, x)
+	return x, false, false, nil
 }
 
 // edge looks for a state between the flow a, kg/s, at which the house is too
@@ -284,6 +219,17 @@ func (k *climateCase) between(a, b float64, x climateNodes) (climateNodes, bool,
 	}
 	stable := k.judge(&x)
 	if !k.closed(1e-9) {
+		// A jump of the leaves between the two: a state of either side.
+		for _, side := range [2]float64{1 - 1e-6, 1 + 1e-6} {
+			y := x
+			if _, err := k.excess(side*m, &y); err != nil {
+				continue
+			}
+			if stable, ok := k.newton(&y, true); ok && stable {
+				return y, true, nil
+			}
+		}
+		k.judge(&x)
 		return x, false, fmt.Errorf("balance of heat and water: %w: near %g °C inside, residuals %.3g W canopy, %.3g W floor, %.3g W cover, %.3g kg/s water, %.3g W air",
 			ErrNotConverged, x.air, k.residual[onCanopy], k.residual[onFloor], k.residual[onLining], k.residual[onWater], k.residual[onAir])
 	}

@@ -109,13 +109,13 @@ func (c *Climate) PathsTo(dst []PathFlow, w Weather, s Setting, state ClimateSta
 	all := f.turbulence()
 	mixed := 0.0 // kg/s of dry air, of the flow, that wind exchanges
 	if all > 0 {
-		driven, _, _ := f.driven(state.Pressure)
+		driven, _ := f.driven(state.Pressure)
 		mixed = f.exchange.more(driven, all)
 	}
 	for i := range dst {
 		dst[i] = PathFlow{}
-		e, open := f.element(i)
-		if !open || math.IsNaN(state.Pressure) {
+		e := f.paths[i]
+		if !f.stands(&e) || math.IsNaN(state.Pressure) {
 			continue
 		}
 		bottom := e.drive(e.bottom, f.dynamic, f.buoyancy, state.Pressure)
