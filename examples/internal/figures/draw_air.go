@@ -69,6 +69,7 @@ func airChart(title, says, caption string, p float64, path ...airPoint) (Picture
 		if crowded {
 			continue
 		}
+		others = append(others, curve{"", straight(end.X-0.08*(high-low), end.Y+0.025*top, end.X, end.Y+0.025*top)}) // its name
 		l, err := plotter.NewLabels(plotter.XYLabels{XYs: plotter.XYs{end}, Labels: []string{fmt.Sprintf("%.0f %%", 100*rh)}})
 		if err != nil {
 			return Picture{}, err

@@ -50,6 +50,9 @@ func realHouseAtNight() Figure {
 }
 
 func solveRealHouseAtNight(v []float64) (r Result, err error) {
+	if v[2] > v[1]+10 {
+		return r, errors.New("sky: more than 10 K warmer than the air outside")
+	}
 	house, err := glassHouse(0.04)
 	if err != nil {
 		return r, err

@@ -27,6 +27,9 @@ func coldAirOnTheCrop() Figure {
 }
 
 func solveColdAirOnTheCrop(v []float64) (r Result, err error) {
+	if v[4] > v[1] {
+		return r, fmt.Errorf("the crop stands no colder than: %g °C is warmer than the house", v[4])
+	}
 	slot := ventilation.DefaultInletJet(ventilation.SlotInlet)
 	slot.Length, slot.Reach = 6, 6.4
 	down := slot

@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"math"
 
+	"cloche.example/examples/internal/page"
 	"cloche.example/psychro"
 	"cloche.example/ventilation"
 )
@@ -94,6 +95,9 @@ func solvePads(v []float64) (r Result, err error) {
 	if err != nil {
 		return r, err
 	}
+	if u := v[4] / v[3]; u < 0.1 || u > 3 {
+		return r, fmt.Errorf("flow over area of the pads: %.3g m/s at their face, where 0.1 to 3 m/s will do", u)
+	}
 	wall := ventilation.PadWall{Area: v[3], Efficiency: v[2], Speed: 1.2, Cycles: 4}
 	c, err := wall.Cool(outside, v[4])
 	if err != nil {
@@ -153,16 +157,48 @@ func solveLobbyZones(v []float64) (r Result, err error) {
 	if err != nil {
 		return r, err
 	}
-	var rows []bar
 	for i, name := range []string{"outer door", "inner door", "ridge"} {
 		r.Lines = append(r.Lines, fmt.Sprintf("%-11s %.3f kg/s in, %.3f kg/s back", name, b.Links[i].In, b.Links[i].Out))
-		rows = append(rows, bar{name + ", in", b.Links[i].In}, bar{name + ", back", b.Links[i].Out})
 		r.Steps = append(r.Steps, Step{Says: "Net flow through the " + name + ": the same at all three.", Formula: "m = i - o", Values: numbers{"i": b.Links[i].In, "o": b.Links[i].Out}, Value: b.Links[i].In - b.Links[i].Out, Unit: "kg/s"})
 	}
 	r.Lines = append(r.Lines, fmt.Sprintf("pressure    %.2f Pa in the lobby, %.2f Pa in the house", b.Pressure[0], b.Pressure[1]))
 	// dp of the ridge, inside less outside, at its height
 	dp := (b.Pressure[1] - 1.19*9.80665*3) - (1.25*v[1]*v[1]/2*-0.4 - 1.25*9.80665*3)
 	r.Steps = append(r.Steps, Step{Says: "Pressure across the ridge vent, from the house outward.", Formula: "P_r = P_h + (1.25 - 1.19) 9.80665 · 3 + 0.4 · 1.25 U^2/2", Values: numbers{"P_h": b.Pressure[1], "U": v[1]}, Value: dp, Unit: "Pa"})
-	r.Picture = bars("Flow through three openings", "Bars of the flow in and back at the outer door, the inner door and the ridge.", "%.3f kg/s", "What goes back at the doors passes above what comes in below.", rows...)
+	r.Picture = lobbyPicture(b)
 	return r, nil
+}
+
+func lobbyPicture(b ventilation.ZoneBalance) Picture {
+	d := page.NewDrawing(-7.2, -0.5, 7.6, 5, 420)
+	d.Line(page.Stroke{Width: 0.8}, -7.2, 0, 7.6, 0)
+	d.Line(page.Stroke{Width: 1.6}, -2.4, 2, -2.4, 2.4, 0, 2.4)
+	d.Line(page.Stroke{Width: 1.6}, 0, 2, 0, 2.5, 3.2, 3.4)
+	d.Line(page.Stroke{Width: 1.6}, 3.6, 3.4, 6.8, 2.5, 6.8, 0)
+	for i, x := range []float64{-2.4, 0} {
+		d.Line(page.Stroke{Width: 1, Dash: "3 3"}, x, 0, x, 2) // the open door
+		in, out := b.Links[i].In, b.Links[i].Out
+		if in > 0 {
+			d.Line(cool, x-0.9, 0.5, x+0.9, 0.5)
+		}
+		if out > 0 {
+			d.Line(warm, x+0.6, 1.7, x-0.6, 1.7)
+		}
+		side, anchor := x-1.1, page.End
+		if i == 1 {
+			side, anchor = x+1.1, page.Start
+		}
+		d.Text(anchor, side, 0.35, fmt.Sprintf("in %.3f kg/s", in))
+		d.Text(anchor, side, 1.55, fmt.Sprintf("back %.3f kg/s", out))
+	}
+	if b.Links[2].In > 0 {
+		d.Line(warm, 3.4, 2.8, 3.4, 4.3)
+		d.Text(page.Start, 3.7, 4, fmt.Sprintf("out %.3f kg/s", b.Links[2].In))
+	} else {
+		d.Line(cool, 3.4, 4.3, 3.4, 2.8)
+		d.Text(page.Start, 3.7, 4, fmt.Sprintf("in %.3f kg/s", b.Links[2].Out))
+	}
+	d.Text(page.Middle, -1.2, 2.6, fmt.Sprintf("lobby %.2f Pa", b.Pressure[0]))
+	d.Text(page.Middle, 4.9, 2.2, fmt.Sprintf("house %.2f Pa", b.Pressure[1]))
+	return drawn(d, "House and lobby in section", "From the left: outside, lobby and house. Air passes in at both doors, a little comes back above it, the rest leaves at the ridge.", "What goes back at the doors passes above what comes in below.")
 }

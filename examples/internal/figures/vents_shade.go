@@ -25,6 +25,12 @@ func shadePlaces() Figure {
 }
 
 func solveShade(v []float64) (r Result, err error) {
+	switch {
+	case v[0]+v[1] > 1:
+		return r, fmt.Errorf("light through the shade and reflected by the shade: together more than 1")
+	case v[2] > 0.9:
+		return r, fmt.Errorf("light through the cover: more than 0.9, and it reflects 0.1 besides")
+	}
 	s := ventilation.Shade{
 		Layer: ventilation.Optics{Transmittance: v[0], Reflectance: v[1]}, Drawn: 1,
 		Cover: ventilation.Optics{Transmittance: v[2], Reflectance: 0.10}, U: v[3], Outside: 23,
