@@ -79,9 +79,9 @@ func fourteen(b *testing.B, room RadiantRoom) *House {
 
 // BenchmarkVapour finds the humidity of a house of 14 facets with 20 g/(m² h)
 // set free, alone and as an enclosure, cold and from the hour before. Its limit
-// is that of the cover solver for the seven facets that differ, two or three
-// steps in each of the Solutions, and as often again in an enclosure as it takes
-// what the facets see of each other.
+// is that of the cover solver for the seven facets that differ: in each of the
+// Solutions but the last, which closes it, one or two steps of Newton's method
+// with three right-hand sides.
 func BenchmarkVapour(b *testing.B) {
 	for _, c := range []struct {
 		name string

@@ -85,11 +85,10 @@ type HouseLoss struct {
 	// others send: 1e-8, more where a cover jumps between two states.
 	RadiantResidual float64
 
-	grows  bool        // ask for uptake
-	uptake float64     // kg/s for each kg/kg of humidity ratio, by which the condensate on covers and frame grows
 	mutual []mutual    // used again from hour to hour, where the search begins
 	floor  float64     // W/m², emission of the floor then
 	near   []nearCover // of each facet, the iterates from which it is sought
+	table  []float64   // space
 }
 
 // Loss returns the heat that the house loses in the conditions k. The error
@@ -102,18 +101,38 @@ func (h *House) Loss(k HouseConditions) (HouseLoss, error) {
 
 // LossTo is Loss that writes to dst and uses its slices again: no allocation
 // from the second hour on. Facets are sought from what dst holds of the hour
-// before; those that see each other end within RadiantResidual of what they
-// would from the start, others within 1e-9 of it. On an error dst is undefined.
+// before, which changes the answer by no more than is left open: RadiantResidual
+// where facets see each other, else 1e-9 W/m². On an error dst is undefined.
 func (h *House) LossTo(dst *HouseLoss, k *HouseConditions) error {
-	inside, outside, err := h.states(k)
-	if err != nil {
+	t := together{h: h, dst: dst, k: *k}
+	var err error
+	if t.inside, t.outside, err = h.states(k); err != nil {
 		return err
 	}
+	t.air = roomOf(t.inside)
+	dst.clear()
+	t.begin()
+	for {
+		if err := t.settle(); err != nil {
+			return err
+		}
+		if !t.judge() {
+			return t.total()
+		}
+	}
+}
+
+// clear empties the loss but for what serves the next hour.
+func (r *HouseLoss) clear() {
+	*r = HouseLoss{Facets: r.Facets[:0], Annexes: r.Annexes[:0], mutual: r.mutual, floor: r.floor, near: r.near, table: r.table}
+}
+
+// total sums what the facets, once solved, and all else of the house do.
+func (t *together) total() (err error) {
+	h, dst, k := t.h, t.dst, &t.k
 	p := &h.plan
-	*dst = HouseLoss{Facets: dst.Facets[:0], Annexes: dst.Annexes[:0], mutual: dst.mutual, floor: dst.floor, near: dst.near, grows: dst.grows}
-	if err := h.solveFacets(dst, k); err != nil {
-		return err
-	}
+	inside, outside, room := t.inside, t.outside, &t.air
+	t.split()
 	linear := LinearLoss{Inside: k.Inside, Outside: k.Outside}
 	for i := range dst.Facets {
 		r := &dst.Facets[i]
@@ -130,14 +149,12 @@ func (h *House) LossTo(dst *HouseLoss, k *HouseConditions) error {
 		frame := h.frame(r.Kind)
 		dst.Latent += (1 + frame) * r.Latent
 		dst.Condensate += (1 + frame) * r.Condensate
-		dst.uptake += (1 + frame) * r.Area * r.Solution.uptake
 		dst.DryTotal += (1 + frame) * (r.DryLoss - r.Loss)
 		dst.Frame += frame * (r.AirDriven + r.SkyDriven)
 		linear.CoverAir += (1 + frame) * r.Area * r.UAir
 		linear.SkyDriven += (1 + frame) * r.SkyDriven
 	}
 	dt := k.Inside - k.Outside
-	room := newRoomAir(&k.CoverConditions)
 	for _, d := range p.Doors {
 		linear.Doors += d.Area * d.U
 		x := doorHeat{load: d.U * dt}
@@ -208,14 +225,10 @@ func (h *House) states(k *HouseConditions) (inside, outside psychro.State, err e
 // solve finds the facet's state, and of a declared wet face the humidity from
 // which it would drip if dry.
 func (r *FacetLoss) solve(c *layerSet, k *CoverConditions, room *roomAir, near *nearCover) error {
-	face := *k
-	if face.InnerFace == innerSoaked {
-		face.InnerFace = InnerWet
-	}
-	if err := face.check(c.n); err != nil {
+	if err := k.check(c.n); err != nil {
 		return err
 	}
-	if k.InnerFace == InnerWet || k.InnerFace == innerSoaked {
+	if k.InnerFace == InnerWet {
 		dry := *k
 		dry.InnerFace = InnerDry
 		if err := c.solve(&dry, &standard, room, near, &r.Solution); err != nil {

@@ -36,14 +36,16 @@ func (c *layerSet) solve(k *CoverConditions, pc *constants, room *roomAir, near 
 	s := solver{dry: &c.dry, wet: &c.wet, c: pc, k: k, room: room}
 	if near != nil {
 		near.of(c)
-		s.near = &near.apart
+		s.near, s.system = &near.apart, near.space
+	} else {
+		s.system = new(system)
 	}
 	s.prepare(c, k, pc, false)
 	if err := s.settle(out); err != nil {
 		return err
 	}
 	if c.patchGap >= 0 {
-		touching := solver{dry: &c.dry, wet: &c.wet, c: pc, k: k, room: room}
+		touching := solver{dry: &c.dry, wet: &c.wet, c: pc, k: k, room: room, system: s.system}
 		if near != nil {
 			touching.near = &near.touched
 		}
@@ -92,13 +94,32 @@ func (o *Solution) join(patch *Solution, share float64) {
 	mix(&o.SunDriven, patch.SunDriven)
 	mix(&o.UAir, patch.UAir)
 	mix(&o.Condensate, patch.Condensate)
-	mix(&o.uptake, patch.uptake)
+	o.flow.join(&patch.flow, share)
 	for d := range drives {
 		mix(&o.drive.flux[d], patch.drive.flux[d])
 		mix(&o.drive.radiosity[d], patch.drive.radiosity[d])
 	}
 	mix(&o.WetShare, patch.WetShare)
 	o.Iterations += patch.Iterations
+}
+
+// approach finds what the cover sends and takes near its state, from the
+// iterates of before: see solver.approach.
+func (c *layerSet) approach(k *CoverConditions, room *roomAir, near *nearCover, o *flow) error {
+	near.of(c)
+	s := solver{dry: &c.dry, wet: &c.wet, c: &standard, k: k, room: room, near: &near.apart, system: near.space}
+	s.prepare(c, k, &standard, false)
+	if err := s.approach(o); err != nil || c.patchGap < 0 {
+		return err
+	}
+	touching := solver{dry: &c.dry, wet: &c.wet, c: &standard, k: k, room: room, near: &near.touched, system: near.space}
+	touching.prepare(c, k, &standard, true)
+	var patch flow
+	if err := touching.approach(&patch); err != nil {
+		return err
+	}
+	o.join(&patch, c.gaps[c.patchGap].Collapsed)
+	return nil
 }
 
 // finish computes what follows from the fluxes and the inner face.
@@ -188,8 +209,8 @@ func (s *solver) report(o *Solution, wet float64) {
 	o.AmbientOut = s.ambient(0, s.hOut, s.out, s.eOut)
 	o.AmbientIn = s.ambient(last, s.hIn, s.in, s.eIn)
 	s.split(o)
-	if s.room.grows {
-		o.uptake = s.uptake()
+	if s.near != nil {
+		s.flow(&o.flow, wet)
 	}
 }
 

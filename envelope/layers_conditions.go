@@ -18,9 +18,6 @@ const (
 	InnerAuto                  // wet, dry, or wet in part, as the dew point of the inside air has it
 )
 
-// innerSoaked is a face that stays wet all over and does not dry off.
-const innerSoaked = InnerAuto + 1
-
 // CoverConditions are the boundary conditions of a cover. The radiant
 // temperatures that it sees are given relative to the air beside them, so that
 // a change of the air temperature alone moves sky, ground and room with it.

@@ -34,7 +34,7 @@ func (s *solver) optics() *longwave {
 
 // take sets the mode; the last iterate is the next start.
 func (s *solver) take(m faceMode) {
-	s.inner, s.plain = m, false
+	s.inner, s.plain, s.fresh = m, false, false
 	for i := range s.n - 1 {
 		g := &s.gaps[i]
 		g.locked, g.pinned, g.held, g.unsettled = false, false, 0, false
@@ -47,29 +47,32 @@ func (s *solver) take(m faceMode) {
 //
 // The dry face is solved first, since it is needed to tell the states apart: a
 // dry face at or above the dew point whose faces all lose no more when wet
-// cannot be wet as well.
+// cannot be wet as well. A stage of the iterates has another order.
 func (s *solver) settle(o *Solution) error {
 	last := innerFace(s.n - 1)
-	if s.k.InnerFace == InnerWet || s.k.InnerFace == innerSoaked {
+	s.aim = closure
+	if s.k.InnerFace == InnerWet {
 		s.dripAt = nan
 		if err := s.soak(); err != nil {
 			return err
 		}
-		if s.vapour < 0 && s.k.InnerFace == innerSoaked {
-			if _, err := s.damp(1); err != nil {
-				return err
-			}
-		}
 		s.report(o, 1)
 		return nil
+	}
+	stage := stageAuto
+	if s.near != nil && s.k.InnerFace == InnerAuto {
+		stage = s.near.stage
 	}
 	if err := s.taken(faceDry); err != nil {
 		return err
 	}
 	dryFace := s.t[last]
 	s.dripAt = dryFace
+	if s.near != nil {
+		s.near.dripAt = dryFace
+	}
 	dry := dryFace >= s.room.dew
-	if s.k.InnerFace == InnerDry || s.room.ratio == 0 || s.closed == 0 || dry && !s.coolsWet() {
+	if s.k.InnerFace == InnerDry || s.room.ratio == 0 || s.closed == 0 || dry && (stage == stageFree || stage == stageAuto && !s.coolsWet()) {
 		s.report(o, 0)
 		o.Condenses = !dry
 		return nil
@@ -84,6 +87,13 @@ func (s *solver) settle(o *Solution) error {
 		if dry {
 			o.TwoStates, o.DryFluxIn = true, flux
 		}
+		return nil
+	case stage == stageSoaked:
+		s.near.dries = true
+		if _, err := s.damp(1); err != nil {
+			return err
+		}
+		s.report(o, 1)
 		return nil
 	case dry:
 		s.x = x
@@ -122,7 +132,10 @@ func (s *solver) coolsWet() bool {
 // balance; it is then water.
 func (s *solver) soak() error {
 	last := innerFace(s.n - 1)
-	if s.dripAt < psychro.TriplePoint-1 { // of the dry face, where it was solved
+	if s.refreeze() {
+		return nil
+	}
+	if s.dripAt < psychro.TriplePoint-1 || s.near != nil && s.near.last == faceFrost { // dripAt of the dry face, where it was solved
 		if err := s.taken(faceFrost); err != nil {
 			return err
 		}
@@ -237,11 +250,35 @@ func (s *solver) freeze() error {
 	if err := s.solve(); err != nil {
 		return err
 	}
+	s.keep(faceHeld)
+	s.frozen()
+	return nil
+}
+
+// frozen finds what condenses on a face that is held at the freezing point, and
+// how much of it is ice.
+func (s *solver) frozen() {
 	w := s.room.wetAt(s.held)
 	s.vapour = s.closed * max(s.hIn, stillVapour) * w.perH * (s.room.ratio - w.ratio)
 	water, frost := latentHeat(s.held, false), latentHeat(s.held, true)
 	s.ice = min(1, max(0, (s.latent/s.vapour-water)/(frost-water)))
-	return nil
+}
+
+// refreeze is freeze from the last iterate. It reports false where that was not
+// held or the face is not part water, part frost.
+func (s *solver) refreeze() bool {
+	if s.near == nil || s.near.last != faceHeld {
+		return false
+	}
+	s.held, s.under = psychro.TriplePoint, faceWater
+	if !s.resume(faceHeld) {
+		return false
+	}
+	s.frozen()
+	if s.keep(faceHeld); !(s.vapour > 0) {
+		return false
+	}
+	return s.ice > 0 && s.ice < 1
 }
 
 // partly finds the share of the inner face under drops with which the face is

@@ -1,29 +1,58 @@
 package envelope
 
 // nearModes are the modes of the inner face whose iterates are kept.
-const nearModes = faceFrost + 1
+const nearModes = faceHeld + 1
+
+// stage says how a face whose state the dew point decides is judged in a house
+// whose facets see each other: see HouseLoss.judge.
+type stage uint8
+
+const (
+	stageAuto   stage = iota // wet where it can be
+	stageSoaked              // under water, which neither condenses nor dries off where the face is above the dew point
+	stageFree                // dry where it can be
+)
 
 // nearPart holds the last iterates of one part of a cover, from which its next
-// state is sought first. They change nothing but the count of steps: what the
-// solver finds from them is taken only where the balances have one root.
+// state is sought first, and how the last of them moves. They change nothing but
+// the count of steps: what the solver finds from them is taken only where the
+// balances have one root.
 type nearPart struct {
 	have [nearModes]bool
-	x    [nearModes][3*MaxLayers - 1]float64
+	x    [nearModes][nearVars]float64
+
+	last            faceMode          // mode that the slopes are of
+	seen, ratio     float64           // W/m², kg/kg, of the last iterate
+	bySeen, byRatio [nearVars]float64 // change of its unknowns
+	dripAt          float64           // °C, the dry inner face
+
+	film innerFilmCalc          // of the conditions that the cover was last prepared for
+	gaps [MaxLayers - 1]gapCalc // the same
+
+	stage stage
+	dries bool // soaked, and above the dew point
 }
+
+// nearVars is the number of unknowns of a state that is kept.
+const nearVars = 3 * MaxLayers
 
 // nearCover holds the iterates of a cover.
 type nearCover struct {
 	set            *layerSet // the cover that they are of
 	apart, touched nearPart
+	space          *system // for the balances
 }
 
 // of empties the iterates unless they are those of c.
 func (w *nearCover) of(c *layerSet) {
 	if w.set != c {
 		w.set = c
-		w.apart.have, w.touched.have = [nearModes]bool{}, [nearModes]bool{}
+		w.apart.empty()
+		w.touched.empty()
 	}
 }
+
+func (w *nearPart) empty() { *w = nearPart{stage: w.stage, dries: w.dries, dripAt: nan} }
 
 const (
 	nearSteps = 6 // of Newton's method: more, and a start from afar is no slower
@@ -32,6 +61,10 @@ const (
 	// nothing is taken from a near start: the Nusselt number falls there by a
 	// half per cent, so that a balance may have a root on either side.
 	nearBranch = 0.2
+
+	// W/m², to which balances are closed on the way: one more step of Newton's
+	// method, which flow takes, leaves its square over some hundred.
+	roughClosure = 0.1
 )
 
 // resume solves the cover in the mode m from its last iterate and reports
@@ -42,7 +75,14 @@ func (s *solver) resume(m faceMode) bool {
 	}
 	old := s.x
 	s.take(m)
-	copy(s.x[:], s.near.x[m][:s.vars])
+	w := s.near
+	copy(s.x[:s.vars], w.x[m][:])
+	if m == w.last {
+		seen, ratio := s.eIn-w.seen, s.room.ratio-w.ratio
+		for r := range s.vars {
+			s.x[r] += seen*w.bySeen[r] + ratio*w.byRatio[r]
+		}
+	}
 	if s.newton(nearSteps) && s.sole(m) {
 		return true
 	}
@@ -54,7 +94,7 @@ func (s *solver) resume(m faceMode) bool {
 // could find: vapour leaves no wet face, no upright gap is at its lower change
 // of branch and none is held at a jump.
 func (s *solver) sole(m faceMode) bool {
-	if m != faceDry && !(s.vapour >= 0) {
+	if (m == faceWater || m == faceFrost) && !(s.vapour >= 0) {
 		return false
 	}
 	for i := range s.n - 1 {
@@ -73,37 +113,7 @@ func (s *solver) keep(m faceMode) {
 	}
 	s.near.have[m] = s.sole(m)
 	copy(s.near.x[m][:], s.x[:s.vars])
-}
-
-// uptake returns by how much the vapour to the wet inner face, kg/(s m²), grows
-// with the humidity ratio of the air, from the balances at the state. What a
-// face at the freezing point or at the dew point draws warms it no further.
-func (s *solver) uptake() float64 {
-	frost := s.inner == faceFrost
-	if s.inner != faceWater && !frost && s.inner != faceHeld {
-		return 0
+	if m == s.near.last {
+		s.near.seen, s.near.ratio = s.eIn, s.room.ratio
 	}
-	last := innerFace(s.n - 1)
-	if s.inner == faceHeld {
-		return s.closed * max(s.hIn, stillVapour) * s.room.wetAt(s.t[last]).perH
-	}
-	var j system
-	s.evaluate(&j)
-	w := s.water
-	carry := s.closed * max(s.hIn, stillVapour) * w.perH
-	n := s.vars
-	for r := range n {
-		j.matrix[r][n] = 0
-	}
-	j.matrix[last][n] = -carry * latentHeat(s.t[last], frost)
-	if !j.eliminate(n) {
-		return carry
-	}
-	rise := j.matrix[2*(s.n-1)][n] + s.resist[s.n-1]*j.matrix[2*(s.n-1)+1][n] // K
-	grows := carry * (1 - w.slope*rise)
-	if d := s.in - s.t[last]; s.hIn > stillVapour && abs(d) > 1e-9 {
-		_, slope := s.film.coefficient(s.in, s.t[last])
-		grows += s.vapour * (slope + s.hIn) / (d * s.hIn) * rise
-	}
-	return grows
 }

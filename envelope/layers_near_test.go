@@ -24,7 +24,7 @@ func TestNearStartChangesNothing(t *testing.T) {
 			require.NoError(t, err)
 			k = random
 		}
-		var near nearCover
+		near := nearCover{space: new(system)}
 		for round := range 6 {
 			step := 1.0
 			if r.IntN(3) == 0 {

@@ -4,6 +4,7 @@ import (
 	"math"
 
 	"cloche.example/internal/constant"
+	"cloche.example/psychro"
 )
 
 // Unknowns of a cover: for each layer its outer temperature and the flux
@@ -14,7 +15,7 @@ import (
 const maxVars = maxFaces + 2*(MaxLayers-1) + 1
 
 type system struct {
-	matrix [maxVars][maxVars + 1]float64 // Jacobian and, in the last used column, the right-hand side
+	matrix [maxVars][maxVars + flowSides]float64 // Jacobian and, behind it, the right-hand sides
 }
 
 const (
@@ -58,6 +59,9 @@ type solver struct {
 	k      *CoverConditions
 	room   *roomAir
 	near   *nearPart // last iterates, or nil
+	system *system   // space for the balances
+	aim    float64   // W/m², to which balances are closed
+	fresh  bool      // system holds the Jacobian of the state
 	in     float64   // °C
 	out    float64   // °C
 	eIn    float64   // W/m²
@@ -105,7 +109,12 @@ func (s *solver) prepare(c *layerSet, k *CoverConditions, pc *constants, touchin
 	if k.OutsideConvection != OutsideGiven {
 		s.hOut = k.OutsideConvection.Coefficient(k.Wind)
 	}
-	s.film = newInnerFace(k.InsideConvection, k.Tilt, k.Height, k.Pressure, pc, k.InsideCoefficient)
+	made := s.near != nil && s.near.film.of(k) // the same facet as before
+	if made {
+		s.film = s.near.film
+	} else {
+		s.film = newInnerFace(k.InsideConvection, k.Tilt, k.Height, k.Pressure, pc, k.InsideCoefficient)
+	}
 	room := pc.air(k.Inside+constant.ZeroCelsius, k.Pressure)
 	for i := range s.n {
 		s.resist[i] = c.layers[i].Thickness / c.layers[i].Conductivity
@@ -113,23 +122,37 @@ func (s *solver) prepare(c *layerSet, k *CoverConditions, pc *constants, touchin
 		s.leak[i] = c.layers[i].Leakage * room.Density * room.HeatCapacity
 		s.leaks = s.leaks || s.leak[i] > 0
 	}
-	if s.n > 1 {
-		direct, reverse := newGapTilt(k.Tilt), newGapTilt(180-k.Tilt)
-		for i := range s.n - 1 {
-			g := &s.gaps[i]
-			g.width = c.gaps[i].Width
-			g.bridge = c.gaps[i].Bridge
-			if touching && i == c.patchGap {
-				g.width = c.gaps[i].CollapsedWidth
-			}
-			g.lnAspect = math.Log(k.Height / g.width)
-			g.flow = [2]gapTilt{direct, reverse}
-			g.tilt = [2]float64{k.Tilt, 180 - k.Tilt}
-			g.upright = direct.jumps() || reverse.jumps()
+	if made {
+		copy(s.gaps[:s.n-1], s.near.gaps[:])
+	} else {
+		s.prepareGaps(c, k, touching)
+		if s.near != nil {
+			s.near.film = s.film
+			copy(s.near.gaps[:], s.gaps[:s.n-1])
 		}
 	}
 	s.vars = s.base()
 	s.start()
+}
+
+// prepareGaps fills in the gaps of cover c, see prepare.
+func (s *solver) prepareGaps(c *layerSet, k *CoverConditions, touching bool) {
+	if s.n == 1 {
+		return
+	}
+	direct, reverse := newGapTilt(k.Tilt), newGapTilt(180-k.Tilt)
+	for i := range s.n - 1 {
+		g := &s.gaps[i]
+		g.width = c.gaps[i].Width
+		g.bridge = c.gaps[i].Bridge
+		if touching && i == c.patchGap {
+			g.width = c.gaps[i].CollapsedWidth
+		}
+		g.lnAspect = math.Log(k.Height / g.width)
+		g.flow = [2]gapTilt{direct, reverse}
+		g.tilt = [2]float64{k.Tilt, 180 - k.Tilt}
+		g.upright = direct.jumps() || reverse.jumps()
+	}
 }
 
 // base returns the count of unknowns without Nusselt numbers.
@@ -229,7 +252,10 @@ func (s *solver) evaluate(j *system) float64 {
 		s.vapour = carry * (s.room.ratio - w.ratio)
 		s.latent = heat * s.vapour
 		if j != nil {
-			j.matrix[last][last] -= heat * carry * w.slope
+			j.matrix[last][last] += s.latent*w.bends - heat*carry*w.slope
+			if s.inner == faceWater && s.t[last] > psychro.TriplePoint && s.t[last] < hottestHeat {
+				j.matrix[last][last] += s.vapour * evaporationBend
+			}
 			if d := s.in - s.t[last]; !s.plain && h > stillVapour && math.Abs(d) > 1e-9 {
 				j.matrix[last][last] += s.latent * (slope + h) / (d * h)
 			}
@@ -271,5 +297,6 @@ func (s *solver) evaluate(j *system) float64 {
 		sum += s.f[r] * s.f[r]
 		s.biggest = math.Max(s.biggest, math.Abs(s.f[r]))
 	}
+	s.fresh = j != nil && !s.plain
 	return sum
 }

@@ -90,6 +90,6 @@ type Solution struct {
 	Iterations int     // steps of the solver
 	Residual   float64 // W/m², largest that a face balance leaves open
 
-	uptake float64  // kg/(s m²) for each kg/kg of humidity ratio, by which Condensate grows, where roomAir.grows asks for it
-	drive  response // what each drive does, for facets that see each other
+	flow  flow     // what the cover sends and takes, in a house
+	drive response // what each drive does, for facets that see each other
 }

@@ -8,7 +8,7 @@ import (
 // eliminate solves the first n rows for each of the given number of
 // right-hand sides that stand behind the matrix, by Gaussian elimination with
 // row pivoting, in place. It returns false for a singular matrix.
-func (j *system) eliminate(n int) bool {
+func (j *system) eliminate(n, sides int) bool {
 	for p := range n {
 		best := p
 		for r := p + 1; r < n; r++ {
@@ -17,7 +17,7 @@ func (j *system) eliminate(n int) bool {
 			}
 		}
 		if best != p {
-			for q := p; q <= n; q++ {
+			for q := p; q < n+sides; q++ {
 				j.matrix[p][q], j.matrix[best][q] = j.matrix[best][q], j.matrix[p][q]
 			}
 		}
@@ -25,9 +25,9 @@ func (j *system) eliminate(n int) bool {
 		if !(math.Abs(pivot) > 1e-280) {
 			return false
 		}
-		top := j.matrix[p][p : n+1]
+		top := j.matrix[p][p : n+sides]
 		for r := p + 1; r < n; r++ {
-			low := j.matrix[r][p : n+1]
+			low := j.matrix[r][p : n+sides]
 			if low[0] == 0 {
 				continue
 			}
@@ -39,11 +39,13 @@ func (j *system) eliminate(n int) bool {
 	}
 	for p := n - 1; p >= 0; p-- {
 		row := &j.matrix[p]
-		v := row[n]
-		for q := p + 1; q < n; q++ {
-			v -= row[q] * j.matrix[q][n]
+		for d := n; d < n+sides; d++ {
+			v := row[d]
+			for q := p + 1; q < n; q++ {
+				v -= row[q] * j.matrix[q][d]
+			}
+			row[d] = v / row[p]
 		}
-		row[n] = v / row[p]
 	}
 	return true
 }
@@ -164,18 +166,19 @@ func (s *solver) rebranch(tries *[MaxLayers - 1]int) bool {
 // not help, a few damped steps with frozen coefficients follow, which contract
 // because every flux grows slower than its coefficient's share allows.
 func (s *solver) newton(limit int) bool {
-	var j system
-	sum := s.evaluate(&j)
+	j := s.system
+	sum := s.evaluate(j)
 	frozen, rest, damping := 0, 6, 0.5
 	for range limit {
-		if s.biggest <= closure {
+		if s.biggest <= s.aim {
 			return true
 		}
 		n := s.vars
 		for r := range n {
 			j.matrix[r][n] = -s.f[r]
 		}
-		if !j.eliminate(n) {
+		if !j.eliminate(n, 1) {
+			s.fresh = false
 			return false
 		}
 		s.steps++
@@ -193,7 +196,7 @@ func (s *solver) newton(limit int) bool {
 			for r := range n {
 				s.x[r] += damping * scale * step[r]
 			}
-			sum = s.evaluate(&j)
+			sum = s.evaluate(j)
 			continue
 		}
 		old := s.x
@@ -201,7 +204,7 @@ func (s *solver) newton(limit int) bool {
 			for r := range n {
 				s.x[r] = old[r] + scale*step[r]
 			}
-			next := s.evaluate(&j)
+			next := s.evaluate(j)
 			if next < sum {
 				sum = next
 				break
@@ -213,7 +216,7 @@ func (s *solver) newton(limit int) bool {
 				frozen = rest
 				rest, damping = 2*rest, max(0.1, 0.7*damping)
 				s.plain = true
-				sum = s.evaluate(&j)
+				sum = s.evaluate(j)
 				break
 			}
 			scale /= 2
@@ -221,20 +224,20 @@ func (s *solver) newton(limit int) bool {
 	}
 	s.plain = false
 	s.evaluate(nil)
-	return s.biggest <= closure
+	return s.biggest <= s.aim
 }
 
 // march follows the faces to their steady state as if each held a little
 // heat, in implicit steps of time that lengthen while the balances close: slow
 // where Newton's method runs in circles, and as fast at the end.
 func (s *solver) march(limit int) {
-	var j system
+	j := s.system
 	s.plain = false
 	s.start()
-	sum := s.evaluate(&j)
+	sum := s.evaluate(j)
 	perStep := 30.0 // W/(m² K), heat held over the length of a step
 	for range limit {
-		if s.biggest <= closure {
+		if s.biggest <= s.aim {
 			return
 		}
 		n := s.vars
@@ -252,14 +255,14 @@ func (s *solver) march(limit int) {
 		for r := range n {
 			j.matrix[r][n] = -s.f[r]
 		}
-		if !j.eliminate(n) {
+		if !j.eliminate(n, 1) {
 			return
 		}
 		s.steps++
 		for r := range n {
 			s.x[r] += j.matrix[r][n]
 		}
-		next := s.evaluate(&j)
+		next := s.evaluate(j)
 		if next < sum {
 			perStep *= 0.6
 		} else {

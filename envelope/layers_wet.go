@@ -28,14 +28,18 @@ type roomAir struct {
 	ratio float64 // kg/kg dry air
 	dew   float64 // °C, dew or frost point; -Inf of dry air
 	load  float64 // J/kg, latent heat of evaporation at the air's temperature
-	grows bool    // ask for Solution.uptake
 }
 
 // newRoomAir takes conditions that have been checked.
 func newRoomAir(k *CoverConditions) roomAir {
-	s, err := psychro.FromRelativeHumidity(k.Inside, k.InsideHumidity, k.Pressure)
-	r := roomAir{state: s, ratio: s.HumidityRatio(), dew: s.DewPoint(), load: evaporation(k.Inside)}
-	if err != nil || r.ratio == 0 {
+	s, _ := psychro.FromRelativeHumidity(k.Inside, k.InsideHumidity, k.Pressure)
+	return roomOf(s)
+}
+
+// roomOf returns the air of the state.
+func roomOf(s psychro.State) roomAir {
+	r := roomAir{state: s, ratio: s.HumidityRatio(), dew: s.DewPoint(), load: evaporation(s.Temperature())}
+	if !(r.ratio > 0) {
 		r.dew = math.Inf(-1)
 	}
 	return r
@@ -44,8 +48,11 @@ func newRoomAir(k *CoverConditions) roomAir {
 // evaporation returns the heat in J/kg that evaporates water at t in °C, taken
 // at the end of its range below -40 °C.
 func evaporation(t float64) float64 {
-	return psychro.LatentHeatOver(psychro.Liquid, min(max(t, -40), 110))
+	return psychro.LatentHeatOver(psychro.Liquid, min(max(t, -40), hottestHeat))
 }
+
+// hottestHeat is the end in °C of the formula for the heat of evaporation.
+const hottestHeat = 110.0
 
 // latentHeat returns the heat in J/kg that a kilogram of vapour gives up on a
 // face at t in °C, as water or as frost; each is continued as it is at 0.01 °C,
@@ -59,10 +66,23 @@ func latentHeat(t float64, frost bool) float64 {
 
 // wetAt is what draws vapour to a wet face.
 type wetAt struct {
-	perH  float64 // K kg/J, coefficient of the flux over that of convection: 1/(cp Le^(2/3))
-	ratio float64 // kg/kg dry air, saturated at the face
-	slope float64 // 1/K, of ratio over the face's temperature
+	perH   float64 // K kg/J, coefficient of the flux over that of convection: 1/(cp Le^(2/3))
+	ratio  float64 // kg/kg dry air, saturated at the face
+	slope  float64 // 1/K, of ratio over the face's temperature
+	bends  float64 // 1/K, of perH, by its own size
+	drives float64 // fraction of perH, by which the flux grows with the ratio of the air
 }
+
+// How what draws vapour to a face changes, for steps towards the balance alone:
+// more vapour in the film has more heat capacity and another Lewis number, and
+// the pressure of saturated air is higher than that of water alone.
+const (
+	filmHeat        = 1006.0  // J/(kg K), heat capacity of the film without vapour
+	byVapour        = 930.0   // J/(kg K), half that of vapour: by the humidity ratio at the face and in the air
+	byLewis         = 250.0   // J/(kg K), what the Lewis number makes up for of the latter
+	enhancement     = 4.15e-8 // 1/Pa, of the vapour pressure over the pressure of the air
+	evaporationBend = -2365.0 // J/(kg K), of the heat of evaporation
+)
 
 // wetAt returns what draws the air's vapour to a wet face at t in °C, by
 // psychro.State.VapourFlux.
@@ -72,13 +92,18 @@ func (r *roomAir) wetAt(t float64) wetAt {
 	if err != nil {
 		return wetAt{perH: nan, ratio: nan, slope: nan}
 	}
-	// d ln W/d ln p is 1 + W/MoleRatio, but for the enhancement factor, which
-	// hardly changes.
+	// d ln W/d ln p is 1 + W/MoleRatio, the enhancement factor staying as it is.
 	w := wetAt{perH: v.Coefficient, ratio: v.Saturation}
 	pressure := w.ratio / (constant.MoleRatio + w.ratio) * r.state.Pressure()
-	w.slope = w.ratio * (1 + w.ratio/constant.MoleRatio) * psychro.SaturationSlope(at) / pressure
+	w.slope = w.ratio * (1 + w.ratio/constant.MoleRatio) * psychro.SaturationSlope(at) / pressure * (1 + enhancement*r.state.Pressure())
+	film := 1 / (filmHeat + byVapour*(r.ratio+w.ratio))
+	w.bends = -byVapour * film * w.slope
+	w.drives = 1 - (byVapour-byLewis)*film*(r.ratio-w.ratio)
 	if t > at {
 		w.ratio += w.slope * (t - at)
+	}
+	if t != at {
+		w.bends = 0
 	}
 	return w
 }

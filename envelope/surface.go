@@ -153,6 +153,11 @@ type innerFilmCalc struct {
 	critical [2]float64 // critical Rayleigh number, house warmer and face warmer
 }
 
+// of reports whether the correlation is evaluated as in the conditions k.
+func (s *innerFilmCalc) of(k *CoverConditions) bool {
+	return s.p == k.Pressure && s.model == k.InsideConvection && s.model != InsideGiven && s.tilt == k.Tilt && s.height == k.Height
+}
+
 func newInnerFace(m InsideConvection, tilt, height, p float64, c *constants, given float64) innerFilmCalc {
 	s := innerFilmCalc{model: m, c: *c, p: p, height: height, tilt: tilt, fixed: given}
 	switch m {

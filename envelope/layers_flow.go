@@ -1,0 +1,232 @@
+package envelope
+
+import "cloche.example/internal/constant"
+
+// flow is what a cover sends to the others and takes of the vapour near a state,
+// straight in the long-wave that its inner face sees, W/m², and in the humidity
+// ratio of the air, kg/kg.
+type flow struct {
+	sent         float64 // W/m², long-wave that leaves the inner face
+	water        float64 // kg/(s m²), what condenses
+	sentBySeen   float64 // W/m² for each W/m²
+	sentByRatio  float64 // W/m² for each kg/kg
+	waterBySeen  float64 // kg/(s m²) for each W/m²
+	waterByRatio float64 // kg/(s m²) for each kg/kg
+	wet          float64 // fraction of the face under water
+}
+
+// join takes in the collapsed part of the given share of the area.
+func (a *flow) join(b *flow, share float64) {
+	mix := func(x *float64, y float64) { *x += share * (y - *x) }
+	mix(&a.sent, b.sent)
+	mix(&a.water, b.water)
+	mix(&a.sentBySeen, b.sentBySeen)
+	mix(&a.sentByRatio, b.sentByRatio)
+	mix(&a.waterBySeen, b.waterBySeen)
+	mix(&a.waterByRatio, b.waterByRatio)
+	mix(&a.wet, b.wet)
+}
+
+// Right-hand sides behind the Jacobian: what is left open, and what a change of
+// each drive opens.
+const (
+	sideOpen = iota
+	sideSeen
+	sideRatio
+	flowSides
+)
+
+// flow finds what the part sends and takes, wet on the share of its face, at the
+// root that one more step of Newton's method leads to, and how that changes. A
+// face at the freezing point or at the dew point is warmed no further by what it
+// draws.
+func (s *solver) flow(o *flow, wet float64) {
+	*o = flow{wet: wet}
+	n, faces := s.n, 2*s.n
+	last := faces - 1
+	rad := s.optics()
+	if s.plain = false; !s.fresh {
+		s.evaluate(s.system)
+	}
+	if s.inner == faceHeld && s.under == faceWater {
+		s.frozen()
+	}
+	j := &s.system.matrix
+	v := s.vars
+	carry, heat := s.closed*max(s.hIn, stillVapour)*s.water.perH, 0.0
+	if s.inner == faceWater || s.inner == faceFrost {
+		heat = latentHeat(s.t[last], s.inner == faceFrost)
+	}
+	for r := range v {
+		j[r][v+sideOpen] = -s.f[r]
+		j[r][v+sideSeen], j[r][v+sideRatio] = 0, 0
+		if r < faces {
+			j[r][v+sideSeen] = -rad.emittance[r] * rad.inside[r]
+		}
+	}
+	j[last][v+sideRatio] = -carry * heat * s.water.drives
+	o.sent = rad.radiosity(last, s.black[last], s.g[last], s.g[last-1])
+	o.water = s.vapour
+	if s.inner == faceHeld && s.under == faceWater {
+		w := s.room.wetAt(s.held)
+		o.waterByRatio = s.closed * max(s.hIn, stillVapour) * w.perH * w.drives
+	}
+	if !s.system.eliminate(v, flowSides) {
+		o.sentBySeen = rad.reflect(last)
+		s.forget()
+		return
+	}
+	for d := range flowSides {
+		warms := func(face int) float64 { // K
+			x := j[2*(face/2)][v+d]
+			if face&1 == 1 {
+				x += s.resist[face/2] * j[face][v+d]
+			}
+			return x
+		}
+		var black [maxFaces]float64
+		for a := range faces {
+			k := s.t[a] + constant.ZeroCelsius
+			black[a] = 4 * s.c.sigma * k * k * k * warms(a)
+		}
+		seen := 0.0
+		if d == sideSeen {
+			seen = 1
+		}
+		rise := warms(last)
+		sent := rad.radiosity(last, black[last], seen, rad.irradiance(last-1, faces, &black, 0, seen))
+		water := 0.0
+		if heat > 0 {
+			water = (s.vapour*s.water.bends - carry*s.water.slope) * rise
+			if dt := s.in - s.t[last]; s.hIn > stillVapour && abs(dt) > 1e-9 {
+				_, slope := s.film.coefficient(s.in, s.t[last])
+				water += s.vapour * (slope + s.hIn) / (dt * s.hIn) * rise
+			}
+		}
+		switch d {
+		case sideOpen:
+			o.sent += sent
+			o.water += water
+		case sideSeen:
+			o.sentBySeen, o.waterBySeen = sent, water
+		case sideRatio:
+			o.sentByRatio, o.waterByRatio = sent, o.waterByRatio+water
+			if heat > 0 {
+				o.waterByRatio += carry * s.water.drives
+			}
+		}
+	}
+	if wet > 0 && wet < 1 && rad.transmit[n-1] == 0 {
+		s.pinned(o, rad.emittance[last])
+	}
+	s.foresee()
+}
+
+// pinned gives the slopes of a face that drops hold at the dew point: what more
+// it sees it sends back, and a higher dew point takes what warms the face.
+func (s *solver) pinned(o *flow, emittance float64) {
+	last := innerFace(s.n - 1)
+	j := &s.system.matrix
+	rise := j[2*(s.n-1)][s.vars+sideSeen] + s.resist[s.n-1]*j[last][s.vars+sideSeen]
+	k := s.t[last] + constant.ZeroCelsius
+	o.sentBySeen = 1
+	if w := s.room.wetAt(s.room.dew); rise > 0 && w.slope > 0 {
+		o.sentByRatio = -emittance * (1/rise - 4*s.c.sigma*k*k*k) / w.slope
+	}
+}
+
+// foresee keeps the state, one step on, and how it changes with each drive, for
+// the next start.
+func (s *solver) foresee() {
+	if s.near == nil || s.vars != s.base() {
+		return
+	}
+	w := s.near
+	w.last, w.seen, w.ratio = s.inner, s.eIn, s.room.ratio
+	j := &s.system.matrix
+	for r := range s.vars {
+		w.x[s.inner][r] = s.x[r] + j[r][s.vars+sideOpen]
+		w.bySeen[r], w.byRatio[r] = j[r][s.vars+sideSeen], j[r][s.vars+sideRatio]
+	}
+}
+
+// forget leaves no state to start from.
+func (s *solver) forget() {
+	if s.near != nil {
+		s.near.have = [nearModes]bool{}
+	}
+}
+
+// approach finds what the part sends and takes near its state, whose balances
+// need not be closed: for the search of what facets see and of the humidity,
+// which ends with states by settle.
+func (s *solver) approach(o *flow) error {
+	last := innerFace(s.n - 1)
+	auto := s.k.InnerFace == InnerAuto
+	s.aim = roughClosure
+	s.dripAt = s.near.dripAt
+	switch {
+	case s.k.InnerFace == InnerWet:
+		err := s.soak()
+		s.flow(o, 1)
+		return err
+	case !auto || s.room.ratio == 0 || s.closed == 0:
+		err := s.taken(faceDry)
+		s.flow(o, 0)
+		return err
+	case s.near.stage == stageSoaked:
+		if s.near.last == faceDamp {
+			if off, err := s.damp(1); err != nil || off > 0 {
+				s.near.dries = true
+				s.flow(o, 1)
+				return err
+			}
+		}
+		if err := s.soak(); err != nil {
+			return err
+		}
+		if s.vapour < 0 {
+			s.near.dries = true
+			if _, err := s.damp(1); err != nil {
+				return err
+			}
+		}
+		s.flow(o, 1)
+		return nil
+	}
+	wetFirst := s.near.stage == stageAuto && s.near.have[s.near.last] && s.near.last > faceDamp
+	if wetFirst {
+		if err := s.soak(); err == nil && s.vapour >= 0 {
+			s.flow(o, 1)
+			return nil
+		}
+	}
+	if err := s.taken(faceDry); err != nil {
+		return err
+	}
+	dryFace := s.t[last]
+	s.dripAt, s.near.dripAt = dryFace, dryFace
+	dry := dryFace >= s.room.dew
+	if dry && (s.near.stage == stageFree || !s.coolsWet()) {
+		s.flow(o, 0)
+		return nil
+	}
+	x := s.x
+	if err := s.soak(); err != nil {
+		return err
+	}
+	switch {
+	case s.vapour >= 0:
+		s.flow(o, 1)
+		return nil
+	case dry:
+		s.x = x
+		err := s.taken(faceDry)
+		s.flow(o, 0)
+		return err
+	}
+	s.aim = closure
+	share, err := s.partly(dryFace)
+	s.flow(o, share)
+	return err
+}
