@@ -1,16 +1,15 @@
 package main
 
 import (
+	"context"
 	"fmt"
+	"image"
+	"io"
 	"math"
-	"os"
-	"path/filepath"
-	"strings"
-
-	"cloche.example/lighting"
 
 	"gonum.org/v1/gonum/floats"
 	"gonum.org/v1/plot"
+	"gonum.org/v1/plot/palette"
 	"gonum.org/v1/plot/palette/moreland"
 	"gonum.org/v1/plot/plotter"
 	"gonum.org/v1/plot/vg"
@@ -18,56 +17,70 @@ import (
 	_ "gonum.org/v1/plot/vg/vgimg" // .png
 	_ "gonum.org/v1/plot/vg/vgpdf" // .pdf
 	_ "gonum.org/v1/plot/vg/vgsvg" // .svg
+
+	"cloche.example/lighting"
 )
 
 // grid is the map as the plotters read it.
-type grid struct{ r result }
+type grid struct {
+	points *lighting.Points
+	bed    lighting.Bed
+	ppfd   []float64
+}
 
-func (g grid) Dims() (c, r int)   { return g.r.points.Columns(), len(g.r.ppfd) / g.r.points.Columns() }
-func (g grid) Z(c, r int) float64 { return g.r.ppfd[r*g.r.points.Columns()+c] }
-func (g grid) X(c int) float64    { return g.r.points.At(c).X - g.r.bed.X }
-func (g grid) Y(r int) float64    { return g.r.points.At(r*g.r.points.Columns()).Y - g.r.bed.Y }
+func (g grid) Dims() (c, r int)   { return g.points.Columns(), len(g.ppfd) / g.points.Columns() }
+func (g grid) Z(c, r int) float64 { return g.ppfd[r*g.points.Columns()+c] }
+func (g grid) X(c int) float64    { return g.points.At(c).X - g.bed.X }
+func (g grid) Y(r int) float64    { return g.points.At(r*g.points.Columns()).Y - g.bed.Y }
 
 // The picture: the map keeps the bed's proportions as far as its height allows.
 const (
 	mapWidth   = 22 * vg.Centimeter
 	scaleWidth = 3 * vg.Centimeter
-	shades     = 64
+	finer      = 5          // dots of the picture in each cell, each way
+	pairs      = 40_000_000 // of lamp and point, some seconds
 )
 
-// drawMap writes the map with contours and their values, the fixtures as crosses,
-// and a scale.
-func drawMap(file string, r result) error {
+// newGrid maps the bed finely, as far as the count of lamps allows.
+func newGrid(ctx context.Context, r *result) (g grid, err error) {
 	lights, err := lighting.NewLights(r.layout...)
 	if err != nil {
-		return err
+		return g, err
 	}
-	across := max(5, int(math.Min(200, 200*r.bed.Width/r.bed.Length)))
-	if r.points, err = r.bed.Grid(200, across); err != nil {
-		return err
+	l := r.plan.Lights
+	step := math.Min(math.Max(l.BedLength, l.BedWidth)/200, l.HeightAboveTrays/5)
+	step = math.Max(step, math.Sqrt(r.bed.Area()*float64(len(r.layout))/pairs))
+	g.bed = r.bed
+	if g.points, err = r.bed.GridFor(5 * step); err != nil { // a fifth of it apart
+		return g, err
 	}
-	if r.ppfd, err = lights.MapTo(nil, r.points); err != nil {
-		return err
+	g.ppfd, err = lights.MapParallelTo(ctx, nil, g.points, nil)
+	return g, err
+}
+
+// drawMap draws the map with contours and their values, the lamps as crosses, and
+// a scale.
+func drawMap(ctx context.Context, format string, r *result) (io.WriterTo, error) {
+	g, err := newGrid(ctx, r)
+	if err != nil {
+		return nil, err
 	}
-	g := grid{r}
 	// The finer grid reaches farther into corners than the one of the report.
-	least, most := floats.Min(r.ppfd), floats.Max(r.ppfd)
+	least, most := floats.Min(g.ppfd), floats.Max(g.ppfd)
 	low, high := math.Floor(least), math.Ceil(most)+1
 	colours := moreland.ExtendedBlackBody()
 	colours.SetMin(low)
 	colours.SetMax(high)
 
 	p := plot.New()
-	p.Title.Text = fmt.Sprintf("PPFD on the trays, µmol/(m² s): mean %.0f, U0 %.2f", r.stats.Mean, r.stats.U0)
-	p.X.Label.Text, p.Y.Label.Text = "along the bed, m (the demo house is invented)", "across, m"
-	heat := plotter.NewHeatMap(g, colours.Palette(shades))
-	heat.Min, heat.Max = low, high
-	p.Add(heat)
+	p.Title.Text = fmt.Sprintf("Light on the trays at harvest, µmol/(m² s): mean %.0f, least over mean %.2f: %s", r.stats.Mean, r.stats.U0, r.plan.Name)
+	p.X.Label.Text, p.Y.Label.Text = "along the bed, m", "across, m"
+	p.Add(plotter.NewImage(picture(g, colours), 0, 0, r.bed.Length, r.bed.Width))
 	if levels := between(least, most); len(levels) > 0 {
 		p.Add(contours{g, levels})
 		values, err := labels(g, levels)
 		if err != nil {
-			return err
+			return nil, err
 		}
 		if values != nil {
 			p.Add(values)
@@ -79,10 +92,11 @@ func drawMap(file string, r result) error {
 	}
 	marks, err := plotter.NewScatter(places)
 	if err != nil {
-		return err
+		return nil, err
 	}
 	marks.Shape = draw.CrossGlyph{}
 	p.Add(marks)
+	p.X.Min, p.X.Max, p.Y.Min, p.Y.Max = 0, r.bed.Length, 0, r.bed.Width
 
 	s := plot.New()
 	s.Title.Text = " "
@@ -91,27 +105,65 @@ func drawMap(file string, r result) error {
 	s.X.Tick.Marker = plot.ConstantTicks{{Value: 0.5, Label: " "}}
 	s.X.Width, s.X.Tick.Width = 0, 0
 	s.Y.Padding = 0
-	s.Add(&plotter.ColorBar{ColorMap: colours, Vertical: true, Colors: shades})
-	return save(file, p, s, r.bed.Width/r.bed.Length)
+	s.Add(plotter.NewImage(scale(colours), 0, low, 1, high))
+	s.X.Min, s.X.Max = 0, 1
+	return placed(format, p, s, r.bed.Width/r.bed.Length)
 }
 
-// save draws the map with its scale to the right.
-func save(file string, p, scale *plot.Plot, ratio float64) error {
+// picture is the map as one image, its light running evenly from cell to cell:
+// cells drawn one by one would leave hairs between them.
+func picture(g grid, colours palette.ColorMap) image.Image {
+	nx, ny := g.Dims()
+	img := image.NewRGBA(image.Rect(0, 0, nx*finer, ny*finer))
+	for j := range ny * finer {
+		y := (float64(j)+0.5)/finer - 0.5
+		for i := range nx * finer {
+			x := (float64(i)+0.5)/finer - 0.5
+			if c, err := colours.At(g.at(x, y)); err == nil {
+				img.Set(i, ny*finer-1-j, c)
+			}
+		}
+	}
+	return img
+}
+
+// at is the light between the middles of the cells; beyond the outermost it is
+// theirs.
+func (g grid) at(x, y float64) float64 {
+	nx, ny := g.Dims()
+	along := func(v float64, n int) (int, float64) {
+		v = min(max(v, 0), float64(n-1))
+		i := min(int(v), n-2)
+		return i, v - float64(i)
+	}
+	i, u := along(x, nx)
+	j, v := along(y, ny)
+	return (1-v)*((1-u)*g.Z(i, j)+u*g.Z(i+1, j)) + v*((1-u)*g.Z(i, j+1)+u*g.Z(i+1, j+1))
+}
+
+// scale is the row of colours from the darkest below to the brightest.
+func scale(colours palette.ColorMap) image.Image {
+	const tall = 256
+	img := image.NewRGBA(image.Rect(0, 0, 1, tall))
+	for j := range tall {
+		v := colours.Min() + (colours.Max()-colours.Min())*(float64(j)+0.5)/tall
+		if c, err := colours.At(v); err == nil {
+			img.Set(0, tall-1-j, c)
+		}
+	}
+	return img
+}
+
+// placed draws the map with its scale to the right.
+func placed(format string, p, scale *plot.Plot, ratio float64) (io.WriterTo, error) {
 	tall := mapWidth*vg.Length(math.Min(math.Max(ratio, 0.2), 1.2)) + 2.5*vg.Centimeter
-	c, err := draw.NewFormattedCanvas(mapWidth+scaleWidth, tall, strings.TrimPrefix(filepath.Ext(file), "."))
+	c, err := draw.NewFormattedCanvas(mapWidth+scaleWidth, tall, format)
 	if err != nil {
-		return fmt.Errorf("figure %s: the name must end in .png, .svg or .pdf", file)
+		return nil, err
 	}
 	whole := draw.New(c)
-	p.Draw(draw.Crop(whole, 0, -scaleWidth, 0, 0))
-	scale.Draw(draw.Crop(whole, mapWidth, 0, 0, 0))
-	f, err := os.Create(file)
-	if err != nil {
-		return err
-	}
-	_, err = c.WriteTo(f)
-	if closed := f.Close(); err == nil {
-		err = closed
-	}
-	return err
+	const margin = 2 * vg.Millimeter
+	p.Draw(draw.Crop(whole, margin, -scaleWidth, margin, -margin))
+	scale.Draw(draw.Crop(whole, mapWidth, -margin, margin, -margin))
+	return c, nil
 }

@@ -39,7 +39,7 @@ func labels(g grid, levels []float64) (*plotter.Labels, error) {
 		crosses := func(a, b float64) bool { return (a-v)*(b-v) < 0 }
 		add := func(c, r int) {
 			for _, other := range at.XYs {
-				if math.Abs(other.X-g.X(c)) < 0.045*g.r.bed.Length && math.Abs(other.Y-g.Y(r)) < 0.06*g.r.bed.Width {
+				if math.Abs(other.X-g.X(c)) < 0.045*g.bed.Length && math.Abs(other.Y-g.Y(r)) < 0.06*g.bed.Width {
 					return
 				}
 			}

@@ -14,10 +14,11 @@ func lights(r *report.Report, p *plan.Filled, a *answers.Result) {
 		return
 	}
 	r.Section("Lighting")
+	r.Text("lamps", fmt.Sprintf("%d × %d", l.Rows, l.PerRow), "rows × lamps in a row"+counted(p))
 	r.Value("direct light on the lowest trays, mean", l.Mean, 1, "µmol/(m² s)")
 	r.Value("  minimum", l.Minimum, 1, "µmol/(m² s)")
 	r.Value("  maximum", l.Maximum, 1, "µmol/(m² s)")
-	r.Value("  minimum over mean", l.Even, 2, "")
+	r.Text("  minimum over mean", report.Number(l.Even, 2), "wanted "+report.Number(l.EvenWanted, 2))
 	r.Text("map", fmt.Sprintf("%d × %d", l.GridAlong, l.GridAcross), "points")
 	r.Text("spot diameter at half the light", numberOr(l.Spot, 2, "-"), unitIf(l.Spot, "m"))
 	r.Value("  lamp spacing along a row", l.Along, 2, "m")
@@ -31,6 +32,14 @@ func lights(r *report.Report, p *plan.Filled, a *answers.Result) {
 	r.Value("  on each m² of bed", l.PowerDensity, 1, "W/m²")
 	r.Value("  of it heat into the house", l.Heat, 0, "W")
 	r.Value("cost for the whole photoperiod", l.CostPerDay, 2, p.Currency+" per day")
+}
+
+// counted says where the count of lamps comes from.
+func counted(p *plan.Filled) string {
+	if p.Lights.KnownFrom != "target" {
+		return ""
+	}
+	return fmt.Sprintf(", found for %g µmol/(m² s)", p.Lights.Target)
 }
 
 func water(r *report.Report, p *plan.Filled, a *answers.Result) {

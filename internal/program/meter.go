@@ -1,6 +1,7 @@
 package program
 
 import (
+	"context"
 	"fmt"
 	"io"
 	"time"
@@ -37,9 +38,35 @@ func (m *Meter) At(share float64) {
 	fmt.Fprintf(m.to, "\r%s: %3.0f %%", m.what, 100*share)
 }
 
+// still says that the work goes on, and for how long it has.
+func (m *Meter) still() {
+	m.last = time.Now()
+	fmt.Fprintf(m.to, "\r%s: %.0f s", m.what, m.last.Sub(m.begun).Seconds())
+}
+
 // Done takes the line away again.
 func (m *Meter) Done() {
 	if !m.last.IsZero() {
 		fmt.Fprint(m.to, "\r\033[K")
+	}
+}
+
+// Wait does work that cannot tell how far it is, and says on the meter for how long
+// it has gone on. When the context ends first, its error is returned at once and
+// the work left to itself: only a program that is about to end may do so.
+func Wait(ctx context.Context, m *Meter, work func() error) error {
+	done := make(chan error, 1)
+	go func() { done <- work() }()
+	tick := time.NewTicker(quiet)
+	defer tick.Stop()
+	for {
+		select {
+		case err := <-done:
+			return err
+		case <-ctx.Done():
+			return ctx.Err()
+		case <-tick.C:
+			m.still()
+		}
 	}
 }

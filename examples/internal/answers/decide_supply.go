@@ -55,7 +55,7 @@ func (r *Result) evenDecision() *Decision {
 		d.Answer += fmt.Sprintf(" Spots of %s m %s at spacings of %s and %s m.", number(*l.Spot, 2), meet, number(l.Along, 2), number(l.Across, 2))
 	}
 	if d.Verdict == fails {
-		d.Cure = either("lamps that reach beyond the bed's edge", "hang them higher", "more and weaker ones")
+		d.Cure = either("lamps that reach beyond the bed's edge", "hang them higher", "more and weaker ones") + " traylight -design looks for rows that do."
 	}
 	return d
 }

@@ -17,12 +17,14 @@ type Light struct {
 	Wanted       *float64 `json:"crop_wanted_mol_m2_d"`
 	Most         *float64 `json:"crop_most_mol_m2_d"`
 	Lamps        int      `json:"lamps_count"` // of all tiers
+	Targeted     bool     `json:"lamps_counted_for_target"`
 	Rows         int      `json:"rows_count"`
 	PerRow       int      `json:"per_row_count"`
 	Minimum      float64  `json:"minimum_umol_m2_s"`
 	Mean         float64  `json:"mean_umol_m2_s"`
 	Maximum      float64  `json:"maximum_umol_m2_s"`
 	Even         float64  `json:"minimum_over_mean_ratio"`
+	EvenWanted   float64  `json:"minimum_over_mean_wanted_ratio"`
 	GridAlong    int      `json:"map_points_along_count"`
 	GridAcross   int      `json:"map_points_across_count"`
 	Spot         *float64 `json:"spot_diameter_m"` // null: known only of a beam
@@ -43,55 +45,23 @@ type Light struct {
 	bed     lighting.Bed
 }
 
-// work is how many pairs of lamp and point a map may have.
-const work = 60_000
-
-// grid bounds the map: as fine as the height asks, and no finer than the work
-// allows. Its counts share no factor with those of the lamps where they are
-// coarse, so that the points do not all lie alike under them.
-func grid(bed lighting.Bed, height float64, lamps int) (nx, ny int) {
-	most := max(work/lamps, 48)
-	step := max(height/4, math.Sqrt(bed.Area()/float64(most)))
-	nx, ny = int(math.Ceil(bed.Length/step)), int(math.Ceil(bed.Width/step))
-	for nx*ny > most && nx > 4 && ny > 4 {
-		if nx > ny {
-			nx--
-		} else {
-			ny--
-		}
-	}
-	return max(nx, 3), max(ny, 3)
-}
-
 // Light maps the direct light of the lamps on the lowest trays.
 func (h *House) Light(sun Sun) (*Light, error) {
 	p := h.Plan
 	if p.Lights == nil {
 		return nil, nil
 	}
-	p, err := counted(p)
+	targeted := p.Lights.KnownFrom == "target"
+	p, m, err := Counted(p)
 	if err != nil {
 		return nil, fmt.Errorf("lights: %w", err)
 	}
 	q := p.Lights
-	layout, err := fromplan.Lamps(p)
-	if err != nil {
-		return nil, fmt.Errorf("lights: %w", err)
-	}
 	c := fromplan.Crop(p)
+	s, layout := m.Statistics, m.Layout
 	l := &Light{Crop: c.Name, Least: some(c.Least), Wanted: some(c.Target), Most: some(c.Most), Lamps: len(layout) * q.Tiers, layout: layout, bed: fromplan.Bed(p)}
-	l.GridAlong, l.GridAcross = grid(l.bed, q.HeightAboveTrays, len(layout))
-	points, err := l.bed.Grid(l.GridAlong, l.GridAcross)
-	if err != nil {
-		return nil, fmt.Errorf("lights: %w", err)
-	}
-	if l.PPFD, err = mapped(layout, points, fromplan.Levels(p)); err != nil {
-		return nil, fmt.Errorf("lights: %w", err)
-	}
-	s, err := lighting.Evenness(l.PPFD)
-	if err != nil {
-		return nil, err
-	}
+	l.Targeted = targeted
+	l.GridAlong, l.GridAcross, l.PPFD, l.EvenWanted = m.Along, m.Across, m.PPFD, q.Evenness
 	l.Minimum, l.Mean, l.Maximum, l.Even = s.Minimum, s.Mean, s.Maximum, s.U0
 	run := hours(q.Photoperiod)
 	l.energy(p, run)
@@ -108,26 +78,6 @@ func (h *House) Light(sun Sun) (*Light, error) {
 		l.HoursWanted = some(t.Hours())
 	}
 	return l, nil
-}
-
-// mapped is the light of all groups, each at its level.
-func mapped(layout lighting.Layout, points *lighting.Points, levels map[string]float64) ([]float64, error) {
-	if len(levels) == 1 {
-		lights, err := lighting.NewLights(layout...)
-		if err != nil {
-			return nil, err
-		}
-		return lights.MapTo(nil, points)
-	}
-	maps, err := lighting.GroupMaps(layout, points)
-	if err != nil {
-		return nil, err
-	}
-	var at []float64
-	for _, m := range maps {
-		at = append(at, levels[m.Group])
-	}
-	return lighting.DimmedTo(nil, maps, at)
 }
 
 // energy counts the power of all tiers, each lamp at its group's level and with

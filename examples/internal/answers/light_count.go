@@ -3,51 +3,82 @@ package answers
 import (
 	"math"
 
-	"cloche.example/examples/internal/fromplan"
 	"cloche.example/examples/internal/plan"
-	"cloche.example/lighting"
 )
 
-// counted is the plan with as many lamps as its target asks, where it gives a
-// target in place of their count: the mean of few lamps grows in proportion to
-// their count, near enough to settle in some rounds. They hang in rows with
-// spacings as equal as may be, and burn fully.
-func counted(p *plan.Plan) (*plan.Plan, error) {
+// Counted is the plan with as many lamps as its target asks, where it gives a
+// target in place of their count, and their map: the mean of few lamps grows in
+// proportion to their count, near enough to settle in some rounds. They hang in
+// rows with spacings as equal as may be, and burn fully. Where those are less even
+// than wanted, other rows are tried, with up to half as many lamps more, and the first
+// that are even enough are taken.
+func Counted(p *plan.Plan) (*plan.Plan, LampMap, error) {
 	if p.Lights.KnownFrom != "target" {
-		return p, nil
+		m, err := MapLamps(p)
+		return p, m, err
 	}
-	of, q := *p, *p.Lights
-	of.Lights, q.Groups = &q, nil
-	q.KnownFrom = "count"
+	of := rowsOf(p, p.Lights.Rows, p.Lights.PerRow)
+	q := of.Lights
+	q.KnownFrom, q.Groups = "count", nil
 	most := 50 * 500
+	var m LampMap
 	for range 8 {
-		layout, err := fromplan.Lamps(&of)
-		if err != nil {
-			return nil, err
+		var err error
+		if m, err = MapLamps(of); err != nil {
+			return nil, m, err
 		}
-		bed := fromplan.Bed(&of)
-		nx, ny := grid(bed, q.HeightAboveTrays, len(layout))
-		points, err := bed.Grid(nx, ny)
-		if err != nil {
-			return nil, err
-		}
-		light, err := mapped(layout, points, fromplan.Levels(&of))
-		if err != nil {
-			return nil, err
-		}
-		s, err := lighting.Evenness(light)
-		if err != nil {
-			return nil, err
-		}
-		count := len(layout)
-		want := min(most, max(1, int(math.Ceil(float64(count)*q.Target/s.Mean-1e-9))))
+		count := len(m.Layout)
+		want := min(most, max(1, int(math.Ceil(float64(count)*q.Target/m.Mean-1e-9))))
 		rows, perRow := spread(want, q.BedLength, q.BedWidth)
-		if rows*perRow == count || s.Mean >= q.Target && rows*perRow > count {
+		if rows*perRow == count || m.Mean >= q.Target && rows*perRow > count {
 			break
 		}
 		q.Rows, q.PerRow = rows, perRow
 	}
-	return &of, nil
+	if m.U0 >= q.Evenness {
+		return of, m, nil
+	}
+	return evener(of, m)
+}
+
+// rowsOf is the plan with so many rows of so many lamps.
+func rowsOf(p *plan.Plan, rows, perRow int) *plan.Plan {
+	of, q := *p, *p.Lights
+	of.Lights = &q
+	q.Rows, q.PerRow = rows, perRow
+	return &of
+}
+
+// tried is how many other rows are mapped at the most.
+const tried = 12
+
+// evener tries other rows for the target and the evenness of p, which map m does
+// not reach; p and m where none does.
+func evener(p *plan.Plan, m LampMap) (*plan.Plan, LampMap, error) {
+	l := p.Lights
+	count := len(m.Layout)
+	maps := 0
+	for n := count; n <= count+count/2; n++ {
+		for rows := 1; rows <= min(50, n); rows++ {
+			perRow := n / rows
+			along, across := l.BedLength/float64(perRow), l.BedWidth/float64(rows)
+			if n%rows != 0 || perRow > 500 || along > 2*across || across > 2*along || rows == l.Rows && perRow == l.PerRow {
+				continue
+			}
+			if maps++; maps > tried {
+				return p, m, nil
+			}
+			of := rowsOf(p, rows, perRow)
+			x, err := MapLamps(of)
+			if err != nil {
+				return nil, x, err
+			}
+			if x.Mean >= l.Target && x.U0 >= l.Evenness {
+				return of, x, nil
+			}
+		}
+	}
+	return p, m, nil
 }
 
 // spread is the count of rows and of lamps in a row, at least count in all, with

@@ -23,3 +23,17 @@ func TestTheLargestLayoutIsBounded(t *testing.T) {
 	require.LessOrEqual(t, r.Light.GridAlong*r.Light.GridAcross*r.Light.Lamps, 2_000_000)
 	require.Positive(t, r.Light.Minimum)
 }
+
+// Where evenness is asked that the most equal spacings do not give, other rows are
+// tried, and the target is kept; evenness beyond reach leaves those rows.
+func TestLampsForEvenness(t *testing.T) {
+	base := `{"lights":{"known_from":"target","target_umol_m2_s":150,"height_above_trays_m":0.7,"evenness_fraction":`
+	plain, even, never := of(t, base+`0.1}}`).Light, of(t, base+`0.3}}`).Light, of(t, base+`0.9}}`).Light
+	require.Less(t, plain.Even, 0.3)
+	require.GreaterOrEqual(t, even.Even, 0.3)
+	require.GreaterOrEqual(t, even.Mean, 150.0)
+	require.LessOrEqual(t, even.Lamps, plain.Lamps+plain.Lamps/2)
+	require.Equal(t, 0.3, even.EvenWanted)
+	require.Equal(t, plain.Lamps, never.Lamps)
+	require.True(t, never.Targeted)
+}

@@ -84,6 +84,15 @@ func (f *Frame) Figure(name, path, usage string) {
 	panic("frame: no key " + path) // a program's own mistake; its first run shows it
 }
 
+// Word defines a flag that changes the text of the plan's key at path.
+func (f *Frame) Word(name, path, usage string) {
+	f.flags[path] = name
+	f.Func(name, usage+", in place of the plan's", func(s string) error {
+		f.changes = append(f.changes, plan.Figure{Path: path, Value: s})
+		return nil
+	})
+}
+
 // Run parses args, reads the plan, changes it by the flags, and prints what
 // solve answers. Wrong input is one line on problems with nothing on out. An
 // interrupt ends the context. The result is the exit status.

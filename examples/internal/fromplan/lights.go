@@ -140,6 +140,39 @@ func Lamps(p *plan.Plan) (lighting.Layout, error) {
 	return all, nil
 }
 
+// LitLamps are Lamps with the light that their groups leave them; those of a group
+// that is off are not among them.
+func LitLamps(p *plan.Plan) (lighting.Layout, error) {
+	all, err := Lamps(p)
+	if err != nil {
+		return nil, err
+	}
+	levels := Levels(p)
+	dimmed := map[float64]lighting.Distribution{}
+	var lit lighting.Layout
+	for _, f := range all {
+		v := levels[f.Group]
+		if v == 0 {
+			continue
+		}
+		if v < 1 && dimmed[v] == nil {
+			lamp, err := Lamp(p, p.Lights.Maintenance*v)
+			if err != nil {
+				return nil, err
+			}
+			dimmed[v] = lamp.Light
+		}
+		if v < 1 {
+			f.Light = dimmed[v]
+		}
+		lit = append(lit, f)
+	}
+	if len(lit) == 0 {
+		return nil, errors.New("lights.groups: every lamp is off")
+	}
+	return lit, nil
+}
+
 // Levels are the shares of full output of each group of lamps, by name; that of
 // lamps without a group is 1.
 func Levels(p *plan.Plan) map[string]float64 {
