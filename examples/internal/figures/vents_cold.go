@@ -81,7 +81,7 @@ func solveColdAirOnTheCrop(v []float64) (r Result, err error) {
 		r.Steps = append(r.Steps,
 			Step{Says: way.name + ": strength of weight against push.", Formula: "Ar = 9.80665 (t_o - t_i) h/((t_i + 273.15) V_0^2)", Values: numbers{"t_o": v[2], "t_i": v[1], "h": j.Size, "V_0": j.Speed}, Value: j.Archimedes()},
 			Step{Says: "Way down to the crop along the bent jet, by the steeper of two published bends.", Symbol: "s", Source: "Hagstrom99", Value: fall.Path, Unit: "m"},
-			Step{Says: "On its axis there.", Formula: "t = t_i + (t_o - t_i) min(1, K sqrt(h/s))", Source: "HoF17 ch. 20", Values: numbers{"t_i": v[1], "t_o": v[2], "K": j.Thermal, "h": j.Size, "s": fall.Path}, Value: fall.Temperature, Unit: "°C"})
+			Step{Says: "On its axis there.", Formula: "t = t_i + (t_o - t_i) min(1, K sqrt(h/s))", Source: "HoF17 ch. 20, from memory", Values: numbers{"t_i": v[1], "t_o": v[2], "K": j.Thermal, "h": j.Size, "s": fall.Path}, Value: fall.Temperature, Unit: "°C"})
 		var path []float64
 		for i := 0; i <= 30; i++ {
 			x := fall.Distance * float64(i) / 30

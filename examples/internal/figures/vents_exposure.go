@@ -36,7 +36,7 @@ func solveWindExposure(v []float64) (r Result, err error) {
 	}
 	r.Lines = []string{fmt.Sprintf("wind at the ridge     %.2f m/s by the power law, at most %.2f m/s by the logarithm", power, log)}
 	r.Steps = []Step{
-		{Says: "By the power law: up to the wind that both places share, and down again.", Formula: "U_p = U_m (d_1/10)^(a_1) (z/d_2)^(a_2)", Source: "HoF17 ch. 24 eq. 4",
+		{Says: "By the power law: up to the wind that both places share, and down again.", Formula: "U_p = U_m (d_1/10)^(a_1) (z/d_2)^(a_2)", Source: "HoF17 ch. 24 eq. 4, from memory",
 			Values: numbers{"U_m": v[0], "z": v[1], "d_1": open.Layer, "a_1": open.Exponent, "d_2": suburb.Layer, "a_2": suburb.Exponent}, Value: power, Unit: "m/s"},
 		{Says: "By the logarithm, which stops at its least height.", Formula: "U_l = U_m (z_2/z_1)^0.07 ln(max(z, z_m)/z_2)/ln(10/z_1)", Source: "EnWind05 eqs. 4.3 to 4.5",
 			Values: numbers{"U_m": v[0], "z": v[1], "z_1": field.Roughness, "z_2": village.Roughness, "z_m": village.Least}, Value: log, Unit: "m/s"},

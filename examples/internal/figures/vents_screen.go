@@ -64,8 +64,8 @@ func solveInsectScreen(v []float64) (r Result, err error) {
 	r.Lines = append(r.Lines, fmt.Sprintf("a tall vent as %d points from %.2f to %.2f m", len(points), points[0].Height, points[9].Height))
 	q := clean.MassFlow(2, rho) / rho
 	r.Steps = []Step{
-		{Says: "Permeability, by the fit.", Formula: "K = 5.68 / 10^8 φ^3.68", Source: "Valera06", Values: numbers{"φ": v[0]}, Value: clear.Permeability, Unit: "m²"},
-		{Says: "Inertial factor, by the fit.", Formula: "Y = 0.0567/φ^1.1604", Source: "Valera06", Values: numbers{"φ": v[0]}, Value: clear.Inertia},
+		{Says: "Permeability, by the fit.", Formula: "K = 5.68 / 10^8 φ^3.68", Source: "Valera06, from memory", Values: numbers{"φ": v[0]}, Value: clear.Permeability, Unit: "m²"},
+		{Says: "Inertial factor, by the fit.", Formula: "Y = 0.0567/φ^1.1604", Source: "Valera06, from memory", Values: numbers{"φ": v[0]}, Value: clear.Inertia},
 		{Says: "Pressure drop at 1 m/s, clean: friction and wake.", Formula: "P_1 = e/1000 (μ 1/K + ρ Y 1^2/sqrt(K))", Source: "SenScreen16", Values: numbers{"e": v[1], "μ": mu, "K": clear.Permeability, "ρ": rho, "Y": clear.Inertia}, Value: clear.PressureDrop(1, rho, mu), Unit: "Pa"},
 		{Says: "Flow under 2 Pa, screen and vent one after the other, found by their sum.", Symbol: "V", Value: q, Unit: "m³/s"},
 		{Says: "Of the 2 Pa the screen takes.", Formula: "P_s = e/1000 (μ u/K + ρ Y u^2/sqrt(K))", Source: "SenScreen16", Values: numbers{"e": v[1], "μ": mu, "K": clear.Permeability, "ρ": rho, "Y": clear.Inertia, "u": q / v[2]}, Value: clear.PressureDrop(q/v[2], rho, mu), Unit: "Pa"},

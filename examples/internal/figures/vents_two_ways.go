@@ -59,7 +59,7 @@ func solveOpenings(v []float64) (r Result, err error) {
 		{Says: "The flap, from how far its edge moved.", Formula: "β = 2 asin(s/(2 · 0.8))", Values: numbers{"s": v[0]}, Value: angle, Unit: "degree"},
 		{Says: "Free between the slats, square to them.", Formula: "A = 10 · 1.2 max(0, 0.1 sin(α) - 0.008)", Values: numbers{"α": v[1]}, Value: louvre.FreeArea(), Unit: "m²"},
 		{Says: "Two holes one after the other.", Formula: "A_12 = 1/sqrt(1/1^2 + 1/2^2)", Value: series, Unit: "m²"},
-		{Says: "Two streams that pass each other in one opening hinder each other.", Formula: "C_d = 0.40 + 0.0045 (t_i - t_o)", Source: "HoF17 ch. 24", Values: numbers{"t_i": v[3], "t_o": v[4]}, Value: cd},
+		{Says: "Two streams that pass each other in one opening hinder each other.", Formula: "C_d = 0.40 + 0.0045 (t_i - t_o)", Source: "HoF97 ch. 25 eq. 38", Values: numbers{"t_i": v[3], "t_o": v[4]}, Value: cd},
 		{Says: "Neutral level, from equal mass both ways.", Formula: "n = 2/(1 + (ρ_o/ρ_i)^(1/3))", Values: numbers{"ρ_o": heavy, "ρ_i": light}, Value: two.Neutral, Unit: "m"},
 		{Says: "In below it, by the speeds summed over the height.", Formula: "m = 2/3 C_d w n sqrt(2 ρ_o (ρ_o - ρ_i) 9.80665 n)", Values: numbers{"C_d": cd, "w": v[2], "n": two.Neutral, "ρ_o": heavy, "ρ_i": light}, Value: two.Flow, Unit: "kg/s"},
 		{Says: "The handbook's stack of the other house.", Formula: "V = 0.65 · 1.2 sqrt(2 · 9.80665 · 1.2 (t_i - t_o)/(t_i + 273.15))", Source: "HoF97 ch. 25 eq. 37", Values: numbers{"t_i": v[3], "t_o": v[4]}, Value: h.Stack, Unit: "m³/s"},
