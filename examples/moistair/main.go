@@ -39,7 +39,7 @@ func main() { os.Exit(run(os.Args[1:], os.Stdout, os.Stderr)) }
 func run(args []string, out, problems io.Writer) int {
 	f := frame.New("moistair", "moistair [options] NAME=VALUE NAME=VALUE prints the state of moist air from two inputs:\n"+inputHelp()+
 		"\nAs in: moistair -p 101325,95000 t=21 rh=0.6\n", "the first state, and the way to the second,")
-	f.MostWords = 100 // read tells what is wrong with them
+	f.Words = 100 // read tells what is wrong with them
 	var pressures, altitudes []float64
 	f.Numbers(&pressures, "p", "pressures, `Pa`, between commas; without them that of the plan's site, or at sea level")
 	f.Numbers(&altitudes, "altitude", "altitudes, `m`, -500 to 11000, between commas, in place of pressures, standard atmosphere")
