@@ -27,7 +27,7 @@ func lossBars(a *answers.Result) (template.HTML, string) {
 		y := -high * float64(i)
 		d.Text(page.End, left-6, y-high+6, t.Name)
 		w := room * math.Abs(t.Loss) / most
-		box(d, page.Stroke{Width: 0.6, Fill: "#1f6fb4"}, left, y-high+3, left+w, y-2)
+		d.Box(page.Stroke{Width: 0.6, Fill: "#1f6fb4"}, left, y-high+3, left+w, y-2)
 		words := report.Number(t.Loss, 0) + " W, " + report.Number(100*t.Share, 0) + " %"
 		d.Text(page.Start, left+w+5, y-high+6, words)
 		said += t.Name + " " + words + "; "
@@ -65,32 +65,14 @@ func frostCurve(a *answers.Result) (template.HTML, string) {
 	return page.Chart("Air after a power failure on the design night", said, pictureWidth, 260, p), said
 }
 
-// shade is a fill from dark, at 0, to light, at 1.
-func shade(x float64) string {
-	mix := func(dark, light float64) int { return int(math.Round(dark + (light-dark)*min(1, max(0, x)))) }
-	return fmt.Sprintf("#%02x%02x%02x", mix(0x10, 0xff), mix(0x3a, 0xf4), mix(0x6e, 0xc8))
-}
-
 // lightMap draws the map of the lamps, cells without lines between.
 func lightMap(l *answers.Light) (template.HTML, string) {
 	bed := l.Bed()
 	scale := bed.Width / 20
 	d := page.NewDrawing(-scale, -5*scale, bed.Length+scale, bed.Width+scale, pictureWidth)
-	dx, dy := bed.Length/float64(l.GridAlong), bed.Width/float64(l.GridAcross)
-	span := max(l.Maximum-l.Minimum, 1e-9)
-	for i, v := range l.PPFD {
-		x, y := float64(i%l.GridAlong)*dx, float64(i/l.GridAlong)*dy
-		fill := shade((v - l.Minimum) / span)
-		box(d, page.Stroke{Width: 0.4, Color: fill, Fill: fill}, x, y, x+dx, y+dy)
-	}
-	box(d, thinLine, 0, 0, bed.Length, bed.Width)
-	for i := range 6 {
-		v := l.Minimum + span*float64(i)/5
-		x := bed.Length * float64(i) / 6
-		fill := shade(float64(i) / 5)
-		box(d, page.Stroke{Width: 0.5, Fill: fill}, x, -2*scale, x+bed.Length/6, -scale)
-		d.Text(page.Middle, x+bed.Length/12, -4*scale, report.Number(v, 0))
-	}
+	cells := page.Cells{Length: bed.Length, Width: bed.Width, Columns: l.GridAlong, Values: l.PPFD, Low: l.Minimum, High: l.Maximum}
+	d.Cells(cells, 0, 0)
+	d.Scale(cells, 0, bed.Length, -2*scale, scale)
 	said := fmt.Sprintf("Between %s and %s µmol/(m² s), %s in the mean, on %d by %d points of the bed; the corners are darkest.", report.Number(l.Minimum, 0), report.Number(l.Maximum, 0), report.Number(l.Mean, 0), l.GridAlong, l.GridAcross)
 	return d.HTML("Light of the lamps on the lowest trays", said), "Direct light of the lamps at harvest, µmol/(m² s): the scale below runs from the darkest place to the brightest."
 }
@@ -107,16 +89,16 @@ func budget(p *plan.Filled, a *answers.Result) (template.HTML, string) {
 	for i, m := range a.Year.Months {
 		x := left + wide*float64(i)
 		heat, lamp := high*m.HeatCost/most, high*m.LampCost/most
-		box(d, page.Stroke{Width: 0.6, Fill: "#1f6fb4"}, x+4, 0, x+wide-4, heat)
-		box(d, page.Stroke{Width: 0.8, Fill: "var(--faint)"}, x+4, heat, x+wide-4, heat+lamp)
+		d.Box(page.Stroke{Width: 0.6, Fill: "#1f6fb4"}, x+4, 0, x+wide-4, heat)
+		d.Box(page.Stroke{Width: 0.8, Fill: "var(--faint)"}, x+4, heat, x+wide-4, heat+lamp)
 		d.Text(page.Middle, x+wide/2, heat+lamp+4, report.Number(m.HeatCost+m.LampCost, 0))
 		d.Text(page.Middle, x+wide/2, -16, [...]string{"Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec"}[i])
 		said += fmt.Sprintf("month %d heating %s, lamps %s; ", m.Month, report.Number(m.HeatCost, 0), report.Number(m.LampCost, 0))
 	}
 	d.Line(thinLine, left, 0, left+12*wide, 0)
-	box(d, page.Stroke{Width: 0.6, Fill: "#1f6fb4"}, left, high+26, left+12, high+36)
+	d.Box(page.Stroke{Width: 0.6, Fill: "#1f6fb4"}, left, high+26, left+12, high+36)
 	d.Text(page.Start, left+18, high+26, "heating")
-	box(d, page.Stroke{Width: 0.8, Fill: "var(--faint)"}, left+90, high+26, left+102, high+36)
+	d.Box(page.Stroke{Width: 0.8, Fill: "var(--faint)"}, left+90, high+26, left+102, high+36)
 	d.Text(page.Start, left+108, high+26, "lamps")
 	return d.HTML("What heating and lamps cost in each month", said), "Heating and lamps in each month, " + p.Currency + "; the year costs " + report.Number(a.Year.Total, 0) + " with fan and controls."
 }

@@ -26,7 +26,7 @@ func groundPlan(p *plan.Filled, a *answers.Result) (template.HTML, string) {
 	}
 	right := 0.4*edge + 0.12*(f.length+edge) // room for a measure's words
 	d := page.NewDrawing(-edge, -edge, f.length+max(edge, right), f.width+edge, pictureWidth)
-	box(d, page.Stroke{Width: 1.6, Fill: "var(--soft)"}, 0, 0, f.length, f.width)
+	d.Box(page.Stroke{Width: 1.6, Fill: "var(--soft)"}, 0, 0, f.length, f.width)
 	for b := range h.Bays {
 		y := ridgeAt(h, b)
 		_, py := f.at(0, y)
@@ -66,10 +66,6 @@ func ridgeAt(h plan.House, bay int) float64 {
 		return from + h.RidgeOffset
 	}
 	return from + h.Span/2
-}
-
-func box(d *page.Drawing, s page.Stroke, x0, y0, x1, y1 float64) {
-	d.Polygon(s, x0, y0, x1, y0, x1, y1, x0, y1)
 }
 
 // onWall is the line of a length centred on a wall.
@@ -120,7 +116,7 @@ func planAnnex(d *page.Drawing, f frame, x plan.Annex) {
 	default:
 		y1 = f.width + x.Reach
 	}
-	box(d, page.Stroke{Width: 1.2, Fill: "var(--soft)"}, x0, y0, x1, y1)
+	d.Box(page.Stroke{Width: 1.2, Fill: "var(--soft)"}, x0, y0, x1, y1)
 	d.Text(page.Middle, (x0+x1)/2, (y0+y1)/2, x.Use)
 }
 
@@ -129,7 +125,7 @@ const mostDots = 400
 
 func planLamps(d *page.Drawing, f frame, l *plan.Lights, rows, perRow int) int {
 	x, y := (f.length-l.BedLength)/2, (f.width-l.BedWidth)/2
-	box(d, page.Stroke{Width: 0.9}, x, y, x+l.BedLength, y+l.BedWidth)
+	d.Box(page.Stroke{Width: 0.9}, x, y, x+l.BedLength, y+l.BedWidth)
 	count := rows * perRow
 	step := int(math.Ceil(float64(count) / mostDots))
 	for i := 0; i < count; i += step {

@@ -66,11 +66,11 @@ func solveInverseSquare(v []float64) (r Result, err error) {
 		fmt.Sprintf("as one point, I0/h²         E = %.2f µmol/(m² s), %.0f %% too much: %s", point, 100*(point/(emitted*factor)-1), off),
 	}
 	r.Steps = []Step{
-		{Says: "Photons of the whole disc.", Formula: "Φ = 3.141592653589793 R^2 M", Values: numbers{"R": radius, "M": emitted}, Value: total, Unit: "µmol/s"},
+		{Says: "Photons of the whole disc.", Formula: "Φ = π R^2 M", Values: numbers{"R": radius, "M": emitted}, Value: total, Unit: "µmol/s"},
 		{Says: "The disc's factor, exact.", Formula: "F = R^2/(R^2 + h^2)", Source: "Howell10", Values: numbers{"R": radius, "h": height}, Value: factor},
 		{Says: "Light on the tray.", Formula: "E = M F", Values: numbers{"M": emitted, "F": factor}, Value: emitted * factor, Unit: "µmol/(m² s)"},
 		{Says: "The same by 1,600 points, the library's sum over fixtures.", Symbol: "E_Σ", Value: ppfd[0], Unit: "µmol/(m² s)"},
-		{Says: "As a single point, by the inverse square.", Formula: "E_1 = Φ/(3.141592653589793 h^2)", Values: numbers{"Φ": total, "h": height}, Value: point, Unit: "µmol/(m² s)"},
+		{Says: "As a single point, by the inverse square.", Formula: "E_1 = Φ/(π h^2)", Values: numbers{"Φ": total, "h": height}, Value: point, Unit: "µmol/(m² s)"},
 	}
 	share := func(h float64) float64 {
 		return 100 * (total/math.Pi/(h*h)/(emitted*lighting.DiscFactor(radius, h)) - 1)

@@ -48,7 +48,7 @@ func solveSpots(v []float64) (r Result, err error) {
 		{Says: "Exponent of the cosine that halves the intensity at half the beam angle.", Formula: "m = ln(0.5)/ln(cos(β/2))", Source: "Moreno06", Values: numbers{"β": beam}, Value: m, Within: 1e-8, Why: "rounding of the angle"},
 		{Says: "Angle at which the light on the tray is half: the cosine counts three times more, twice for the distance and once for the slant.", Formula: "γ = acos(0.5^(1/(m + 3)))", Values: numbers{"m": m}, Value: light.SpotAngle(0.5), Unit: "degree"},
 		{Says: "Diameter of that spot.", Formula: "d = 2 h tan(γ)", Values: numbers{"h": height, "γ": light.SpotAngle(0.5)}, Value: d, Unit: "m"},
-		{Says: "Light in its middle.", Formula: "E = Φ (m + 1)/(2 3.141592653589793 h^2)", Values: numbers{"Φ": v[0], "m": m, "h": height}, Value: light.SpotPPFD(height, 0), Unit: "µmol/(m² s)"},
+		{Says: "Light in its middle.", Formula: "E = Φ (m + 1)/(2 π h^2)", Values: numbers{"Φ": v[0], "m": m, "h": height}, Value: light.SpotPPFD(height, 0), Unit: "µmol/(m² s)"},
 		{Says: "Spacing at which two lamps give flat light between them.", Formula: "s_f = 2 h/sqrt(m + 4)", Source: "Moreno06, with the slant counted", Values: numbers{"h": height, "m": m}, Value: light.FlatPair(height), Unit: "m"},
 	}
 	one := func(x float64) float64 { return light.SpotPPFD(height, math.Abs(x)) }

@@ -107,7 +107,7 @@ func solveFAO56Sun(v []float64) (r Result, err error) {
 	}
 	r.Printed = "the figures in brackets: Ra 25.1, N 10.9 h, Rs 14.5, Rso 18.8, and 3.543 for the hour."
 	r.Steps = []Step{
-		{Says: "How far north the sun stands that day.", Formula: "δ = 0.409 sin(360 J/365 - 1.39 180/3.141592653589793) 180/3.141592653589793", Source: "FAO56 eq. 24", Values: numbers{"J": float64(day)}, Value: 180 / math.Pi * 0.409 * math.Sin(2*math.Pi*float64(day)/365-1.39), Unit: "degree"},
+		{Says: "How far north the sun stands that day.", Formula: "δ = 0.409 sin(360 J/365 - 1.39 180/π) 180/π", Source: "FAO56 eq. 24", Values: numbers{"J": float64(day)}, Value: 180 / math.Pi * 0.409 * math.Sin(2*math.Pi*float64(day)/365-1.39), Unit: "degree"},
 		{Says: "Radiation of the day outside the atmosphere.", Symbol: "R_a", Source: "FAO56 eq. 21", Value: ra / 1e6, Unit: "MJ/(m² d)"},
 		{Says: "Hours of daylight.", Symbol: "N", Source: "FAO56 eq. 34", Value: n, Unit: "h"},
 		{Says: "Radiation at the ground.", Formula: "R_s = (0.25 + 0.50 n/(31 N)) R_a", Source: "FAO56 eq. 35", Values: numbers{"n": v[2], "N": n, "R_a": ra / 1e6}, Value: rs / 1e6, Unit: "MJ/(m² d)"},

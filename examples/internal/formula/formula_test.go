@@ -65,6 +65,7 @@ func TestPutKeepsTheValue(t *testing.T) {
 	for line, want := range map[string]string{
 		"W = 0.621945 p_w/(p - p_w)": "W = 0.621945 · 1705/(101300 - 1705)",
 		"y = n t^2":                  "y = 2 (-3.5)^2",
+		"y = tan(t) + n":             "y = tan(-3.5) + 2",
 		"y = n p":                    "y = 2 · 101300",
 		"y = q + n":                  "y = q + 2",
 	} {

@@ -55,6 +55,13 @@ func (n *node) put(values map[string]float64, figures int) *node {
 	for i, k := range n.kids {
 		c.kids[i] = k.put(values, figures)
 	}
+	if c.kind == call { // its parentheses hold a negative number already
+		for i, k := range c.kids {
+			if k.kind == group && n.kids[i].kind == name {
+				c.kids[i] = k.kids[0]
+			}
+		}
+	}
 	if c.kind == product { // 2 3 would read as one number
 		c.ops = append([]string(nil), c.ops...)
 		for i := range c.ops {
