@@ -19,6 +19,7 @@ type Row struct {
 	Tol     float64   // allowed difference, in the printed unit; 0 means half a unit in the last printed place
 	Why     string    // reason for a tolerance wider than that; required then
 	Suspect string    // reason why the printed value is wrong; the row then passes only if the value disagrees
+	Seen    Seen      // how the printed value was seen; by the list of sources when it is not said
 	Right   string    // with Suspect: the value that the source should print, checked like a printed one
 }
 

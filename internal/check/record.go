@@ -19,7 +19,7 @@ import (
 var update = flag.Bool("update-checks", false, "write anew the files of what the checks of a package compared")
 
 // Columns are those of a file of checks.
-var Columns = []string{"where", "test", "inputs", "printed", "ours", "allowed", "verdict", "reason", "right", "seen"}
+var Columns = []string{"where", "test", "inputs", "printed", "ours", "allowed", "verdict", "reason", "right", "seen", "source"}
 
 // Verdicts of a check.
 const (
@@ -53,15 +53,7 @@ func (r Row) line(test string, got float64) []string {
 	if r.Suspect != "" {
 		verdict, reason = Suspect, r.Suspect
 	}
-	return []string{r.Where, test, strings.Join(inputs, " "), r.Printed, digits(got), digits(tol), verdict, reason, r.Right, seen(r.Where + " " + r.Why)}
-}
-
-// seen tells a value that was recalled from one that was read.
-func seen(words string) string {
-	if strings.Contains(words, "from memory") {
-		return "from memory"
-	}
-	return ""
+	return []string{r.Where, test, strings.Join(inputs, " "), r.Printed, digits(got), digits(tol), verdict, reason, r.Right, r.seen().String(), ""}
 }
 
 // digits writes a number short enough that processors agree on it.
@@ -72,8 +64,8 @@ func digits(v float64) string {
 	return strconv.FormatFloat(v, 'g', 7, 64)
 }
 
-// caller returns the test in which a row is verified, empty when a helper's
-// subtest hides it.
+// caller returns the test in which a row is verified. A helper's subtest hides
+// it, and Main then fails: rows in a loop go through Run or Verify.
 func caller() string {
 	pc := make([]uintptr, 16)
 	frames := runtime.CallersFrames(pc[:runtime.Callers(3, pc)])
@@ -104,11 +96,29 @@ func Main(m *testing.M, path string) int {
 			return status
 		}
 	}
+	if err := whole(recorded.lines); err != nil {
+		fmt.Fprintln(os.Stderr, err)
+		return 1
+	}
 	if err := current(path, recorded.lines, *update); err != nil {
 		fmt.Fprintf(os.Stderr, "%s is not what the checks compared (-update-checks writes it anew):\n%v\n", path, err)
 		return 1
 	}
 	return status
+}
+
+// whole reports lines that name no test, or do not say how their value was seen.
+func whole(lines [][]string) error {
+	var faults []error
+	for _, l := range lines {
+		if l[1] == "" {
+			faults = append(faults, fmt.Errorf("%s names no test: give its rows to Run or Verify", l[0]))
+		}
+		if l[slices.Index(Columns, "seen")] == "" {
+			faults = append(faults, fmt.Errorf("%s: how was the value seen? Say it in the row or in the list of sources", l[0]))
+		}
+	}
+	return errors.Join(faults...)
 }
 
 // current compares a file of checks with the lines, or writes it.
@@ -151,6 +161,9 @@ func current(path string, lines [][]string, write bool) error {
 // same compares two records: our value to a hundredth of what is allowed or a
 // part in a million, since processors round differently, all else to the letter.
 func same(held, now []string) error {
+	if len(held) != len(now) {
+		return fmt.Errorf("%s: %d columns, and the file has %d", now[0], len(now), len(held))
+	}
 	for i, column := range Columns {
 		if held[i] == now[i] {
 			continue

@@ -116,7 +116,7 @@ func recordTable(test, name string, rows [][]string, table []Line) {
 		for i, got := range l.Cells {
 			if cell := r[i+1]; cell != "" {
 				_, half, _ := Parse(strings.SplitN(cell, "=", 2)[0])
-				record([]string{name + "/" + l.Name + "/" + rows[0][i+1], test, "", cell, digits(got), digits(half), Agrees, "", "", source})
+				record([]string{name + "/" + l.Name + "/" + rows[0][i+1], test, "", cell, digits(got), digits(half), Agrees, "", "", seenInTable(source).String(), source})
 			}
 		}
 	}

@@ -37,7 +37,8 @@ type Check struct {
 	Verdict                              string
 	Reason                               string // for a wide tolerance, or why the printed value is held to be wrong
 	Right                                string // of a suspect row: what the source should print
-	Seen                                 string // how the source was seen; empty for a row that names its source in Where
+	Seen                                 string // how the value was seen, in the words of check.Seen
+	Words                                string // the source of a data table's cell; empty for a row, which names its source in Where
 }
 
 // Checks returns all checks of a part.
@@ -56,7 +57,7 @@ func Checks(part string) ([]Check, error) {
 	}
 	checks := make([]Check, len(rows)-1)
 	for i, r := range rows[1:] {
-		checks[i] = Check{part, r[0], r[1], r[2], r[3], r[4], r[5], r[6], r[7], r[8], r[9]}
+		checks[i] = Check{part, r[0], r[1], r[2], r[3], r[4], r[5], r[6], r[7], r[8], r[9], r[10]}
 	}
 	return checks, nil
 }

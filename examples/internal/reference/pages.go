@@ -71,16 +71,18 @@ func link(to, words string) template.HTML {
 }
 
 func checksPage(p *page.Page) error {
-	p.Paragraph("A value agrees when it differs from the printed one by at most half a unit in the last printed place, or by what its row allows and gives a reason for. A suspect row is one whose printed value is held to be wrong: ours must differ from it, and agree with the right value. A value from memory was recalled, not read. Cells of data tables are compared with their records, whose units may have been converted.")
+	p.Paragraph("A value agrees when it differs from the printed one by at most half a unit in the last printed place, or by what its row allows and gives a reason for. A suspect row is one whose printed value is held to be wrong: ours must differ from it, and agree with the right value. Each value says how it was seen: read in print, that is in the source itself; second-hand, quoted by another text or carried by another's program; from memory, recalled and not read; computed independently, where no source prints it; or common practice without a source. Cells of data tables are compared with their records, whose units may have been converted; a table's cells are second-hand or from memory where any of what their row names is.")
 	var counts, suspects [][]string
 	var sources []string
-	total := make([]int, 4)
+	ways := []check.Seen{check.InPrint, check.SecondHand, check.FromMemory, check.Apart, check.Practice}
+	total := make([]int, 3+len(ways))
+	used := map[string]int{} // rows by the entry of the list of sources
 	for _, part := range parts {
 		checks, err := Checks(part)
 		if err != nil {
 			return err
 		}
-		n := make([]int, 4)
+		n := make([]int, len(total))
 		by := map[string]int{}
 		for _, c := range checks {
 			n[0]++
@@ -92,11 +94,14 @@ func checksPage(p *page.Page) error {
 				n[2]++
 				suspects = append(suspects, []string{c.Where, c.Printed, c.Ours, c.Right, c.Reason})
 			}
-			if strings.Contains(c.Seen, "from memory") {
-				n[3]++
+			for i, w := range ways {
+				if c.Seen == w.String() {
+					n[3+i]++
+				}
 			}
+			used[check.SourceOf(c.Where).Begins]++
 		}
-		counts = append(counts, []string{part, fmt.Sprint(n[0]), fmt.Sprint(n[1]), fmt.Sprint(n[2]), fmt.Sprint(n[3])})
+		counts = append(counts, counted(part, n))
 		for i := range n {
 			total[i] += n[i]
 		}
@@ -110,16 +115,42 @@ func checksPage(p *page.Page) error {
 		}
 		sources = append(sources, strings.Join(keys, "; "))
 	}
-	counts = append(counts, []string{"all", fmt.Sprint(total[0]), fmt.Sprint(total[1]), fmt.Sprint(total[2]), fmt.Sprint(total[3])})
+	counts = append(counts, counted("all", total))
 	p.Section("Counts")
-	p.Table("Checks by package", []string{"package", "checks", "wider, with a reason", "suspect", "from memory"}, counts)
+	p.Table("Checks by package", append([]string{"package", "checks", "wider, with a reason", "suspect"}, named(ways)...), counts)
 	p.Section("Sources")
 	for i, part := range parts {
 		p.Raw("<p>" + link("checks-"+part+".html", name(part)) + template.HTML(": "+template.HTMLEscapeString(sources[i])) + "</p>\n")
 	}
 	p.Section("Suspect values")
 	p.Table("Printed values that are held to be wrong", []string{"where", "printed", "ours", "right", "why"}, suspects)
+	p.Section("How each source was seen")
+	var seen [][]string
+	for _, s := range check.Sources() {
+		if used[s.Begins] > 0 {
+			seen = append(seen, []string{strings.TrimRight(s.Begins, "./"), s.Seen.String(), s.How})
+		}
+	}
+	p.Table("Rows that begin so, where they say nothing else", []string{"source", "seen", "by way of"}, seen)
 	return nil
+}
+
+// counted is a row of counts.
+func counted(name string, n []int) []string {
+	row := []string{name}
+	for _, v := range n {
+		row = append(row, fmt.Sprint(v))
+	}
+	return row
+}
+
+// named are the ways as heads of columns.
+func named(ways []check.Seen) (heads []string) {
+	for _, w := range ways {
+		head, _, _ := strings.Cut(w.String(), ",")
+		heads = append(heads, head)
+	}
+	return heads
 }
 
 func checksOf(p *page.Page, part string) error {
@@ -143,7 +174,7 @@ func checksOf(p *page.Page, part string) error {
 			rows = append(rows, []string{where, c.Printed, c.Ours, c.Allowed, remark(c)})
 		}
 		p.Section(source)
-		p.Table(fmt.Sprintf("%s: %d", source, n), []string{"where", "printed", "ours", "allowed", "verdict"}, rows)
+		p.Table(fmt.Sprintf("%s: %d", source, n), []string{"where", "printed", "ours", "allowed", "verdict, and how it was seen"}, rows)
 		checks = checks[n:]
 	}
 	return nil
@@ -158,8 +189,9 @@ func remark(c Check) string {
 	if c.Reason != "" {
 		words += ": " + c.Reason
 	}
-	if c.Seen != "" {
-		words += " (" + c.Seen + ")"
+	words += "; " + c.Seen
+	if c.Words != "" {
+		words += ": " + c.Words
 	}
 	return words
 }

@@ -57,6 +57,8 @@ func TestRecordsAreWhole(t *testing.T) {
 		for _, c := range checks {
 			require.NotEmpty(t, c.Source(), c.Where)
 			require.NotEmpty(t, c.Printed, c.Where)
+			require.NotEmpty(t, c.Test, c.Where)
+			require.NotEmpty(t, c.Seen, c.Where)
 			if c.Verdict == "suspect" {
 				require.NotEmpty(t, c.Reason, c.Where)
 				require.NotEmpty(t, c.Right, c.Where)
