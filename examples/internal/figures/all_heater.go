@@ -5,6 +5,6 @@ func heaterFigures() []Figure {
 	return []Figure{
 		duty(), heatingPipe(), ridgeReturn(), airOrWater(), flueLoss(), woodMoisture(), fuels(), fireInTheHouse(),
 		friction(), ductPieces(), ductSize(), operatingPoint(), dividingTee(), branches(), ductHeat(), sweatingDuct(), tubeEvenness(), jetThrow(),
-		warmUp(), frostHours(), freezeOut(), soilStore(), rockBed(), seasonMethods(), degreeDays(), setBack(),
+		warmUp(), frostHours(), freezeOut(), soilStore(), rockBed(), seasonMethods(), degreeDays(), setBack(), yearBudget(),
 	}
 }

@@ -53,7 +53,25 @@ func TestFormulasGiveTheLibrarysValues(t *testing.T) {
 	each(t, func(t *testing.T, fig figures.Figure, r figures.Result) { hold(t, fig.Name, r) })
 }
 
+// Related figures exist, and every figure has some.
+func TestLinks(t *testing.T) {
+	for _, theme := range figures.Themes() {
+		for _, name := range theme {
+			_, err := figures.Find(name)
+			require.NoError(t, err)
+		}
+	}
+	for _, f := range figures.All() {
+		n := len(figures.Also(f.Name))
+		require.True(t, 1 <= n && n <= 6, "%s has %d related figures: name it in a theme", f.Name, n)
+	}
+}
+
 func TestEveryFigureIsWhole(t *testing.T) {
+	pages := []string{"index.html"}
+	for _, f := range figures.All() {
+		pages = append(pages, f.Name+".html")
+	}
 	subjects := map[string]bool{}
 	for _, s := range figures.Subjects() {
 		subjects[s] = true
@@ -83,11 +101,11 @@ func TestEveryFigureIsWhole(t *testing.T) {
 		}
 		var b bytes.Buffer
 		require.NoError(t, fig.WriteHTML(&b, fig.Defaults(), figures.Form{}))
-		require.NoError(t, page.Check(b.Bytes(), "index.html"))
+		require.NoError(t, page.Check(b.Bytes(), pages...))
 		require.Contains(t, b.String(), "The code that computes it", "the function %q was not found", fig.Code)
 		b.Reset()
 		require.NoError(t, fig.WriteHTML(&b, fig.Defaults(), figures.Form{On: true, Faults: []string{"a <b> fault"}}))
-		require.NoError(t, page.Check(b.Bytes(), "index.html", fig.Name+".html"))
+		require.NoError(t, page.Check(b.Bytes(), pages...))
 	})
 }
 

@@ -34,7 +34,7 @@ func (f Figure) WriteHTML(w io.Writer, v []float64, form Form) error {
 		return err
 	}
 	p := page.New(f.Title, f.Question)
-	p.Raw(`<nav aria-label="Site"><p><a href="index.html">All worked figures</a></p></nav>` + "\n")
+	f.writePath(p)
 	p.Paragraph(f.origin() + " Computed by package " + f.Package + ".")
 	if f.Sketch != "" {
 		p.Paragraph(f.Sketch)
@@ -65,6 +65,7 @@ func (f Figure) WriteHTML(w io.Writer, v []float64, form Form) error {
 		p.Section("To change")
 		p.List(f.Change)
 	}
+	f.writeAlso(p)
 	if code := f.code(); code != "" {
 		p.Section("The code that computes it")
 		p.Code(code)

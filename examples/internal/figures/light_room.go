@@ -57,7 +57,7 @@ func solveRoomLight(v []float64) (r Result, err error) {
 	if err != nil {
 		return r, err
 	}
-	mesh, err := room.Reflect(layout, 16)
+	mesh, err := room.Reflect(layout, 8)
 	if err != nil {
 		return r, err
 	}
@@ -81,7 +81,7 @@ func solveRoomLight(v []float64) (r Result, err error) {
 		fmt.Sprintf("2  direct, Σ I cos φ/r²: mean %.1f µmol/(m² s)", direct.Evenness.Mean),
 		fmt.Sprintf("3  reflected once, a lower bound: %.2f", once),
 		fmt.Sprintf("4  reflected, six whole faces: %.2f", six),
-		fmt.Sprintf("5  reflected, 16 x 16 patches a face: %.2f", many),
+		fmt.Sprintf("5  reflected, 8 x 8 patches a face: %.2f", many),
 		fmt.Sprintf("6  reflected, each point to 0.3 %%: %.2f with %d patches a side", fine, within.Patches),
 		fmt.Sprintf("7  both, in one call: mean %.1f, least/mean %.2f", both.Mean, both.U0),
 		fmt.Sprintf("8  the %s has %.1f µmol/(m² s) and keeps %.0f of %.0f µmol/s", lighting.FaceFloor, floor, kept, layout.PPF()),
@@ -90,7 +90,7 @@ func solveRoomLight(v []float64) (r Result, err error) {
 	r.Steps = []Step{
 		{Says: "The exact flux of every lamp through the bench.", Symbol: "s", Source: "∮ G dφ along the edges", Value: shares.Bed},
 		{Says: "Direct light on the bench by that flux; the mean of the map's points is near it.", Formula: "E_d = 8 s Φ/A", Values: numbers{"s": shares.Bed, "Φ": v[3], "A": bench.Area()}, Value: d, Unit: "µmol/(m² s)", Within: 0.02, Why: "the mean of points against the exact flux"},
-		{Says: "Light once reflected.", Symbol: "E_1", Source: "exact factors of 16 by 16 patches a face", Value: once, Unit: "µmol/(m² s)"},
+		{Says: "Light once reflected.", Symbol: "E_1", Source: "exact factors of 8 by 8 patches a face", Value: once, Unit: "µmol/(m² s)"},
 		{Says: "All reflected light: every patch gets what all others give off, E = E_0 + Σ F ρ E.", Symbol: "E_r", Source: "Howell10, factors by Sparrow63", Value: fine, Unit: "µmol/(m² s)"},
 		{Says: "What the room adds.", Formula: "g = E_r/E_d", Values: numbers{"E_r": fine, "E_d": d}, Value: fine / d},
 		{Says: "Both.", Formula: "E = E_d + E_r", Values: numbers{"E_d": d, "E_r": fine}, Value: both.Mean, Unit: "µmol/(m² s)"},

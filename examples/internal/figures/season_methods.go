@@ -3,7 +3,6 @@ package figures
 import (
 	"errors"
 	"fmt"
-	"math"
 
 	"cloche.example/airheat"
 	"cloche.example/envelope"
@@ -30,7 +29,6 @@ func seasonMethods() Figure {
 
 func solveSeasonMethods(v []float64) (r Result, err error) {
 	season := airheat.HeatingSeason{
-		Outside: make([]float64, 8760), Sun: make([]float64, 8760),
 		SetPoints: airheat.SetPoints{Day: v[0], Night: v[1], DayStarts: 7, DayEnds: 19},
 		Loss:      v[2] + airheat.LeakageRule(0.5, 240), // 0.33 n V
 		Aperture:  v[3], Price: 0.38,
@@ -39,11 +37,7 @@ func solveSeasonMethods(v []float64) (r Result, err error) {
 	season.Burner.Rated, season.Burner.Efficiency = 20e3, 0.88
 	season.Burner.Standby, season.Burner.Ready = 0.01, 5000
 	season.Burner.Fuel, _ = airheat.FindFuel("wood pellets")
-	for h := range season.Outside {
-		year, day := 2*math.Pi*float64(h)/8760, 2*math.Pi*float64(h%24)/24
-		season.Outside[h] = v[4] - 10*math.Cos(year) - 4*math.Cos(day)
-		season.Sun[h] = math.Max(0, -(180-120*math.Cos(year))*math.Cos(day)*1.8)
-	}
+	season.Outside, season.Sun = inventedYear(v[4])
 	base, e1 := season.BaseTemperature()
 	months, e2 := season.MonthlyMeans()
 	if err := errors.Join(e1, e2); err != nil {

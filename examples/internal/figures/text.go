@@ -79,6 +79,11 @@ func (f Figure) Text(v []float64) (string, error) {
 			wrap(&b, "- ", item)
 		}
 	}
+	if names := also(f.Name); len(names) > 0 {
+		b.WriteByte('\n')
+		rule("See also", "-")
+		wrap(&b, "", strings.Join(names, ", "))
+	}
 	return b.String(), nil
 }
 
