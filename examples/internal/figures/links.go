@@ -57,6 +57,11 @@ var themes = [][]string{
 	{"leaf-deficit", "grass", "carbon-dioxide"},
 	{"drying-by-heating", "own-humidity", "door"},
 	{"fan-rules", "pad-wall"},
+	{"glass-night", "heating-pipe", "winter-day", "radiant-room"},
+	{"spring-day", "winter-day", "day-and-night", "noon"},
+	{"day-and-night", "drying-morning", "drying-by-heating", "own-humidity"},
+	{"openings", "flap", "one-level", "lobby"},
+	{"transpiration", "rival-hours", "grass", "leaf-deficit"},
 }
 
 // also returns the figures of the same themes, in their order, at most six.
