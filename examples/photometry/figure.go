@@ -4,26 +4,19 @@ import (
 	"errors"
 	"fmt"
 	"image/color"
+	"io"
 	"math"
-	"path/filepath"
-	"strings"
 
 	"gonum.org/v1/plot"
 	"gonum.org/v1/plot/plotter"
 	"gonum.org/v1/plot/vg"
-	_ "gonum.org/v1/plot/vg/vgimg" // .png
-	_ "gonum.org/v1/plot/vg/vgpdf" // .pdf
-	_ "gonum.org/v1/plot/vg/vgsvg" // .svg
+
+	"cloche.example/examples/internal/frame"
 )
 
-// draw writes the intensities of the planes 0-180 and 90-270 as polar curves,
+// draw shows the intensities of the planes 0-180 and 90-270 as polar curves,
 // straight down at the bottom, with rings and their values.
-func draw(file string, d input) error {
-	switch strings.ToLower(filepath.Ext(file)) {
-	case ".png", ".svg", ".pdf":
-	default:
-		return fmt.Errorf("figure %q: the name must end in .png, .svg or .pdf", file)
-	}
+func (d *reading) draw(format string) (io.WriterTo, error) {
 	curves := [2]plotter.XYs{}
 	top := 0.0
 	for i := range curves {
@@ -39,31 +32,23 @@ func draw(file string, d input) error {
 		}
 	}
 	if top == 0 {
-		return errors.New("figure: the file holds no light")
+		return nil, errors.New("the file holds no light")
 	}
 	p := plot.New()
-	p.Title.Text = "Intensity in cd, straight down at the bottom"
+	p.Title.Text = "Intensity in cd, straight down at the bottom: " + d.name
 	p.HideAxes()
 	if err := rings(p, top); err != nil {
-		return err
+		return nil, err
 	}
 	for i, name := range []string{"plane 0-180", "plane 90-270"} {
-		line, err := plotter.NewLine(curves[i])
-		if err != nil {
-			return err
+		if err := frame.Line(p, i, name, curves[i]); err != nil {
+			return nil, err
 		}
-		line.Width = vg.Points(1.6)
-		line.Color = []color.Color{color.RGBA{20, 80, 160, 255}, color.RGBA{200, 80, 20, 255}}[i]
-		if i == 1 {
-			line.Dashes = []vg.Length{vg.Points(5), vg.Points(3)}
-		}
-		p.Add(line)
-		p.Legend.Add(name, line)
 	}
-	p.Legend.Top = true
+	p.Legend.Top, p.Legend.Left = true, true
 	reach := 1.15 * step(top) * math.Ceil(top/step(top))
-	p.X.Min, p.X.Max, p.Y.Min, p.Y.Max = -reach, reach, -reach, reach
-	return p.Save(15*vg.Centimeter, 15*vg.Centimeter, file)
+	p.X.Min, p.X.Max, p.Y.Min, p.Y.Max = -reach, reach, -reach, 1.12*reach // room for the legend
+	return frame.Plots(format, 16*vg.Centimeter, 17*vg.Centimeter, p)
 }
 
 // step is a round distance between rings: three to six of them.

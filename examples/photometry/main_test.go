@@ -1,6 +1,7 @@
 package main
 
 import (
+	"encoding/json"
 	"io"
 	"math"
 	"os"
@@ -66,6 +67,39 @@ func TestFluxBelowTheHorizontal(t *testing.T) {
 	require.InDelta(t, 180, width(table, 0, 0.5), 1e-9)
 }
 
+// A plan names its lamps' file and what a lumen of it counts.
+func TestPlansFile(t *testing.T) {
+	of := `{"lights": {"photometric_file": "demo.ies", "power_w": 90, `
+	out := golden.Print(t, with(of+`"photons_per_lumen_umol_s_lm": 0.02}}`), "-plan", "-")
+	require.Contains(t, out, "What demo.ies says")
+	require.Contains(t, out, "lights.power_w is 90.0 W")
+	require.NotContains(t, out, "invented for this")
+	var d struct {
+		Answer struct {
+			Lumens   float64  `json:"flux_lm"`
+			PPF      *float64 `json:"ppf_umol_s"`
+			Invented bool     `json:"invented"`
+		}
+		Warnings []string
+	}
+	require.NoError(t, json.Unmarshal([]byte(golden.Print(t, with(of+`"spectrum_file": "demo.csv"}}`), "-plan", "-", "-json")), &d))
+	demo := d.Answer
+	require.NoError(t, json.Unmarshal([]byte(golden.Print(t, with(""), "-json")), &d))
+	require.True(t, d.Answer.Invented)
+	require.InDelta(t, *demo.PPF, *d.Answer.PPF, 1e-9)
+	require.InDelta(t, demo.Lumens, d.Answer.Lumens, 1e-9)
+}
+
+// Every plan that the repository holds has an answer.
+func TestPlans(t *testing.T) {
+	plans, err := filepath.Glob("../plans/*.json")
+	require.NoError(t, err)
+	require.NotEmpty(t, plans)
+	for _, file := range plans {
+		require.NotContains(t, golden.Print(t, with(""), "-plan", file), "NaN")
+	}
+}
+
 func TestStandardInputWithoutSpectrum(t *testing.T) {
 	require.Contains(t, golden.Print(t, with(string(demoFile)), "-"), "candela and lumens only")
 }
@@ -94,13 +128,15 @@ func TestWrongInputIsOneLine(t *testing.T) {
 	}{
 		{"", "nosuch.ies", []string{"nosuch.ies"}},
 		{"", dir, []string{dir}},
+		{"", "standard input is for", []string{"-spectrum", "-"}},
+		{`{"lights": {"photometric_file": "nosuch.ies", "photons_per_lumen_umol_s_lm": 0.02}}`, "nosuch.ies", []string{"-plan", "-"}},
 		{"", "standard input: LM-63 file: line 1: no line TILT=", []string{"-"}},
 		{"TILT=NONE\n1 -1 1 0", `LM-63 file: line 2: "0": the number of vertical angles must be a whole number from 2`, []string{"-"}},
-		{string(demoFile), "spectrum: line 2: \"500;2\" is not a wavelength", []string{"-spectrum", bad, "-"}},
+		{string(demoFile), "line 2: \"500;2\" is not a wavelength", []string{"-spectrum", bad, "-"}},
 		{"TILT=../secret\n1", `line 1: "../secret": the tilt data are in another file: pass its text (-tilt)`, []string{"-"}},
 		{"", `"b" is not understood`, []string{"a", "b"}},
 		{"", "-x", []string{"-x"}},
-		{"", "must end in .png, .svg or .pdf", []string{"-figure", "x.bmp"}},
+		{"", "must end in .svg, .png or .pdf", []string{"-figure", "x.bmp"}},
 		{"", "nosuch", []string{"-tilt", "nosuch"}},
 		{"TILT=NONE\n1 -1 1 2 1 1 2 0 0 0 1 1 9 0 90 0 0 0", "the file holds no light", []string{"-figure", filepath.Join(dir, "dark.svg"), "-"}},
 	} {

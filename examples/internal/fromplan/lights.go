@@ -16,6 +16,7 @@ import (
 const (
 	lightBytes = 1 << 20 // of a photometric file
 	lineBytes  = 1 << 12 // of a line of a spectrum
+	mostLines  = 20000   // of a spectrum: more than any spectrometer writes
 )
 
 // Bed is the lowest bed, on its trays; the house's floor has its origin where
@@ -90,28 +91,40 @@ func PhotonsPerLumen(p *plan.Plan) (float64, error) {
 	return s.PhotonsPerLumen(lighting.PAR()), nil
 }
 
-// Spectrum reads lines of wavelength in nm and power in W/nm, a comma between;
-// lines that begin with # are left out.
+// Spectrum reads the spectrum of a file, as ReadSpectrum does.
 func Spectrum(name string) (lighting.Spectrum, error) {
 	file, err := input.Open(name, strings.NewReader(""))
 	if err != nil {
 		return lighting.Spectrum{}, err
 	}
 	defer file.Close()
+	s, err := ReadSpectrum(file)
+	if err != nil {
+		err = fmt.Errorf("%s: %w", name, err)
+	}
+	return s, err
+}
+
+// ReadSpectrum reads lines of wavelength in nm and power in W/nm, a comma between;
+// lines that begin with # are left out.
+func ReadSpectrum(r io.Reader) (lighting.Spectrum, error) {
 	var nm, power []float64
-	for line, err := range input.Lines(file, lineBytes) {
+	for line, err := range input.Lines(r, lineBytes) {
 		if err != nil {
-			return lighting.Spectrum{}, fmt.Errorf("%s: %w", name, err)
+			return lighting.Spectrum{}, err
 		}
 		text := strings.TrimSpace(string(line.Text))
 		if text == "" || text[0] == '#' {
 			continue
 		}
+		if line.Number > mostLines {
+			return lighting.Spectrum{}, fmt.Errorf("longer than %d lines", mostLines)
+		}
 		a, b, ok := strings.Cut(text, ",")
 		x, e1 := strconv.ParseFloat(strings.TrimSpace(a), 64)
 		y, e2 := strconv.ParseFloat(strings.TrimSpace(b), 64)
-		if !ok || e1 != nil || e2 != nil || line.Number > 20000 {
-			return lighting.Spectrum{}, fmt.Errorf("%s, line %d: %.40q is not a wavelength in nm and a power, a comma between, or the file is too long", name, line.Number, text)
+		if !ok || e1 != nil || e2 != nil {
+			return lighting.Spectrum{}, fmt.Errorf("line %d: %.40q is not a wavelength in nm and a power, a comma between", line.Number, text)
 		}
 		nm, power = append(nm, x), append(power, y)
 	}
