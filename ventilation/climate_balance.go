@@ -73,7 +73,7 @@ func (k *climateCase) exchangeAndRate(x *climateNodes) (m, rate float64) {
 // water.
 func (k *climateCase) evaluate(x *climateNodes, m, rate float64, derivatives bool) {
 	k.residual, k.size, k.jacobian = [5]float64{}, [5]float64{}, [5][5]float64{}
-	a := airTerms(x, k.pressure)
+	a := k.airTerms(x)
 	if k.skin != nil {
 		k.covered(x, &a)
 	} else {
@@ -98,10 +98,12 @@ type insideAir struct {
 	cp       float64 // J/(kg K), per kg of dry air
 	rc       float64 // J/(m³ K), rho cp
 	rcT, rcE float64 // its derivatives with temperature and vapour pressure
+	lewis    float64 // dimensionless, heat over vapour transfer at a surface
 }
 
-func airTerms(x *climateNodes, p float64) insideAir {
-	a := insideAir{t: x.air, e: x.vapour, tk: x.air + kelvin, dry: p - x.vapour}
+func (k *climateCase) airTerms(x *climateNodes) insideAir {
+	p := k.pressure
+	a := insideAir{t: x.air, e: x.vapour, tk: x.air + kelvin, dry: p - x.vapour, lewis: k.lewis}
 	a.w = vapourRatio * a.e / a.dry
 	a.byW = vapourRatio * p / (a.dry * a.dry)
 	a.cp = heatCapacityAir + vapourHeat*a.w
@@ -233,7 +235,7 @@ func film(own, area, convection, wet, resistance float64, a *insideAir) given {
 	} else {
 		resistance = 0
 	}
-	ra := lewisFactor * a.rc / convection
+	ra := a.lewis * a.rc / convection
 	y := area / (vapourGas * a.tk * (ra + resistance))
 	g.vap, g.vapOwn, g.passes = y*gap, y*slope, y*(es+a.e)
 	byFilm := g.vap / (ra + resistance) * ra / a.rc

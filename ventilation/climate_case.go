@@ -18,11 +18,6 @@ const (
 	liquidHeat      = constant.HeatLiquid // J/(kg K), heat capacity of liquid water
 )
 
-// lewisFactor is Le^(2/3) of moist air at 20 °C, 0.850 as of psychro, by which
-// heat transfer outdoes vapour transfer at a surface [ChiCol34]; 0.890 to 0.898
-// from 0 to 40 °C.
-const lewisFactor = 0.898
-
 // Limits of every temperature while solving, °C.
 const (
 	climateLow  = -99.0
@@ -41,7 +36,9 @@ type climateCase struct {
 	outside        float64 // °C
 	outsideVapour  float64 // Pa
 	outsideRatio   float64 // kg/kg
-	density        float64 // kg/m³, of the outside air
+	outsideAir     air     // its density
+	dryOut         float64 // kg of dry air per kg of it
+	lewis          float64 // dimensionless, by which heat transfer outdoes vapour transfer at a surface
 	entering       float64 // °C, past the pad
 	enteringRatio  float64 // kg/kg, past the pad
 	enteringVapour float64 // Pa, past the pad
@@ -94,7 +91,9 @@ func (c *Climate) prepare(k *climateCase, w *Weather, s *Setting) error {
 	k.pressure, k.wind, k.outside, k.opening = w.Air.Pressure(), w.Wind, w.Air.Temperature(), s.Opening
 	k.outsideRatio = w.Air.HumidityRatio()
 	k.outsideVapour = k.pressure * k.outsideRatio / (vapourRatio + k.outsideRatio)
-	k.density = moistDensity(k.outside, k.outsideVapour, k.pressure)
+	k.outsideAir, k.dryOut = newAir(moistDensity(k.outside, k.outsideVapour, k.pressure)), 1/(1+k.outsideRatio)
+	// Of the outside air, which is known: within 2 % of that of any film inside.
+	k.lewis = w.Air.LewisFactor()
 	k.store = storeSeen{s.Exchange, s.Store}
 	air := h.Air
 	if s.Air != nil {

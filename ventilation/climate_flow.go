@@ -222,16 +222,16 @@ func moistDensity(t, e, p float64) float64 {
 // flow returns the balance of the openings for inside air of temperature t, °C,
 // and vapour pressure e, Pa.
 func (k *climateCase) flow(t, e float64) dryFlow {
-	out, in := k.density, moistDensity(t, e, k.pressure)
+	in := moistDensity(t, e, k.pressure)
 	return dryFlow{
 		paths:    k.air.paths,
 		exchange: k.air.exchange,
 		opening:  k.opening,
-		outside:  newAir(out),
+		outside:  k.outsideAir,
 		inside:   newAir(in),
-		dryOut:   1 / (1 + k.outsideRatio),
+		dryOut:   k.dryOut,
 		dryIn:    1 / (1 + vapourRatio*e/(k.pressure-e)),
-		dynamic:  0.5 * out * k.wind * k.wind,
-		buoyancy: (in - out) * constant.Gravity,
+		dynamic:  0.5 * k.outsideAir.rho * k.wind * k.wind,
+		buoyancy: (in - k.outsideAir.rho) * constant.Gravity,
 	}
 }

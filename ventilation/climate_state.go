@@ -194,7 +194,7 @@ func (k *climateCase) state(out *ClimateState, x *climateNodes, stable bool) {
 		out.Leakage = k.skin.near.leak
 	}
 	out.DryAir = m + out.Leakage
-	out.Volume, out.VolumeOut = out.DryAir*(1+k.outsideRatio)/k.density, out.DryAir*(1+w)/moistDensity(t, e, p)
+	out.Volume, out.VolumeOut = out.DryAir*(1+k.outsideRatio)/k.outsideAir.rho, out.DryAir*(1+w)/moistDensity(t, e, p)
 	out.AirChanges = AirChanges(out.Volume, h.Volume)
 	f := k.flow(t, e)
 	out.Neutral = neutralLevel(out.Pressure, FlowConditions{InsideDensity: f.inside.rho, OutsideDensity: f.outside.rho})
@@ -225,10 +225,10 @@ func (k *climateCase) state(out *ClimateState, x *climateNodes, stable bool) {
 	out.FloorHeat = h.FloorArea * h.Floor.Convection * (x.floor - t)
 	ef, _ := saturation(x.floor)
 	if ef > e {
-		out.Soil = h.FloorArea * h.Floor.Wet * (ef - e) / (rv * tk * (lewisFactor*rc/h.Floor.Convection + h.Floor.Resistance))
+		out.Soil = h.FloorArea * h.Floor.Wet * (ef - e) / (rv * tk * (k.lewis*rc/h.Floor.Convection + h.Floor.Resistance))
 		out.FloorLatent = out.Soil * (vapourEnthalpy(x.floor) - liquidHeat*x.floor)
 	} else {
-		out.Soil = h.FloorArea * (ef - e) / (rv * tk * lewisFactor * rc / h.Floor.Convection)
+		out.Soil = h.FloorArea * (ef - e) / (rv * tk * k.lewis * rc / h.Floor.Convection)
 		out.FloorLatent = out.Soil * (vapourEnthalpy(t) - liquidHeat*x.floor)
 	}
 	out.Ground = k.floorConductance * (x.floor - k.ground)
@@ -242,7 +242,7 @@ func (k *climateCase) state(out *ClimateState, x *climateNodes, stable bool) {
 		out.FloorUp = q * (1 - c.longwave) * (fourth(x.floor) - fourth(x.lining))
 		out.CoverHeat = h.Cover.Area * h.Cover.Convection * (t - x.lining)
 		if ev, _ := saturation(x.lining); e > ev {
-			out.Condensed = h.Cover.Area * (e - ev) / (rv * tk * lewisFactor * rc / h.Cover.Convection)
+			out.Condensed = h.Cover.Area * (e - ev) / (rv * tk * k.lewis * rc / h.Cover.Convection)
 			out.CoverLatent = out.Condensed * (vapourEnthalpy(t) - liquidHeat*x.lining)
 			runs = liquidHeat * out.Condensed * x.lining
 		}

@@ -93,7 +93,7 @@ func (k *climateCase) otherSide() float64 {
 	gamma := k.pressure * k.enteringHeat / (vapourRatio * vapourEnthalpy(k.entering))
 	gain := max(0, es-k.enteringVapour) / (1 + slope/gamma)
 	cooling := gain / gamma
-	return k.density * (cooling/(k.entering+kelvin) + (1-vapourRatio)*gain/k.pressure)
+	return k.outsideAir.rho * (cooling/(k.entering+kelvin) + (1-vapourRatio)*gain/k.pressure)
 }
 
 // plenty is how many times the flow of a state makes one in which the inside

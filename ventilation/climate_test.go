@@ -71,17 +71,3 @@ func TestDefaultsAreAsStated(t *testing.T) {
 	require.ErrorContains(t, err, "Cover.U is 5.95")
 	require.Equal(t, 20.0, climate(t, ventilation.ClimateHouse{FloorArea: 10, Volume: 20, Cover: ventilation.DefaultSimpleCover(20), Floor: ventilation.DefaultFloorSurface(), Air: build(t, point(1, 1, 0))}).House().Volume)
 }
-
-// The factor of heat over vapour transfer is that of psychro's air at 20 °C.
-func TestLewisFactorIsThatOfMoistAir(t *testing.T) {
-	h := summerHouse(t)
-	h.Crop.LAI, h.Floor.Wet = 0, 0
-	x, err := climate(t, h).Solve(ventilation.Weather{Air: air(t, 2, 0.9), Wind: 1, Sky: -10, Ground: 20}, ventilation.Setting{Opening: 0.02, Moisture: 0.002, Heat: 15000})
-	require.NoError(t, err)
-	require.Greater(t, x.Condensed, 0.0)
-	s, err := psychro.FromHumidityRatio(x.Temperature, x.HumidityRatio, 101325)
-	require.NoError(t, err)
-	v, err := s.VapourFlux(x.Lining, h.Cover.Convection)
-	require.NoError(t, err)
-	require.InEpsilon(t, v.Flux, x.Condensed/h.Cover.Area, 0.02, "by State.VapourFlux")
-}

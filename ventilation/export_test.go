@@ -101,3 +101,17 @@ func (o Opening) EffectiveDischarge(dp, density float64) float64 {
 	return o.MassFlow(dp, density) / (o.Area * math.Sqrt(2*density*dp))
 }
 func (j ColdJet) AxisExcess(path float64) float64 { return j.axisExcess(path) }
+
+// SolveWithLewis is Solve with a given Lewis factor.
+func (c *Climate) SolveWithLewis(w Weather, s Setting, factor float64) (out ClimateState, err error) {
+	var k climateCase
+	if err = c.prepare(&k, &w, &s); err != nil {
+		return out, err
+	}
+	k.lewis = factor
+	x, stable, err := k.solve()
+	if err == nil {
+		k.state(&out, &x, stable)
+	}
+	return out, err
+}
