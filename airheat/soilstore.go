@@ -273,6 +273,16 @@ func (r *rings) settle(cell []float64, first float64) {
 	}
 }
 
+// Clone returns a store that stands where s does, and goes its own way.
+func (s *Store) Clone() *Store {
+	c := *s
+	c.temp = make([][]float64, len(s.temp))
+	for i, cell := range s.temp {
+		c.temp[i] = append([]float64(nil), cell...)
+	}
+	return &c
+}
+
 // Stored returns the heat in the store above its start temperature, J.
 func (s *Store) Stored() float64 {
 	sum := 0.0

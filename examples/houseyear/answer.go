@@ -14,7 +14,9 @@ type money struct {
 	Heat  float64 `json:"heating_currency"`
 	Lamps float64 `json:"lamps_currency"`
 	Fan   float64 `json:"fan_controls_currency"`
+	Vents float64 `json:"vent_and_tube_fans_currency"`
 	Water float64 `json:"water_currency"`
+	CO2   float64 `json:"co2_currency"`
 	Total float64 `json:"total_currency"`
 }
 
@@ -108,8 +110,9 @@ func (h *house) money(t *sums) money {
 	q := h.plan.Prices
 	m := money{
 		Heat: t.Fuel * 3.6e6 * h.source.Price, Lamps: t.LampPower * q.ElectricityPerKWh,
-		Fan: t.FanPower * q.ElectricityPerKWh, Water: t.Given / 1000 * q.WaterPerM3,
+		Fan: t.FanPower * q.ElectricityPerKWh, Vents: (t.VentPower + t.TubePower) * q.ElectricityPerKWh,
+		Water: (t.Given + t.Sprayed + t.Pads) / 1000 * q.WaterPerM3, CO2: carbonMoney(h.plan, t.Dosed),
 	}
-	m.Total = m.Heat + m.Lamps + m.Fan + m.Water
+	m.Total = m.Heat + m.Lamps + m.Fan + m.Vents + m.Water + m.CO2
 	return m
 }

@@ -129,7 +129,7 @@ func (h *house) cures(a *answer, trials []answers.Change, list []tried) (cures [
 		}
 		cures = append(cures, c)
 	}
-	return append(cures, h.ridge(a))
+	return append(cures, h.ridgeReturn(a))
 }
 
 func (c *cure) saved(h *house, a *answer, heat, money float64) {
@@ -144,20 +144,27 @@ func (c *cure) saved(h *house, a *answer, heat, money float64) {
 	}
 }
 
-// ridge is air drawn from under the ridge: the share of heat that it saves in the
-// mean of the heated months, since the hours know one air only.
-func (h *house) ridge(a *answer) cure {
-	r := h.steady.Ridge
+// ridgeReturn is air drawn from under the ridge, by what it would save in each
+// hour; the heater then gives so much less.
+func (h *house) ridgeReturn(a *answer) cure {
 	w := a.Account.Whole
 	c := cure{Code: "ridge_return", Name: "air drawn from the ridge", Cost: &h.plan.Prices.RidgeReturn,
-		Cold: w.Cold, Hot: w.Hot, Humid: w.Humid, Wet: w.Dripping, Dark: w.Dark, Peak: a.Account.Peak.Heat * (1 - r.Saving)}
-	switch {
-	case h.plan.Heater.TakesAirFrom == "the ridge":
+		Cold: w.Cold, Hot: w.Hot, Humid: w.Humid, Wet: w.Dripping, Dark: w.Dark}
+	if h.ridge.on {
 		c.WhyNot = "the heater draws from the ridge"
-	case r.Costs:
-		c.WhyNot = "the air under the ridge is cooler than that at the crop"
-	default:
-		c.saved(h, a, w.Heater*r.Saving, (a.Money.Heat+a.Money.Fan)*r.Saving)
+		return c
 	}
+	saved := 0.0
+	for i := range a.year.State {
+		x := &a.year.State[i]
+		less := h.ridge.drawn(x, h.weather.Temperature[i])
+		saved += less / kWh
+		c.Peak = max(c.Peak, x.Heat-less)
+	}
+	if saved < 0 {
+		c.WhyNot = "the air under the ridge is mostly cooler than that at the crop"
+		return c
+	}
+	c.saved(h, a, saved, (a.Money.Heat+a.Money.Fan)*saved/max(w.Heater, 1e-9))
 	return c
 }

@@ -42,6 +42,6 @@ func (y *year) day(word string) ([]dayHour, error) {
 
 func (y *year) dayHour(i int) dayHour {
 	w, x := y.house.weather, &y.State[i]
-	return dayHour{w.Time[i].Format(stamp), w.Temperature[i], w.Global[i], x.Temperature, x.RelativeHumidity, x.Heat, y.Opening[i], y.Burn[i],
+	return dayHour{w.Time[i].Format(stamp), w.Temperature[i], w.Global[i], x.Temperature, x.RelativeHumidity, y.heat(i), y.Opening[i], y.Burn[i],
 		y.lit(i) + y.Burn[i]*y.house.lamps.ppfd, 3600 * x.Condensed}
 }

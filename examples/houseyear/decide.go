@@ -60,8 +60,15 @@ func (a *answer) decide() []decision {
 	}
 	cost := decision{Code: "cost", Verdict: "told", Ask: "What does the time cost?"}
 	m := a.Money
-	cost.Answer = fmt.Sprintf("%s %s: %s for %s %s of heater energy, %s for %s kWh of lamps, %s for %s kWh of fan and controls, %s for %s m³ of water.", num(m.Total, 0), p.Currency,
-		num(m.Heat, 0), num(a.Amount, 0), a.Unit, num(m.Lamps, 0), num(w.LampPower, 0), num(m.Fan, 0), num(w.FanPower, 0), num(m.Water, 0), num(w.Given/1000, 1))
+	cost.Answer = fmt.Sprintf("%s %s: %s for %s %s of heater energy, %s for %s kWh of lamps, %s for %s kWh of heater fan and controls, %s for %s m³ of water", num(m.Total, 0), p.Currency,
+		num(m.Heat, 0), num(a.Amount, 0), a.Unit, num(m.Lamps, 0), num(w.LampPower, 0), num(m.Fan, 0), num(w.FanPower, 0), num(m.Water, 0), num((w.Given+w.Sprayed+w.Pads)/1000, 1))
+	if w.VentPower+w.TubePower > 0 {
+		cost.Answer += fmt.Sprintf(", %s for %s kWh of the other fans", num(m.Vents, 0), num(w.VentPower+w.TubePower, 0))
+	}
+	if m.CO2 > 0 {
+		cost.Answer += fmt.Sprintf(", %s for %s kg of carbon dioxide", num(m.CO2, 0), num(w.Dosed, 0))
+	}
+	cost.Answer += "."
 	list = append(list, cost)
 	if best := a.best(); best != nil {
 		list = append(list, decision{Code: "savings", Verdict: "told", Ask: "What pays back first?", Answer: fmt.Sprintf("%s: %s %s a year, paid back in %s years.", best.Name, num(best.Money, 0), p.Currency, num(*best.Years, 1))})

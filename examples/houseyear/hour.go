@@ -37,11 +37,70 @@ func (y *year) lampShare(i int) float64 {
 	return math.Min(1, lamp/all)
 }
 
+// heat is the useful heat that the heater gives in hour i, W: where it draws from
+// the ridge, less what that saves.
+func (y *year) heat(i int) float64 { return y.State[i].Heat - y.saved(i) }
+
+// saved is what drawing from the ridge saves in hour i, W.
+func (y *year) saved(i int) float64 {
+	if !y.house.ridge.on {
+		return 0
+	}
+	return y.house.ridge.drawn(&y.State[i], y.house.weather.Temperature[i])
+}
+
+// fans is the electricity of the fans in walls and roof in hour i, W.
+func (y *year) fans(i int) float64 {
+	if y.State[i].Forced {
+		return y.house.vents.power
+	}
+	return 0
+}
+
+// pads is the water that the pads take in hour i, kg/s, with what is drained off.
+func (y *year) pads(i int) float64 {
+	if w := y.State[i].FromPad; w > 0 {
+		return w * y.house.vents.salt / (y.house.vents.salt - 1)
+	}
+	return 0
+}
+
+// sprayed is the water that the fog's nozzles give in hour i, kg/s.
+func (y *year) sprayed(i int) float64 {
+	if f := y.house.plan.Fog; f != nil && f.Evaporated > 0 {
+		return y.State[i].Mist / f.Evaporated
+	}
+	return 0
+}
+
+// tubesFan is the electricity of the fan of the tubes in the soil in hour i, W.
+func (y *year) tubesFan(i int) float64 {
+	if y.tubes == nil {
+		return 0
+	}
+	return y.tubes.fan[i]
+}
+
+// carbonOut is the CO2 that the air carries off in hour i, kg/s.
+func (y *year) carbonOut(i int) float64 {
+	const molar, gas = 0.0440095, 8.314462618 // kg/mol, J/(mol K)
+	x := &y.State[i]
+	return x.VolumeOut * molar * y.Pressure / (gas * (x.Temperature + 273.15)) * 1e-6 * (y.CO2[i] - y.house.carbon().Outside)
+}
+
+// from is whence the wind blows in hour i, degree; NaN where it is not known.
+func (y *year) from(i int) float64 {
+	if w := y.house.weather; w.WindFrom != nil {
+		return w.WindFrom[i]
+	}
+	return math.NaN()
+}
+
 // fuel is what the heater takes in hour i, W. A burner stands ready in months that
 // are colder in the mean than the house is kept by day.
 func (y *year) fuel(i int) float64 {
 	h := y.house
-	if heat := y.State[i].Heat; heat > 0 {
+	if heat := y.heat(i); heat > 0 {
 		return h.source.Energy(heat, 1)
 	}
 	if h.plan.Site.Months.Temperature[h.weather.Time[i].Month()-1] < h.plan.SetPoints.Day.Temperature {

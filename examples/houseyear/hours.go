@@ -23,7 +23,9 @@ var columns = []column{
 	{"sun_elevation_deg", 4, func(y *year, i int) float64 { return y.house.weather.Sun[i].Elevation }},
 	{"sun_azimuth_deg", 4, func(y *year, i int) float64 { return y.house.weather.Sun[i].Azimuth }},
 	{"wind_m_s", 3, func(y *year, i int) float64 { return y.Wind[i] }},
+	{"wind_from_deg", 1, func(y *year, i int) float64 { return y.from(i) }},
 	{"sky_c", 3, func(y *year, i int) float64 { return y.Sky[i] }},
+	{"deep_ground_c", 4, func(y *year, i int) float64 { return y.Deep[i] }},
 	{"inside_c", 6, func(y *year, i int) float64 { return y.State[i].Temperature }},
 	{"humidity_ratio_kg_kg", 9, func(y *year, i int) float64 { return y.State[i].HumidityRatio }},
 	{"relative_humidity", 6, func(y *year, i int) float64 { return y.State[i].RelativeHumidity }},
@@ -32,8 +34,10 @@ var columns = []column{
 	{"soil_c", 6, func(y *year, i int) float64 { return y.Soil[i] }},
 	{"structure_c", 6, func(y *year, i int) float64 { return y.Mass[i] }},
 	{"opening_fraction", 9, func(y *year, i int) float64 { return y.Opening[i] }},
+	{"vent_fans_w", 1, func(y *year, i int) float64 { return y.fans(i) }},
 	{"air_changes_per_h", 5, func(y *year, i int) float64 { return y.State[i].AirChanges }},
-	{"heater_w", 4, func(y *year, i int) float64 { return y.State[i].Heat }},
+	{"heater_w", 4, func(y *year, i int) float64 { return y.heat(i) }},
+	{"ridge_saves_w", 4, func(y *year, i int) float64 { return y.saved(i) }},
 	{"heater_energy_w", 4, func(y *year, i int) float64 { return y.fuel(i) }},
 	{"lamps_fraction", 6, func(y *year, i int) float64 { return y.Burn[i] }},
 	{"daylight_umol_m2_s", 4, func(y *year, i int) float64 { return y.lit(i) }},
@@ -44,16 +48,27 @@ var columns = []column{
 	{"sky_loss_w", 4, func(y *year, i int) float64 { return y.State[i].SkyLoss }},
 	{"ground_w", 4, func(y *year, i int) float64 { return y.State[i].Ground }},
 	{"to_structure_w", 4, func(y *year, i int) float64 { return y.State[i].ToStructure }},
+	{"to_tubes_w", 4, func(y *year, i int) float64 { return y.State[i].ToStore }},
+	{"tubes_fan_w", 2, func(y *year, i int) float64 { return y.tubesFan(i) }},
 	{"air_sensible_w", 4, func(y *year, i int) float64 { return y.State[i].AirSensible }},
 	{"air_latent_w", 4, func(y *year, i int) float64 { return y.State[i].AirLatent }},
 	{"water_enthalpy_w", 4, func(y *year, i int) float64 { return y.State[i].Liquid }},
 	{"transpired_kg_h", 6, func(y *year, i int) float64 { return 3600 * y.State[i].Transpired }},
 	{"from_floor_kg_h", 6, func(y *year, i int) float64 { return 3600 * y.State[i].Soil }},
+	{"fog_kg_h", 6, func(y *year, i int) float64 { return 3600 * y.State[i].Mist }},
+	{"pads_kg_h", 6, func(y *year, i int) float64 { return 3600 * y.pads(i) }},
 	{"condensed_kg_h", 6, func(y *year, i int) float64 { return 3600 * y.State[i].Condensed }},
 	{"vented_kg_h", 6, func(y *year, i int) float64 { return 3600 * y.State[i].ByAir }},
+	{"co2_umol_mol", 2, func(y *year, i int) float64 { return y.CO2[i] }},
+	{"co2_given_kg_h", 6, func(y *year, i int) float64 { return 3600 * y.Given[i] }},
+	{"co2_taken_up_kg_h", 6, func(y *year, i int) float64 { return 3600 * y.TakenUp[i] }},
+	{"co2_vented_kg_h", 6, func(y *year, i int) float64 { return 3600 * y.carbonOut(i) }},
 	{"heat_residue_w", 9, func(y *year, i int) float64 { return y.State[i].HeatResidual }},
 	{"water_residue_kg_h", 12, func(y *year, i int) float64 { return 3600 * y.State[i].WaterResidual }},
 }
+
+// outsideColumns is how many columns there are of the world outside.
+const outsideColumns = 12
 
 // table writes every hour; one without a state has empty fields where the state
 // would stand.
@@ -69,7 +84,7 @@ func (y *year) table() *bytes.Buffer {
 		for k, c := range columns {
 			b.WriteByte(',')
 			v := c.of(y, i)
-			if v != v || y.Failed[i] && k >= 10 {
+			if v != v || y.Failed[i] && k >= outsideColumns {
 				continue
 			}
 			b.Write(strconv.AppendFloat(b.AvailableBuffer(), v, 'f', c.decimals, 64))

@@ -2,7 +2,6 @@ package main
 
 import (
 	"errors"
-	"fmt"
 
 	"cloche.example/envelope"
 	"cloche.example/examples/internal/answers"
@@ -24,6 +23,9 @@ type house struct {
 	source  fromplan.Source
 	lamps   lamps
 	fan     float64 // W, electricity of the heater's fan
+	vents   vents
+	ridge   ridge
+	ground  envelope.GroundCoefficients
 }
 
 // newHouse makes the house of the plan, which stands where the weather was.
@@ -44,21 +46,12 @@ func newHouse(p *plan.Plan, s *weather.Series) (*house, error) {
 	if err = errors.Join(e1, e2, e3); err != nil {
 		return nil, err
 	}
-	real := ventilation.DefaultRealCover(h.steady.House.Envelope)
-	if real.Conditions, _, err = fromplan.Conditions(p, h.steady.House.Night, 1, false); err != nil {
+	if h.vents, err = newVents(p, s.WindFrom != nil); err != nil {
 		return nil, err
 	}
-	var air *ventilation.Network
-	openings, err := fromplan.Openings(p, 1)
-	if err == nil && len(openings) > 0 {
-		air, err = ventilation.NewNetwork(openings, nil, nil)
-	}
-	if err != nil {
-		return nil, fmt.Errorf("vents: %w", err)
-	}
-	c := ventilation.ClimateHouse{FloorArea: shape.FloorArea, Volume: shape.Volume, Real: real, Floor: fromplan.FloorSurface(p), Crop: fromplan.Canopy(p), Air: air}
+	h.ridge, h.ground = h.newRidge(), h.steady.House.Envelope.Ground()
 	h.stores(shape)
-	h.climate, err = ventilation.NewClimate(c)
+	h.climate, err = h.steady.House.Climate(false)
 	return h, err
 }
 
@@ -68,7 +61,7 @@ const floorFilm = 0.17
 
 // stores sets the ground and what stands in the house. Below the soil that
 // follows within a night, the ground takes what the house's steady coefficient
-// leaves, towards the mean of the outside air.
+// leaves, towards the deep ground.
 func (h *house) stores(shape envelope.Shape) {
 	p := h.plan
 	at := answers.MeanSetPoint(p)
@@ -78,7 +71,7 @@ func (h *house) stores(shape envelope.Shape) {
 	}
 	h.soil = ventilation.FloorStore{Capacity: fromplan.Soil(p).HeatCapacity * p.HeatStorage.SoilDepth, Ground: mean, Start: at}
 	if !p.Assumptions.NoGroundLoss {
-		through := shape.FloorArea/h.steady.House.Envelope.Ground().Total - floorFilm
+		through := shape.FloorArea/h.ground.Total - floorFilm
 		if g := p.Floor.Conductance; g > 0 {
 			through -= 1 / g
 		}
@@ -89,22 +82,35 @@ func (h *house) stores(shape envelope.Shape) {
 	h.mass.Capacity, h.mass.Exchange, h.mass.Start = n.Structure, n.AirStructure, at
 }
 
+// deep is the deep ground of each hour, °C, and once more the last: the mean of
+// the outside air with the wave that [IsoGround17] C.3 has it send under the
+// house, behind the air's own and weaker.
+func (h *house) deep() []float64 {
+	c := fromplan.Climate(h.plan, answers.MeanSetPoint(h.plan))
+	out := make([]float64, h.weather.Hours())
+	for i, at := range h.weather.Time {
+		out[i] = c.OutsideMean
+		if h.soil.Deep > 0 {
+			month := 0.5 + 12*min(1, (float64(at.YearDay()-1)+float64(at.Hour())/24)/365)
+			out[i] = max(-40, min(60, c.OutsideMean-h.ground.Flow(c, month).OutWave/h.ground.Total))
+		}
+	}
+	return more(out)
+}
+
 // leftOut tells what of the plan a year of hours does not count.
 func leftOut(p *plan.Plan) (list []string) {
-	if len(p.VentFans) > 0 {
-		list = append(list, "The plan's fans in walls and roof stand still in this year: vents alone move the air.")
+	if len(p.VentFans) > 0 && len(p.Vents) == 0 {
+		list = append(list, "The plan's fans in walls and roof stand still in this year: there are no vents through which the air could come.")
 	}
-	if p.Pads != nil {
-		list = append(list, "The plan's wet pads are dry in this year.")
+	if p.Pads != nil && (len(p.VentFans) == 0 || len(p.Vents) == 0) {
+		list = append(list, "The plan's wet pads are dry in this year: no fan draws air through them.")
 	}
 	if p.SoilStore != nil {
-		list = append(list, "The plan's air tubes in the soil stand still in this year.")
+		list = append(list, "Water that condenses in the air tubes in the soil, and the heat that it brings them, is not counted.")
 	}
-	if p.CO2 != nil {
-		list = append(list, "Carbon dioxide is not followed: the stomata see the plan's level in every hour.")
-	}
-	if p.Heater.TakesAirFrom == "the ridge" {
-		list = append(list, "The heater's air is taken as that of the whole house: what the ridge saves is not counted.")
+	if q := p.CO2; q != nil && q.Source == "burner" {
+		list = append(list, "Heat, vapour and fuel of the burner that gives carbon dioxide are not counted.")
 	}
 	return list
 }

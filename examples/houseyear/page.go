@@ -85,7 +85,7 @@ func chart(title, said, x, y string, high float64, lines ...line) template.HTML 
 func (a *answer) duration() (template.HTML, string) {
 	var list []float64
 	for i := range a.year.State {
-		if q := a.year.State[i].Heat; q > 0 {
+		if q := a.year.heat(i); q > 0 {
 			list = append(list, q/1000)
 		}
 	}

@@ -126,7 +126,7 @@ func (a *answer) dayPicture(title string, hour int) (template.HTML, string) {
 		}
 		x := float64(w.Time[i].Hour()) + 0.5
 		in, out = append(in, plotter.XY{X: x, Y: y.State[i].Temperature}), append(out, plotter.XY{X: x, Y: w.Temperature[i]})
-		heat, light = append(heat, plotter.XY{X: x, Y: y.State[i].Heat / 1000}), append(light, plotter.XY{X: x, Y: w.Global[i] / 100})
+		heat, light = append(heat, plotter.XY{X: x, Y: y.heat(i) / 1000}), append(light, plotter.XY{X: x, Y: w.Global[i] / 100})
 	}
 	said := fmt.Sprintf("%s, %s: temperatures inside and outside, the heater in kW and the sun outside in units of 100 W/m².", title, w.Time[hour].Format("2006-01-02"))
 	return chart(title, said, "hour of the day", "°C, kW, 100 W/m²", 280, line{"inside", in}, line{"outside", out}, line{"heater", heat}, line{"sun", light}), said

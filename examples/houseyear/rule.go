@@ -14,8 +14,8 @@ import (
 type rule struct {
 	house *house
 	ctx   context.Context
-	wind  []float64 // m/s, of the mast
-	state []ventilation.ClimateState
+	year  *year
+	fault error // ends the year
 }
 
 // Vents stand as wide as they may when the outside air is as warm as they are to
@@ -26,17 +26,21 @@ const (
 )
 
 // Keep has heat and vents for the humidity as DefaultTargets has them.
-func (r rule) Keep(m ventilation.HourMoment) ventilation.Targets {
+func (r *rule) Keep(m ventilation.HourMoment) ventilation.Targets {
 	if m.Hour > 0 {
-		r.state[m.Hour-1] = m.Before
+		r.note(m.Hour-1, &m.Before)
 	}
-	if r.ctx.Err() != nil {
+	if r.ctx.Err() != nil || r.fault != nil {
 		return ventilation.Targets{Warm: math.NaN()} // refused at once, hour after hour
 	}
-	p := r.house.plan
-	i := min(m.Hour, r.house.weather.Hours()-1)
-	clock := float64(r.house.weather.Time[i].Hour())
+	h := r.house
+	p, s := h.plan, h.weather
+	i := min(m.Hour, s.Hours()-1)
+	clock := float64(s.Time[i].Hour())
 	t := ventilation.DefaultTargets(p.Heater.Power)
+	if h.ridge.on {
+		t.Heater /= 1 - max(0, h.steady.Ridge.Saving)
+	}
 	q := p.SetPoints
 	t.Warm, t.Vent = q.Night.Temperature, q.Night.VentTemperature
 	if byDay(q, clock) {
@@ -46,8 +50,8 @@ func (r rule) Keep(m ventilation.HourMoment) ventilation.Targets {
 	t.Vent = max(t.Vent, t.Warm)
 	c := p.VentControl
 	t.Least, t.Most = c.Least, max(c.Least, c.Most)
-	if len(r.wind) > 0 {
-		t.Most = max(t.Least, min(t.Most, inWind(c, r.wind[i])))
+	if s.Wind != nil {
+		t.Most = max(t.Least, min(t.Most, inWind(c, s.Wind[i])))
 	}
 	if out := m.Weather.Air.Temperature(); out >= t.Vent || out >= t.Vent-nearly && m.Weather.Sun > bright {
 		t.Least = t.Most
@@ -64,7 +68,39 @@ func (r rule) Keep(m ventilation.HourMoment) ventilation.Targets {
 	}
 	t.Screen = fromplan.Drawn(p, m.Weather.Air.Temperature(), m.Weather.Sun)
 	t.Shade = shade(p, m.Weather.Sun, t.Screen)
+	h.vents.turn(&t, h.vents.in(s.WindFrom, i), m.Weather.Air.Temperature(), m.Weather.Sun)
+	t.CO2, t.Mist = h.dose(&m), h.fog(&m, &t)
+	if u := r.year.tubes; u != nil && m.Hour > 0 {
+		r.fault = u.begin(&t, &m.Before)
+	}
 	return t
+}
+
+// dryFor is by how much the house must be drier than its limit for the fog to
+// spray all the time, fraction; less time in damper air (chosen).
+const dryFor = 0.15
+
+// fog is what evaporates of the plan's fog, kg/s: under its sun, in a house that
+// was in the hour before warm enough to be vented.
+func (h *house) fog(m *ventilation.HourMoment, t *ventilation.Targets) float64 {
+	f, x := h.plan.Fog, &m.Before
+	if f == nil || m.Weather.Sun <= f.AboveSun || x.Temperature < t.Vent-nearly {
+		return 0
+	}
+	part := max(0, min(1, (t.Humidity-x.RelativeHumidity)/dryFor))
+	return part * f.Spray / 1000 / 3600 * h.steady.House.Shape.FloorArea * f.Evaporated
+}
+
+// note keeps the state of an hour that is over.
+func (r *rule) note(i int, x *ventilation.ClimateState) {
+	y := r.year
+	y.State[i] = *x
+	if u := y.tubes; u != nil && r.fault == nil {
+		r.fault = u.end(x)
+		if area := r.house.steady.House.Shape.FloorArea; r.house.soil.Deep > 0 && i+2 < len(y.Deep) {
+			y.Deep[i+2] += u.up[i] / (r.house.soil.Deep * area) // it rises into the floor's soil
+		}
+	}
 }
 
 func byDay(q plan.SetPoints, clock float64) bool { return clock >= q.DayFrom && clock < q.DayUntil }
@@ -85,14 +121,7 @@ const screenLight = 0.4
 
 // shade is the part of the sun that shade and drawn screen keep out.
 func shade(p *plan.Plan, sun float64, drawn bool) float64 {
-	left := 1.0
-	if q := p.Shade; q != nil && sun > q.AboveSun {
-		out := 1 - q.Transmittance
-		if q.Place == "inside screen" {
-			out = q.Reflectance // what it takes up stays in the house
-		}
-		left *= 1 - q.Drawn*out
-	}
+	left := fromplan.ShadeLeft(p, sun)
 	if drawn {
 		light := screenLight
 		if o := p.Screen.Own; o != nil {

@@ -18,11 +18,16 @@ type year struct {
 	Opening  []float64                  // fraction
 	Soil     []float64                  // °C, mean of the hour
 	Mass     []float64                  // °C, of the structure
+	Deep     []float64                  // °C, of the deep ground
+	CO2      []float64                  // µmol/mol, mean of the hour
+	Given    []float64                  // kg/s of CO2, by the doser
+	TakenUp  []float64                  // kg/s of CO2, by the crop
 	Daylight []float64                  // µmol/(m² s) on the trays, unshaded
 	Burn     []float64                  // fraction of the hour that the lamps burn
 	Wind     []float64                  // m/s at the house
 	Sky      []float64                  // °C
 	Pressure float64                    // Pa
+	tubes    *tubes                     // nil without
 }
 
 // solve runs the hours through the climate of the house. One hour more than there
@@ -37,16 +42,19 @@ func (h *house) solve(ctx context.Context) (*year, error) {
 	if y.Wind, err = windAtHouse(h.plan, s); err != nil {
 		return nil, err
 	}
-	y.Sky = skies(h.plan, s)
+	y.Sky, y.Deep = skies(h.plan, s), h.deep()
 	for _, p := range s.Pressure {
 		y.Pressure += p / float64(n)
+	}
+	if y.tubes, err = newTubes(h.plan, y.Pressure); err != nil {
+		return nil, fmt.Errorf("soil_store: %w", err)
 	}
 	y.State = make([]ventilation.ClimateState, n)
 	var gain envelope.SolarGain
 	hours := ventilation.Hours{
 		Temperature: more(s.Temperature), RelativeHumidity: more(s.RelativeHumidity), Sun: more(s.Global), Wind: more(y.Wind), Sky: more(y.Sky),
 		Pressure: y.Pressure, Settings: h.settings(y), Soil: h.soil, Structure: h.mass,
-		Rule: rule{h, ctx, s.Wind, y.State},
+		Deep: y.Deep, CO2: h.carbon(), Rule: &rule{house: h, ctx: ctx, year: y},
 		Gain: func(i int) (*envelope.SolarGain, error) {
 			err := h.glazing.GainTo(&gain, h.sunlight(min(i, n-1)))
 			return &gain, err
@@ -61,6 +69,7 @@ func (h *house) solve(ctx context.Context) (*year, error) {
 	}
 	y.Why = err
 	y.Opening, y.Soil, y.Mass = all.Opening[:n], all.Soil[:n], all.Structure[:n]
+	y.Deep, y.CO2, y.Given, y.TakenUp = y.Deep[:n], all.CO2[:n], all.Dosed[:n], all.Photosynthesis[:n]
 	for i := range n {
 		x := &y.State[i]
 		if math.IsNaN(all.Temperature[i]) {
@@ -89,16 +98,12 @@ func (y *year) tooMany() error {
 // more repeats the last value.
 func more(v []float64) []float64 { return append(v[:len(v):len(v)], v[len(v)-1]) }
 
-// settings are what lamps and fog do in each hour, and once more the last.
+// settings are what lamps do in each hour, and once more the last.
 func (h *house) settings(y *year) []ventilation.Setting {
 	out := make([]ventilation.Setting, len(y.Burn)+1)
-	area := h.steady.House.Shape.FloorArea
 	for i, on := range y.Burn {
 		w := on * h.lamps.power
 		out[i].Lamps = ventilation.LampHeat{Light: w * h.lamps.share, Air: w * (1 - h.lamps.share)}
-		if f := h.plan.Fog; f != nil && h.weather.Global[i] > f.AboveSun {
-			out[i].Mist = f.Spray / 1000 / 3600 * area * f.Evaporated
-		}
 	}
 	out[len(y.Burn)] = out[len(y.Burn)-1]
 	return out

@@ -12,6 +12,7 @@ type sums struct {
 	CoverAir  float64 `json:"covers_to_air_kwh"`    // with what condensing sets free on them, sun on the covers apart
 	CoverSky  float64 `json:"covers_to_sky_kwh"`    // beyond what surroundings as warm as the air would take
 	Ground    float64 `json:"into_ground_kwh"`      // from the floor
+	Tubes     float64 `json:"into_tubes_kwh"`       // of air in the soil
 	Structure float64 `json:"into_structure_kwh"`   // less the sun that it takes up itself
 	Leakage   float64 `json:"leakage_kwh"`          // sensible
 	Venting   float64 `json:"venting_kwh"`          // sensible, with the heater off
@@ -25,21 +26,31 @@ type sums struct {
 	Fuel      float64 `json:"heater_energy_kwh"`    // fuel by its lower heating value, or electricity
 	LampPower float64 `json:"lamps_electric_kwh"`   //
 	FanPower  float64 `json:"fan_controls_kwh"`     // of the heater
+	VentPower float64 `json:"vent_fans_kwh"`        // in walls and roof
+	TubePower float64 `json:"tubes_fan_kwh"`        // of the tubes in the soil
+	Ridge     float64 `json:"saved_at_ridge_kwh"`   // where the heater draws from there
 	DayLight  float64 `json:"daylight_mol_m2"`      // on the trays
 	LampLight float64 `json:"lamps_mol_m2"`         //
 	Drawn     float64 `json:"transpired_kg"`        //
 	Soil      float64 `json:"from_floor_kg"`        // evaporated
 	Fog       float64 `json:"fog_kg"`               // evaporated
+	Sprayed   float64 `json:"fog_sprayed_kg"`       //
+	Pads      float64 `json:"pads_kg"`              // with what is drained off
 	Condensed float64 `json:"condensed_kg"`         // on the covers
 	Fell      float64 `json:"fell_as_mist_kg"`      // from air that can hold no more
 	Vented    float64 `json:"vapour_vented_kg"`     //
 	Given     float64 `json:"irrigation_kg"`        //
+	CO2       float64 `json:"co2_umol_mol"`         // mean
+	Dosed     float64 `json:"co2_given_kg"`         //
+	TakenUp   float64 `json:"co2_taken_up_kg"`      // by the crop
+	CarbonOut float64 `json:"co2_vented_kg"`        //
 	Cold      int     `json:"cold_hours_count"`     // more than half a kelvin below the set-point
 	Hot       int     `json:"hot_hours_count"`      // above the plan's limit
 	Humid     int     `json:"humid_hours_count"`    // above the plan's limit
 	Dripping  int     `json:"dripping_hours_count"` // more than 1 g/(m² h) of floor condenses
 	Heated    int     `json:"heated_hours_count"`   //
 	VentHours int     `json:"vents_open_hours_count"`
+	FanHours  int     `json:"vent_fans_hours_count"`
 	Failed    int     `json:"without_state_hours_count"`
 	Dark      int     `json:"dark_days_count"` // short of the crop's least light
 	Days      int     `json:"days_count"`
@@ -72,9 +83,11 @@ func (t *sums) add(y *year, i int) {
 	lamp := y.lampShare(i)
 	absorbed := x.SunCanopy + x.SunFloor
 	t.CoverSky += x.SkyLoss / kWh
-	t.CoverAir += (x.CoverLoss - x.SkyLoss + x.SunCover) / kWh
+	t.CoverAir += (x.CoverLoss - x.SkyLoss + x.SunCover - y.saved(i)) / kWh
+	t.Ridge += y.saved(i) / kWh
 	t.SunCover += x.SunCover / kWh
 	t.Ground += x.Ground / kWh
+	t.Tubes += x.ToStore / kWh
 	t.Structure += x.ToStructure / kWh
 	t.Leakage += q.leak / kWh
 	if x.Heat > 0 {
@@ -86,13 +99,21 @@ func (t *sums) add(y *year, i int) {
 	t.Latent += x.AirLatent / kWh
 	t.Sun += absorbed * (1 - lamp) / kWh
 	t.Lamps += (absorbed*lamp + x.LampAir) / kWh
-	t.Heater += x.Heat / kWh
+	t.Heater += y.heat(i) / kWh
 	t.Water += (x.Liquid + x.MoistureHeat) / kWh
 	t.Fuel += y.fuel(i) / kWh
-	t.FanPower += x.Heat / p.Heater.Power * (h.fan + p.Heater.Electric) / kWh
+	t.VentPower += y.fans(i) / kWh
+	t.TubePower += y.tubesFan(i) / kWh
+	t.FanPower += y.heat(i) / p.Heater.Power * (h.fan + p.Heater.Electric) / kWh
 	t.Drawn += 3600 * x.Transpired
 	t.Soil += 3600 * x.Soil
 	t.Fog += 3600 * x.Mist
+	t.Sprayed += 3600 * y.sprayed(i)
+	t.Pads += 3600 * y.pads(i)
+	t.CO2 += y.CO2[i]
+	t.Dosed += 3600 * y.Given[i]
+	t.TakenUp += 3600 * y.TakenUp[i]
+	t.CarbonOut += 3600 * y.carbonOut(i)
 	t.Condensed += 3600 * x.Condensed
 	t.Fell += 3600 * x.Drip
 	t.Vented += 3600 * x.ByAir
@@ -102,6 +123,7 @@ func (t *sums) add(y *year, i int) {
 	count(&t.Humid, x.RelativeHumidity > p.SetPoints.Limits.RelativeHumidity+0.005)
 	count(&t.Dripping, x.Condensed > drips*area)
 	count(&t.VentHours, y.Opening[i] > 1e-6)
+	count(&t.FanHours, x.Forced)
 }
 
 func count(n *int, yes bool) {

@@ -61,8 +61,8 @@ func (y *year) account() *account {
 			continue
 		}
 		x := &y.State[i]
-		if x.Heat > a.Peak.Heat+full || x.Heat > a.Peak.Heat-full && x.Heat > 0 && w.Temperature[i] < a.Peak.At.Outside {
-			a.Peak = peak{y.moment(i), x.Heat, y.Wind[i], y.Sky[i], split(x, y.Opening[i]).vent + x.AirLatent*(1-x.Leakage/max(x.DryAir, 1e-12))}
+		if q := y.heat(i); q > a.Peak.Heat+full || q > a.Peak.Heat-full && q > 0 && w.Temperature[i] < a.Peak.At.Outside {
+			a.Peak = peak{y.moment(i), q, y.Wind[i], y.Sky[i], split(x, y.Opening[i]).vent + x.AirLatent*(1-x.Leakage/max(x.DryAir, 1e-12))}
 		}
 		if d := x.Temperature - y.setPoint(i); d < low {
 			low, a.Coldest = d, y.moment(i)
@@ -83,6 +83,7 @@ func (y *year) account() *account {
 func (t *sums) mean() {
 	t.Outside /= float64(max(1, t.Hours))
 	t.Inside /= float64(max(1, t.Hours-t.Failed))
+	t.CO2 /= float64(max(1, t.Hours-t.Failed))
 }
 
 func (y *year) moment(i int) moment {
@@ -125,7 +126,7 @@ func (y *year) closure() closure {
 		if math.IsNaN(y.Soil[i]) {
 			continue // the stores stand still
 		}
-		deep := h.soil.Deep * area * (y.Soil[i] - h.soil.Ground)
+		deep := h.soil.Deep * area * (y.Soil[i] - y.Deep[i])
 		c.Deep += deep / kWh
 		soil.add((x.Ground-deep)/area, y.Soil[i])
 		mass.add((x.ToStructure+x.SunStructure)/area, y.Mass[i])
@@ -138,6 +139,10 @@ func (y *year) closure() closure {
 		water, waterSize = water+x.WaterIn-x.WaterOut, waterSize+math.Abs(x.WaterIn)
 	}
 	c.Stored = (soil.stored() + mass.stored()) * area / 3.6e6
+	if u := y.tubes; u != nil {
+		c.Stored += u.store.Stored() / 3.6e6
+		heat += y.tubesOff()
+	}
 	off := (soil.off() + mass.off()) * area / 3600 // W over an hour, of the whole time
 	c.Heat = (math.Abs(heat) + off) / max(heatSize, 1)
 	c.Water = math.Abs(water) / max(waterSize, 1e-9)

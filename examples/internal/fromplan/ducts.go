@@ -80,7 +80,7 @@ func Tube(p *plan.Plan, supply airheat.TubeSupply) (airheat.PerforatedTube, airh
 func SoilStore(p *plan.Plan) airheat.SoilStore {
 	s := airheat.DefaultSoilStore()
 	q, soil := p.SoilStore, Soil(p)
-	s.Tubes, s.Diameter, s.Length, s.Spacing = q.Tubes, q.Diameter, q.Length, q.Spacing
+	s.Tubes, s.Diameter, s.Length, s.Spacing, s.Depth = q.Tubes, q.Diameter, q.Length, q.Spacing, q.Depth
 	s.Roughness, s.Fittings, s.FanEfficiency = q.Roughness, q.Fittings, q.FanEfficiency
 	s.SoilConductivity, s.SoilCapacity = soil.Conductivity, soil.HeatCapacity
 	return s

@@ -37,21 +37,35 @@ func roofFace(h plan.House) ventilation.WindFace {
 	return ventilation.WindFaceSteepRoof
 }
 
+// Across is the wind across the house from the left, degree: whence it blows.
+func Across(p *plan.Plan) float64 { return p.House.RidgeAzimuth - 90 }
+
 // PressureCoefficient is that of the wind at a place of the house, with the
 // wind across it from the left; a ridge vent opens to the lee.
 func PressureCoefficient(p *plan.Plan, place string) float64 {
-	s := shelters[p.Site.Exposure]
+	return PressureIn(p, place, Across(p))
+}
+
+// PressureIn is PressureCoefficient in a wind that blows from the azimuth from,
+// degree.
+func PressureIn(p *plan.Plan, place string, from float64) float64 {
+	s, along := shelters[p.Site.Exposure], p.House.RidgeAzimuth
+	left, right := ventilation.Incidence(from, along-90), ventilation.Incidence(from, along+90)
 	switch place {
 	case "left side":
-		return s.Coefficient(ventilation.WindFaceWall, 0)
+		return s.Coefficient(ventilation.WindFaceWall, left)
 	case "right side":
-		return s.Coefficient(ventilation.WindFaceWall, 180)
-	case "near end", "far end":
-		return s.Coefficient(ventilation.WindFaceWall, 90)
+		return s.Coefficient(ventilation.WindFaceWall, right)
+	case "near end":
+		return s.Coefficient(ventilation.WindFaceWall, ventilation.Incidence(from, along+180))
+	case "far end":
+		return s.Coefficient(ventilation.WindFaceWall, ventilation.Incidence(from, along))
 	case "left roof":
-		return s.Coefficient(roofFace(p.House), 0)
+		return s.Coefficient(roofFace(p.House), left)
+	case "right roof":
+		return s.Coefficient(roofFace(p.House), right)
 	}
-	return s.Coefficient(roofFace(p.House), 180)
+	return s.Coefficient(roofFace(p.House), max(left, right))
 }
 
 // FaceArea is the hole of a vent in wall or roof, m².
@@ -62,9 +76,18 @@ func FaceArea(v plan.Vent) float64 { return v.Length * v.Height }
 // are as tall as they are, so that air can pass one both ways; a vent behind an
 // insect screen is cut into points one above another. A shut vent is none.
 func Openings(p *plan.Plan, open float64) ([]ventilation.Opening, error) {
+	return OpeningsIn(p, open, Across(p))
+}
+
+// OpeningsIn is Openings in a wind that blows from the azimuth from, degree.
+func OpeningsIn(p *plan.Plan, open, from float64) ([]ventilation.Opening, error) {
 	var list []ventilation.Opening
 	var faults []error
 	for i, v := range p.Vents {
+		if v.PressureCoefficient == nil {
+			cp := PressureIn(p, v.Place, from)
+			v.PressureCoefficient = &cp
+		}
 		o, err := VentOpenings(p, v, open)
 		if err != nil {
 			faults = append(faults, fmt.Errorf("vents[%d]: %w", i, err))
@@ -144,13 +167,16 @@ func screened(p *plan.Plan, v plan.Vent, o ventilation.Opening) ([]ventilation.O
 }
 
 // VentFans are the plan's fans that blow air in or out.
-func VentFans(p *plan.Plan) (list []ventilation.FixedFan) {
+func VentFans(p *plan.Plan) []ventilation.FixedFan { return VentFansIn(p, Across(p)) }
+
+// VentFansIn is VentFans in a wind that blows from the azimuth from, degree.
+func VentFansIn(p *plan.Plan, from float64) (list []ventilation.FixedFan) {
 	for _, f := range p.VentFans {
 		flow := f.Flow
 		if f.Blows == "out" {
 			flow = -flow
 		}
-		list = append(list, ventilation.FixedFan{Name: f.Name, Height: f.Centre, Flow: flow, Slope: f.Slope, PressureCoefficient: PressureCoefficient(p, f.Place)})
+		list = append(list, ventilation.FixedFan{Name: f.Name, Height: f.Centre, Flow: flow, Slope: f.Slope, PressureCoefficient: PressureIn(p, f.Place, from)})
 	}
 	return list
 }

@@ -1,0 +1,156 @@
+package main
+
+import (
+	"math"
+	"testing"
+
+	"github.com/stretchr/testify/require"
+
+	"cloche.example/examples/internal/weather"
+)
+
+// windy is the real weather with a wind of 4 m/s from one direction.
+func windy(t *testing.T, from string, days int, direction float64) *weather.Series {
+	t.Helper()
+	s := part(t, from, days)
+	s.WindFrom = make([]float64, s.Hours())
+	for i := range s.WindFrom {
+		s.Wind[i], s.WindFrom[i] = 4, direction
+	}
+	return s
+}
+
+// Wind across the house drives more air through side vents than wind along it;
+// that from the left is what an unknown direction counts as.
+func TestWindFindsTheVents(t *testing.T) {
+	p := changed(t, `{"house": {"ridge_azimuth_deg": 90}, "vents": [{"name": "l", "place": "left side", "length_m": 4, "height_m": 0.3}, {"name": "r", "place": "right side", "length_m": 4, "height_m": 0.3}]}`)
+	hottest := func(direction float64) float64 { return solved(t, p, windy(t, "07-09", 1, direction)).Account.Hottest.Inside }
+	require.Greater(t, hottest(90), hottest(0)+0.3)
+	require.InDelta(t, hottest(0), hottest(math.NaN()), 1e-6)
+	require.InDelta(t, hottest(0), hottest(360), 1e-9)
+	require.InDelta(t, hottest(4), hottest(0), 1e-9, "the same of 16 sectors")
+}
+
+// Fans run in hot hours alone, take their electricity, and leave fewer of them;
+// pads cool more and take water.
+func TestFansAndPads(t *testing.T) {
+	s := part(t, "07-08", 3)
+	fans := `{"vent_fans": [{"name": "fan", "flow_m3_s": 3, "power_w": 250}]`
+	was := solved(t, changed(t, "{}"), s)
+	dry := solved(t, changed(t, fans+"}"), s)
+	wet := solved(t, changed(t, fans+`, "pads": {}}`), s)
+	w := &dry.Account.Whole
+	require.Greater(t, w.FanHours, 10)
+	require.Less(t, w.FanHours, 50)
+	require.InDelta(t, 0.25*float64(w.FanHours), w.VentPower, 1e-9)
+	require.InDelta(t, w.VentPower*dry.filled.Prices.ElectricityPerKWh, dry.Money.Vents, 1e-9)
+	require.Less(t, dry.Account.Hottest.Inside, was.Account.Hottest.Inside)
+	require.Less(t, wet.Account.Hottest.Inside, dry.Account.Hottest.Inside-1)
+	require.Zero(t, w.Pads)
+	require.Greater(t, wet.Account.Whole.Pads, 100.0)
+	require.Greater(t, wet.Money.Water-dry.Money.Water, 0.0)
+}
+
+// Fog cools the hot house and is counted with what falls, and is not sprayed into
+// cold or damp air.
+func TestFog(t *testing.T) {
+	p := changed(t, `{"fog": {"spray_g_m2_h": 300}}`)
+	hot, was := solved(t, p, part(t, "07-08", 2)), solved(t, changed(t, "{}"), part(t, "07-08", 2))
+	require.Less(t, hot.Account.Hottest.Inside, was.Account.Hottest.Inside-1)
+	require.InDelta(t, hot.Account.Whole.Fog/0.8, hot.Account.Whole.Sprayed, 1e-6)
+	require.Less(t, hot.Account.Whole.Fell, 0.1*hot.Account.Whole.Fog)
+	require.Zero(t, solved(t, p, part(t, "02-02", 2)).Account.Whole.Fog)
+}
+
+// CO2 is kept at the plan's level by day in a shut house, closes with what the crop
+// takes and the air carries, and costs what it weighs.
+func TestCarbonDioxide(t *testing.T) {
+	a := solved(t, changed(t, `{"co2": {"level_umol_mol": 700, "price_per_kg": 2}}`), part(t, "02-02", 4))
+	bare := solved(t, changed(t, "{}"), part(t, "02-02", 4))
+	y, w := a.year, &a.Account.Whole
+	held := 0
+	for i, given := range y.Given {
+		if given > 0 && given < doserMost*y.house.steady.House.Shape.FloorArea*(1-1e-9) {
+			require.InDelta(t, 700, y.CO2[i], 0.1)
+			held++
+		}
+	}
+	require.Greater(t, held, 5)
+	require.InDelta(t, 2*w.Dosed, a.Money.CO2, 1e-9)
+	require.Greater(t, w.TakenUp, bare.Account.Whole.TakenUp)
+	breath := 0.5e-3 * y.house.steady.House.Shape.FloorArea * float64(w.Hours)
+	held2 := 700e-6 * 1.8 * y.house.steady.House.Shape.Volume // kg that the air can hold more or less than at first
+	require.InDelta(t, w.TakenUp+w.CarbonOut, w.Dosed+breath, held2)
+	require.Zero(t, bare.Account.Whole.Dosed)
+}
+
+// A heater that draws from the ridge gives less by what the change from low in the
+// house is said to save.
+func TestRidgeReturn(t *testing.T) {
+	s := part(t, "02-02", 3)
+	low, ridge := solved(t, changed(t, "{}"), s), solved(t, changed(t, `{"heater": {"takes_air_from": "the ridge"}}`), s)
+	said := low.year.house.ridgeReturn(low)
+	require.Positive(t, said.Heat)
+	require.InDelta(t, said.Heat, low.Account.Whole.Heater-ridge.Account.Whole.Heater, 1e-6)
+	require.InDelta(t, said.Heat, ridge.Account.Whole.Ridge, 1e-6)
+	require.InDelta(t, said.Peak, ridge.Account.Peak.Heat, 1e-6)
+	require.Contains(t, ridge.year.house.ridgeReturn(ridge).WhyNot, "draws from the ridge")
+	r := low.year.house.steady.Ridge
+	x := low.year.State[0]
+	x.Heat, x.Temperature = 1e6, r.Inside
+	require.InDelta(t, r.SavingHeat, low.year.house.ridge.drawn(&x, r.Outside), 1e-9, "as in the mean of the heated months")
+}
+
+// Tubes in the soil take heat in warm hours, and every joule of it is in the soil or
+// went up through the floor.
+func TestTubes(t *testing.T) {
+	p := changed(t, `{"soil_store": {"tubes_count": 8, "diameter_m": 0.1, "length_m": 12, "spacing_m": 0.4, "depth_m": 0.6, "flow_m3_s": 0.2}, "heater": {"power_w": 34000}}`)
+	a := solved(t, p, part(t, "04-20", 6))
+	u, w := a.year.tubes, &a.Account.Whole
+	require.Greater(t, w.Tubes, 5.0)
+	up := 0.0
+	for _, q := range u.up {
+		up += q / kWh
+	}
+	require.InDelta(t, w.Tubes, up+u.store.Stored()/3.6e6, 1e-6*w.Tubes)
+	hours := 0
+	for i, x := range a.year.State {
+		if x.ToStore != 0 {
+			hours++
+			require.Positive(t, u.fan[i])
+		} else {
+			require.Zero(t, u.fan[i])
+		}
+	}
+	require.Greater(t, hours, 10)
+	require.Less(t, hours, 144)
+	require.Less(t, a.Account.Closure.Heat, asked)
+}
+
+// The deep ground is coldest in late winter and warmest in late summer, about the
+// mean of the outside air.
+func TestDeepGround(t *testing.T) {
+	s, err := weather.Greensboro()
+	require.NoError(t, err)
+	p, err := atSite(changed(t, "{}"), s)
+	require.NoError(t, err)
+	h, err := newHouse(&p.Plan, s)
+	require.NoError(t, err)
+	deep := h.deep()
+	require.Len(t, deep, 8761)
+	low, high, sum := 0, 0, 0.0
+	for i, v := range deep[:8760] {
+		if v < deep[low] {
+			low = i
+		}
+		if v > deep[high] {
+			high = i
+		}
+		sum += v / 8760
+	}
+	require.InDelta(t, 14.4, sum, 0.3)
+	require.InDelta(t, 45, low/24, 25)
+	require.InDelta(t, 182, high/24-low/24, 3)
+	require.Greater(t, deep[high]-deep[low], 2.0)
+	require.Less(t, deep[high]-deep[low], 25.2, "less than the air's own")
+}
