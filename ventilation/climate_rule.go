@@ -113,7 +113,7 @@ type HourMoment struct {
 	Clock   time.Duration // since midnight, to the start of the hour
 	Weather Weather       // mean over the hour
 	Setting Setting       // what is done to the house besides
-	Before  ClimateState  // the house in the hour before; zero in the first
+	Before  ClimateState  // the house in the hour before; zero in the first, and after one without a state
 }
 
 // DayNight keeps a house at other targets by day than by night, and draws a

@@ -134,6 +134,7 @@ func (c *Climate) YearTo(dst *HouseYear, hours Hours) (*HouseYear, error) {
 				(*column)[i] = math.NaN()
 			}
 			y.keeping.k.warm = false
+			y.state = ClimateState{}
 		}
 	}
 	if s := y.keeping.k.skin; s != nil {

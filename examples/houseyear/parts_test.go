@@ -24,7 +24,9 @@ func windy(t *testing.T, from string, days int, direction float64) *weather.Seri
 // that from the left is what an unknown direction counts as.
 func TestWindFindsTheVents(t *testing.T) {
 	p := changed(t, `{"house": {"ridge_azimuth_deg": 90}, "vents": [{"name": "l", "place": "left side", "length_m": 4, "height_m": 0.3}, {"name": "r", "place": "right side", "length_m": 4, "height_m": 0.3}]}`)
-	hottest := func(direction float64) float64 { return solved(t, p, windy(t, "07-09", 1, direction)).Account.Hottest.Inside }
+	hottest := func(direction float64) float64 {
+		return solved(t, p, windy(t, "07-09", 1, direction)).Account.Hottest.Inside
+	}
 	require.Greater(t, hottest(90), hottest(0)+0.3)
 	require.InDelta(t, hottest(0), hottest(math.NaN()), 1e-6)
 	require.InDelta(t, hottest(0), hottest(360), 1e-9)

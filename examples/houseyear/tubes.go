@@ -56,6 +56,10 @@ func (u *tubes) meets(back bool) (conductance, at float64, err error) {
 
 // end passes the hour that was solved, with the house's air as it came out.
 func (u *tubes) end(x *ventilation.ClimateState) error {
+	if x.DryAir == 0 && x.Temperature == 0 { // without a state the stores stand still
+		u.fan, u.up = append(u.fan, 0), append(u.up, 0)
+		return nil
+	}
 	flow := 0.0
 	if u.runs {
 		flow = u.flow
