@@ -36,7 +36,7 @@ type Facet struct {
 	Area    float64   // m², more than 0, at most 1e6, exact
 	Tilt    float64   // degree, 0 to 180, of the outer face: 0 upward, 90 upright, 180 downward
 	Azimuth float64   // degree, 0 to 360, direction of the outer face clockwise from north; 0 for a level facet
-	Height  float64   // m, length along the slope; of an end wall its mean height, of an arch the whole side
+	Height  float64   // m, 0.01 to 100, in the ground to 1000, length along the slope; of an end wall its mean height, of an arch the whole side
 	Party   bool      // adjoins a heated building: no loss and no cover
 }
 

@@ -45,8 +45,8 @@ type FacetLoss struct {
 	DripsAbove       bool      // vapour that leaks through a screen condenses above it; not counted
 	DripHumidity     float64   // fraction, relative humidity inside above which the dry inner face drips; above 1 it never does
 	Condensate       float64   // kg/s; negative while a declared wet face dries, 0 on a face taken as dry
-	TwoStates        bool      // the facet passes heat radiation and could be dry as well as wet: it is taken as wet
-	DryLoss          float64   // W, Loss of its dry state where there are two, else Loss
+	TwoStates        bool      // the facet passes heat radiation and could be dry, or wet in part, as well as wet: it is taken as wet
+	DryLoss          float64   // W, Loss of its other, drier state where there are two, else Loss
 	Solution         Solution  // every face, gap and coefficient
 }
 
@@ -72,7 +72,7 @@ type HouseLoss struct {
 	Partitions  float64     // W, from the house into its annexes
 	Total       float64     // W
 	Latent      float64     // W, part of Total carried by vapour: condensation on covers, frame and doors, and leakage
-	DryTotal    float64     // W, Total with the dry state of each facet that has two: it governs the size of the heater where it is larger
+	DryTotal    float64     // W, Total with the drier state of each facet that has two: it governs the size of the heater where it is larger
 	PerFloor    float64     // W/m², Total over the floor area
 	Coefficient float64     // W/K, Total over inside less outside air; NaN at equal temperatures
 	Dripping    int         // count of facets where water gathers

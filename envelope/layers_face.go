@@ -83,9 +83,16 @@ func (s *solver) settle(o *Solution) error {
 	}
 	switch {
 	case s.vapour >= 0:
+		drops, other, err := s.drops(dryFace)
+		if err != nil {
+			return err
+		}
 		s.report(o, 1)
-		if dry {
+		switch {
+		case dry:
 			o.TwoStates, o.DryFluxIn = true, flux
+		case drops:
+			o.TwoStates, o.DryFluxIn = true, other
 		}
 		return nil
 	case stage == stageSoaked:
@@ -279,69 +286,6 @@ func (s *solver) refreeze() bool {
 		return false
 	}
 	return s.ice > 0 && s.ice < 1
-}
-
-// partly finds the share of the inner face under drops with which the face is
-// at the dew point, so that no vapour passes; dryFace in °C is the face with
-// none, which is colder. Regula falsi, an end that stays counting half.
-func (s *solver) partly(dryFace float64) (share float64, err error) {
-	const (
-		near   = 1e-10 // K, from the dew point
-		passes = 100   // halves an interval more than often enough
-	)
-	low, high := 0.0, 1.0
-	below := dryFace - s.room.dew
-	above, err := s.damp(1)
-	if err != nil || !(above > 0) {
-		return 1, err
-	}
-	side := 0
-	for range passes {
-		share = low - below*(high-low)/(above-below)
-		if !(share > low && share < high) {
-			share = (low + high) / 2
-		}
-		off, err := s.damp(share)
-		if err != nil {
-			return share, err
-		}
-		switch {
-		case off > near:
-			high, above = share, off
-			if side == 1 {
-				below /= 2
-			}
-			side = 1
-		case off < -near:
-			low, below = share, off
-			if side == -1 {
-				above /= 2
-			}
-			side = -1
-		default:
-			return share, nil
-		}
-		if high-low < 1e-15 {
-			break
-		}
-	}
-	return share, nil
-}
-
-// damp solves the cover with water on the given share of the inner face and no
-// vapour, and returns how far the face lies above the dew point in K.
-func (s *solver) damp(share float64) (float64, error) {
-	last := s.n - 1
-	o, f := outerFace(last), innerFace(last)
-	s.mixed = *s.dry
-	s.mixed.emittance[o] += share * (s.wet.emittance[o] - s.dry.emittance[o])
-	s.mixed.emittance[f] += share * (s.wet.emittance[f] - s.dry.emittance[f])
-	s.mixed.transmit[last] += share * (s.wet.transmit[last] - s.dry.transmit[last])
-	s.mixed.trace(s.n)
-	if err := s.taken(faceDamp); err != nil {
-		return 0, err
-	}
-	return s.t[f] - s.room.dew, nil
 }
 
 // fluxIn returns the heat from the house into the part, W/m².

@@ -57,8 +57,8 @@ type Solution struct {
 
 	Load       float64 // W/m², what the heater pays for: FluxIn with LatentLoad in the place of InLatent
 	LatentLoad float64 // W/m², heat that evaporates the condensate at the temperature of the inside air: the heat of freezing comes out of the water and is no load
-	TwoStates  bool    // the cover passes heat radiation and could be wet as well as dry: this is the wet state
-	DryFluxIn  float64 // W/m², FluxIn of the dry state where there are two, for the size of the heater; else FluxIn
+	TwoStates  bool    // the cover passes heat radiation and could be wet as well as dry, or wet in part: this is the wet state
+	DryFluxIn  float64 // W/m², FluxIn of the other, drier state where there are two, for the size of the heater; else FluxIn
 
 	AirDriven float64 // W/m², part of FluxIn that the inside drives: air, radiant temperature and vapour against the outside air
 	SkyDriven float64 // W/m², part of FluxIn because sky and ground are not at the outside air temperature

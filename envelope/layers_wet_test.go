@@ -2,6 +2,7 @@ package envelope
 
 import (
 	"math"
+	"math/rand/v2"
 	"testing"
 
 	"github.com/stretchr/testify/require"
@@ -194,4 +195,32 @@ func TestOpenScreenCondensesOnItsClosedPart(t *testing.T) {
 	v, err := airOfRoom(t, k).VapourFlux(s.InnerTemperature, s.InsideCoefficient)
 	require.NoError(t, err)
 	require.InEpsilon(t, (1-c.Layers()[1].Openness)*v.Flux, s.Condensate, 1e-12)
+}
+
+// A clear film upright, wet, whose dry face lies below the dew point: a few drops
+// warm it to the dew point, as a second state; a drier room leaves no wet state.
+func TestWetBesideDrops(t *testing.T) {
+	r := rand.New(rand.NewPCG(5, 5))
+	found := 0
+	for range 4000 {
+		c, k := realistic(r)
+		k.InnerFace = InnerAuto
+		if s, err := c.Solve(k); err == nil && s.DripHumidity < 1 && s.DripHumidity > 0.05 {
+			k.InsideHumidity = math.Min(1, s.DripHumidity*(1+0.01*r.Float64()))
+		}
+		s := solved(t, c, k)
+		if !s.TwoStates || s.WetShare < 1 || !(k.InsideHumidity > s.DripHumidity) || s.Patch.Share > 0 {
+			continue
+		}
+		found++
+		require.Greater(t, math.Abs(s.DryFluxIn-s.FluxIn), 0.1)
+		// The drier state lies between dry and wet.
+		k.InnerFace = InnerDry
+		dry := solved(t, c, k)
+		require.Less(t, math.Abs(s.DryFluxIn-dry.FluxIn), math.Abs(s.FluxIn-dry.FluxIn))
+		// The wet one is still there as the answer.
+		require.GreaterOrEqual(t, s.Condensate, 0.0)
+		require.LessOrEqual(t, s.InnerTemperature, s.DewPoint+1e-9)
+	}
+	require.Positive(t, found)
 }

@@ -21,19 +21,19 @@ const (
 // Leakage is how a closed house leaks air. DefaultLeakage gives a complete one
 // to change.
 type Leakage struct {
-	Model        LeakageModel // given air changes, or by pressure
-	AirChanges   float64      // air changes per hour, 0 to 60; read with LeakageGiven alone
-	At50         float64      // air changes per hour, 0 to 500, at 50 Pa, of a pressure test; read with LeakagePressure, as are all below
-	Exponent     float64      // exponent, 0.5 to 1, of the flow over the pressure, 0.5 for holes to 1 for pores
-	Horizontal   float64      // fraction, 0 to 1, of the leaks that lie in roof and floor, the rest in the walls
-	RoofLessThan float64      // fraction, leaks in the roof less those in the floor, from minus Horizontal to Horizontal
-	Shelter      float64      // fraction, 0 to 1, of the open wind that reaches the house, 1 on open ground, about 0.3 among buildings
+	Model         LeakageModel // given air changes, or by pressure
+	AirChanges    float64      // air changes per hour, 0 to 60; read with LeakageGiven alone
+	At50          float64      // air changes per hour, 0 to 500, at 50 Pa, of a pressure test; read with LeakagePressure, as are all below
+	Exponent      float64      // exponent, 0.5 to 1, of the flow over the pressure, 0.5 for holes to 1 for pores
+	Horizontal    float64      // fraction, 0 to 1, of the leaks that lie in roof and floor, the rest in the walls
+	RoofLessFloor float64      // fraction, of the leaks in the roof less that of the leaks in the floor, from minus Horizontal to Horizontal
+	Shelter       float64      // fraction, 0 to 1, of the open wind that reaches the house, 1 on open ground, about 0.3 among buildings
 }
 
 // DefaultLeakage returns one air change per hour, given; its pressure fields
 // are those of a fairly tight house.
 func DefaultLeakage() Leakage {
-	return Leakage{AirChanges: 1, At50: 10, Exponent: 0.65, Horizontal: 0.5, RoofLessThan: 0.5, Shelter: 0.8}
+	return Leakage{AirChanges: 1, At50: 10, Exponent: 0.65, Horizontal: 0.5, RoofLessFloor: 0.5, Shelter: 0.8}
 }
 
 // Ranges of leakage.
@@ -92,7 +92,7 @@ func (l Leakage) check() error {
 	check(flowExponentRange, "Exponent", l.Exponent)
 	check(fractionRange, "Horizontal", l.Horizontal)
 	h := math.Max(0, math.Min(1, l.Horizontal))
-	check(domain.Range{Min: -h, Max: h, Unit: "fraction", Source: "no more than Horizontal either way"}, "RoofLessThan", l.RoofLessThan)
+	check(domain.Range{Min: -h, Max: h, Unit: "fraction", Source: "no more than Horizontal either way"}, "RoofLessFloor", l.RoofLessFloor)
 	check(fractionRange, "Shelter", l.Shelter)
 	return errors.Join(faults...)
 }
@@ -102,7 +102,7 @@ func (l *Leakage) valid() bool {
 		return airChangesRange.Contains(l.AirChanges)
 	}
 	return l.Model == LeakagePressure && at50Range.Contains(l.At50) && flowExponentRange.Contains(l.Exponent) &&
-		fractionRange.Contains(l.Horizontal) && math.Abs(l.RoofLessThan) <= l.Horizontal && fractionRange.Contains(l.Shelter)
+		fractionRange.Contains(l.Horizontal) && math.Abs(l.RoofLessFloor) <= l.Horizontal && fractionRange.Contains(l.Shelter)
 }
 
 // Flow returns the leakage of a house of the volume, m³, 0.1 to 1e7, whose leaks
@@ -144,7 +144,7 @@ func evaporationHeat(t float64) float64 {
 
 // pressure finds the flow by AIM-2.
 func (l *Leakage) pressure(r *LeakageFlow, volume, height, wind float64, inside, outside psychro.State) {
-	n, x, h := l.Exponent, l.RoofLessThan, l.Horizontal
+	n, x, h := l.Exponent, l.RoofLessFloor, l.Horizontal
 	c := l.At50 * volume / secondsPerHour / math.Pow(testPressure, n)                  // m³/(s Pa^n)
 	fs := (1 + n*h) / (n + 1) * math.Pow(0.5-0.5*math.Pow(x*x/(2-h), stackPower), n+1) // [WalWil98] stack factor
 	fw := windFactor * (windExponent - n) * (1 - math.Pow((x+h)/2, windPower))         // [WalWil98] wind factor

@@ -69,7 +69,7 @@ func TestLeakageClasses(t *testing.T) {
 // Stack and wind of AIM-2, worked with the formulas as printed: n = 2/3, R =
 // 0.4, X = 0.2, 6 air changes at 50 Pa in 300 m³.
 func TestPressureLeakageByHand(t *testing.T) {
-	l := Leakage{Model: LeakagePressure, At50: 6, Exponent: 2.0 / 3, Horizontal: 0.4, RoofLessThan: 0.2, Shelter: 0.7}
+	l := Leakage{Model: LeakagePressure, At50: 6, Exponent: 2.0 / 3, Horizontal: 0.4, RoofLessFloor: 0.2, Shelter: 0.7}
 	in, out := moist(t, 18, 0.7), moist(t, -7, 0.8)
 	f := leak(t, l, 300, 3.2, 5, in, out)
 	c := 0.5 / math.Cbrt(50*50)
@@ -138,8 +138,8 @@ func TestLeakageLaws(t *testing.T) {
 }
 
 func TestAllFaultsOfLeakage(t *testing.T) {
-	l := Leakage{Model: LeakagePressure, At50: -1, Exponent: 0.4, Horizontal: 2, RoofLessThan: -3, Shelter: 5}
-	requireFields(t, CheckLeakage(l), "At50", "Exponent", "Horizontal", "RoofLessThan", "Shelter")
+	l := Leakage{Model: LeakagePressure, At50: -1, Exponent: 0.4, Horizontal: 2, RoofLessFloor: -3, Shelter: 5}
+	requireFields(t, CheckLeakage(l), "At50", "Exponent", "Horizontal", "RoofLessFloor", "Shelter")
 	requireFields(t, CheckLeakage(Leakage{Model: 5}), "Model", "Exponent")
 	_, err := Leakage{AirChanges: -1}.Flow(-1, 0, HouseAir{Inside: psychro.State{}, Outside: moist(t, 0, 0.5), Wind: 99})
 	requireFields(t, err, "AirChanges", "volume", "height", "Wind", "pressure of Inside")

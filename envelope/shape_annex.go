@@ -24,11 +24,11 @@ const (
 type Annex struct {
 	Name  string  // for reports
 	Place Place   // wall it stands at; not the back wall of a lean-to that is a heated building's
-	Width float64 // m, along that wall, where it is as high as High
+	Width float64 // m, at least 0.3, along that wall; at most what the wall has where it is as high as High
 	Reach float64 // m, 0.3 to 1000, away from it
-	High  float64 // m above grade, roof at the house
-	Low   float64 // m above grade, roof at the outer wall
-	Depth float64 // m, floor below grade, no deeper than the house
+	High  float64 // m, at least 0.3, above grade, roof at the house; no higher than the wall
+	Low   float64 // m, at least 0.3, above grade, roof at the outer wall; no higher than High
+	Depth float64 // m, at least 0, floor below grade; no deeper than the house
 }
 
 // AnnexShape is the geometry of an annex.

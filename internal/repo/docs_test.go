@@ -198,8 +198,8 @@ type T struct {
 }
 
 // TestEachPackageNamesItsSources wants a list of sources under short keys in
-// doc.go, and every key in square brackets elsewhere in the package to stand
-// in that list.
+// doc.go or a file that continues it, and every key in square brackets elsewhere
+// in the package to stand in that list.
 func TestEachPackageNamesItsSources(t *testing.T) {
 	key := regexp.MustCompile(`\[([A-Z][A-Za-z&]{1,10}\d{2}[a-z]?)\]`)
 	for _, dir := range packages {
@@ -207,8 +207,8 @@ func TestEachPackageNamesItsSources(t *testing.T) {
 			fset, files := parse(t, dir)
 			doc := ""
 			for _, f := range files {
-				if filepath.Base(fset.Position(f.Pos()).Filename) == "doc.go" {
-					doc = f.Doc.Text()
+				if base := filepath.Base(fset.Position(f.Pos()).Filename); base == "doc.go" || strings.HasPrefix(base, "doc_") {
+					doc += f.Doc.Text()
 				}
 			}
 			_, sources, found := strings.Cut(doc, "# Sources")

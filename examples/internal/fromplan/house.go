@@ -64,7 +64,7 @@ func Leakage(p *plan.Plan) envelope.Leakage {
 	}
 	l.At50, l.Exponent, l.Horizontal = q.At50, q.Flow, q.RoofAndFloor
 	l.Shelter = 1 // the plan's wind is that at the cover
-	l.RoofLessThan = math.Min(l.RoofLessThan, l.Horizontal)
+	l.RoofLessFloor = math.Min(l.RoofLessFloor, l.Horizontal)
 	return l
 }
 

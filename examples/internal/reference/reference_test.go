@@ -6,6 +6,8 @@ import (
 	"go/parser"
 	"go/token"
 	"os"
+	"path/filepath"
+	"strings"
 	"testing"
 
 	"github.com/stretchr/testify/require"
@@ -18,15 +20,23 @@ var update = flag.Bool("update", false, "write the package comments anew")
 // The package comments that the pages show are those of the packages.
 func TestCommentsAreCurrent(t *testing.T) {
 	for _, pkg := range Packages {
-		tree, err := parser.ParseFile(token.NewFileSet(), "../../../"+pkg+"/doc.go", nil, parser.ParseComments|parser.PackageClauseOnly)
+		parts := []string{"../../../" + pkg + "/doc.go"}
+		more, err := filepath.Glob("../../../" + pkg + "/doc_*.go") // by name, as the documentation has them
 		require.NoError(t, err)
+		var text []string
+		for _, part := range append(parts, more...) {
+			tree, err := parser.ParseFile(token.NewFileSet(), part, nil, parser.ParseComments|parser.PackageClauseOnly)
+			require.NoError(t, err)
+			text = append(text, tree.Doc.Text())
+		}
+		comment := strings.Join(text, "\n")
 		file := "docs/" + pkg + ".txt"
 		if *update {
-			require.NoError(t, os.WriteFile(file, []byte(tree.Doc.Text()), 0o644))
+			require.NoError(t, os.WriteFile(file, []byte(comment), 0o644))
 		}
 		held, err := os.ReadFile(file)
 		require.NoError(t, err)
-		require.Equal(t, tree.Doc.Text(), string(held), "go test ./examples/internal/reference -update writes it anew")
+		require.Equal(t, comment, string(held), "go test ./examples/internal/reference -update writes it anew")
 	}
 }
 
