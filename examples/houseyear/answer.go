@@ -30,6 +30,8 @@ type answer struct {
 	Unit      string     `json:"heater_energy_unit"`
 	Cures     []cure     `json:"cures"`
 	Methods   []method   `json:"methods"`
+	Use       use        `json:"use"`
+	Bands     []band     `json:"published"` // of whole years
 	Day       []dayHour  `json:"day"`
 	Notes     []string   `json:"notes"`
 	Cautions  []string   `json:"cautions"`
@@ -93,6 +95,9 @@ func solve(ctx context.Context, p plan.Filled, s *weather.Series, o options, pro
 	}
 	if a.Methods, err = h.methods(a); err != nil {
 		return nil, err
+	}
+	if a.Use = a.use(); s.Whole() {
+		a.Bands = published
 	}
 	if a.Day, err = y.day(o.day); err != nil {
 		return nil, err

@@ -54,6 +54,10 @@ func (a *answer) newPage() *page.Page {
 	if heads, rows := a.methodRows(); len(a.Methods) > 0 {
 		d.Table("The same weather by short methods", heads, rows)
 	}
+	if len(a.Bands) > 0 {
+		d.Section("Published, for orientation")
+		d.List(a.bandLines())
+	}
 	d.Section("Notes and cautions")
 	d.List(append(append([]string{}, a.Notes...), a.Cautions...))
 	return d

@@ -36,6 +36,12 @@ func (a *answer) text() *report.Report {
 	}
 	a.closing(r)
 	a.methodTable(r)
+	if len(a.Bands) > 0 {
+		r.Section("Published, for orientation")
+		for _, line := range a.bandLines() {
+			r.Note("%s", line)
+		}
+	}
 	if len(a.Day) > 0 {
 		r.Section("The day %s", a.Day[0].Time[:10])
 		r.Table(dayHeads, dayRows(a.Day))
