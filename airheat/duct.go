@@ -243,7 +243,9 @@ func (r *run) loss(flow, nu float64) (loss, slope float64) {
 		f = between(re, r.f4000)
 		df = (r.f4000 - laminar/laminarLimit) * (re / (turbulentLimit - laminarLimit))
 	default:
-		x, k := colebrookRoot(colebrookSmooth/re, r.rough)
+		// colebrookRoot without the call: every duct of a network comes by here.
+		b := colebrookSmooth / re
+		x, k := colebrookFrom(colebrookStart(colebrookMiddle, b, r.rough), b, r.rough)
 		f = 1 / (x * x)
 		df = -2 * f * k / (1 + k)
 	}

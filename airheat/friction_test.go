@@ -109,7 +109,13 @@ func TestColebrookHasItsTwoLimits(t *testing.T) {
 func TestLogarithmsAreAsGoodAsStated(t *testing.T) {
 	for v := 1e-12; v < 10; v *= 1.013 {
 		require.InDelta(t, math.Log(v), crudeLog(v), 7e-5)
-		require.InDelta(t, math.Log(v), fullLog(v), 4e-15*math.Max(1, math.Abs(math.Log(v))))
+		full := fullLog(parts(v))
+		require.InDelta(t, math.Log(v), full, 4e-15*math.Max(1, math.Abs(math.Log(v))))
+	}
+	// At the ends of the mantissa every coefficient shows.
+	for _, v := range []float64{0.70711, 0.708, 0.72, 1.36, 1.4, 1.4142} {
+		full := fullLog(parts(v))
+		require.InDelta(t, math.Log(v), full, 2e-16)
 	}
 }
 

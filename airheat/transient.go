@@ -102,6 +102,7 @@ func reach(c *transient.Course, n node, t0, level float64, met bool, limit float
 		}
 	}
 	e.Reached, e.Time, e.Nearest = x.Reached, duration(x.Time), x.Nearest
-	e.State, e.Rate = temperatures(c.At(x.Time)), c.RateAt(i, x.Time)
+	state, rate := c.AtWithRate(i, x.Time)
+	e.State, e.Rate = temperatures(state), rate
 	return e, nil
 }

@@ -59,13 +59,20 @@ func (c *Course) At(t float64) [3]float64 {
 	return out
 }
 
-// RateAt returns how fast node i changes after t seconds, K/s.
-func (c *Course) RateAt(i int, t float64) float64 {
-	v := c.Slope[i]
-	for k, r := range c.rates {
-		v -= r * c.amp[i][k] * math.Exp(-r*t)
+// AtWithRate is At with how fast node i then changes, K/s.
+func (c *Course) AtWithRate(i int, t float64) (temperatures [3]float64, rate float64) {
+	rate = c.Slope[i]
+	for j := range temperatures {
+		temperatures[j] = c.Base[j] + c.Slope[j]*t
 	}
-	return v
+	for k, r := range c.rates {
+		e := math.Exp(-r * t)
+		rate -= r * c.amp[i][k] * e
+		for j := range temperatures {
+			temperatures[j] += c.amp[j][k] * e
+		}
+	}
+	return temperatures, rate
 }
 
 // above is node i less level.

@@ -26,7 +26,11 @@ func TestStepAndCourseAgree(t *testing.T) {
 	require.NoError(t, err)
 	require.True(t, e.Reached)
 	require.InDelta(t, 5, c.At(e.Time)[0], 1e-8)
-	require.Negative(t, c.RateAt(0, e.Time))
+	there, rate := c.AtWithRate(0, e.Time)
+	for i, v := range c.At(e.Time) {
+		require.InDelta(t, v, there[i], 1e-12)
+	}
+	require.InEpsilon(t, (c.At(e.Time + 1)[0]-c.At(e.Time - 1)[0])/2, rate, 1e-5)
 	never, err := c.First(0, 12, -1, 1e6)
 	require.NoError(t, err)
 	require.False(t, never.Reached)
