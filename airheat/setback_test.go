@@ -5,6 +5,7 @@ import (
 	"time"
 
 	"cloche.example/envelope"
+	"cloche.example/internal/check"
 	"github.com/stretchr/testify/require"
 )
 
@@ -36,5 +37,25 @@ func TestNightSetBack(t *testing.T) {
 	_, err = h.NightSetBack(envelope.Drive{Ramp: 1e-4}, SetPoints{DayStarts: 9, DayEnds: 3}, -1)
 	for _, name := range []string{"Ramp", "DayEnds", "rated"} {
 		require.ErrorContains(t, err, name)
+	}
+}
+
+// Repeating days against numbers worked apart from the library.
+func TestSetBacksWorkedApart(t *testing.T) {
+	rows := check.Numbers(t, "setback.csv")
+	require.Len(t, rows, 10)
+	for _, r := range rows {
+		h := house(t, envelope.Nodes{AirCapacity: r[0], StructureCapacity: r[1], SoilCapacity: r[2], Cover: r[3], Leakage: r[4], CoverSky: r[5],
+			AirStructure: r[6], AirSoil: r[7], StructureOutside: r[8], SoilDeep: r[9]})
+		d := envelope.Drive{Heat: r[10], StructureHeat: r[11], SoilHeat: r[12], Outside: r[13], Deep: r[14], SkyDrop: r[15]}
+		s, err := h.NightSetBack(d, SetPoints{Day: r[16], Night: r[17], DayStarts: int(r[18]), DayEnds: int(r[19])}, r[20])
+		require.NoError(t, err)
+		require.InEpsilon(t, r[21], s.HeatPerDay, 1e-7)
+		require.InEpsilon(t, r[22], s.ConstantHeat, 1e-12)
+		require.InDelta(t, 1-r[21]/r[22], s.Saving, 1e-7)
+		require.Equal(t, r[23], s.Recovery.Seconds())
+		require.InDelta(t, r[24], s.Lowest, 1e-6)
+		require.InDelta(t, r[25], s.LowestSoil, 1e-6)
+		require.InDelta(t, r[26], s.WarmestAir, 1e-6)
 	}
 }
