@@ -48,7 +48,8 @@
 //	NightSetBack          exact steps of 5 min   constant weather      balance 1e-6          bound by the mean set-point
 //	FreezeOut             heat contents, march   2 to 40 layers        0.01 K by the steps,  balance 1e-9; Stefan's depth; exact house
 //	                                                                   0.1 K by 24 layers
-//	HeatingSeason         sums over the year     8,760 or 8,784 h      rounding              constant year; Murphy Ex. 9.5
+//	HeatingSeason         sums over the year     8,760 or 8,784 h      rounding              constant year; Murphy Ex. 9.5; years
+//	                                                                                         worked apart
 //	MonthlyHouse          [IsoEnergy08]          gain ratio from 0     of the method         limits; constant year
 //	SeasonNodes           exact hours            linear nodes          balance 1e-9          constant year; After
 //
@@ -96,14 +97,15 @@
 //	Duct.Dew              psychro.LewisFactor    any                   0.5 % of finer cells  balance 1e-8; Duct.Heat
 //	System.Loss, RoundFor Darcy-Weisbach         any                   rounding              Cengel Ex. 8-4, 8-5; Douglas Ex. 14.5, 14.6
 //	OperatingPoint        fan laws [HoF17]       within the curve      1e-9                  scan; Cengel Ex. 14-1; Arasu Ex. 3.11, 4.12
-//	Tree.Solve            balance of branches    any tree              1e-9                  laws
+//	Tree.Solve            balance of branches    any tree              1e-9                  laws; trees worked apart
 //	PerforatedTube        momentum with regain   steady                1e-9 of the scheme    plain march; cosine law
 //	Jet                   [HoF17] ch. 20         K from memory         band of the bend      momentum balance
 //	Jet.ForcedLength      [VentGuide01] eq. 7.60 round: from memory    limit of a zone       powers of F
 //	HeatPipe.Heat         [Righini20],           51 mm, others by law  2 to 24 % of the      rows computed apart; a handbook's pipe
 //	                      [Vanthoor11]                                 convection
 //	AirOrWater            heat balance           above                 rounding              Hundy Ex. 21.1
-//	SoilStore             conduction             steps to a day        heat to 1e-9          line source; pipes below a plane
+//	SoilStore             conduction             steps to a day        2.5 % of finer cells  line source; pipes below a plane; worked
+//	                                                                                         apart
 //	RockBed               [Ergun52], [Schum29]   any step              0.1 K of 20 K         Schumann's solution
 //	Store.StepMoist       psychro.LewisFactor    steps to a day        heat to 1e-9          balance of water and heat
 //
@@ -112,7 +114,7 @@
 // lines here and by a curve in the source: 643 against 650 cfm. Lienhard's Ex.
 // 7.6 prints a film coefficient 2.8 % above what its own formula gives. Crane's
 // factor G of a side branch jumps at shares of 0.4 and 0.6, at which no branches
-// could balance; its falling lines run on here until they meet the constant.
+// could balance; its falling lines end here where they meet the constant.
 //
 // # Sources
 //

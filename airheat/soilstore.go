@@ -86,7 +86,7 @@ const (
 // as far as the rows lie deep: rimRise is ln(2 √π)/2π. floorResistance is that of
 // a floor's surface for heat going up (ISO 6946, from memory).
 const (
-	rimRise         = 0.2014
+	rimRise         = 0.201412509995
 	floorResistance = 0.10 // m² K/W
 )
 

@@ -99,7 +99,7 @@ func TestSoilLosesHeatThroughTheFloor(t *testing.T) {
 		require.InEpsilon(t, perMetre*8*12*20, r.Up, 0.02, "%g m", depth)
 		require.InEpsilon(t, r.Heat, r.Up, 1e-6)
 	}
-	require.InDelta(t, math.Log(2*math.Sqrt(math.Pi))/(2*math.Pi), rimRise, 5e-5)
+	require.InDelta(t, math.Log(2*math.Sqrt(math.Pi))/(2*math.Pi), rimRise, 1e-12)
 	require.Equal(t, 0.10, floorResistance)
 	shallow := demoSoil()
 	shallow.Depth = 0.249

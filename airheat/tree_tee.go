@@ -68,7 +68,7 @@ const teeUpright = 75.0 // degree
 // [Crane09] ch. 2: G (1 + H (share/areaRatio)² − J share/areaRatio cos angle).
 // The source has a row for 0 to 60 degrees and one for 90: angles between take
 // the nearer. Its G jumps by 4 % at shares of 0.4 and 0.6; here its falling line
-// runs on to where it meets the constant.
+// ends where it meets the constant.
 func DividingBranch(share, areaRatio, angle float64) float64 {
 	if !(share >= 0 && share <= 1) || !teeAreaRange.Contains(areaRatio) || !teeAngleRange.Contains(angle) {
 		return math.NaN()
