@@ -51,5 +51,14 @@ func TestTheWholeYear(t *testing.T) {
 	require.Greater(t, a.Use.Per, 0.7*leastPer)
 	require.Less(t, a.Use.Per, 1.4*mostPer)
 	require.Len(t, a.Bands, len(published))
+
+	// The season's methods among each other as package airheat tells: hour by hour
+	// the highest, bins and degree-hours lower.
+	byHour, degrees, bins := a.Methods[0], a.Methods[1], a.Methods[2]
+	require.Less(t, degrees.Heat, byHour.Heat)
+	require.Less(t, bins.Heat, byHour.Heat)
+	for _, m := range a.Methods {
+		require.InDelta(t, 1, m.Over, 0.6, "%s against the whole house", m.Name)
+	}
 	require.Contains(t, strings.Join(a.bandLines(), "\n"), "doi 10.4121")
 }

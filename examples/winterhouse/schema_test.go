@@ -3,6 +3,8 @@ package main
 import (
 	"testing"
 
+	"github.com/stretchr/testify/require"
+
 	"cloche.example/examples/internal/answers"
 	"cloche.example/examples/internal/schema"
 )
@@ -18,5 +20,5 @@ func TestSchemaFile(t *testing.T) {
 	for _, name := range []string{"", "../plans/arch.json", "../plans/leanto.json", "../plans/mountain.json"} {
 		s.Holds(t, "file", printed(t, "", "-json", "-plan", name))
 	}
-	schema.Valid(t, "line", s.At("answers"), lines(t, printed(t, "{}", "-lines"))[0]["answers"])
+	require.NoError(t, s.At("answers").Check("line", lines(t, printed(t, "{}", "-lines"))[0]["answers"]))
 }
