@@ -19,7 +19,7 @@ func demoBurner() Burner {
 }
 
 func demoSeason() HeatingSeason {
-	y := year.Demo()
+	y := year.At(year.Place{Latitude: 50.6, Longitude: 14.1, Zone: 1})
 	return HeatingSeason{Outside: y.Outside, Sun: y.Sun, SetPoints: SetPoints{Day: 15, Night: 11, DayStarts: 7, DayEnds: 18}, Loss: 780, Aperture: 25, Gain: 200, Burner: demoBurner(), Price: 0.38}
 }
 

@@ -19,10 +19,11 @@ import (
 func draw(format string, r result, invented bool) (io.WriterTo, error) {
 	var floor, day, both plotter.XYs
 	for i, d := range r.year.Days {
-		x := float64(i) + 0.5
-		floor = append(floor, plotter.XY{X: x})
-		day = append(day, plotter.XY{X: x, Y: d.Daylight})
-		both = append(both, plotter.XY{X: x, Y: d.Daylight + d.Lamps})
+		for _, x := range []float64{float64(i), float64(i + 1)} { // a day is a bar
+			floor = append(floor, plotter.XY{X: x})
+			day = append(day, plotter.XY{X: x, Y: d.Daylight})
+			both = append(both, plotter.XY{X: x, Y: d.Daylight + d.Lamps})
+		}
 	}
 	p := plot.New()
 	p.Title.Text = "Daily light on the bed: " + r.crop.Name
@@ -49,7 +50,7 @@ func draw(format string, r result, invented bool) (io.WriterTo, error) {
 		p.Add(area)
 		p.Legend.Add(layer.name, area)
 	}
-	wanted, err := plotter.NewLine(plotter.XYs{{X: 0, Y: r.target}, {X: float64(len(floor)), Y: r.target}})
+	wanted, err := plotter.NewLine(plotter.XYs{{X: 0, Y: r.target}, {X: float64(len(r.year.Days)), Y: r.target}})
 	if err != nil {
 		return nil, err
 	}
@@ -57,7 +58,8 @@ func draw(format string, r result, invented bool) (io.WriterTo, error) {
 	p.Add(wanted)
 	p.Legend.Add(fmt.Sprintf("wanted, %g", r.target), wanted)
 	p.Legend.Top, p.Legend.Padding = true, vg.Points(3)
-	p.X.Min, p.X.Max, p.Y.Min = 0, float64(len(floor)), 0
+	p.X.Min, p.X.Max, p.Y.Min = 0, float64(len(r.year.Days)), 0
+	p.Y.Max *= 1.2 // room for the legend
 	return frame.Plots(format, 20*vg.Centimeter, 11*vg.Centimeter, p)
 }
 

@@ -4,6 +4,7 @@
 //
 //	go run ./examples/darkdays
 //	go run ./examples/darkdays -plan house.json -figure year.svg
+//	go run ./examples/darkdays -weather place.csv
 //	go run ./examples/darkdays -crop tomato -ppfd 220
 //	go run ./examples/darkdays -global hours.txt -per-joule 2.05
 package main
@@ -22,13 +23,12 @@ import (
 	"cloche.example/examples/internal/frame"
 	"cloche.example/examples/internal/fromplan"
 	"cloche.example/examples/internal/plan"
-	"cloche.example/internal/year"
 	"cloche.example/lighting"
 )
 
-// input is what is counted with: the plan's figures, or the user's in their
+// lamps is what is counted with: the plan's figures, or the user's in their
 // place.
-type input struct {
+type lamps struct {
 	plan                *plan.Plan
 	assumed             bool    // the plan has no lamps: those of the defaults stand for them
 	ppfd, transmittance float64 // µmol/(m² s), fraction
@@ -50,9 +50,10 @@ func run(args []string, stdin io.Reader, out, problems io.Writer) int {
 	f.Figure("photoperiod", "lights.photoperiod_h", "for how long they may burn from then on")
 	f.Figure("off-above", "lights.off_above_umol_m2_s", "daylight on the bed above which lamps are off")
 	f.Figure("price", "prices.electricity_per_kwh", "price of electricity")
-	global := f.String("global", "", "`file` with a year of hourly global radiation, W/m², a number a line; - is standard input; without it an invented year")
+	f.Word("weather", "site.weather_file", "`file` of a year of hourly weather, as houseyear reads it")
+	global := f.String("global", "", "`file` with a year of hourly global radiation, W/m², a number a line, - for standard input, in place of weather; without both an invented year with the plan's months")
 	return f.Run(args, stdin, out, problems, func(_ context.Context, p plan.Filled) (frame.Answer, error) {
-		in := input{global: *global}
+		in := lamps{global: *global}
 		var err error
 		if *crop != "" {
 			if _, ok := lighting.FindCropLight(*crop); !ok {
@@ -78,7 +79,7 @@ func run(args []string, stdin io.Reader, out, problems io.Writer) int {
 		if err != nil {
 			return frame.Answer{}, err
 		}
-		draw := func(format string) (io.WriterTo, error) { return draw(format, r, in.global == "") }
+		draw := func(format string) (io.WriterTo, error) { return draw(format, r, in.invented()) }
 		return frame.Answer{Text: write(in, r), Data: data(in, r), Warnings: r.warnings(), Draw: draw}, nil
 	})
 }
@@ -93,7 +94,7 @@ func noCrop(name string) error {
 
 // take reads the plan: its lamps as they light the trays, and the daylight that
 // its cover lets through.
-func (in *input) take(p *plan.Plan) error {
+func (in *lamps) take(p *plan.Plan) error {
 	in.plan = p
 	house, err := answers.NewHouse(p)
 	if err != nil {
@@ -132,14 +133,14 @@ type result struct {
 }
 
 // allowed returns for how many hours of a day the lamps may burn.
-func (in input) allowed() float64 {
+func (in lamps) allowed() float64 {
 	if in.from > in.until {
 		return 24 - in.from + in.until
 	}
 	return in.until - in.from
 }
 
-func (in input) solve(stdin io.Reader) (r result, err error) {
+func (in lamps) solve(stdin io.Reader) (r result, err error) {
 	r.crop = fromplan.Crop(in.plan)
 	r.target = r.crop.Target
 	if math.IsNaN(r.target) {
@@ -164,26 +165,6 @@ func (in input) solve(stdin io.Reader) (r result, err error) {
 	}
 	r.year = year
 	w := r.power * in.plan.Lights.BedLength * in.plan.Lights.BedWidth
-	r.energy, err = lighting.EnergyInput{Power: w, PPF: w * in.efficacy, PerJoule: photonsPerJoule, Level: 1, Run: year.LampTime, Price: in.plan.Prices.ElectricityPerKWh}.Solve()
+	r.energy, err = lighting.EnergyInput{Power: w, PPF: w * in.efficacy, PerJoule: in.plan.Lights.PhotonsOfLamp, Level: 1, Run: year.LampTime, Price: in.plan.Prices.ElectricityPerKWh}.Solve()
 	return r, err
-}
-
-// photonsPerJoule is of a white and red LED spectrum, µmol/J; common practice,
-// no source.
-const photonsPerJoule = 4.9
-
-// hours returns the year.
-func (in input) hours(stdin io.Reader) ([]float64, error) {
-	switch in.global {
-	case "":
-		return year.Demo().Sun, nil
-	case "-":
-		return readYear(stdin)
-	}
-	file, err := os.Open(in.global)
-	if err != nil {
-		return nil, err
-	}
-	defer file.Close()
-	return readYear(file)
 }

@@ -2,6 +2,7 @@ package main
 
 import (
 	"encoding/json"
+	"fmt"
 	"io"
 	"os"
 	"path/filepath"
@@ -11,8 +12,8 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"cloche.example/examples/internal/plan"
+	"cloche.example/examples/internal/weather"
 	"cloche.example/internal/golden"
-	"cloche.example/internal/year"
 )
 
 // with is the program with a standard input.
@@ -30,16 +31,21 @@ func TestDemo(t *testing.T) {
 }
 
 func TestInventedYearLooksLikeOne(t *testing.T) {
-	g := year.Demo().Sun
+	p := plan.Demo()
+	g := invented(&p.Plan)
 	require.Len(t, g, 8760)
-	sum := 0.0
+	sum, january := 0.0, 0.0
 	for h, v := range g {
 		require.True(t, v >= 0 && v < 1100)
 		if h%24 < 2 {
 			require.Zero(t, v)
 		}
 		sum += v / 1000
+		if h < 31*24 {
+			january += v * 3600 / 31e6
+		}
 	}
+	require.InDelta(t, p.Site.Months.Sun[0], january, 1e-9)
 	require.InDelta(t, 1100, sum, 150, "kWh/m² a year, usual in central Europe; common practice, no source")
 }
 
@@ -62,6 +68,31 @@ func TestYearFromAFile(t *testing.T) {
 	daylight := 100 * 2 * d.Answer.Transmittance * 86400 / 1e6
 	require.InDelta(t, 31*daylight, d.Answer.Months[0].Daylight, 1e-6)
 	require.InDelta(t, 365*(17-daylight)*1e6/200/3600, d.Answer.Burn, 1)
+}
+
+// The plan's weather counts, and only a whole year of it.
+func TestWeatherFile(t *testing.T) {
+	real, err := weather.Greensboro()
+	require.NoError(t, err)
+	file := filepath.Join(t.TempDir(), "year.csv")
+	var b, bare strings.Builder
+	at := real.Site
+	fmt.Fprintf(&b, "# Cloche weather 1\n# latitude_deg: %g\n# longitude_deg: %g\n# zone_h: %g\n# altitude_m: %g\n", at.Latitude, at.Longitude, at.Zone, at.Altitude)
+	b.WriteString("temperature_c,relative_humidity,global_w_m2\n")
+	for i, v := range real.Global {
+		fmt.Fprintf(&b, "%g,%g,%g\n", real.Temperature[i], min(1, real.RelativeHumidity[i]), v)
+		fmt.Fprintln(&bare, v)
+		if i == 47 {
+			require.NoError(t, os.WriteFile(file, []byte(b.String()), 0o600))
+			golden.Refuse(t, with(""), []string{"-weather", file})
+		}
+	}
+	require.NoError(t, os.WriteFile(file, []byte(b.String()), 0o600))
+	out := golden.Print(t, with(`{"site": {"weather_file": "`+file+`"}}`), "-plan", "-")
+	require.NotContains(t, out, "is invented:")
+	empty := filepath.Join(t.TempDir(), "plan.json")
+	require.NoError(t, os.WriteFile(empty, []byte("{}"), 0o600))
+	require.Equal(t, out, golden.Print(t, with(bare.String()), "-global", "-", "-plan", empty))
 }
 
 func TestWrongInputIsOneLine(t *testing.T) {

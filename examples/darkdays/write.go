@@ -9,14 +9,13 @@ import (
 	"cloche.example/lighting"
 )
 
-func write(in input, r result) *report.Report {
+func write(in lamps, r result) *report.Report {
 	var p report.Report
 	y := r.year
 	p.Title("Lamps over a year: %s", r.crop.Name)
-	if in.global == "" {
-		p.Note("%s %s", in.plan.Note, year.Note)
-	} else {
-		p.Note("%s", in.plan.Note)
+	p.Note("%s", in.plan.Note)
+	if in.invented() {
+		p.Note("%s Its months have the plan's means.", year.Note)
 	}
 	p.Section("Answer")
 	for _, s := range r.answer() {
@@ -28,7 +27,9 @@ func write(in input, r result) *report.Report {
 	if in.assumed {
 		p.Note("The plan has no lamps; those of its defaults stand for them.")
 	}
-	p.Note("%s: %s; %s (%s).", r.crop.Name, r.crop.Basis, r.crop.Source, r.crop.Read)
+	if _, known := lighting.FindCropLight(r.crop.Name); known {
+		p.Note("%s: %s; %s (%s).", r.crop.Name, r.crop.Basis, r.crop.Source, r.crop.Read)
+	}
 	p.Value("Light of the lamps on the bed", in.ppfd, 0, "µmol/(m² s)")
 	p.Value("Light outside that reaches the bed", in.transmittance, 2, "fraction")
 	p.Value("Photons in a joule of global radiation", in.plan.Site.PhotonsOfDaylight, 3, "µmol/J")
@@ -112,7 +113,7 @@ type found struct {
 	Short    int     `json:"days_short_with_lamps_count"`
 }
 
-func data(in input, r result) any {
+func data(in lamps, r result) any {
 	d := struct {
 		Crop          string  `json:"crop"`
 		Wanted        float64 `json:"wanted_mol_m2_d"`

@@ -10,7 +10,6 @@ import (
 
 	"cloche.example/envelope"
 	"cloche.example/examples/internal/fromplan"
-	"cloche.example/examples/internal/input"
 	"cloche.example/examples/internal/plan"
 	"cloche.example/examples/internal/weather"
 	"cloche.example/internal/constant"
@@ -23,18 +22,7 @@ func readWeather(name string, fill bool, in io.Reader, p *plan.Plan) (*weather.S
 	if name == "" {
 		return weather.Greensboro()
 	}
-	file, err := input.Open(name, in)
-	if err != nil {
-		return nil, err
-	}
-	defer file.Close()
-	q := p.Site
-	site := weather.Site{Name: p.Name, Latitude: q.Latitude, Longitude: q.Longitude, Zone: q.TimeZone, Altitude: q.Altitude}
-	s, err := weather.Read(file, weather.Options{Fill: fill, Site: &site, Zone: &site.Zone})
-	if err != nil {
-		return nil, fmt.Errorf("%s: %w", input.Name(name), err)
-	}
-	return s, nil
+	return fromplan.Weather(p, name, fill, in)
 }
 
 // atSite is the plan where the weather was, and in its months where the weather

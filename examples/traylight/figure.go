@@ -37,6 +37,7 @@ func (g grid) Y(r int) float64    { return g.points.At(r*g.points.Columns()).Y -
 const (
 	mapWidth   = 22 * vg.Centimeter
 	scaleWidth = 3 * vg.Centimeter
+	shades     = 128        // of the scale
 	finer      = 5          // dots of the picture in each cell, each way
 	pairs      = 40_000_000 // of lamp and point, some seconds
 )
@@ -105,8 +106,8 @@ func drawMap(ctx context.Context, format string, r *result) (io.WriterTo, error)
 	s.X.Tick.Marker = plot.ConstantTicks{{Value: 0.5, Label: " "}}
 	s.X.Width, s.X.Tick.Width = 0, 0
 	s.Y.Padding = 0
-	s.Add(plotter.NewImage(scale(colours), 0, low, 1, high))
-	s.X.Min, s.X.Max = 0, 1
+	s.Add(scale{colours})
+	s.X.Min, s.X.Max, s.Y.Min, s.Y.Max = 0, 1, low, high
 	return placed(format, p, s, r.bed.Width/r.bed.Length)
 }
 
@@ -141,17 +142,22 @@ func (g grid) at(x, y float64) float64 {
 	return (1-v)*((1-u)*g.Z(i, j)+u*g.Z(i+1, j)) + v*((1-u)*g.Z(i, j+1)+u*g.Z(i+1, j+1))
 }
 
-// scale is the row of colours from the darkest below to the brightest.
-func scale(colours palette.ColorMap) image.Image {
-	const tall = 256
-	img := image.NewRGBA(image.Rect(0, 0, 1, tall))
-	for j := range tall {
-		v := colours.Min() + (colours.Max()-colours.Min())*(float64(j)+0.5)/tall
-		if c, err := colours.At(v); err == nil {
-			img.Set(0, tall-1-j, c)
+// scale is the row of colours from the darkest below to the brightest. Each shade
+// is drawn up to the top, over the one before, so that no hair stays between two.
+// It is no image beside the map's: their order in a PDF would change by chance.
+type scale struct{ palette.ColorMap }
+
+// Plot draws the shades.
+func (s scale) Plot(c draw.Canvas, p *plot.Plot) {
+	x, y := p.Transforms(&c)
+	for k := range shades {
+		v := s.Min() + (s.Max()-s.Min())*float64(k)/shades
+		colour, err := s.At(v)
+		if err != nil {
+			continue
 		}
+		c.FillPolygon(colour, []vg.Point{{X: x(0), Y: y(v)}, {X: x(1), Y: y(v)}, {X: x(1), Y: y(s.Max())}, {X: x(0), Y: y(s.Max())}})
 	}
-	return img
 }
 
 // placed draws the map with its scale to the right.

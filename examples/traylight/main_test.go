@@ -1,6 +1,7 @@
 package main
 
 import (
+	"bytes"
 	"context"
 	"encoding/json"
 	"io"
@@ -40,6 +41,16 @@ func TestPicture(t *testing.T) {
 		info, err := os.Stat(filepath.Join(dir, name))
 		require.NoError(t, err)
 		require.Greater(t, info.Size(), int64(1000))
+	}
+	// The same picture in every run.
+	again := t.TempDir()
+	for _, name := range []string{"map.svg", "map.pdf"} {
+		golden.Print(t, with(""), "-figure", filepath.Join(again, name))
+		one, err := os.ReadFile(filepath.Join(dir, name))
+		require.NoError(t, err)
+		other, err := os.ReadFile(filepath.Join(again, name))
+		require.NoError(t, err)
+		require.True(t, bytes.Equal(one, other), name)
 	}
 	picture, err := os.ReadFile(filepath.Join(dir, "map.svg"))
 	require.NoError(t, err)

@@ -37,3 +37,13 @@ func TestPicture(t *testing.T) {
 	require.NoError(t, err)
 	require.Equal(t, "whole", string(text))
 }
+
+func TestPDFHasNoDateOfItsOwn(t *testing.T) {
+	file := filepath.Join(t.TempDir(), "a.pdf")
+	for _, date := range []string{"20260102030405", "20270102030405"} {
+		require.NoError(t, WritePicture(file, strings.NewReader("<<\n/CreationDate (D:"+date+")\n/ModDate (D:"+date+")\n>>")))
+		text, err := os.ReadFile(file)
+		require.NoError(t, err)
+		require.Equal(t, "<<\n/CreationDate (D:20000101000000)\n/ModDate (D:20000101000000)\n>>", string(text))
+	}
+}

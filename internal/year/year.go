@@ -1,6 +1,6 @@
 // Package year makes the invented year of weather that the example programs
-// and their tests share: 8,760 hourly means in local standard time at the demo
-// site. Nothing in it was measured. It is a sum of plain waves, so that anyone
+// and their tests share: 8,760 hourly means in local standard time at a place
+// of the middle latitudes. Nothing in it was measured. It is a sum of plain waves, so that anyone
 // can make it again, with the features that matter to a greenhouse: cold
 // spells of some days, clear cold nights, overcast mild ones, a sun that
 // follows the site's latitude.
@@ -22,7 +22,6 @@ package year
 import (
 	"math"
 
-	"cloche.example/internal/demo"
 	"cloche.example/internal/sun"
 )
 
@@ -41,11 +40,15 @@ type Columns struct {
 	Cloud    []float64 // fraction of the sky
 }
 
-// meridian is that of the site's standard time, degree east.
-const meridian = 15.0
+// Place is where the sun is seen.
+type Place struct {
+	Latitude  float64 // degree north
+	Longitude float64 // degree east
+	Zone      float64 // h, local standard time ahead of UTC
+}
 
-// Demo returns the invented year at the demo site.
-func Demo() Columns {
+// At returns the invented year under the sun of a place.
+func At(p Place) Columns {
 	c := Columns{make([]float64, Hours), make([]float64, Hours), make([]float64, Hours), make([]float64, Hours), make([]float64, Hours)}
 	for i := range Hours {
 		t := float64(i) + 0.5 // h
@@ -60,7 +63,7 @@ func Demo() Columns {
 		c.Outside[i] = mean + swing*turn((h-15)/24)
 		c.DewPoint[i] = math.Min(c.Outside[i]-0.3, mean-1.5-3.5*(1-cloud))
 		c.Wind[i] = math.Max(0.3, 2.6+0.8*turn(d/3.1+0.4)+0.9*turn(d/11.3+0.2)+0.7*turn((h-14)/24))
-		c.Sun[i] = clear(int(d)+1, t) * (1 - 0.75*math.Pow(cloud, 3.4))
+		c.Sun[i] = p.clear(int(d)+1, t) * (1 - 0.75*math.Pow(cloud, 3.4))
 	}
 	return c
 }
@@ -70,13 +73,13 @@ func turn(x float64) float64 { return math.Cos(2 * math.Pi * x) }
 
 // clear is the clear-sky irradiance, W/m², on day n of the year, averaged over
 // the hour whose middle is t hours after the year's start by six instants.
-func clear(n int, t float64) float64 {
+func (p Place) clear(n int, t float64) float64 {
 	const parts = 6
 	sum := 0.0
 	for k := range parts {
 		clock := math.Mod(t-0.5+(float64(k)+0.5)/parts, 24)
-		hour := sun.ClockHourAngle(clock, n, demo.Longitude, meridian/15)
-		sum += sun.Haurwitz(sun.DayZenith(demo.Latitude, n, hour))
+		hour := sun.ClockHourAngle(clock, n, p.Longitude, p.Zone)
+		sum += sun.Haurwitz(sun.DayZenith(p.Latitude, n, hour))
 	}
 	return sum / parts
 }
