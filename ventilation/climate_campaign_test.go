@@ -110,7 +110,7 @@ func TestCampaignOfRealHours(t *testing.T) {
 		}
 		houses, climates = append(houses, h), append(climates, climate(t, h))
 	}
-	open, between, n := 0, 0, *campaign/20
+	open, between, wrong, n := 0, 0, 0, *campaign/20
 	for i := range n {
 		w, s, err := randomHour(rnd)
 		require.NoError(t, err)
@@ -126,10 +126,19 @@ func TestCampaignOfRealHours(t *testing.T) {
 			t.Logf("%s: %v\n%+v\n%+v", covers[i%len(covers)].Name, err, w, s)
 		case x.CoversBetween:
 			between++
+		case x.NodeResidual > 1e-9:
+			wrong++
+			t.Logf("%s: open by %g\n%+v\n%+v", covers[i%len(covers)].Name, x.NodeResidual, w, s)
 		default:
-			sameCovers(t, houses[i%len(covers)], w, s, x)
+			if miss := coversDiffer(t, houses[i%len(covers)], w, s, x); miss != "" {
+				wrong++
+				t.Logf("%s: %s\n%+v\n%+v", covers[i%len(covers)].Name, miss, w, s)
+			}
 		}
 	}
-	t.Logf("%d hours: %d without an answer, %d between dry and wet", n, open, between)
-	require.LessOrEqual(t, open, n/200)
+	t.Logf("%d hours: %d without an answer, %d between dry and wet, %d wrong", n, open, between, wrong)
+	// Of 50,000 one stands at a jump of the stomata, and three in an enclosure that
+	// has two states.
+	require.LessOrEqual(t, open, 1+n/50000)
+	require.LessOrEqual(t, wrong, 1+n/10000)
 }

@@ -77,7 +77,7 @@ func (k *climateCase) conductances() {
 		canopy, floor := leaf*k.c.leaf, h.FloorArea*h.Floor.Convection
 		longwave := 8 * constant.StefanBoltzmann * h.FloorArea * room * room * room
 		k.conductance = [5]float64{onCanopy: canopy + longwave, onFloor: floor + longwave + k.floorConductance,
-			onAir: canopy + floor + math.Abs(s.slope[airHeat][byAir]) + k.mass.conductance + k.store.conductance}
+			onAir: canopy + floor + math.Abs(s.near.slope[airHeat][byAir]) + k.mass.conductance + k.store.conductance}
 		return
 	}
 	longwave := 4 * k.c.radiation * room * room * room

@@ -71,7 +71,10 @@ func (k *climateCase) nearby(out *ClimateState, x climateNodes, stable bool) err
 		return nil
 	}
 	kept := *k.skin
-	defer func() { *k.skin = kept }()
+	defer func() {
+		kept.covers = k.skin.covers
+		*k.skin = kept
+	}()
 	return k.meet(func() error {
 		stable, ok := k.newton(&x, true)
 		if !ok {

@@ -49,6 +49,8 @@ type storeSeen struct {
 	temperature float64 // °C
 }
 
+const secondsPerHour = 3600.0
+
 // hourDecay returns e^-x and (1 - e^-x)/x for the exchange sum, W/(m² K), of a
 // mass of the capacity, J/(m² K), over an hour.
 func hourDecay(sum, capacity float64) (decay, mean float64) {

@@ -1,0 +1,261 @@
+package envelope
+
+import (
+	"cloche.example/psychro"
+)
+
+// HouseCovers is what the covers of a house take near one state of its inside,
+// for whoever solves a balance of the inside together with them: heat out of the
+// air, heat radiation out of floor and crop, and vapour, each with its slope.
+// Ground and leakage are not part of it; frame, doors, thermal bridges and walls
+// to annexes are. CoversTo fills it; it keeps the state of every facet, from which
+// the next is sought.
+type HouseCovers struct {
+	Air        float64     // W, sensible heat out of the air
+	Radiation  float64     // W, heat radiation out of what the facets see beside each other
+	Condensate float64     // kg/s, on facets, their frame and the doors
+	Latent     float64     // W, that evaporates the condensate at the temperature of the inside air
+	Sky        float64     // W, sky-driven part of Air and Radiation, without frame
+	Inner      float64     // °C, mean of the facets' inner faces
+	Leakage    LeakageFlow // through the leaks of the plan
+	LeakageByK float64     // kg/(s K), change of the dry air that leaks with the inside temperature
+
+	// Slope is the change of Air, Radiation and Condensate with 1 K of inside air, 1
+	// W/m² of radiation of floor and crop, and 1 Pa of inside vapour.
+	Slope [insideDrives][insideDrives]float64
+
+	// Open is by how much, W/m², what a facet sees was off; what the facets take
+	// has been corrected for it by their slopes. With the conditions as they were a
+	// further CoversTo closes it.
+	Open float64
+
+	house   *House
+	facets  []followedFacet
+	matrix  []float64 // of the exchange between facets
+	at      [insideDrives]float64
+	annexes []AnnexLoss
+}
+
+// CoversTo fills dst with what the covers take in the conditions k, whose Month
+// is not read. What dst holds of an hour before saves most of the work; nothing
+// is allocated from the second hour on. One call takes one round over all
+// facets: those that see each other agree with what dst.Open says. The error is
+// that of Loss; dst then begins anew.
+func (h *House) CoversTo(dst *HouseCovers, k *HouseConditions) error {
+	inside, outside, err := h.states(k)
+	if err != nil {
+		return err
+	}
+	one := k.CoverConditions
+	if h.plan.Radiant == RadiantAir {
+		one.RadiantRise = 0
+	}
+	room := newRoomAir(&one)
+	room.pressure = k.InsideHumidity * psychro.SaturationPressureOver(psychro.SurfaceAt(k.Inside), k.Inside)
+	room.byPressure = room.byVapourPressure()
+	at := [insideDrives]float64{k.Inside, standard.emission(one.radiant()), room.pressure}
+	dst.begin(h, k, &at)
+	for i := range dst.facets {
+		f := &dst.facets[i]
+		if t := f.twin(h, k, dst.facets[:i]); t != nil {
+			f.partTakes, f.split, f.sent = t.partTakes, t.split, t.sent
+			continue
+		}
+		if err := f.solve(h, k, &one, &room); err != nil {
+			dst.house = nil
+			return err
+		}
+	}
+	dst.Open = 0
+	if h.plan.Radiant == RadiantEnclosure {
+		dst.exchange(at[byGlow])
+	}
+	dst.spread()
+	dst.at = at
+	dst.sum(k, &room)
+	if err := dst.others(k, &room); err != nil {
+		return err
+	}
+	return dst.leak(k, inside, outside)
+}
+
+// begin readies dst for the conditions k: each facet sees what it saw, moved along
+// with the drives, or at first what LossTo begins with.
+func (c *HouseCovers) begin(h *House, k *HouseConditions, at *[insideDrives]float64) {
+	if c.house != h {
+		*c = HouseCovers{house: h, facets: c.facets[:0], matrix: c.matrix}
+		p := &h.plan
+		for i := range p.Shape.Facets {
+			if f := &p.Shape.Facets[i]; !f.Kind.InGround() && !f.Party {
+				c.facets = append(c.facets, followedFacet{facet: i})
+			}
+		}
+		start := standard.emission(k.Inside - firstDrop*(k.Inside-k.Outside))
+		for i := range c.facets {
+			f := &c.facets[i]
+			switch p.Radiant {
+			case RadiantEnclosure:
+				w := h.room.warm[i]
+				f.seen = w*at[byGlow] + (1-w)*start
+			case RadiantGiven:
+				f.by[1+byGlow] = 1
+			case RadiantAir:
+				f.by[1+byAir] = standard.secant(k.Inside, k.Inside)
+			}
+		}
+	}
+	for i := range c.facets {
+		f := &c.facets[i]
+		if h.plan.Radiant != RadiantEnclosure {
+			f.seen = at[byGlow]
+			continue
+		}
+		seen := f.seen + f.by[0]
+		for d := range insideDrives {
+			seen += f.by[1+d] * (at[d] - c.at[d])
+		}
+		if seen > leastSeen && seen < mostSeen {
+			f.seen = seen
+		}
+	}
+}
+
+// leastSeen is the emission at -90 °C, W/m², less than any face inside receives.
+const leastSeen = 64.0
+
+// twin returns the facet before f that is its like and sees the same, or nil.
+func (f *followedFacet) twin(h *House, k *HouseConditions, before []followedFacet) *followedFacet {
+	j := h.twin[f.facet]
+	if j < 0 || k.Sun != nil && k.Sun[j] != k.Sun[f.facet] {
+		return nil
+	}
+	for i := range before {
+		if t := &before[i]; t.facet == j && abs(t.seen-f.seen) <= twinLimit {
+			return t
+		}
+	}
+	return nil
+}
+
+// sum adds up the facets, frame, doors, bridges and annexes.
+func (c *HouseCovers) sum(k *HouseConditions, room *roomAir) {
+	h := c.house
+	p := &h.plan
+	var took [insideDrives]float64
+	var slope [insideDrives][insideDrives]float64
+	sky, inner, area := 0.0, 0.0, 0.0
+	for i := range c.facets {
+		f := &c.facets[i]
+		a := h.net[f.facet]
+		frame := h.frame(p.Shape.Facets[f.facet].Kind)
+		share := [insideDrives]float64{a * (1 + frame), a, a * (1 + frame)}
+		own := f.took
+		by := f.slope
+		for i := range own {
+			own[i] += f.slope[i][byGlow] * f.by[0]
+			for d := range insideDrives {
+				if d == byGlow {
+					by[i][d] = f.slope[i][byGlow] * f.by[1+d]
+				} else {
+					by[i][d] += f.slope[i][byGlow] * f.by[1+d]
+				}
+			}
+		}
+		for i := range own {
+			took[i] += share[i] * own[i]
+			for d := range insideDrives {
+				slope[i][d] += share[i] * by[i][d]
+			}
+		}
+		// The frame loses what facet and sun alone would, radiation included.
+		took[airTakes] += a * frame * own[glowTakes]
+		for d := range insideDrives {
+			slope[airTakes][d] += a * frame * by[glowTakes][d]
+		}
+		took[airTakes] -= a * frame * f.bySun
+		sky += a * f.bySky
+		inner += a * f.inner
+		area += a
+	}
+	c.Slope, c.Sky, c.Inner = slope, sky, inner/area
+	c.Air, c.Radiation, c.Condensate = took[airTakes], took[glowTakes], took[vapourTakes]
+}
+
+// others adds doors, bridges and annexes, and the latent heat of it all. Doors
+// that condense and annexes that float have slopes near theirs.
+func (c *HouseCovers) others(k *HouseConditions, room *roomAir) error {
+	p := &c.house.plan
+	dt := k.Inside - k.Outside
+	for _, d := range p.Doors {
+		x := doorHeat{load: d.U * dt}
+		if k.InnerFace != InnerDry {
+			x = room.door(d.U, k.Outside)
+		}
+		c.Air += d.Area * (x.load - x.condensate*room.load)
+		c.Condensate += d.Area * x.condensate
+		c.Slope[airTakes][byAir] += d.Area * d.U
+		if x.condensate > 0 {
+			c.Slope[vapourTakes][byVapour] += d.Area * doorVapour * room.byPressure
+			c.Slope[vapourTakes][byAir] -= d.Area * doorVapour * doorRatio
+		}
+	}
+	c.Latent = c.Condensate * room.load
+	for _, b := range p.Bridges {
+		c.Air += b.Length * b.Psi * dt
+		c.Slope[airTakes][byAir] += b.Length * b.Psi
+	}
+	c.annexes = c.annexes[:0]
+	if len(p.Annexes) == 0 {
+		return nil
+	}
+	loss := HouseLoss{Annexes: c.annexes}
+	if err := c.house.annexes(&loss, k); err != nil {
+		return err
+	}
+	c.annexes = loss.Annexes
+	c.Air += loss.Partitions
+	if abs(dt) > leastRise && loss.Partitions/dt > 0 {
+		c.Slope[airTakes][byAir] += loss.Partitions / dt
+	}
+	return nil
+}
+
+const (
+	doorVapour = 1.5e-3 // kg/(s m²), that condense on a door for each kg/kg of humidity ratio, near enough for a slope: about half of iso6946Level over the air's heat capacity, since what condenses warms the face
+	doorRatio  = 5e-4   // 1/K, change of the humidity ratio at the door's face, near enough for a slope
+	leastRise  = 0.1    // K, of inside over outside air, below which an annex tells no slope
+	leakStep   = 0.01   // K, by which the slope of the leakage is found
+)
+
+// leak adds what leaks and its slope.
+func (c *HouseCovers) leak(k *HouseConditions, inside, outside psychro.State) (err error) {
+	p := &c.house.plan
+	flow := func(inside psychro.State) (LeakageFlow, error) {
+		return p.Leakage.Flow(p.Shape.Volume, p.Shape.RidgeHeight, HouseAir{Inside: inside, Outside: outside, Wind: k.Wind})
+	}
+	if c.Leakage, err = flow(inside); err != nil {
+		return err
+	}
+	warmer, err := psychro.FromHumidityRatio(k.Inside+leakStep, inside.HumidityRatio(), k.Pressure)
+	if err != nil {
+		return err
+	}
+	l, err := flow(warmer)
+	c.LeakageByK = (l.DryAir - c.Leakage.DryAir) / leakStep
+	return err
+}
+
+// AbsorbedSun returns the sun, W, that the covers absorb, of the sun in W/m² in
+// each layer of each facet of the shape.
+func (h *House) AbsorbedSun(sun [][MaxLayers]float64) float64 {
+	all := 0.0
+	for i := range h.plan.Shape.Facets {
+		if f := &h.plan.Shape.Facets[i]; f.Kind.InGround() || f.Party {
+			continue
+		}
+		for _, v := range sun[i] {
+			all += h.net[i] * v
+		}
+	}
+	return all
+}

@@ -1,0 +1,229 @@
+package envelope
+
+import (
+	"fmt"
+
+	"cloche.example/internal/constant"
+	"cloche.example/internal/domain"
+	"cloche.example/psychro"
+)
+
+// followedPart holds the state of one part of a cover, from which its next is
+// sought in one go: where the face is wet or dry as before.
+type followedPart struct {
+	have bool
+	mode faceMode
+	x    [3*MaxLayers - 1]float64
+	by   [insideDrives][3*MaxLayers - 1]float64 // change of x with each drive
+	at   [insideDrives]float64                  // the drives
+}
+
+// followedFacet is one facet of a HouseCovers.
+type followedFacet struct {
+	facet          int // index in Shape.Facets
+	set            *layerSet
+	apart, touched followedPart
+	seen, sent     float64         // W/m²
+	by             [seenBy]float64 // change of seen: to close the exchange, and with each drive
+	partTakes                      // of both parts
+	split          response
+	bySky, bySun   float64 // W/m², flux that sky and sun drive
+}
+
+// seenBy counts what moves what a facet sees.
+const seenBy = 1 + insideDrives
+
+// solve finds the state of the facet that sees f.seen, and its slopes.
+func (f *followedFacet) solve(h *House, k *HouseConditions, one *CoverConditions, room *roomAir) error {
+	shape := &h.plan.Shape.Facets[f.facet]
+	cover := h.covers[f.facet]
+	if k.ScreenDrawn {
+		cover = h.drawn[f.facet]
+	}
+	one.Tilt, one.Height = shape.Tilt, shape.Height
+	one.AbsorbedSun = [MaxLayers]float64{}
+	if k.Sun != nil {
+		one.AbsorbedSun = k.Sun[f.facet]
+	}
+	one.RadiantRise = fourthRoot(f.seen/standard.sigma) - constant.ZeroCelsius - k.Inside
+	c := cover.set
+	if f.set != c {
+		f.set = c
+		f.apart.have, f.touched.have = false, false
+	}
+	if !one.valid(c.n) {
+		return domain.Within(fmt.Sprintf("facet %d (%s)", f.facet, shape.Name), one.check(c.n))
+	}
+	var o Solution
+	part, err := f.apart.solve(c, one, room, false, &o)
+	if err == nil && c.patchGap >= 0 {
+		var patch partTakes
+		var other Solution
+		patch, err = f.touched.solve(c, one, room, true, &other)
+		part.join(&patch, c.gaps[c.patchGap].Collapsed)
+		o.drive.join(&other.drive, c.gaps[c.patchGap].Collapsed)
+	}
+	if err != nil {
+		return domain.Within(fmt.Sprintf("facet %d (%s)", f.facet, shape.Name), err)
+	}
+	f.partTakes = part
+	f.sent = f.seen - part.took[glowTakes]
+	f.split = o.drive
+	return nil
+}
+
+// join takes in the collapsed part of the given share of the area.
+func (p *partTakes) join(patch *partTakes, share float64) {
+	for i := range p.took {
+		p.took[i] += share * (patch.took[i] - p.took[i])
+		for d := range p.slope[i] {
+			p.slope[i][d] += share * (patch.slope[i][d] - p.slope[i][d])
+		}
+	}
+	p.inner = min(p.inner, patch.inner)
+}
+
+func (r *response) join(patch *response, share float64) {
+	for d := range drives {
+		r.flux[d] += share * (patch.flux[d] - r.flux[d])
+		r.radiosity[d] += share * (patch.radiosity[d] - r.radiosity[d])
+	}
+}
+
+// solve finds the state of the part in the conditions, which have been checked.
+func (w *followedPart) solve(c *layerSet, k *CoverConditions, room *roomAir, touching bool, o *Solution) (partTakes, error) {
+	s := solver{dry: &c.dry, wet: &c.wet, c: &standard, k: k, room: room}
+	s.prepare(c, k, &standard, touching)
+	at := [insideDrives]float64{k.Inside, s.eIn, room.pressure}
+	var j system
+	if !w.resume(&s, &j, &at) {
+		if err := s.settle(o); err != nil {
+			return partTakes{}, err
+		}
+		w.mode, w.have = s.inner, false
+		if !s.smooth() {
+			return s.stepped(c, k, touching, &at)
+		}
+		w.have = s.sole(s.inner)
+		s.evaluate(&j)
+	}
+	p := s.takes()
+	s.split(o)
+	if !s.slopes(&j, room.byPressure, &p) {
+		return p, s.open()
+	}
+	w.at = at
+	copy(w.x[:], s.x[:s.vars])
+	for d := range insideDrives {
+		for i := range s.vars {
+			w.by[d][i] = j.matrix[i][s.vars+d]
+		}
+	}
+	return p, nil
+}
+
+// resume finds the state of the part as it was before, wet or dry, moved along
+// with the drives, and reports whether it is the state still.
+func (w *followedPart) resume(s *solver, j *system, at *[insideDrives]float64) bool {
+	if !w.have {
+		return false
+	}
+	old := s.x
+	s.take(w.mode)
+	copy(s.x[:s.vars], w.x[:])
+	for d := range insideDrives {
+		move := at[d] - w.at[d]
+		for i := range s.vars {
+			s.x[i] += move * w.by[d][i]
+		}
+	}
+	if s.newtonIn(j, nearSteps) && s.sole(w.mode) && s.stays() {
+		return true
+	}
+	s.x = old
+	w.have = false
+	return false
+}
+
+// stays reports whether the state that was found in the mode of the face is the
+// one that settle would take.
+func (s *solver) stays() bool {
+	t := s.t[innerFace(s.n-1)]
+	face := s.k.InnerFace
+	switch s.inner {
+	case faceWater:
+		return t >= psychro.TriplePoint
+	case faceFrost:
+		return t < psychro.TriplePoint
+	case faceDry:
+		return face == InnerDry || face == InnerAuto && (s.room.ratio == 0 || s.closed == 0 || t >= s.room.dew && !s.coolsWet())
+	}
+	return false
+}
+
+// smooth reports whether the balances of the state, as they stand, tell its
+// slopes: the face is wet or dry all over and no gap is held.
+func (s *solver) smooth() bool {
+	for i := range s.n - 1 {
+		if g := &s.gaps[i]; g.pinned || g.held > 0 || g.unsettled {
+			return false
+		}
+	}
+	return s.inner == faceDry || s.inner == faceWater || s.inner == faceFrost
+}
+
+// Steps of the drives by which slopes are found where a face is wet in part,
+// freezes, or a gap stands at a jump: small beside what moves such a state, large
+// beside what its search leaves open. One that changes what is taken by more than
+// steppedJump, W/m², has crossed an edge between wet and dry, and the step back
+// is taken if that changes it less.
+var driveStep = [insideDrives]float64{byAir: 0.01, byGlow: 0.05, byVapour: -0.5}
+
+const steppedJump = 0.3
+
+// stepped returns what the part takes at the state that settle found, and its
+// slopes by small steps of the drives.
+func (s *solver) stepped(c *layerSet, k *CoverConditions, touching bool, at *[insideDrives]float64) (partTakes, error) {
+	p := s.takes()
+	for d := range insideDrives {
+		step := driveStep[d]
+		if at[d]+step < 0 {
+			step = -step
+		}
+		q, err := s.beside(c, k, touching, at, d, step)
+		if err != nil {
+			return p, err
+		}
+		if jump := p.differs(&q); jump > steppedJump && at[d] > -step {
+			back, err := s.beside(c, k, touching, at, d, -step)
+			if err == nil && p.differs(&back) < jump {
+				q, step = back, -step
+			}
+		}
+		for i := range q.took {
+			p.slope[i][d] = (q.took[i] - p.took[i]) / step
+		}
+	}
+	return p, nil
+}
+
+// differs returns the heat in W/m² by which the parts differ in what they take.
+func (p *partTakes) differs(q *partTakes) float64 {
+	return abs(q.took[airTakes]-p.took[airTakes]) + abs(q.took[glowTakes]-p.took[glowTakes]) + evaporation(0)*abs(q.took[vapourTakes]-p.took[vapourTakes])
+}
+
+// beside returns what the part takes where the drive d is moved by the step.
+func (s *solver) beside(c *layerSet, k *CoverConditions, touching bool, at *[insideDrives]float64, d int, step float64) (partTakes, error) {
+	to := *at
+	to[d] += step
+	moved := *k
+	moved.Inside = to[byAir]
+	moved.RadiantRise = fourthRoot(to[byGlow]/standard.sigma) - constant.ZeroCelsius - moved.Inside
+	moved.InsideHumidity = min(1, to[byVapour]/psychro.SaturationPressureOver(psychro.SurfaceAt(moved.Inside), moved.Inside))
+	room := newRoomAir(&moved)
+	var o Solution
+	other := solver{dry: s.dry, wet: s.wet, c: s.c, k: &moved, room: &room}
+	other.prepare(c, &moved, s.c, touching)
+	err := other.settle(&o)
+	return other.takes(), err
+}

@@ -1,0 +1,218 @@
+package ventilation
+
+import (
+	"fmt"
+	"math"
+
+	"cloche.example/internal/solve"
+)
+
+// Agreement of the straight form with the covers.
+const (
+	skinAgreement = 3e-7 // fraction of the heat; the last state lies closer still, since the form is straight there
+	skinLeast     = 1e-7 // W/m² of floor, that counts as none
+	skinOpen      = 1e-5 // W/m², by which what the facets see may be off: it counts by its square, since what they take is corrected for it
+	skinCold      = 1    // W/m², the same where the covers begin cold
+	skinColdTurns = 8    // turns in which a cold start comes to that, or the balances set out from what it has
+	skinPasses    = 60
+	skinSlower    = 0.5  // of the difference before, that a pass leaves where covers bend
+	skinBetween   = 3    // such passes after which the covers are taken to stand between two states
+	skinShare     = 1e-6 // fraction, to which the share of the two is sought
+	skinEdge      = 1e-5 // fraction, of a share that is as good as one state alone
+)
+
+// unitOf scales the drives to each other, about as much heat for each.
+var unitOf = [drives]float64{byAir: 1, byGlow: 5, byVapour: 60}
+
+// begin solves the covers where the balances will set out from: where they were
+// last met, or at z.
+func (s *skin) begin(z [drives]float64) (err error) {
+	s.straighten()
+	turns := 1
+	if s.known {
+		z = s.near.at
+	} else {
+		turns = skinColdTurns
+	}
+	for range turns {
+		if s.near, err = s.solve(&z); err != nil {
+			s.known = false
+			return err
+		}
+		if s.near.open <= skinCold {
+			break
+		}
+	}
+	s.known = true
+	return nil
+}
+
+// skinSteepest bounds the slopes, per m² of cover, least and most: of the signs
+// that warm air, warm surroundings and vapour have on any cover, some times what
+// a face in moving air has. A step across the edge between wet and dry would
+// else leave a slope with which the balances have no state. Warmer air may
+// condense more, by the stronger convection.
+var skinSteepest = [drives][drives][2]float64{
+	airHeat:  {byAir: {0, 40}, byGlow: {-1, 0}, byVapour: {-3, 1}},
+	glowHeat: {byAir: {-20, 0}, byGlow: {0, 1}, byVapour: {-3, 1}},
+	water:    {byAir: {-2e-5, 2e-6}, byGlow: {-3e-6, 0}, byVapour: {0, 3e-7}},
+}
+
+// bound holds the slopes within skinSteepest.
+func (s *skin) bound(t *taken) {
+	area := s.real.House.Shape().CoverArea
+	for i := range t.slope {
+		for j := range t.slope[i] {
+			end := skinSteepest[i][j]
+			t.slope[i][j] = max(area*end[0], min(area*end[1], t.slope[i][j]))
+		}
+	}
+}
+
+// missed returns the heat, W, by which a and b differ.
+func missed(a, b [drives]float64) float64 {
+	return math.Abs(a[airHeat]-b[airHeat]) + math.Abs(a[glowHeat]-b[glowHeat]) + evaporationHeat*math.Abs(a[water]-b[water])
+}
+
+// follow solves the covers at z, to which the balances have led, and reports
+// whether they take what the straight form took there.
+func (s *skin) follow(z [drives]float64, floor float64) (agreed bool, err error) {
+	now, err := s.solve(&z)
+	if err != nil {
+		return false, err
+	}
+	if s.between {
+		return s.narrow(&now), nil
+	}
+	foreseen, _ := s.near.from(&z)
+	miss := missed(now.took, foreseen)
+	if math.IsNaN(miss) {
+		return false, fmt.Errorf("covers: %w", ErrNotConverged)
+	}
+	agreed = miss <= skinAgreement*missed(now.took, [drives]float64{})+skinLeast*floor &&
+		math.Abs(now.leak-s.near.leakAt(z[byAir])) <= skinAgreement*now.leak && now.open <= skinOpen
+	last := s.near
+	s.near = now
+	if miss > skinSlower*s.miss {
+		s.slow++
+	}
+	s.miss = miss
+	if !agreed && s.slow >= skinBetween {
+		s.between, s.far, s.low, s.high, s.share = true, last, 0, 1, 0.5
+	}
+	return agreed, nil
+}
+
+// narrow halves the share in which the covers stand between their two states:
+// it is too large while the balances lead to the near one. It reports whether
+// the share is known. A share of none or all is no state between two: the balances
+// go on from that one.
+func (s *skin) narrow(now *taken) bool {
+	near, _ := s.near.from(&now.at)
+	far, _ := s.far.from(&now.at)
+	if missed(now.took, near) < missed(now.took, far) {
+		s.near, s.high = *now, s.share
+	} else {
+		s.far, s.low = *now, s.share
+	}
+	s.share = 0.5 * (s.low + s.high)
+	if s.high-s.low >= skinShare {
+		return false
+	}
+	if s.share > 1-skinEdge {
+		s.near, s.share = s.far, 0
+	}
+	if s.share < skinEdge {
+		s.straighten()
+		return false
+	}
+	return true
+}
+
+// straighten lets the covers stand in one state.
+func (s *skin) straighten() {
+	s.between, s.slow, s.miss = false, 0, math.Inf(1)
+}
+
+// meet solves the house by find, which leaves its state in found, with real
+// covers as often as it takes for these and the balances to agree. Where the
+// straight form leads astray, it begins anew where a house begins, and then
+// where the inside temperature is surely known.
+func (k *climateCase) meet(find func() error) error {
+	s := k.skin
+	if s == nil {
+		return find()
+	}
+	opening, heat := k.opening, k.heat
+	err := k.agree(find)
+	if err == nil {
+		return nil
+	}
+	s.known = false
+	x := k.start()
+	if bad := s.begin(k.drivesOf(&x)); bad != nil {
+		return bad
+	}
+	if err = k.agree(find); err == nil {
+		return nil
+	}
+	k.opening, k.heat = opening, heat
+	if k.close() {
+		err = k.agree(find)
+	}
+	if err != nil {
+		s.known = false
+	}
+	return err
+}
+
+// agree is meet from where the covers are.
+func (k *climateCase) agree(find func() error) error {
+	s := k.skin
+	s.straighten()
+	for range skinPasses {
+		if err := find(); err != nil {
+			return err
+		}
+		agreed, err := s.follow(k.drivesOf(&k.found), k.c.house.FloorArea)
+		if err != nil {
+			return err
+		}
+		if agreed {
+			if err = find(); err == nil && k.found.air > realAirRange.Max {
+				err = errHot
+			}
+			return err
+		}
+	}
+	return fmt.Errorf("balance of heat and water: %w: covers and inside do not agree near %g °C", ErrNotConverged, k.found.air)
+}
+
+const (
+	closest    = 1e-3 // K, of the inside temperature, to which close finds the house
+	closeBelow = 25.0 // K, below the colder of air and ground, that no house is
+)
+
+// close brings the covers near the state with the vents and the heat as they
+// are. With the inside temperature held only the humidity is left to find; the
+// heat that this takes rises with the temperature, which is bracketed. It reports
+// false where there is none between -60 °C and the most that covers are known to.
+func (k *climateCase) close() bool {
+	s := k.skin
+	heat := k.heat
+	need := func(t float64) float64 {
+		k.held, k.target, k.warm, s.known = true, t, false, false
+		x := k.start()
+		if s.begin(k.drivesOf(&x)) != nil || k.agree(func() (err error) {
+			k.found, _, err = k.hold(t)
+			return err
+		}) != nil {
+			return math.NaN()
+		}
+		return k.heat - heat
+	}
+	low := max(realAirRange.Min, min(k.outside, k.ground)-closeBelow)
+	_, err := solve.Root(need, low, realAirRange.Max, closest)
+	k.heat, k.held = heat, false
+	return err == nil
+}
