@@ -16,6 +16,7 @@ type HouseCovers struct {
 	Condensate float64     // kg/s, on facets, their frame and the doors
 	Latent     float64     // W, that evaporates the condensate at the temperature of the inside air
 	Sky        float64     // W, sky-driven part of Air and Radiation, without frame
+	Sun        float64     // W, absorbed by the facets
 	Inner      float64     // °C, mean of the facets' inner faces
 	Leakage    LeakageFlow // through the leaks of the plan
 	LeakageByK float64     // kg/(s K), change of the dry air that leaks with the inside temperature
@@ -143,7 +144,7 @@ func (c *HouseCovers) sum(k *HouseConditions, room *roomAir) {
 	p := &h.plan
 	var took [insideDrives]float64
 	var slope [insideDrives][insideDrives]float64
-	sky, inner, area := 0.0, 0.0, 0.0
+	sky, sun, inner, area := 0.0, 0.0, 0.0, 0.0
 	for i := range c.facets {
 		f := &c.facets[i]
 		a := h.net[f.facet]
@@ -174,10 +175,15 @@ func (c *HouseCovers) sum(k *HouseConditions, room *roomAir) {
 		}
 		took[airTakes] -= a * frame * f.bySun
 		sky += a * f.bySky
+		for layer := range MaxLayers {
+			if k.Sun != nil {
+				sun += a * k.Sun[f.facet][layer]
+			}
+		}
 		inner += a * f.inner
 		area += a
 	}
-	c.Slope, c.Sky, c.Inner = slope, sky, inner/area
+	c.Slope, c.Sky, c.Sun, c.Inner = slope, sky, sun, inner/area
 	c.Air, c.Radiation, c.Condensate = took[airTakes], took[glowTakes], took[vapourTakes]
 }
 
@@ -243,19 +249,4 @@ func (c *HouseCovers) leak(k *HouseConditions, inside, outside psychro.State) (e
 	l, err := flow(warmer)
 	c.LeakageByK = (l.DryAir - c.Leakage.DryAir) / leakStep
 	return err
-}
-
-// AbsorbedSun returns the sun, W, that the covers absorb, of the sun in W/m² in
-// each layer of each facet of the shape.
-func (h *House) AbsorbedSun(sun [][MaxLayers]float64) float64 {
-	all := 0.0
-	for i := range h.plan.Shape.Facets {
-		if f := &h.plan.Shape.Facets[i]; f.Kind.InGround() || f.Party {
-			continue
-		}
-		for _, v := range sun[i] {
-			all += h.net[i] * v
-		}
-	}
-	return all
 }

@@ -82,6 +82,13 @@ func TestHouseCoversAreTheLoss(t *testing.T) {
 				require.InDelta(t, latent, c.Latent, 1e-6*latent+1e-3)
 				require.InDelta(t, r.CoverSky, c.Sky, 1e-5*size)
 				require.Equal(t, r.Leakage, c.Leakage)
+				sun := 0.0
+				for _, f := range r.Facets {
+					if k.Sun != nil {
+						sun += f.Area * k.Sun[f.Facet][0]
+					}
+				}
+				require.InDelta(t, sun, c.Sun, 1e-9*sun)
 			}
 		}
 	}

@@ -64,9 +64,7 @@ func (k *climateCase) prepareSkin(w *Weather, set *Setting) error {
 	if err := s.begin(k.drivesOf(&x)); err != nil {
 		return err
 	}
-	if s.k.Sun != nil {
-		k.coverSun = r.House.AbsorbedSun(s.k.Sun)
-	}
+	k.coverSun = s.covers.Sun
 	k.conductances()
 	return nil
 }

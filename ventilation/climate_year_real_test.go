@@ -1,0 +1,68 @@
+package ventilation_test
+
+import (
+	"testing"
+
+	"github.com/stretchr/testify/require"
+
+	"cloche.example/envelope"
+	"cloche.example/ventilation"
+)
+
+// watched is a rule that notes the hours it was asked for.
+type watched struct {
+	ventilation.Keeper
+	moments *[]ventilation.HourMoment
+	targets *[]ventilation.Targets
+}
+
+func (r watched) Keep(m ventilation.HourMoment) ventilation.Targets {
+	t := r.Keeper.Keep(m)
+	*r.moments, *r.targets = append(*r.moments, m), append(*r.targets, t)
+	return t
+}
+
+// In every hour of some weeks of each season, on all ready-made covers and both
+// radiant surroundings, under day and night targets with a screen, the heat
+// through the covers is envelope's at the state of the hour, and every balance
+// closes; the few hours between dry and wet are counted as such, and so are those
+// in which facets that see each other agree in two ways, some wet, and the loss
+// takes the other.
+func TestAYearOnRealCovers(t *testing.T) {
+	const n = 24 * 5
+	between, other, all := 0, 0, 0
+	for i, cover := range envelope.Covers() {
+		for _, see := range []envelope.RadiantRoom{envelope.RadiantGiven, envelope.RadiantEnclosure} {
+			h := realClimate(t, cover.Cover)
+			h.Real.House = realHouse(t, cover.Cover, see)
+			c := climate(t, h)
+			for season := range 4 {
+				hours := yearHours(8760)
+				from := 24 * (10 + 91*season + 5*i)
+				for _, column := range []*[]float64{&hours.Temperature, &hours.RelativeHumidity, &hours.Sun, &hours.Wind, &hours.Sky} {
+					*column = (*column)[from:][:n]
+				}
+				var moments []ventilation.HourMoment
+				var targets []ventilation.Targets
+				hours.Settings = []ventilation.Setting{{}}
+				hours.Structure = ventilation.DefaultStructureStore()
+				hours.Rule = watched{ventilation.DefaultDayNight(40e3), &moments, &targets}
+				year, err := c.YearTo(nil, hours)
+				require.NoErrorf(t, err, "%s %v", cover.Name, see)
+				between += year.Between
+				for j := 1; j < n; j++ {
+					all++
+					x := moments[j].Before
+					require.Lessf(t, x.NodeResidual, 1e-9, "%s %v hour %d", cover.Name, see, from+j)
+					if miss := coversDiffer(t, h, moments[j-1].Weather, ventilation.Setting{Screen: targets[j-1].Screen}, x); miss != "" {
+						other++
+						t.Logf("%s %v hour %d: %s", cover.Name, see, from+j-1, miss)
+					}
+				}
+			}
+		}
+	}
+	t.Logf("%d hours, %d between dry and wet, %d with other films wet than the loss has", all, between, other)
+	require.Less(t, other, all/1000)
+	require.Less(t, between, all/100)
+}
