@@ -33,6 +33,9 @@ type HouseCovers struct {
 	house   *House
 	facets  []followedFacet
 	matrix  []float64 // of the exchange between facets
+	space   *system
+	loss    HouseLoss             // by which films are judged
+	judged  [insideDrives]float64 // drives when they were
 	at      [insideDrives]float64
 	annexes []AnnexLoss
 }
@@ -56,20 +59,19 @@ func (h *House) CoversTo(dst *HouseCovers, k *HouseConditions) error {
 	room.byPressure = room.byVapourPressure()
 	at := [insideDrives]float64{k.Inside, standard.emission(one.radiant()), room.pressure}
 	dst.begin(h, k, &at)
-	for i := range dst.facets {
-		f := &dst.facets[i]
-		if t := f.twin(h, k, dst.facets[:i]); t != nil {
-			f.partTakes, f.split, f.sent = t.partTakes, t.split, t.sent
-			continue
+	if err := dst.round(k, &one, &room, &at); err != nil {
+		dst.house = nil
+		return err
+	}
+	if dst.doubtful(k, &room, &at) {
+		changed, err := dst.judge(k, &at)
+		if err == nil && changed {
+			err = dst.round(k, &one, &room, &at)
 		}
-		if err := f.solve(h, k, &one, &room); err != nil {
+		if err != nil {
 			dst.house = nil
 			return err
 		}
-	}
-	dst.Open = 0
-	if h.plan.Radiant == RadiantEnclosure {
-		dst.exchange(at[byGlow])
 	}
 	dst.spread()
 	dst.at = at
@@ -80,11 +82,31 @@ func (h *House) CoversTo(dst *HouseCovers, k *HouseConditions) error {
 	return dst.leak(k, inside, outside)
 }
 
+// round solves all facets with what they see.
+func (c *HouseCovers) round(k *HouseConditions, one *CoverConditions, room *roomAir, at *[insideDrives]float64) error {
+	h := c.house
+	for i := range c.facets {
+		f := &c.facets[i]
+		if t := f.twin(h, k, c.facets[:i]); t != nil {
+			f.partTakes, f.split, f.sent, f.dry, f.dries = t.partTakes, t.split, t.sent, t.dry, t.dries
+			continue
+		}
+		if err := f.solve(h, k, one, room, c.space); err != nil {
+			return err
+		}
+	}
+	c.Open = 0
+	if h.plan.Radiant == RadiantEnclosure {
+		c.exchange(at[glowDrive])
+	}
+	return nil
+}
+
 // begin readies dst for the conditions k: each facet sees what it saw, moved along
 // with the drives, or at first what LossTo begins with.
 func (c *HouseCovers) begin(h *House, k *HouseConditions, at *[insideDrives]float64) {
 	if c.house != h {
-		*c = HouseCovers{house: h, facets: c.facets[:0], matrix: c.matrix}
+		*c = HouseCovers{house: h, facets: c.facets[:0], matrix: c.matrix, space: new(system), loss: c.loss, judged: unjudged}
 		p := &h.plan
 		for i := range p.Shape.Facets {
 			if f := &p.Shape.Facets[i]; !f.Kind.InGround() && !f.Party {
@@ -97,18 +119,18 @@ func (c *HouseCovers) begin(h *House, k *HouseConditions, at *[insideDrives]floa
 			switch p.Radiant {
 			case RadiantEnclosure:
 				w := h.room.warm[i]
-				f.seen = w*at[byGlow] + (1-w)*start
+				f.seen = w*at[glowDrive] + (1-w)*start
 			case RadiantGiven:
-				f.by[1+byGlow] = 1
+				f.by[1+glowDrive] = 1
 			case RadiantAir:
-				f.by[1+byAir] = standard.secant(k.Inside, k.Inside)
+				f.by[1+airDrive] = standard.secant(k.Inside, k.Inside)
 			}
 		}
 	}
 	for i := range c.facets {
 		f := &c.facets[i]
 		if h.plan.Radiant != RadiantEnclosure {
-			f.seen = at[byGlow]
+			f.seen = at[glowDrive]
 			continue
 		}
 		seen := f.seen + f.by[0]
@@ -121,9 +143,6 @@ func (c *HouseCovers) begin(h *House, k *HouseConditions, at *[insideDrives]floa
 	}
 }
 
-// leastSeen is the emission at -90 °C, W/m², less than any face inside receives.
-const leastSeen = 64.0
-
 // twin returns the facet before f that is its like and sees the same, or nil.
 func (f *followedFacet) twin(h *House, k *HouseConditions, before []followedFacet) *followedFacet {
 	j := h.twin[f.facet]
@@ -131,7 +150,7 @@ func (f *followedFacet) twin(h *House, k *HouseConditions, before []followedFace
 		return nil
 	}
 	for i := range before {
-		if t := &before[i]; t.facet == j && abs(t.seen-f.seen) <= twinLimit {
+		if t := &before[i]; t.facet == j && abs(t.seen-f.seen) <= twinLimit && t.apart.near.stage == f.apart.near.stage && t.touched.near.stage == f.touched.near.stage {
 			return t
 		}
 	}
@@ -153,12 +172,12 @@ func (c *HouseCovers) sum(k *HouseConditions, room *roomAir) {
 		own := f.took
 		by := f.slope
 		for i := range own {
-			own[i] += f.slope[i][byGlow] * f.by[0]
+			own[i] += f.slope[i][glowDrive] * f.by[0]
 			for d := range insideDrives {
-				if d == byGlow {
-					by[i][d] = f.slope[i][byGlow] * f.by[1+d]
+				if d == glowDrive {
+					by[i][d] = f.slope[i][glowDrive] * f.by[1+d]
 				} else {
-					by[i][d] += f.slope[i][byGlow] * f.by[1+d]
+					by[i][d] += f.slope[i][glowDrive] * f.by[1+d]
 				}
 			}
 		}
@@ -199,16 +218,16 @@ func (c *HouseCovers) others(k *HouseConditions, room *roomAir) error {
 		}
 		c.Air += d.Area * (x.load - x.condensate*room.load)
 		c.Condensate += d.Area * x.condensate
-		c.Slope[airTakes][byAir] += d.Area * d.U
+		c.Slope[airTakes][airDrive] += d.Area * d.U
 		if x.condensate > 0 {
-			c.Slope[vapourTakes][byVapour] += d.Area * doorVapour * room.byPressure
-			c.Slope[vapourTakes][byAir] -= d.Area * doorVapour * doorRatio
+			c.Slope[vapourTakes][vapourDrive] += d.Area * doorVapour * room.byPressure
+			c.Slope[vapourTakes][airDrive] -= d.Area * doorVapour * doorRatio
 		}
 	}
 	c.Latent = c.Condensate * room.load
 	for _, b := range p.Bridges {
 		c.Air += b.Length * b.Psi * dt
-		c.Slope[airTakes][byAir] += b.Length * b.Psi
+		c.Slope[airTakes][airDrive] += b.Length * b.Psi
 	}
 	c.annexes = c.annexes[:0]
 	if len(p.Annexes) == 0 {
@@ -221,7 +240,7 @@ func (c *HouseCovers) others(k *HouseConditions, room *roomAir) error {
 	c.annexes = loss.Annexes
 	c.Air += loss.Partitions
 	if abs(dt) > leastRise && loss.Partitions/dt > 0 {
-		c.Slope[airTakes][byAir] += loss.Partitions / dt
+		c.Slope[airTakes][airDrive] += loss.Partitions / dt
 	}
 	return nil
 }

@@ -21,59 +21,29 @@ func (c *HouseCovers) table(sides int, back func(f *followedFacet) float64) {
 	}
 }
 
-// eliminate solves the table for its right-hand sides. Each row's diagonal
-// outweighs the rest, unless facets are mirrors, so that no rows are exchanged.
-func (c *HouseCovers) eliminate(sides int) {
-	n := len(c.facets)
-	wide := n + sides
-	for p := range n {
-		top := c.matrix[p*wide+p : (p+1)*wide]
-		for r := p + 1; r < n; r++ {
-			low := c.matrix[r*wide+p : (r+1)*wide]
-			m := low[0] / top[0]
-			if m == 0 {
-				continue
-			}
-			for q := 1; q < len(top); q++ {
-				low[q] -= m * top[q]
-			}
-		}
-	}
-	for p := n - 1; p >= 0; p-- {
-		row := c.matrix[p*wide : (p+1)*wide]
-		for side := n; side < wide; side++ {
-			v := row[side]
-			for q := p + 1; q < n; q++ {
-				v -= row[q] * c.matrix[q*wide+side]
-			}
-			row[side] = v / row[p]
-		}
-	}
-}
-
 // exchange finds how what each facet sees must move for all to agree, and how it
 // moves with each drive, of which floor and crop emit glow, W/m².
 func (c *HouseCovers) exchange(glow float64) {
 	n := len(c.facets)
 	wide := n + seenBy
 	room := &c.house.room
-	c.table(seenBy, func(f *followedFacet) float64 { return 1 - f.slope[glowTakes][byGlow] })
+	c.table(seenBy, func(f *followedFacet) float64 { return 1 - f.slope[glowTakes][glowDrive] })
 	for i := range c.facets {
 		row := c.matrix[i*wide+n : (i+1)*wide]
 		row[0] = room.warm[i]*glow - c.facets[i].seen
-		row[1+byGlow] = room.warm[i]
+		row[1+glowDrive] = room.warm[i]
 		for j, share := range room.share[i*n : i*n+n] {
 			if share == 0 {
 				continue
 			}
 			f := &c.facets[j]
 			row[0] += share * f.sent
-			row[1+byAir] -= share * f.slope[glowTakes][byAir]
-			row[1+byVapour] -= share * f.slope[glowTakes][byVapour]
+			row[1+airDrive] -= share * f.slope[glowTakes][airDrive]
+			row[1+vapourDrive] -= share * f.slope[glowTakes][vapourDrive]
 		}
 		c.Open = max(c.Open, abs(row[0]))
 	}
-	c.eliminate(seenBy)
+	eliminateRows(c.matrix, n, seenBy)
 	for i := range c.facets {
 		copy(c.facets[i].by[:], c.matrix[i*wide+n:(i+1)*wide])
 	}
@@ -100,7 +70,7 @@ func (c *HouseCovers) spread() {
 			row[sun] += share * c.facets[j].split.radiosity[driveSun]
 		}
 	}
-	c.eliminate(sides)
+	eliminateRows(c.matrix, n, sides)
 	for i := range c.facets {
 		f := &c.facets[i]
 		f.bySky += f.split.flux[driveRoom] * c.matrix[i*wide+n+sky]

@@ -16,6 +16,7 @@ type followedPart struct {
 	x    [3*MaxLayers - 1]float64
 	by   [insideDrives][3*MaxLayers - 1]float64 // change of x with each drive
 	at   [insideDrives]float64                  // the drives
+	near nearPart                               // what the solver prepares once, and the stage
 }
 
 // followedFacet is one facet of a HouseCovers.
@@ -28,13 +29,18 @@ type followedFacet struct {
 	partTakes                      // of both parts
 	split          response
 	bySky, bySun   float64 // W/m², flux that sky and sun drive
+
+	film   bool // lets heat radiation through
+	soaked bool // taken as wet, since it has no state
+	dry    bool // no water on either part
+	dries  bool // under water that would dry off
 }
 
 // seenBy counts what moves what a facet sees.
 const seenBy = 1 + insideDrives
 
 // solve finds the state of the facet that sees f.seen, and its slopes.
-func (f *followedFacet) solve(h *House, k *HouseConditions, one *CoverConditions, room *roomAir) error {
+func (f *followedFacet) solve(h *House, k *HouseConditions, one *CoverConditions, room *roomAir, space *system) error {
 	shape := &h.plan.Shape.Facets[f.facet]
 	cover := h.covers[f.facet]
 	if k.ScreenDrawn {
@@ -49,23 +55,27 @@ func (f *followedFacet) solve(h *House, k *HouseConditions, one *CoverConditions
 	c := cover.set
 	if f.set != c {
 		f.set = c
-		f.apart.have, f.touched.have = false, false
+		f.apart, f.touched = followedPart{}, followedPart{}
+		f.film, f.soaked = c.dry.transmit[c.n-1] > 0, false
 	}
 	if !one.valid(c.n) {
 		return domain.Within(fmt.Sprintf("facet %d (%s)", f.facet, shape.Name), one.check(c.n))
 	}
 	var o Solution
-	part, err := f.apart.solve(c, one, room, false, &o)
+	part, err := f.apart.solve(c, one, room, space, false, &o)
 	if err == nil && c.patchGap >= 0 {
 		var patch partTakes
 		var other Solution
-		patch, err = f.touched.solve(c, one, room, true, &other)
+		patch, err = f.touched.solve(c, one, room, space, true, &other)
 		part.join(&patch, c.gaps[c.patchGap].Collapsed)
 		o.drive.join(&other.drive, c.gaps[c.patchGap].Collapsed)
 	}
 	if err != nil {
 		return domain.Within(fmt.Sprintf("facet %d (%s)", f.facet, shape.Name), err)
 	}
+	patched := c.patchGap >= 0
+	f.dry = f.apart.mode == faceDry && (!patched || f.touched.mode == faceDry)
+	f.dries = f.apart.near.dries || patched && f.touched.near.dries
 	f.partTakes = part
 	f.sent = f.seen - part.took[glowTakes]
 	f.split = o.drive
@@ -91,32 +101,32 @@ func (r *response) join(patch *response, share float64) {
 }
 
 // solve finds the state of the part in the conditions, which have been checked.
-func (w *followedPart) solve(c *layerSet, k *CoverConditions, room *roomAir, touching bool, o *Solution) (partTakes, error) {
-	s := solver{dry: &c.dry, wet: &c.wet, c: &standard, k: k, room: room}
+func (w *followedPart) solve(c *layerSet, k *CoverConditions, room *roomAir, space *system, touching bool, o *Solution) (partTakes, error) {
+	s := solver{dry: &c.dry, wet: &c.wet, c: &standard, k: k, room: room, near: &w.near, system: space}
 	s.prepare(c, k, &standard, touching)
 	at := [insideDrives]float64{k.Inside, s.eIn, room.pressure}
-	var j system
-	if !w.resume(&s, &j, &at) {
+	w.near.dries = false
+	if !w.resume(&s, &at) {
+		w.near.have = [nearModes]bool{} // the answer is that from afar
 		if err := s.settle(o); err != nil {
 			return partTakes{}, err
 		}
 		w.mode, w.have = s.inner, false
 		if !s.smooth() {
-			return s.stepped(c, k, touching, &at)
+			return s.stepped(c, touching, &at)
 		}
-		w.have = s.sole(s.inner)
-		s.evaluate(&j)
+		w.have, s.fresh = s.sole(s.inner), false
 	}
 	p := s.takes()
 	s.split(o)
-	if !s.slopes(&j, room.byPressure, &p) {
+	if !s.slopes(room.byPressure, &p) {
 		return p, s.open()
 	}
 	w.at = at
 	copy(w.x[:], s.x[:s.vars])
 	for d := range insideDrives {
 		for i := range s.vars {
-			w.by[d][i] = j.matrix[i][s.vars+d]
+			w.by[d][i] = space.matrix[i][s.vars+d]
 		}
 	}
 	return p, nil
@@ -124,12 +134,13 @@ func (w *followedPart) solve(c *layerSet, k *CoverConditions, room *roomAir, tou
 
 // resume finds the state of the part as it was before, wet or dry, moved along
 // with the drives, and reports whether it is the state still.
-func (w *followedPart) resume(s *solver, j *system, at *[insideDrives]float64) bool {
-	if !w.have {
+func (w *followedPart) resume(s *solver, at *[insideDrives]float64) bool {
+	if !w.have || w.near.stage == stageFree && w.mode != faceDry { // which may be dry as well
 		return false
 	}
 	old := s.x
 	s.take(w.mode)
+	s.aim = closure
 	copy(s.x[:s.vars], w.x[:])
 	for d := range insideDrives {
 		move := at[d] - w.at[d]
@@ -137,7 +148,7 @@ func (w *followedPart) resume(s *solver, j *system, at *[insideDrives]float64) b
 			s.x[i] += move * w.by[d][i]
 		}
 	}
-	if s.newtonIn(j, nearSteps) && s.sole(w.mode) && s.stays() {
+	if s.newton(nearSteps) && s.sole(w.mode) && s.stays() {
 		return true
 	}
 	s.x = old
@@ -156,7 +167,8 @@ func (s *solver) stays() bool {
 	case faceFrost:
 		return t < psychro.TriplePoint
 	case faceDry:
-		return face == InnerDry || face == InnerAuto && (s.room.ratio == 0 || s.closed == 0 || t >= s.room.dew && !s.coolsWet())
+		return face == InnerDry || face == InnerAuto && (s.room.ratio == 0 || s.closed == 0 ||
+			t >= s.room.dew && (s.near.stage == stageFree || s.near.stage == stageAuto && !s.coolsWet()))
 	}
 	return false
 }
@@ -177,25 +189,25 @@ func (s *solver) smooth() bool {
 // beside what its search leaves open. One that changes what is taken by more than
 // steppedJump, W/m², has crossed an edge between wet and dry, and the step back
 // is taken if that changes it less.
-var driveStep = [insideDrives]float64{byAir: 0.01, byGlow: 0.05, byVapour: -0.5}
+var driveStep = [insideDrives]float64{airDrive: 0.01, glowDrive: 0.05, vapourDrive: -0.5}
 
 const steppedJump = 0.3
 
 // stepped returns what the part takes at the state that settle found, and its
 // slopes by small steps of the drives.
-func (s *solver) stepped(c *layerSet, k *CoverConditions, touching bool, at *[insideDrives]float64) (partTakes, error) {
+func (s *solver) stepped(c *layerSet, touching bool, at *[insideDrives]float64) (partTakes, error) {
 	p := s.takes()
 	for d := range insideDrives {
 		step := driveStep[d]
 		if at[d]+step < 0 {
 			step = -step
 		}
-		q, err := s.beside(c, k, touching, at, d, step)
+		q, err := s.beside(c, touching, at, d, step)
 		if err != nil {
 			return p, err
 		}
 		if jump := p.differs(&q); jump > steppedJump && at[d] > -step {
-			back, err := s.beside(c, k, touching, at, d, -step)
+			back, err := s.beside(c, touching, at, d, -step)
 			if err == nil && p.differs(&back) < jump {
 				q, step = back, -step
 			}
@@ -213,16 +225,17 @@ func (p *partTakes) differs(q *partTakes) float64 {
 }
 
 // beside returns what the part takes where the drive d is moved by the step.
-func (s *solver) beside(c *layerSet, k *CoverConditions, touching bool, at *[insideDrives]float64, d int, step float64) (partTakes, error) {
+func (s *solver) beside(c *layerSet, touching bool, at *[insideDrives]float64, d int, step float64) (partTakes, error) {
 	to := *at
 	to[d] += step
-	moved := *k
-	moved.Inside = to[byAir]
-	moved.RadiantRise = fourthRoot(to[byGlow]/standard.sigma) - constant.ZeroCelsius - moved.Inside
-	moved.InsideHumidity = min(1, to[byVapour]/psychro.SaturationPressureOver(psychro.SurfaceAt(moved.Inside), moved.Inside))
+	moved := *s.k
+	moved.Inside = to[airDrive]
+	moved.RadiantRise = fourthRoot(to[glowDrive]/standard.sigma) - constant.ZeroCelsius - moved.Inside
+	moved.InsideHumidity = min(1, to[vapourDrive]/psychro.SaturationPressureOver(psychro.SurfaceAt(moved.Inside), moved.Inside))
 	room := newRoomAir(&moved)
 	var o Solution
-	other := solver{dry: s.dry, wet: s.wet, c: s.c, k: &moved, room: &room}
+	near := nearPart{stage: s.near.stage}
+	other := solver{dry: s.dry, wet: s.wet, c: s.c, k: &moved, room: &room, near: &near, system: s.system}
 	other.prepare(c, &moved, s.c, touching)
 	err := other.settle(&o)
 	return other.takes(), err

@@ -9,9 +9,9 @@ import (
 
 // What drives covers from inside, in the order of HouseCovers.Slope.
 const (
-	byAir    = iota // K, inside air
-	byGlow          // W/m², long-wave from the inside
-	byVapour        // Pa, inside vapour pressure
+	airDrive    = iota // K, inside air
+	glowDrive          // W/m², long-wave from the inside
+	vapourDrive        // Pa, inside vapour pressure
 	insideDrives
 )
 
@@ -50,15 +50,18 @@ func (s *solver) takes() (p partTakes) {
 // convection over it is found.
 const filmStep = 1e-4
 
-// slopes fills in the slopes of p from the Jacobian j at the closed balances: by
-// the drives, all faces moved along, with the vapour's coefficient over that of
-// convection held. byRatio is what 1 Pa of vapour adds to the humidity ratio. It
+// slopes fills in the slopes of p from the balances at their root, all faces moved
+// along with the drives. byRatio is what 1 Pa of vapour adds to the humidity ratio. It
 // reports false for a singular matrix.
-func (s *solver) slopes(j *system, byRatio float64, p *partTakes) bool {
+func (s *solver) slopes(byRatio float64, p *partTakes) bool {
+	if s.plain = false; !s.fresh {
+		s.evaluate(s.system)
+	}
+	j := s.system
 	n, faces := s.vars, 2*s.n
 	last := faces - 1
 	rad := s.optics()
-	air, glow, vap := n+byAir, n+byGlow, n+byVapour
+	air, glow, vap := n+airDrive, n+glowDrive, n+vapourDrive
 	for r := range n {
 		row := &j.matrix[r]
 		row[air], row[glow], row[vap] = 0, 0, 0
@@ -74,14 +77,14 @@ func (s *solver) slopes(j *system, byRatio float64, p *partTakes) bool {
 	if math.Abs(d) > 1e-9 {
 		hByFace = (slope + h) / d
 	}
-	byAirOwn := h + hByAir*d
-	j.matrix[last][air] = -byAirOwn
+	byOwnAir := h + hByAir*d
+	j.matrix[last][air] = -byOwnAir
 	wets := s.inner == faceWater || s.inner == faceFrost
 	carry, heat := 0.0, 0.0
 	if wets {
 		carry = s.closed * max(h, stillVapour) * s.water.perH
 		heat = latentHeat(s.t[last], s.inner == faceFrost)
-		j.matrix[last][vap] = -heat * carry * byRatio
+		j.matrix[last][vap] = -heat * carry * s.water.drives * byRatio
 		if h > stillVapour {
 			j.matrix[last][air] -= s.latent * hByAir / h
 		}
@@ -91,6 +94,7 @@ func (s *solver) slopes(j *system, byRatio float64, p *partTakes) bool {
 		node = faces + s.n - 2
 		j.matrix[node][air] = -s.leak[s.n-1]
 	}
+	s.fresh = false
 	if !j.eliminate(n, insideDrives) {
 		return false
 	}
@@ -106,7 +110,7 @@ func (s *solver) slopes(j *system, byRatio float64, p *partTakes) bool {
 		}
 		face := j.matrix[last-1][c] + s.resist[s.n-1]*j.matrix[last][c]
 		var on [2]float64 // W/m², irradiance on the outer and inner face of the last layer
-		if drive == byGlow {
+		if drive == glowDrive {
 			on = [2]float64{rad.inside[last-1], rad.inside[last]}
 		}
 		for b := range faces {
@@ -115,18 +119,18 @@ func (s *solver) slopes(j *system, byRatio float64, p *partTakes) bool {
 			on[1] += rad.face[last][b] * v
 		}
 		sensible, glows := slope*face, -rad.radiosity(last, black(last), on[1], on[0])
-		vapour, hMoves := -carry*s.water.slope*face, hByFace*face
+		vapour, hMoves := (s.vapour*s.water.bends-carry*s.water.slope)*face, hByFace*face
 		switch drive {
-		case byAir:
-			sensible += byAirOwn
+		case airDrive:
+			sensible += byOwnAir
 			hMoves += hByAir
 			if node >= 0 {
 				sensible += s.leak[s.n-1]
 			}
-		case byGlow:
+		case glowDrive:
 			glows++
-		case byVapour:
-			vapour += carry * byRatio
+		case vapourDrive:
+			vapour += carry * s.water.drives * byRatio
 		}
 		if node >= 0 {
 			sensible -= s.leak[s.n-1] * j.matrix[node][c]

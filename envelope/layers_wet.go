@@ -28,6 +28,8 @@ type roomAir struct {
 	ratio float64 // kg/kg dry air
 	dew   float64 // °C, dew or frost point; -Inf of dry air
 	load  float64 // J/kg, latent heat of evaporation at the air's temperature
+
+	pressure, byPressure float64 // Pa, of vapour, and kg/kg per Pa; for HouseCovers alone
 }
 
 // newRoomAir takes conditions that have been checked.

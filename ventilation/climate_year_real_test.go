@@ -25,12 +25,10 @@ func (r watched) Keep(m ventilation.HourMoment) ventilation.Targets {
 // In every hour of some weeks of each season, on all ready-made covers and both
 // radiant surroundings, under day and night targets with a screen, the heat
 // through the covers is envelope's at the state of the hour, and every balance
-// closes; the few hours between dry and wet are counted as such, and so are those
-// in which facets that see each other agree in two ways, some wet, and the loss
-// takes the other.
+// closes; the few hours between dry and wet are counted as such.
 func TestAYearOnRealCovers(t *testing.T) {
 	const n = 24 * 5
-	between, other, all := 0, 0, 0
+	between, all := 0, 0
 	for i, cover := range envelope.Covers() {
 		for _, see := range []envelope.RadiantRoom{envelope.RadiantGiven, envelope.RadiantEnclosure} {
 			h := realClimate(t, cover.Cover)
@@ -55,14 +53,12 @@ func TestAYearOnRealCovers(t *testing.T) {
 					x := moments[j].Before
 					require.Lessf(t, x.NodeResidual, 1e-9, "%s %v hour %d", cover.Name, see, from+j)
 					if miss := coversDiffer(t, h, moments[j-1].Weather, ventilation.Setting{Screen: targets[j-1].Screen}, x); miss != "" {
-						other++
-						t.Logf("%s %v hour %d: %s", cover.Name, see, from+j-1, miss)
+						t.Errorf("%s %v hour %d: %s", cover.Name, see, from+j-1, miss)
 					}
 				}
 			}
 		}
 	}
-	t.Logf("%d hours, %d between dry and wet, %d with other films wet than the loss has", all, between, other)
-	require.Less(t, other, all/1000)
+	t.Logf("%d hours, %d between dry and wet", all, between)
 	require.Less(t, between, all/100)
 }

@@ -1,0 +1,68 @@
+package envelope
+
+import "math"
+
+// Films that pass heat radiation and see each other may have more than one state
+// that agrees, of which LossTo takes that with the most under water. It is asked
+// where that is in doubt.
+const (
+	judgeOpen   = 1e-4 // W/m², by which what the facets see may be off for it to be asked
+	judgeMargin = 8.0  // K, of a dry film above the dew point, from which no neighbour's water makes it wet: colder by some 3 K at most, as what it sees falls by 15 W/m²
+	judgeMoved  = 1e-3 // K, W/m² and Pa, by which the drives may have moved since
+)
+
+// unjudged are drives that no house has.
+var unjudged = [insideDrives]float64{math.Inf(1), math.Inf(1), math.Inf(1)}
+
+// doubtful reports whether films may have another state.
+func (c *HouseCovers) doubtful(k *HouseConditions, room *roomAir, at *[insideDrives]float64) bool {
+	if c.house.plan.Radiant != RadiantEnclosure || k.InnerFace != InnerAuto || room.ratio == 0 {
+		return false
+	}
+	new := c.judged[0] == unjudged[0]
+	if !new && c.Open > judgeOpen {
+		return false
+	}
+	moved := 0.0
+	for d := range at {
+		moved = max(moved, abs(at[d]-c.judged[d]))
+	}
+	if moved < judgeMoved {
+		return false
+	}
+	for i := range c.facets {
+		f := &c.facets[i]
+		if f.film && (new || f.dries && !f.soaked || f.dry && f.inner < room.dew+judgeMargin || f.apart.near.stage == stageAuto) {
+			return true
+		}
+	}
+	return false
+}
+
+// judge takes the states of films from LossTo, and reports whether any is another
+// than it was.
+func (c *HouseCovers) judge(k *HouseConditions, at *[insideDrives]float64) (changed bool, err error) {
+	new := c.judged[0] == unjudged[0]
+	c.judged = *at
+	if err := c.house.LossTo(&c.loss, k); err != nil {
+		return false, err
+	}
+	for i := range c.facets {
+		f, m, w := &c.facets[i], &c.loss.mutual[i], &c.loss.near[i]
+		if f.apart.near.stage != w.apart.stage || f.touched.near.stage != w.touched.stage || f.soaked != m.soaked {
+			changed = true
+		}
+	}
+	if !changed {
+		return new, nil
+	}
+	for i := range c.facets {
+		f, m, w := &c.facets[i], &c.loss.mutual[i], &c.loss.near[i]
+		if f.apart.near.stage != w.apart.stage || f.touched.near.stage != w.touched.stage {
+			f.apart.have, f.touched.have = false, false
+		}
+		f.apart.near.stage, f.touched.near.stage, f.soaked = w.apart.stage, w.touched.stage, m.soaked
+		f.seen = m.seen
+	}
+	return true, nil
+}
