@@ -60,14 +60,25 @@ func (k *climateCase) prepareSkin(w *Weather, set *Setting) error {
 	s := k.skin
 	s.outside(r, w, set, k.c.house.FloorArea)
 	k.coverSun, k.skyLoss, k.solAir = 0, 0, math.NaN()
-	x := k.start()
-	if err := s.begin(k.drivesOf(&x)); err != nil {
+	if err := s.begin(k.drivesOf(k.moist())); err != nil {
 		return err
 	}
 	k.coverSun = s.covers.Sun
 	k.conductances()
 	return nil
 }
+
+// moist returns a state from which covers begin: that of start, in damp air, so
+// that of two states of a film the one under water is found.
+func (k *climateCase) moist() *climateNodes {
+	x := k.start()
+	es, _ := saturation(x.air)
+	x.vapour = damp * es
+	return &x
+}
+
+// damp is the relative humidity of that air, fraction.
+const damp = 0.97
 
 // coveredState fills in what real covers take in the state x, and returns the
 // enthalpy, W, of the water that runs off them: what the vapour brought less

@@ -149,8 +149,7 @@ func (k *climateCase) meet(find func() error) error {
 		return nil
 	}
 	s.known = false
-	x := k.start()
-	if bad := s.begin(k.drivesOf(&x)); bad != nil {
+	if bad := s.begin(k.drivesOf(k.moist())); bad != nil {
 		return bad
 	}
 	if err = k.agree(find); err == nil {
@@ -202,8 +201,7 @@ func (k *climateCase) close() bool {
 	heat := k.heat
 	need := func(t float64) float64 {
 		k.held, k.target, k.warm, s.known = true, t, false, false
-		x := k.start()
-		if s.begin(k.drivesOf(&x)) != nil || k.agree(func() (err error) {
+		if s.begin(k.drivesOf(k.moist())) != nil || k.agree(func() (err error) {
 			k.found, _, err = k.hold(t)
 			return err
 		}) != nil {
