@@ -113,6 +113,7 @@ func TestServerRefusesAndKeepsTheOldAnswer(t *testing.T) {
 		require.Equal(t, http.StatusUnprocessableEntity, r.StatusCode, bad)
 		require.Contains(t, body, "altitude of the site", bad)
 		require.Contains(t, body, "Not taken", bad)
+		require.Equal(t, 1, strings.Count(body, `aria-invalid="true"`), "the faulty value is marked: %s", bad)
 		require.Contains(t, body, "at 2000 m", "the answer before stays: %s", bad)
 		require.NotContains(t, body, "<script>")
 		require.Less(t, len(body), 200_000)

@@ -9,6 +9,8 @@ import (
 	"html/template"
 	"io"
 	"regexp"
+	"slices"
+	"strconv"
 	"strings"
 	"unicode/utf8"
 
@@ -165,8 +167,12 @@ func (f Figure) writeGiven(p *page.Page, v []float64, form Form) {
 		if form.Wrote != nil {
 			shown = form.Wrote[i]
 		}
-		fmt.Fprintf(out, "<p><label for=\"v%d\">%s, %s</label> <input id=\"v%d\" name=\"v%d\" inputmode=\"decimal\" autocomplete=\"off\" maxlength=\"40\" value=\"%s\" aria-describedby=\"r%d\"/> <span id=\"r%d\">%s, %s to %s</span><input type=\"hidden\" name=\"w%d\" value=\"%s\"/></p>\n",
-			i, esc(g.Name), symbol(g.Symbol), i, i, esc(shown), i, i, esc(g.Unit), formula.Number(g.Low, 6), formula.Number(g.High, 6), i, formula.Number(v[i], 17))
+		wrong := ""
+		if slices.ContainsFunc(form.Faults, func(s string) bool { return strings.HasPrefix(s, g.Name) }) {
+			wrong = ` aria-invalid="true"`
+		}
+		fmt.Fprintf(out, "<p><label for=\"v%d\">%s, %s</label> <input id=\"v%d\" name=\"v%d\" inputmode=\"decimal\" autocomplete=\"off\" maxlength=\"40\" value=\"%s\" aria-describedby=\"r%d\"%s/> <span id=\"r%d\">%s, %s to %s</span><input type=\"hidden\" name=\"w%d\" value=\"%s\"/></p>\n",
+			i, esc(g.Name), symbol(g.Symbol), i, i, esc(shown), i, wrong, i, esc(g.Unit), formula.Number(g.Low, 6), formula.Number(g.High, 6), i, strconv.FormatFloat(v[i], 'g', -1, 64))
 	}
 	fmt.Fprintf(out, "<p><button type=\"submit\">Compute</button> <a href=\"%s.html\">as it was</a></p></form>\n", f.Name)
 }

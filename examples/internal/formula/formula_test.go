@@ -104,6 +104,8 @@ func TestMathMLIsWellFormed(t *testing.T) {
 		require.NoError(t, err, m)
 	}
 	require.Contains(t, m, "<mfrac>")
+	require.Contains(t, parse(t, "y = a sin(b)").MathML(), `<mo stretchy="false">(</mo>`, "nothing within is higher than a line")
+	require.Contains(t, parse(t, "y = (a/b)^2").MathML(), "<mo>(</mo>", "as high as the fraction")
 	require.Contains(t, m, "<msqrt>")
 	require.Contains(t, m, "<msub><mi>a</mi><mtext>1</mtext></msub>")
 	require.Contains(t, m, "&lt;")

@@ -146,6 +146,17 @@ func (n *node) plain(b *strings.Builder) {
 // minus stands first in its row where it is a sign and not an operation.
 const minus = "<mo>−</mo>"
 
+// parentheses returns those around a group or a function's values, of one line
+// where nothing within is higher.
+func (n *node) parentheses() (open, shut string) {
+	high := false
+	n.walk(func(k *node) { high = high || k.kind == fraction })
+	if high {
+		return "<mo>(</mo>", "<mo>)</mo>"
+	}
+	return `<mo stretchy="false">(</mo>`, `<mo stretchy="false">)</mo>`
+}
+
 func (n *node) mathML(b *strings.Builder) {
 	row := func(k *node) {
 		b.WriteString("<mrow>")
@@ -207,9 +218,10 @@ func (n *node) mathML(b *strings.Builder) {
 		n.kids[0].mathML(b)
 		b.WriteString("</mrow>")
 	case group:
-		b.WriteString("<mo>(</mo>")
+		open, shut := n.parentheses()
+		b.WriteString("<mrow>" + open) // a row of its own: parentheses are as high as what they hold
 		row(n.kids[0])
-		b.WriteString("<mo>)</mo>")
+		b.WriteString(shut + "</mrow>")
 	case call:
 		if n.text == "sqrt" {
 			b.WriteString("<msqrt>")
@@ -217,13 +229,14 @@ func (n *node) mathML(b *strings.Builder) {
 			b.WriteString("</msqrt>")
 			return
 		}
-		b.WriteString("<mi>" + n.text + "</mi><mo>(</mo>")
+		open, shut := n.parentheses()
+		b.WriteString("<mrow><mi>" + n.text + "</mi>" + open)
 		for i, k := range n.kids {
 			if i > 0 {
 				b.WriteString("<mo>,</mo>")
 			}
 			k.mathML(b)
 		}
-		b.WriteString("<mo>)</mo>")
+		b.WriteString(shut + "</mrow>")
 	}
 }

@@ -73,14 +73,15 @@ func (p *Page) Verdict(holds bool, question, answer, cure string) {
 	p.body.WriteString("</div>\n")
 }
 
-// Table writes rows under their heads. Cells that begin with a digit or a sign
-// are set to the right.
+// Table writes rows under their heads. In a column of numbers these are set to
+// the right.
 func (p *Page) Table(caption string, heads []string, rows [][]string) {
 	p.body.WriteString("<div class=\"scroll\" role=\"region\" tabindex=\"0\" aria-label=\"" + text(caption) + "\"><table>\n")
 	fmt.Fprintf(&p.body, "<caption>%s</caption>\n<thead><tr>", text(caption))
+	number := make([]bool, len(heads))
 	for i, h := range heads {
 		class := ""
-		if len(rows) > 0 && i < len(rows[0]) && numeric(rows[0][i]) {
+		if number[i] = numbers(rows, i); number[i] {
 			class = " class=\"n\""
 		}
 		fmt.Fprintf(&p.body, "<th scope=\"col\"%s>%s</th>", class, text(h))
@@ -90,10 +91,10 @@ func (p *Page) Table(caption string, heads []string, rows [][]string) {
 		p.body.WriteString("<tr>")
 		for i, cell := range row {
 			switch {
+			case i < len(number) && number[i] && numeric(cell):
+				fmt.Fprintf(&p.body, "<td class=\"n\">%s</td>", text(cell))
 			case i == 0 && !numeric(cell):
 				fmt.Fprintf(&p.body, "<th scope=\"row\">%s</th>", text(cell))
-			case numeric(cell):
-				fmt.Fprintf(&p.body, "<td class=\"n\">%s</td>", text(cell))
 			default:
 				fmt.Fprintf(&p.body, "<td>%s</td>", text(cell))
 			}
@@ -103,9 +104,26 @@ func (p *Page) Table(caption string, heads []string, rows [][]string) {
 	p.body.WriteString("</tbody></table></div>\n")
 }
 
+// numbers tells a column of numbers: three in four of its cells are.
+func numbers(rows [][]string, column int) bool {
+	is, full := 0, 0
+	for _, r := range rows {
+		if column >= len(r) || r[column] == "" {
+			continue
+		}
+		full++
+		if numeric(r[column]) {
+			is++
+		}
+	}
+	return is > 0 && 4*is >= 3*full
+}
+
+// numeric tells a number, with its unit or a range, from words that begin with
+// one.
 func numeric(cell string) bool {
 	s := strings.TrimLeft(cell, "+-−")
-	return s != "" && s[0] >= '0' && s[0] <= '9'
+	return s != "" && s[0] >= '0' && s[0] <= '9' && len(strings.Fields(s)) <= 3
 }
 
 // Lines writes lines of text as they stand, folded where the screen is narrow.

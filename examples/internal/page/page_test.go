@@ -58,6 +58,19 @@ func TestADocumentNeedsNothingElse(t *testing.T) {
 	require.NotContains(t, string(doc), "#000000")
 }
 
+// Numbers stand to the right in a column of numbers alone; words that begin with
+// a number are words.
+func TestTableSetsNumbersToTheRight(t *testing.T) {
+	p := page.New("t", "")
+	p.Table("c", []string{"what", "W", "why"}, [][]string{{"roof", "7628", "0.45 x 4.48 is less than the print"}, {"52 N in March by rule", "-12.5", "12 %"}, {"door", "never", ""}, {"gap", "3 to 5", "none"}})
+	var b bytes.Buffer
+	_, err := p.WriteTo(&b)
+	require.NoError(t, err)
+	for _, want := range []string{`<td class="n">7628</td>`, `<td class="n">-12.5</td>`, `<td>never</td>`, `<td class="n">3 to 5</td>`, `<td>0.45 x 4.48 is`, `<td>12 %</td>`, `<th scope="row">52 N in March by rule</th>`, `<th scope="col" class="n">W</th>`} {
+		require.Contains(t, b.String(), want)
+	}
+}
+
 func TestCheckFindsFaults(t *testing.T) {
 	wrap := func(body string) []byte {
 		return []byte("<!DOCTYPE html>\n<html><head><title>t</title></head><body>" + body + "</body></html>")
