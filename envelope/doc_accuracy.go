@@ -67,7 +67,7 @@
 // test ./envelope -run TestCampaign -covers 1000000).
 //
 // Of 10,000 random vapour balances, in houses of all forms and covers, all close
-// to 1e-9 of the vapour, with the same answer from three other hours (go test
+// to 1e-9 of the vapour, with the same answer from another hour (go test
 // ./envelope -run RandomBalances -balances 10000).
 //
 // Speed, in microseconds for a core on which math.Exp costs 15 ns (go test

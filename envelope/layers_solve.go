@@ -63,6 +63,9 @@ func (s *solver) solve() error {
 	if s.newton(16) {
 		return nil
 	}
+	aim := s.aim
+	s.aim = closure
+	defer func() { s.aim = aim }()
 	for i := range s.n - 1 {
 		s.gaps[i].locked = s.gaps[i].upright
 	}

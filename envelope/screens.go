@@ -10,7 +10,7 @@ const (
 )
 
 // WithScreen returns the cover c with the screen drawn 200 mm below it, as it is
-// in a house: a fiftieth of its area stays open at edges and joints, 1.4 L/(s m²)
+// in a house: a fiftieth of its area stays open at edges and joints, 1.2 L/(s m²)
 // of air pass there beside what the cloth lets through, and the vapour that goes
 // with it has wetted the face above. WithSealedScreen has none of that. The
 // error joins a *RangeError for each fault.
