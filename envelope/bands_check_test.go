@@ -30,7 +30,7 @@ func bandU(t *testing.T, c Cover, tilt, wind float64) (table, clear float64) {
 	k := DefaultCoverConditions()
 	k.Inside, k.Outside = 19, -14
 	k.Tilt, k.Wind, k.Height = tilt, wind, 4
-	table = solved(t, c, k).UAir
+	table = solved(t, c, k).UOvercast
 	k.SkyDrop = 25
 	return table, solved(t, c, k).U
 }

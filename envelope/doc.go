@@ -154,7 +154,7 @@
 // # References of a U-value
 //
 // Solution.U divides by the difference of air temperatures and includes the
-// sky; Solution.UAir leaves the sky's part out and is what a table means;
+// sky; Solution.UOvercast leaves the sky's part out and is what a table means;
 // Solution.UAmbient divides by the mixed air and radiant temperatures of ISO
 // 15099. For one pane in one state the three differ by half.
 //

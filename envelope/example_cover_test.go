@@ -33,14 +33,14 @@ func Example_ownCover() {
 	for i, g := range sheet.Gaps() {
 		fmt.Printf("gap of %.1f mm, air %.2f and ribs %.2f W/(m² K)\n", 1000*g.Width, s.Gaps[i].Convection, g.Bridge)
 	}
-	fmt.Printf("U %.2f W/(m² K); declared %.2f, %s\n", s.UAir, table.U.Typical, table.U.Source)
+	fmt.Printf("U %.2f W/(m² K); declared %.2f, %s\n", s.UOvercast, table.U.Typical, table.U.Source)
 	board, err := envelope.OpaqueWall("board", 1.5, 0.06)
 	if err != nil {
 		fmt.Println(err)
 		return
 	}
 	if s, err = board.Solve(k); err == nil {
-		fmt.Printf("board: U %.2f W/(m² K), inner face %.1f °C\n", s.UAir, s.InnerTemperature)
+		fmt.Printf("board: U %.2f W/(m² K), inner face %.1f °C\n", s.UOvercast, s.InnerTemperature)
 	}
 	kinds := map[string]int{}
 	for _, m := range envelope.Materials() {

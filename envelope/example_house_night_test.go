@@ -50,7 +50,7 @@ func Example_filmHouseAtNight() {
 		fmt.Printf("screen drawn: %v\n", drawn)
 		for _, f := range r.Facets {
 			fmt.Printf("  %-17s %5.1f m²  U %.2f  without sky %.2f W/(m² K)  face %4.1f °C  drips above %2.0f %%  %.1f L/h\n",
-				f.Name, f.Area, f.U, f.UAir, f.InnerTemperature, 100*f.DripHumidity, 3600*f.Condensate)
+				f.Name, f.Area, f.U, f.UOvercast, f.InnerTemperature, 100*f.DripHumidity, 3600*f.Condensate)
 		}
 		for _, x := range r.Terms() {
 			if x.Loss != 0 {

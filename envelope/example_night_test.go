@@ -32,7 +32,7 @@ func Example_filmAtNight() {
 		fmt.Printf("  from the house      %6.1f W/m²   convection %.1f, long-wave %.1f\n", s.FluxIn, s.InConvective, s.InRadiative)
 		fmt.Printf("  driven by the air   %6.1f W/m²\n", s.AirDriven)
 		fmt.Printf("  driven by the sky   %6.1f W/m²\n", s.SkyDriven)
-		fmt.Printf("  U, air to air       %6.2f W/(m² K)   without the sky's part %.2f\n", s.U, s.UAir)
+		fmt.Printf("  U, air to air       %6.2f W/(m² K)   without the sky's part %.2f\n", s.U, s.UOvercast)
 	}
 	// Output:
 	// Clear film of 0.15 mm, roof of 30 degree, 15 °C inside, -5 °C outside, 2 m/s

@@ -35,7 +35,7 @@ func FuzzLayers(f *testing.F) {
 			}
 			return
 		}
-		if !(s.Residual <= 1e-9) || math.IsNaN(s.FluxIn) || math.IsNaN(s.UAir) || math.Abs(s.FluxIn-s.AirDriven-s.SkyDriven-s.SunDriven) > 1e-6 {
+		if !(s.Residual <= 1e-9) || math.IsNaN(s.FluxIn) || math.IsNaN(s.UOvercast) || math.Abs(s.FluxIn-s.AirDriven-s.SkyDriven-s.SunDriven) > 1e-6 {
 			t.Fatalf("%+v", s)
 		}
 	})

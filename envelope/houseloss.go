@@ -38,7 +38,7 @@ type FacetLoss struct {
 	SunDriven        float64   // W, because of absorbed sun, negative as a gain
 	Latent           float64   // W, part of AirDriven: what evaporates the condensate again at the temperature of the inside air
 	U                float64   // W/(m² K), air to air, sky included; NaN at equal temperatures
-	UAir             float64   // W/(m² K), with the sky at air temperature
+	UOvercast        float64   // W/(m² K), with the sky at air temperature
 	InnerTemperature float64   // °C, of the inner face, wet if it is
 	Drips            bool      // water gathers on the inner face, or would if it were not declared dry
 	Frosts           bool      // frost gathers on it; at 0.01 °C both may
@@ -151,7 +151,7 @@ func (t *together) total() (err error) {
 		dst.Condensate += (1 + frame) * r.Condensate
 		dst.DryTotal += (1 + frame) * (r.DryLoss - r.Loss)
 		dst.Frame += frame * (r.AirDriven + r.SkyDriven)
-		linear.CoverAir += (1 + frame) * r.Area * r.UAir
+		linear.CoverAir += (1 + frame) * r.Area * r.UOvercast
 		linear.SkyDriven += (1 + frame) * r.SkyDriven
 	}
 	dt := k.Inside - k.Outside
@@ -251,7 +251,7 @@ func (r *FacetLoss) scale(i int, f *Facet, area float64) {
 	r.AirDriven = area * (s.AirDriven + s.Load - s.FluxIn)
 	r.Latent = area * s.LatentLoad
 	r.Drips, r.Frosts = s.Condenses && s.IceShare < 1, s.Condenses && s.IceShare > 0
-	r.U, r.UAir, r.InnerTemperature, r.DripsAbove = s.U, s.UAir, s.InnerTemperature, s.DripsAbove
+	r.U, r.UOvercast, r.InnerTemperature, r.DripsAbove = s.U, s.UOvercast, s.InnerTemperature, s.DripsAbove
 	r.Condensate = area * s.Condensate
 	r.TwoStates, r.DryLoss = s.TwoStates, r.Loss+area*(s.DryFluxIn-s.FluxIn)
 	if s.TwoStates {

@@ -119,7 +119,7 @@ func (t *together) split() {
 		for d := range splits {
 			own[d] += s.drive.flux[driveRoom] * m[i].drive[d]
 		}
-		s.AirDriven, s.SkyDriven, s.SunDriven, s.UAir = own[splitInside], own[splitSky], own[splitSun], own[splitUnit]
+		s.AirDriven, s.SkyDriven, s.SunDriven, s.UOvercast = own[splitInside], own[splitSky], own[splitSun], own[splitUnit]
 		r.scale(r.Facet, &h.plan.Shape.Facets[r.Facet], h.net[r.Facet])
 	}
 }

@@ -92,7 +92,7 @@ func (o *Solution) join(patch *Solution, share float64) {
 	mix(&o.AirDriven, patch.AirDriven)
 	mix(&o.SkyDriven, patch.SkyDriven)
 	mix(&o.SunDriven, patch.SunDriven)
-	mix(&o.UAir, patch.UAir)
+	mix(&o.UOvercast, patch.UOvercast)
 	mix(&o.Condensate, patch.Condensate)
 	o.flow.join(&patch.flow, share)
 	for d := range drives {

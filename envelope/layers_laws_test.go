@@ -29,7 +29,7 @@ func TestNoHeatAtNoDifference(t *testing.T) {
 			require.InDelta(t, 0, s.FluxIn, 1e-9, c.Name)
 			require.InDelta(t, v, s.InnerTemperature, 1e-9, c.Name)
 			require.True(t, math.IsNaN(s.U))
-			require.Greater(t, s.UAir, 0.5, c.Name)
+			require.Greater(t, s.UOvercast, 0.5, c.Name)
 		}
 	}
 }
@@ -84,11 +84,11 @@ func TestDrives(t *testing.T) {
 		k := night()
 		clear := solved(t, c.Cover, k)
 		require.InDelta(t, clear.FluxIn, clear.AirDriven+clear.SkyDriven+clear.SunDriven, 1e-9)
-		require.InDelta(t, clear.UAir*(k.Inside-k.Outside), clear.AirDriven, 1e-9)
+		require.InDelta(t, clear.UOvercast*(k.Inside-k.Outside), clear.AirDriven, 1e-9)
 		k.SkyDrop = 0
 		overcast := solved(t, c.Cover, k)
 		require.InDelta(t, 0, overcast.SkyDriven, 1e-9)
-		require.InDelta(t, overcast.U, overcast.UAir, 1e-9)
+		require.InDelta(t, overcast.U, overcast.UOvercast, 1e-9)
 		require.InEpsilon(t, clear.FluxIn-overcast.FluxIn, clear.SkyDriven, 0.2, c.Name)
 		k.AbsorbedSun[0] = 50
 		lit := solved(t, c.Cover, k)

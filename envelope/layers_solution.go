@@ -65,7 +65,7 @@ type Solution struct {
 	SunDriven float64 // W/m², part of FluxIn because of absorbed sun, negative as a gain
 
 	U          float64 // W/(m² K), Load over inside air less outside air, sky included; NaN at equal temperatures
-	UAir       float64 // W/(m² K), sensible flux per kelvin of inside over outside with the sky at air temperature: what a table means
+	UOvercast  float64 // W/(m² K), sensible flux per kelvin of inside over outside with the sky at air temperature: what a table means
 	UAmbient   float64 // W/(m² K), FluxIn over AmbientIn less AmbientOut, the reference of ISO 15099; NaN at equal temperatures
 	AmbientIn  float64 // °C, inside air and radiant temperature mixed by their coefficients
 	AmbientOut float64 // °C, outside air and sky-and-ground temperature mixed by their coefficients

@@ -141,7 +141,7 @@ func (s *solver) split(o *Solution) {
 	r.flux[driveVapour] += s.latent
 	o.AirDriven = r.flux[driveAir]*(s.in-s.out) + r.flux[driveRoom]*room + r.flux[driveVapour]
 	o.SkyDriven, o.SunDriven = r.flux[driveSky], r.flux[driveSun]
-	o.UAir = r.flux[driveAir] + r.flux[driveRoom]*unit
+	o.UOvercast = r.flux[driveAir] + r.flux[driveRoom]*unit
 }
 
 func abs(v float64) float64 {

@@ -73,7 +73,7 @@ func (t *table) one(c candidate) (row, error) {
 	for _, f := range r.dry.Facets {
 		r.drip = math.Min(r.drip, f.DripHumidity)
 		if f.Kind == envelope.Roof {
-			r.uAir = f.UAir
+			r.uAir = f.UOvercast
 		}
 	}
 	if !c.screened && c.leaks != "" {

@@ -55,9 +55,9 @@ func solveDoubleFilm(v []float64) (r Result, err error) {
 	}
 	g := two.Gaps[0]
 	r.Lines = []string{
-		fmt.Sprintf("one film            %6.1f W/m²  U %.2f, without the sky %.2f W/(m² K)", one.FluxIn, one.U, one.UAir),
-		fmt.Sprintf("two films           %6.1f W/m²  U %.2f, without the sky %.2f W/(m² K)", two.FluxIn, two.U, two.UAir),
-		fmt.Sprintf("touching on %2.0f %%    %6.1f W/m²  U %.2f, without the sky %.2f W/(m² K)", 100*v[4], touch.FluxIn, touch.U, touch.UAir),
+		fmt.Sprintf("one film            %6.1f W/m²  U %.2f, without the sky %.2f W/(m² K)", one.FluxIn, one.U, one.UOvercast),
+		fmt.Sprintf("two films           %6.1f W/m²  U %.2f, without the sky %.2f W/(m² K)", two.FluxIn, two.U, two.UOvercast),
+		fmt.Sprintf("touching on %2.0f %%    %6.1f W/m²  U %.2f, without the sky %.2f W/(m² K)", 100*v[4], touch.FluxIn, touch.U, touch.UOvercast),
 		fmt.Sprintf("air in the gap turns at Ra %.3g with Nu %.2f: %.2f W/(m² K)", g.Rayleigh, g.Nusselt, g.Convection),
 	}
 	apart := (touch.FluxIn - (1-v[4])*two.FluxIn)

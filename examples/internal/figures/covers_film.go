@@ -56,7 +56,7 @@ func solveFilmAtNight(v []float64) (r Result, err error) {
 			fmt.Sprintf("  from the house      %6.1f W/m²   convection %.1f, long-wave %.1f", s.FluxIn, s.InConvective, s.InRadiative),
 			fmt.Sprintf("  driven by the air   %6.1f W/m²", s.AirDriven),
 			fmt.Sprintf("  driven by the sky   %6.1f W/m²", s.SkyDriven),
-			fmt.Sprintf("  U, air to air       %6.2f W/(m² K)   without the sky's part %.2f", s.U, s.UAir))
+			fmt.Sprintf("  U, air to air       %6.2f W/(m² K)   without the sky's part %.2f", s.U, s.UOvercast))
 	}
 	film := first.Inner[0].Temperature
 	r.Steps = []Step{

@@ -52,7 +52,7 @@ func solveOwnCover(v []float64) (r Result, err error) {
 		r.Lines = append(r.Lines, fmt.Sprintf("gap of %.1f mm, air %.2f and ribs %.2f W/(m² K)", 1000*g.Width, s.Gaps[i].Convection, g.Bridge))
 	}
 	declared := fmt.Sprintf("; declared %.2f, %s", table.U.Typical, table.U.Source)
-	r.Lines = append(r.Lines, fmt.Sprintf("U %.2f W/(m² K)%s", s.UAir, said(ownCoverGiven(), v, declared)))
+	r.Lines = append(r.Lines, fmt.Sprintf("U %.2f W/(m² K)%s", s.UOvercast, said(ownCoverGiven(), v, declared)))
 	board, err := envelope.OpaqueWall("board", 1.5, 0.06)
 	if err != nil {
 		return r, err
@@ -61,7 +61,7 @@ func solveOwnCover(v []float64) (r Result, err error) {
 	if err != nil {
 		return r, err
 	}
-	r.Lines = append(r.Lines, fmt.Sprintf("board: U %.2f W/(m² K), inner face %.1f °C", b.UAir, b.InnerTemperature))
+	r.Lines = append(r.Lines, fmt.Sprintf("board: U %.2f W/(m² K), inner face %.1f °C", b.UOvercast, b.InnerTemperature))
 	kinds := map[string]int{}
 	for _, m := range envelope.Materials() {
 		kinds[m.Kind]++
@@ -73,7 +73,7 @@ func solveOwnCover(v []float64) (r Result, err error) {
 		{Says: "Air in the gap: conduction and convection.", Symbol: "h_g", Source: "IsoWin03 eq. 42-53", Value: g.Convection, Unit: "W/(m² K)"},
 		{Says: "Heat by air and ribs together.", Formula: "q_g = (h_g + h_b) (t_2 - t_1)", Values: numbers{"h_g": g.Convection, "h_b": g.Bridge, "t_2": s.Outer[1].Temperature, "t_1": s.Inner[0].Temperature}, Value: g.Flux, Unit: "W/m²", Within: 1e-6, Why: "rounding"},
 		{Says: "All that leaves the house, radiation through both walls in it.", Symbol: "q", Source: "IsoWin03 8.3, solved", Value: s.FluxIn, Unit: "W/m²"},
-		{Says: "The U-value.", Formula: "U = q/(t_i - t_o)", Values: numbers{"q": s.FluxIn, "t_i": v[0], "t_o": v[1]}, Value: s.UAir, Unit: "W/(m² K)", Within: 1e-3, Why: "the U-value of the tables leaves out what sky and ground add; here they have the air's temperature"},
+		{Says: "The U-value.", Formula: "U = q/(t_i - t_o)", Values: numbers{"q": s.FluxIn, "t_i": v[0], "t_o": v[1]}, Value: s.UOvercast, Unit: "W/(m² K)", Within: 1e-3, Why: "the U-value of the tables leaves out what sky and ground add; here they have the air's temperature"},
 	}
 	r.Picture = throughCover("Temperatures through the hollow sheet", "Two walls, one step of temperature in the gap between.", s, k)
 	return r, nil

@@ -63,7 +63,7 @@ func solveFilmHouse(v []float64) (r Result, err error) {
 		r.Lines = append(r.Lines, fmt.Sprintf("screen drawn: %v", drawn))
 		for _, f := range l.Facets {
 			r.Lines = append(r.Lines, fmt.Sprintf("  %-17s %5.1f m²  U %.2f  without sky %.2f W/(m² K)  face %4.1f °C  drips above %2.0f %%  %.1f L/h",
-				f.Name, f.Area, f.U, f.UAir, f.InnerTemperature, 100*f.DripHumidity, 3600*f.Condensate))
+				f.Name, f.Area, f.U, f.UOvercast, f.InnerTemperature, 100*f.DripHumidity, 3600*f.Condensate))
 		}
 		for _, x := range l.Terms() {
 			if x.Loss != 0 {
