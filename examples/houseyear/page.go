@@ -13,7 +13,7 @@ import (
 )
 
 // pictureWidth is that of all pictures, points of 1/72 inch.
-const pictureWidth = 540
+const pictureWidth = 400
 
 // newPage is the report as one HTML file.
 func (a *answer) newPage() *page.Page {
@@ -35,11 +35,13 @@ func (a *answer) newPage() *page.Page {
 	d.Section("The heater")
 	d.Picture(a.duration())
 	d.Section("Energy and water by the month")
-	d.Picture(a.monthBars("Heat that comes", "kWh", []string{"sun inside", "lamps", "heater"}, func(t *sums) []float64 { return []float64{t.Sun, t.Lamps, t.Heater} }))
-	d.Picture(a.monthBars("Heat that goes", "kWh", []string{"covers to air", "covers to sky", "vents and leaks", "vapour"}, func(t *sums) []float64 {
-		return []float64{t.CoverAir, t.CoverSky, t.Leakage + t.Venting + t.Drying, t.Latent}
+	d.Picture(a.monthBars("Heat that comes", "MWh", []string{"sun", "lamps", "heater", "liquid water", "soil, structure"}, func(t *sums) []float64 {
+		return []float64{t.Sun + t.SunCover, t.Lamps, t.Heater, max(0, t.Water), max(0, -t.Ground) + max(0, -t.Tubes) + max(0, -t.Structure)}
 	}))
-	d.Picture(a.monthBars("Where the water goes", "kg", []string{"condensed", "vented"}, func(t *sums) []float64 { return []float64{t.Condensed, t.Vented} }))
+	d.Picture(a.monthBars("Heat that goes", "MWh", []string{"covers to air", "covers to sky", "vents and leaks", "vapour", "soil, structure"}, func(t *sums) []float64 {
+		return []float64{t.CoverAir, t.CoverSky, t.Leakage + t.Venting + t.Drying, t.Latent, max(0, t.Ground) + max(0, t.Tubes) + max(0, t.Structure)}
+	}))
+	d.Picture(a.monthBars("Where the water goes", "t", []string{"condensed", "fell as mist", "vented"}, func(t *sums) []float64 { return []float64{t.Condensed, t.Fell, t.Vented} }))
 	d.Section("Every hour")
 	d.Picture(a.carpet("Inside temperature", "°C", func(i int) float64 { return a.year.State[i].Temperature }))
 	d.Picture(a.carpet("Inside relative humidity", "%", func(i int) float64 { return 100 * a.year.State[i].RelativeHumidity }))
@@ -81,6 +83,9 @@ func chart(title, said, x, y string, high float64, lines ...line) template.HTML 
 		if len(lines) > 1 {
 			p.Legend.Add(l.name, one)
 		}
+	}
+	if n := len(lines); n > 1 { // room for the legend above the lines
+		p.Y.Max += 0.09 * float64(n) * (p.Y.Max - p.Y.Min)
 	}
 	return page.Chart(title, said, pictureWidth, high, p)
 }

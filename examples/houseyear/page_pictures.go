@@ -11,10 +11,10 @@ import (
 )
 
 // fills are those of stacked bars, from below.
-var fills = []string{"#1f6fb4", "var(--faint)", "#c65a11", "#a87b00"}
+var fills = []string{"#1f6fb4", "var(--faint)", "#c65a11", "#a87b00", "#5b3f8f"} // the last for the stores
 
 // monthBars draws parts of each month on top of each other. Parts below nothing
-// are left out.
+// are left out; the unit is a thousand of the sums'.
 func (a *answer) monthBars(title, unit string, names []string, of func(*sums) []float64) (template.HTML, string) {
 	most := 1e-9
 	for i := range a.Account.Months {
@@ -24,8 +24,8 @@ func (a *answer) monthBars(title, unit string, names []string, of func(*sums) []
 		}
 		most = max(most, sum)
 	}
-	const high, wide, left = 170.0, 38.0, 60.0
-	d := page.NewDrawing(0, -24, pictureWidth, high+44, pictureWidth)
+	const high, wide, left = 170.0, 31.0, 14.0
+	d := page.NewDrawing(0, -24, pictureWidth, high+60, pictureWidth)
 	said := ""
 	for i := range a.Account.Months {
 		m := &a.Account.Months[i]
@@ -34,17 +34,17 @@ func (a *answer) monthBars(title, unit string, names []string, of func(*sums) []
 		for k, v := range of(m) {
 			to := y + high*max(0, v)/most
 			rectangle(d, page.Stroke{Width: 0.6, Fill: fills[k]}, x+4, y, x+wide-4, to)
-			said += fmt.Sprintf(" %s %s,", names[k], num(v, 0))
+			said += fmt.Sprintf(" %s %s,", names[k], num(v/1000, 1))
 			y = to
 		}
-		d.Text(page.Middle, x+wide/2, y+4, num(y/high*most, 0))
+		d.Text(page.Middle, x+wide/2, y+4, num(y/high*most/1000, 1))
 		d.Text(page.Middle, x+wide/2, -16, monthNames[m.Month])
 	}
 	d.Line(page.Stroke{Width: 0.6}, left, 0, left+wide*float64(len(a.Account.Months)), 0)
 	for k, name := range names {
-		x := left + 120*float64(k)
-		rectangle(d, page.Stroke{Width: 0.6, Fill: fills[k]}, x, high+26, x+12, high+36)
-		d.Text(page.Start, x+18, high+26, name)
+		x, y := left+128*float64(k%3), high+26+16*float64((len(names)-1)/3-k/3)
+		rectangle(d, page.Stroke{Width: 0.6, Fill: fills[k]}, x, y, x+12, y+10)
+		d.Text(page.Start, x+18, y, name)
 	}
 	return d.HTML(title+" in each month, "+unit, said), title + " in each month, " + unit + "."
 }
@@ -68,7 +68,7 @@ func (a *answer) carpet(title, unit string, of func(i int) float64) (template.HT
 	}
 	off := y.house.weather.Time[0].Hour() // hours of the first day before the first
 	days := (len(y.State) + off + 23) / 24
-	const left, tall = 40.0, 6.0
+	const left, tall = 26.0, 6.0
 	wide := (pictureWidth - left - 10) / float64(days)
 	d := page.NewDrawing(0, -40, pictureWidth, 24*tall+8, pictureWidth)
 	step := func(i int) int {
@@ -99,7 +99,7 @@ func (a *answer) carpet(title, unit string, of func(i int) float64) (template.HT
 		}
 	}
 	for k := range 6 {
-		x := left + 60*float64(k)
+		x := left + 58*float64(k)
 		rectangle(d, page.Stroke{Width: 0.5, Fill: shadeOf(float64(k) / 5)}, x, -34, x+14, -24)
 		d.Text(page.Start, x+18, -34, num(low+(high-low)*float64(k)/5, 0))
 	}
