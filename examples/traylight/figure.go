@@ -14,10 +14,8 @@ import (
 	"gonum.org/v1/plot/plotter"
 	"gonum.org/v1/plot/vg"
 	"gonum.org/v1/plot/vg/draw"
-	_ "gonum.org/v1/plot/vg/vgimg" // .png
-	_ "gonum.org/v1/plot/vg/vgpdf" // .pdf
-	_ "gonum.org/v1/plot/vg/vgsvg" // .svg
 
+	"cloche.example/examples/internal/frame"
 	"cloche.example/lighting"
 )
 
@@ -163,7 +161,7 @@ func (s scale) Plot(c draw.Canvas, p *plot.Plot) {
 // placed draws the map with its scale to the right.
 func placed(format string, p, scale *plot.Plot, ratio float64) (io.WriterTo, error) {
 	tall := mapWidth*vg.Length(math.Min(math.Max(ratio, 0.2), 1.2)) + 2.5*vg.Centimeter
-	c, err := draw.NewFormattedCanvas(mapWidth+scaleWidth, tall, format)
+	c, err := frame.Canvas(format, mapWidth+scaleWidth, tall)
 	if err != nil {
 		return nil, err
 	}

@@ -2,13 +2,7 @@ package main
 
 import (
 	"fmt"
-	"io"
 
-	"gonum.org/v1/plot"
-	"gonum.org/v1/plot/plotter"
-	"gonum.org/v1/plot/vg"
-
-	"cloche.example/examples/internal/frame"
 	"cloche.example/examples/internal/fromplan"
 	"cloche.example/internal/report"
 )
@@ -137,38 +131,4 @@ func (t *table) data() any {
 		}
 	}
 	return d
-}
-
-// draw shows the area over the sun, a line for each wind, and what the plan has.
-func (t *table) draw(format string) (io.WriterTo, error) {
-	p := plot.New()
-	p.Title.Text = fmt.Sprintf("Vent area for a rise of %s K: %s", report.Number(t.plan.SetPoints.Limits.SummerRise, 1), t.plan.Name)
-	p.X.Label.Text, p.Y.Label.Text = "sun on level ground, W/m²", "vent area, m²"
-	p.Add(plotter.NewGrid())
-	for j, u := range t.winds {
-		var xy plotter.XYs
-		for i := range t.suns {
-			if n := t.rows[i][j]; n.possible {
-				xy = append(xy, plotter.XY{X: n.sun, Y: n.area})
-			}
-		}
-		if len(xy) < 2 {
-			continue
-		}
-		if err := frame.Line(p, j, fmt.Sprintf("wind %g m/s", u), xy); err != nil {
-			return nil, err
-		}
-	}
-	if !t.assumed {
-		line, err := plotter.NewLine(plotter.XYs{{X: t.suns[0], Y: t.have}, {X: t.suns[len(t.suns)-1], Y: t.have}})
-		if err != nil {
-			return nil, err
-		}
-		line.Width = vg.Points(1)
-		p.Add(line)
-		p.Legend.Add("the plan's vents", line)
-	}
-	p.Y.Min, p.Y.Max = 0, 1.35*max(p.Y.Max, t.have) // room for the legend
-	p.Legend.Left, p.Legend.Top = true, true
-	return frame.Plots(format, 18*vg.Centimeter, 13*vg.Centimeter, p)
 }

@@ -58,7 +58,7 @@ func NewPlot(x, y string) *plot.Plot {
 		axis.Label.TextStyle.Font = face
 		axis.Tick.Label.Font = face
 		axis.Color, axis.Tick.Color = ink, ink
-		axis.Tick.Marker = ticks{}
+		axis.Tick.Marker = Ticks{}
 	}
 	p.Legend.TextStyle.Font = face
 	p.Legend.Top, p.Legend.Left = true, true // words may turn out wider than reckoned: they run to the right
@@ -66,11 +66,12 @@ func NewPlot(x, y string) *plot.Plot {
 	return p
 }
 
-// ticks stand at round numbers, four to eight of them with a label and smaller
+// Ticks stand at round numbers, four to eight of them with a label and smaller
 // ones between.
-type ticks struct{}
+type Ticks struct{}
 
-func (ticks) Ticks(low, high float64) []plot.Tick {
+// Ticks returns those of an axis.
+func (Ticks) Ticks(low, high float64) []plot.Tick {
 	span := high - low
 	if !(span > 0) || math.IsInf(span, 0) {
 		return plot.DefaultTicks{}.Ticks(low, high)
