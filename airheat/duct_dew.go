@@ -106,6 +106,10 @@ func condensedHeat(t float64) float64 {
 // temperature may differ by without any fog.
 const fogRounding = 1e-12
 
+// wallSettled is how well the wall of a cell is found, K: by it the balance of a
+// duct closes to 1e-8.
+const wallSettled = 1e-12
+
 // cell is moist air at the end of a short stretch of cold wall.
 type cell struct {
 	t, w float64 // °C, kg/kg
@@ -157,7 +161,7 @@ func wetCell(m psychro.Model, a passing, lewis, grip, sink float64) cell {
 		return c
 	}
 	// Condensing water warms the wall above the dry one.
-	wall, err := solve.Root(func(wall float64) float64 { return pass(wall).heat - grip*(wall-sink) }, sink, t, 1e-12)
+	wall, err := solve.Root(func(wall float64) float64 { return pass(wall).heat - grip*(wall-sink) }, sink, t, wallSettled)
 	if err != nil {
 		return pass(sink) // by rounding the wall is the sink
 	}

@@ -146,7 +146,8 @@ func (b Burner) Check() error {
 func (b Burner) FuelPower(heat float64) float64 { return b.fuelPower(heat) }
 
 func (b *Burner) fuelPower(heat float64) float64 {
-	if !(heat >= 0 && heat <= b.Rated*(1+1e-9)) {
+	const rounding = 1e-9 // a heater at its rating may be a rounding above it
+	if !(heat >= 0 && heat <= b.Rated*(1+rounding)) {
 		return math.NaN()
 	}
 	load := heat / b.Rated

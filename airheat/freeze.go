@@ -170,6 +170,9 @@ const pressureAtZero = 611.15347502253292
 
 const vapourRatio = constant.MoleRatio // ratio of the molar masses of water and dry air [HoF17] ch. 1
 
+// airSettled is how well airAt finds the air, K: below what the march can show.
+const airSettled = 1e-11
+
 // airAt inverts airHeat from a near guess by Newton's steps, kept in range.
 func (f *FreezeOut) airAt(e, guess float64) float64 {
 	if f.WetAir == 0 {
@@ -180,7 +183,7 @@ func (f *FreezeOut) airAt(e, guess float64) float64 {
 		v, slope := f.airHeat(t)
 		dt := (e - v) / slope
 		t = math.Max(-100, math.Min(90, t+dt))
-		if math.Abs(dt) < 1e-11 {
+		if math.Abs(dt) < airSettled {
 			break
 		}
 	}

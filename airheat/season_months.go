@@ -66,7 +66,8 @@ func utilisation(ratio, storage float64) float64 {
 		return math.NaN()
 	}
 	a := utilisationA0 + storage/utilisationTau
-	if math.Abs(ratio-1) < 1e-9 {
+	const one = 1e-9 // nearer to 1 the quotient loses its digits, and the limit is as good
+	if math.Abs(ratio-1) < one {
 		return a / (a + 1)
 	}
 	if math.IsInf(ratio, 1) {

@@ -23,8 +23,12 @@ type SetBack struct {
 	Residual     float64       // J a day, heat less losses: zero when the days repeat
 }
 
-// setBackStep is the thermostat's step, s.
-const setBackStep = 300.0
+const (
+	setBackStep  = 300.0 // s, the thermostat's step
+	setBackDays  = 3000  // after which a house that still drifts is given up
+	daysAlike    = 1e-9  // K, between one day's start and the next of a day that repeats
+	atTheSetting = 1e-6  // K, by which rounding may leave the air below a set-point it has reached
+)
 
 // NightSetBack returns the repeating day of the house under the constant
 // drive d (its Heat counts as a gain, its Ramp must be 0) with the set-points
@@ -45,7 +49,7 @@ func (h Transient) NightSetBack(d envelope.Drive, sp SetPoints, rated float64) (
 	_, t := h.holdingHeat(d, sp.mean())
 	hold, _ := h.holdingHeat(d, sp.Day)
 	constant := math.Max(0, hold-d.Heat) * 86400
-	for range 3000 {
+	for range setBackDays {
 		before := t
 		r := SetBack{ConstantHeat: constant, Lowest: math.Inf(1), LowestSoil: math.Inf(1), WarmestAir: math.Inf(-1), Recovery: 24 * time.Hour}
 		lost := 0.0
@@ -70,11 +74,11 @@ func (h Transient) NightSetBack(d envelope.Drive, sp SetPoints, rated float64) (
 			t = Temperatures{rest.Air + e[0], rest.Structure + e[1], rest.Soil + e[2]}
 			r.HeatPerDay += q * setBackStep
 			r.Lowest, r.WarmestAir, r.LowestSoil = min(r.Lowest, t.Air), max(r.WarmestAir, t.Air), min(r.LowestSoil, t.Soil)
-			if t.Air >= sp.Day-1e-6 && r.Recovery == 24*time.Hour {
+			if t.Air >= sp.Day-atTheSetting && r.Recovery == 24*time.Hour {
 				r.Recovery = time.Duration(i+1) * setBackStep * time.Second
 			}
 		}
-		if math.Abs(t.Air-before.Air) < 1e-9 && math.Abs(t.Structure-before.Structure) < 1e-9 && math.Abs(t.Soil-before.Soil) < 1e-9 {
+		if math.Abs(t.Air-before.Air) < daysAlike && math.Abs(t.Structure-before.Structure) < daysAlike && math.Abs(t.Soil-before.Soil) < daysAlike {
 			r.Residual = r.HeatPerDay - lost
 			if constant > 0 {
 				r.Saving = 1 - r.HeatPerDay/constant
@@ -82,5 +86,5 @@ func (h Transient) NightSetBack(d envelope.Drive, sp SetPoints, rated float64) (
 			return r, nil
 		}
 	}
-	return SetBack{}, fmt.Errorf("%w: the days do not yet repeat after 3000 of them", ErrNotConverged)
+	return SetBack{}, fmt.Errorf("%w: the days do not yet repeat after %d of them", ErrNotConverged, setBackDays)
 }

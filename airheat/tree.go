@@ -114,8 +114,17 @@ func (t Tree) Solve(flow float64, air AirProperties) (TreeFlow, error) {
 	return t.solve(flow, air)
 }
 
-// treeIterations is far more than Newton's method takes on rising losses.
-const treeIterations = 200
+// Newton's method on the branches. At rest a loss has no slope, and a run's may
+// fall as the share shifts: least slopes keep each line solvable, and move the
+// steps, not the answer. What is left is of the order of rounding in flows and
+// losses.
+const (
+	treeIterations = 200   // far more than rising losses take
+	leastSlope     = 1e-9  // Pa/(m³/s)
+	leastOfOwn     = 0.3   // of the slope of the branch's own segments
+	flowSettled    = 1e-14 // of the whole flow, largest change of a step
+	lossSettled    = 1e-10 // of the largest pressure in the tree
+)
 
 func (t Tree) solve(flow float64, air AirProperties) (TreeFlow, error) {
 	n := len(t.systems)
@@ -131,9 +140,7 @@ func (t Tree) solve(flow float64, air AirProperties) (TreeFlow, error) {
 			l, s := t.systems[i].loss(q[i], air)
 			tee, ts := t.tee(i, q, air)
 			l += tee
-			// At rest a loss has no slope, and a run's may fall; a small one keeps the
-			// line solvable.
-			s = math.Max(s+ts, 0.3*s+1e-9)
+			s = math.Max(s+ts, leastOfOwn*s+leastSlope)
 			alpha[i], beta[i] = l-s*q[i]+t.branches[i].Static, s
 			if t.children[i] > 0 {
 				alpha[i] += source[i] / conductance[i]
@@ -157,7 +164,7 @@ func (t Tree) solve(flow float64, air AirProperties) (TreeFlow, error) {
 			change = math.Max(change, math.Abs(next-q[i]))
 			q[i] = next
 		}
-		if change <= 1e-14*flow {
+		if change <= flowSettled*flow {
 			break
 		}
 	}
@@ -169,7 +176,7 @@ func (t Tree) solve(flow float64, air AirProperties) (TreeFlow, error) {
 	for _, b := range f.Branches {
 		scale = math.Max(scale, math.Max(math.Abs(b.Loss), math.Abs(b.End)))
 	}
-	if f.Residual <= 1e-10*scale {
+	if f.Residual <= lossSettled*scale {
 		return f, nil
 	}
 	return TreeFlow{}, fmt.Errorf("%w: the branches still differ by %g Pa", ErrNotConverged, f.Residual)
@@ -203,9 +210,16 @@ func (t Tree) state(q []float64, air AirProperties) TreeFlow {
 	return f
 }
 
+// A tree's slope is taken over a small part of the flow, and of any flow at rest:
+// rounding and bend then cost a slope a part in 1e5 each, and only its next steps.
+const (
+	slopeShare = 1e-5
+	slopeLeast = 1e-9 // m³/s
+)
+
 // loss is the tree as one resistance, its slope by a small difference.
 func (t *Tree) loss(q float64, air AirProperties) (loss, slope float64) {
-	step := 1e-5*q + 1e-9
+	step := slopeShare*q + slopeLeast
 	a, errA := t.solve(q, air)
 	b, errB := t.solve(q+step, air)
 	if errA != nil || errB != nil {

@@ -149,7 +149,7 @@ func (t *Tree) tee(i int, q []float64, air AirProperties) (loss, slope float64) 
 		}
 		return DividingBranch(share, ratio, b.Angle)
 	}
-	const step = 1e-6
+	const step = 1e-6 // of the share; near its best for a central difference
 	slope = pressure * (factor(share+step) - factor(share-step)) / (2 * step) / q[b.Parent]
 	return pressure * factor(share), slope
 }

@@ -54,11 +54,19 @@ func kept(p *TubePosition) (head, velocity, root, b, tangent *float64) {
 // root beside the chain, for the velocity that the march before and the step in
 // ln u lead to expect, and march takes its tangent to the true one.
 //
+// Bounds of a guess: a step in ln u is foreseen for no more than its factor of
+// slowSteps, and a tangent serves while the speed is within tangentReach of the one
+// it was taken at; careful does the rest.
+const (
+	slowSteps    = 0.2
+	tangentReach = 0.3
+)
+
 // predict is for the first march if first is true: there the rows are expected to
 // be equal, and a root needs no more digits than the tangent or a Newton step
 // from that of the row before gives.
 func (m *marcher) predict(first bool, u, step float64, dst []TubePosition) {
-	ratio, slowly := math.Exp(step), math.Max(-0.2, math.Min(0.2, step))
+	ratio, slowly := math.Exp(step), math.Max(-slowSteps, math.Min(slowSteps, step))
 	row := m.gain * u
 	equal := 0.0
 	var x, before, along float64 // root, its b and tangent of the row before
@@ -131,7 +139,7 @@ func (m *marcher) march(u float64, dst []TubePosition) (fan, slope, stale, bend 
 			continue
 		}
 		change := speed*scale - 1
-		if !(*root > 0 && change < 0.3 && change > -0.3) {
+		if !(*root > 0 && change < tangentReach && change > -tangentReach) {
 			return 0, 0, 0, 0, false
 		}
 		head += leg * (v * speed) * (f - f*rise*change)
@@ -141,7 +149,7 @@ func (m *marcher) march(u float64, dst []TubePosition) (fan, slope, stale, bend 
 		}
 	}
 	m.head, m.grows = head, dhead
-	return v, dv, 0.25 * stale, bend, true
+	return v, dv, 0.25 * stale, bend, true // a tangent's error is at most a quarter of the change squared
 }
 
 // careful is march with each root found within the chain.

@@ -38,18 +38,22 @@ func (t PerforatedTube) HolesFor(evenness float64, supply TubeSupply) (Perforate
 	}
 	lo := math.Log(holeDiameterRange.Min)
 	n := float64(t.HolesPerRow)
-	widest := 0.999 * t.Diameter * math.Min(1, math.Min(math.Pi/n, 1/math.Sqrt(t.Discharge*n)))
+	const inside = 0.999 // of what just fits, so that rounding does not refuse it
+	widest := inside * t.Diameter * math.Min(1, math.Min(math.Pi/n, 1/math.Sqrt(t.Discharge*n)))
 	hi := math.Log(math.Min(holeDiameterRange.Max, widest))
 	if e := excess(lo); e < 0 {
 		return t, TubeFlow{}, fmt.Errorf("%w: holes of %g m give an evenness of %.4g, %g is wanted", ErrNoSolution, t.HoleDiameter, e+evenness, evenness)
 	}
-	const step = 0.05 // of the logarithm of the diameter
+	const (
+		step    = 0.05  // of the logarithm of the diameter, fine enough to see the first crossing
+		settled = 1e-12 // of the same
+	)
 	for a := lo; a < hi && failed == nil; a += step {
 		b := math.Min(a+step, hi)
 		if excess(b) >= 0 {
 			continue
 		}
-		d, err := solve.Root(excess, a, b, 1e-12)
+		d, err := solve.Root(excess, a, b, settled)
 		if err != nil {
 			return t, TubeFlow{}, errors.Join(failed, err)
 		}
