@@ -163,4 +163,6 @@
 // for the sun's beam, by the sun's position, and the light of the sky. For
 // plants the two count alike by the square metre, but only BedBeam.Facets shows
 // a bed that lies half in shadow.
+// NewBedLight takes houses of one bay: in several, a ray may pass a neighbour's
+// roof before it comes in, which its rays through one facet do not follow.
 package envelope
