@@ -32,15 +32,15 @@ func (n Need) symmetric() bool {
 	return ok && n.Fixture.Aim == Orientation{}
 }
 
-// sample returns mean and least direct light of a layout, µmol/(m² s), with a
-// grid of cell centres whose spacing is the share of the clearance, and as many
-// points along the edges for the least.
-func (n Need) sample(l Layout, share float64, shared *tables) (mean, least float64, err error) {
-	lights, err := newLights(l, shared)
+// sample returns mean and least direct light of a plan, µmol/(m² s), with a
+// grid of cell centres whose spacing is the share of the clearance; for the least
+// also along the edges and midway between the fixtures.
+func (n Need) sample(p *Plan, share float64, shared *tables) (mean, least float64, err error) {
+	lights, err := newLights(p.Layout, shared)
 	if err != nil {
 		return 0, 0, err
 	}
-	points, weight, err := n.Bed.sampled(share*(lights.lowest-n.Bed.Z), n.symmetric())
+	points, weight, err := n.Bed.sampled(p, share*(lights.lowest-n.Bed.Z), n.symmetric())
 	if err != nil {
 		return 0, 0, err
 	}
@@ -51,15 +51,18 @@ func (n Need) sample(l Layout, share float64, shared *tables) (mean, least float
 	return floats.Dot(ppfd, weight) / floats.Sum(weight), floats.Min(ppfd), nil
 }
 
-// sampled returns cell centres and edge points of the bed, or of the quarter
-// with the smallest x and y, with the weight of each in the mean.
-func (b Bed) sampled(spacing float64, quarter bool) (*Points, []float64, error) {
+// sampled returns cell centres, edge points and points midway between the plan's
+// fixtures, or those in the quarter with the smallest x and y, with the weight of
+// each in the mean.
+func (b Bed) sampled(plan *Plan, spacing float64, quarter bool) (*Points, []float64, error) {
 	nx, ny := cells(b.Length, spacing), cells(b.Width, spacing)
 	if nx > maxPoints/ny {
 		return nil, nil, fmt.Errorf("a grid of %d by %d cells: %w", nx, ny, ErrRange)
 	}
-	x, wx := places(b.X, b.Length, nx, quarter)
-	y, wy := places(b.Y, b.Width, ny, quarter)
+	x, wx := midways(b.X, b.Length, plan.SpacingX, plan.Columns, quarter)
+	y, wy := midways(b.Y, b.Width, plan.SpacingY, plan.Rows, quarter)
+	x, wx = places(x, wx, b.X, b.Length, nx, quarter)
+	y, wy = places(y, wy, b.Y, b.Width, ny, quarter)
 	p, weight := newPoints(len(x)*len(y)), make([]float64, len(x)*len(y))
 	for j := range y {
 		for i := range x {
@@ -70,9 +73,21 @@ func (b Bed) sampled(spacing float64, quarter bool) (*Points, []float64, error) 
 	return p, weight, nil
 }
 
-// places lists the edge and the cell centres of a side, or of half of it, with
+// midways lists what lies midway between count fixtures, spacing apart about the
+// middle of a side, or of half of it, without weight: there the light is least.
+func midways(from, side, spacing float64, count int, half bool) (at, weight []float64) {
+	for i := 1; i < count; i++ {
+		offset := (float64(i) - float64(count)/2) * spacing
+		if math.Abs(offset) <= side/2 && !(half && offset > 0) {
+			at, weight = append(at, from+side/2+offset), append(weight, 0)
+		}
+	}
+	return at, weight
+}
+
+// places adds the edge and the cell centres of a side, or of half of it, with
 // their weights.
-func places(from, side float64, n int, half bool) (at, weight []float64) {
+func places(at, weight []float64, from, side float64, n int, half bool) ([]float64, []float64) {
 	at, weight = append(at, from), append(weight, 0)
 	for i := range n {
 		w := 1.0
@@ -98,7 +113,7 @@ func (n Need) judge(p *Plan, shared *tables, reflections bool) error {
 	if err != nil {
 		return err
 	}
-	edges, _, err := n.Bed.sampled(spacingShare*clearance, false)
+	edges, _, err := n.Bed.sampled(p, spacingShare*clearance, false)
 	if err != nil {
 		return err
 	}

@@ -35,7 +35,7 @@ func (n Need) tune(columns, rows int, shared *tables) (best Plan, miss float64, 
 		if err != nil {
 			return math.Inf(1)
 		}
-		mean, least, err := n.sample(p.Layout, share, shared)
+		mean, least, err := n.sample(&p, share, shared)
 		if err != nil {
 			return math.Inf(1)
 		}
@@ -91,7 +91,7 @@ func (n Need) short(columns, rows int, shared *tables) bool {
 	if err != nil {
 		return false
 	}
-	mean, _, err := n.sample(p.Layout, spacingShare, shared)
+	mean, _, err := n.sample(&p, spacingShare, shared)
 	return err == nil && mean*n.Maintenance.Factor() < n.PPFD
 }
 

@@ -76,12 +76,12 @@ func TestAQuarterOfTheBedShowsAll(t *testing.T) {
 		p, err := n.place(c[0], c[1], []float64{0.3, -0.2, 0.4})
 		require.NoError(t, err)
 		require.True(t, n.symmetric())
-		mean, least, err := n.sample(p.Layout, 0.2, &tables{})
+		mean, least, err := n.sample(&p, 0.2, &tables{})
 		require.NoError(t, err)
 		turned := n
 		turned.Fixture.Aim = Aim(AimAngles{Yaw: 180})
 		require.False(t, turned.symmetric())
-		all, lowest, err := turned.sample(p.Layout, 0.2, &tables{})
+		all, lowest, err := turned.sample(&p, 0.2, &tables{})
 		require.NoError(t, err)
 		require.InEpsilon(t, all, mean, 1e-9)
 		require.InEpsilon(t, lowest, least, 1e-9)
@@ -218,4 +218,18 @@ func TestNumbersOfFixturesOutsideTheirRange(t *testing.T) {
 		PowerDensity(-1, 1, 1), PowerDensity(1, 0, 1), PowerDensity(1, 1, 2), LightShare(-1, 5), LightShare(1, 54)} {
 		require.True(t, math.IsNaN(v))
 	}
+}
+
+// Narrow beams hung low dip midway between four fixtures, where a grid of cells
+// need have no point: the least light is looked for there, too.
+func TestAPlanSeesTheDipBetweenFixtures(t *testing.T) {
+	n := Need{PPFD: 272.8212641693839, U0: 0.7164667554154381, MaxCount: 23, MinHeight: 0.389254186400973, MaxHeight: 0.5235108960052601,
+		Maintenance: Maintenance{0.8198661757810892, 1, 0.9972797755489752, 0.9513738528295356},
+		Fixture:     Fixture{Light: CosinePower{223.4595789404623, 3.5640899654655978}, Power: 100},
+		Bed:         Bed{X: 0.6712254469601475, Y: 0.011610166065733427, Z: 0.7608245658450206, Length: 5.427045957680059, Width: 0.9974631438145594}}
+	p, err := n.Solve()
+	require.NoError(t, err)
+	mean, u0 := held(t, n, p)
+	require.GreaterOrEqual(t, mean, n.PPFD)
+	require.GreaterOrEqual(t, u0, n.U0-0.002)
 }
