@@ -89,6 +89,8 @@ type HouseLoss struct {
 	floor  float64     // W/m², emission of the floor then
 	near   []nearCover // of each facet, the iterates from which it is sought
 	table  []float64   // space
+
+	annexNear []*annexNear // where the search for each annex begins
 }
 
 // Loss returns the heat that the house loses in the conditions k. The error
@@ -124,7 +126,7 @@ func (h *House) LossTo(dst *HouseLoss, k *HouseConditions) error {
 
 // clear empties the loss but for what serves the next hour.
 func (r *HouseLoss) clear() {
-	*r = HouseLoss{Facets: r.Facets[:0], Annexes: r.Annexes[:0], mutual: r.mutual, floor: r.floor, near: r.near, table: r.table}
+	*r = HouseLoss{Facets: r.Facets[:0], Annexes: r.Annexes[:0], mutual: r.mutual, floor: r.floor, near: r.near, table: r.table, annexNear: r.annexNear}
 }
 
 // total sums what the facets, once solved, and all else of the house do.

@@ -87,7 +87,7 @@ func (h *House) floatAnnexes() error {
 		t := h.plan.Annexes[i].Temperature
 		if !h.plan.Annexes[i].Heated {
 			var err error
-			if t, err = h.floats(i, &k, nan); err != nil {
+			if t, err = h.floats(i, &k, nan, newAnnexNear(len(h.plan.Shape.Annexes[i].Facets))); err != nil {
 				return err
 			}
 		}
@@ -121,16 +121,22 @@ const leastRim = 0.05
 
 // annexes finds the temperature and the loss of each annex.
 func (h *House) annexes(dst *HouseLoss, k *HouseConditions) error {
+	if len(dst.annexNear) != len(h.plan.Annexes) {
+		dst.annexNear = nil
+		for i := range h.plan.Annexes {
+			dst.annexNear = append(dst.annexNear, newAnnexNear(len(h.plan.Shape.Annexes[i].Facets)))
+		}
+	}
 	for i := range h.plan.Annexes {
 		a := &h.plan.Annexes[i]
-		t := a.Temperature
+		t, near := a.Temperature, dst.annexNear[i]
 		if !a.Heated {
 			var err error
-			if t, err = h.floats(i, k, h.annexMean[i]); err != nil {
+			if t, err = h.floats(i, k, h.annexMean[i], near); err != nil {
 				return err
 			}
 		}
-		x, err := h.annexAt(i, k, t, h.annexMean[i])
+		x, err := h.annexAt(i, k, t, h.annexMean[i], near)
 		if err != nil {
 			return fmt.Errorf("Annexes[%d]: %w", i, err)
 		}
@@ -143,46 +149,98 @@ func (h *House) annexes(dst *HouseLoss, k *HouseConditions) error {
 	return nil
 }
 
+// annexNear is where the search for an annex begins: its last temperature in °C,
+// NaN of none, and the iterates of its covers.
+type annexNear struct {
+	temperature float64
+	covers      []nearCover
+}
+
+func newAnnexNear(facets int) *annexNear {
+	near := annexNear{temperature: nan, covers: make([]nearCover, facets)}
+	space := new(system)
+	for i := range near.covers {
+		near.covers[i].space = space
+	}
+	return &near
+}
+
+// Search for the temperature of an annex.
+const (
+	floatStep  = 0.1   // K, between the first two temperatures
+	floatSteps = 8     // secants from the last temperature; four are usual
+	floatLimit = 1e-10 // K, last step of the secants
+)
+
 // floats returns the temperature in °C of annex i without heating, whose ground
-// has settled to the annual mean in °C, or NaN for the temperature itself.
-func (h *House) floats(i int, k *HouseConditions, mean float64) (float64, error) {
+// has settled to the annual mean in °C, or NaN for the temperature itself. The
+// balance is nearly straight: secants from the last temperature find it, else a
+// bracket does.
+func (h *House) floats(i int, k *HouseConditions, mean float64, near *annexNear) (float64, error) {
 	var inner error
-	t, err := solve.Root(func(t float64) float64 {
-		x, err := h.annexAt(i, k, t, mean)
+	off := func(t float64) float64 {
+		x, err := h.annexAt(i, k, t, mean, near)
 		if err != nil {
 			inner = err
 			return math.NaN()
 		}
 		return x.Cover + x.Ground + x.Leakage - x.Partition
-	}, floatRange.Min, floatRange.Max, 1e-9)
+	}
+	if a := near.temperature; floatRange.Contains(a) {
+		b, fa := a+floatStep, off(a)
+		for range floatSteps {
+			fb := off(b)
+			next := b - fb*(b-a)/(fb-fa)
+			if !floatRange.Contains(next) {
+				break
+			}
+			if math.Abs(next-b) <= floatLimit {
+				near.temperature = next
+				return next, nil
+			}
+			a, fa, b = b, fb, next
+		}
+		inner = nil
+	}
+	t, err := solve.Root(off, floatRange.Min, floatRange.Max, 1e-9)
 	if inner != nil {
 		return t, fmt.Errorf("Annexes[%d]: %w", i, inner)
 	}
 	if err != nil {
 		return t, fmt.Errorf("Annexes[%d], temperature without heating: %w", i, err)
 	}
+	near.temperature = t
 	return t, nil
 }
 
 // annexAt returns the terms of annex i at the temperature t in °C; mean is as
 // in floats.
-func (h *House) annexAt(i int, k *HouseConditions, t, mean float64) (AnnexLoss, error) {
+func (h *House) annexAt(i int, k *HouseConditions, t, mean float64, near *annexNear) (AnnexLoss, error) {
 	a, s := &h.plan.Annexes[i], &h.plan.Shape.Annexes[i]
 	r := AnnexLoss{Name: s.Annex.Name, Temperature: t}
 	r.Partition = a.PartitionU * (s.Partition + s.Sunken) * (k.Inside - t)
 	one := k.CoverConditions
 	one.Inside, one.RadiantRise, one.InsideHumidity, one.InnerFace = t, 0, a.Humidity, InnerDry
 	one.AbsorbedSun = [MaxLayers]float64{}
+	room := newRoomAir(&one)
+	var x Solution
+	var last *Facet
 	for j := range s.Facets {
 		f := &s.Facets[j]
 		if f.Kind.InGround() {
 			continue
 		}
 		one.Tilt, one.Height = f.Tilt, f.Height
-		x, err := h.annexCovers[i][j].Solve(one)
-		if err != nil {
-			return r, err
+		if last == nil || last.Kind != f.Kind || last.Tilt != f.Tilt || last.Height != f.Height { // the two cheeks are alike
+			c := h.annexCovers[i][j].set
+			if err := one.check(c.n); err != nil {
+				return r, err
+			}
+			if err := c.solve(&one, &standard, &room, &near.covers[j], &x); err != nil {
+				return r, err
+			}
 		}
+		last = f
 		r.Cover += f.Area * x.FluxIn
 	}
 	c := h.plan.Climate

@@ -141,3 +141,32 @@ func TestAnnexMeanOfTheYear(t *testing.T) {
 	k.Wind = 2.02
 	require.Greater(t, math.Abs(loss(t, h, k).Annexes[0].Temperature-a.Temperature), 1e-6)
 }
+
+// An annex without heating floats to the same temperature from any hour before.
+func TestAnnexFromNear(t *testing.T) {
+	p := filmHouse(t)
+	f := p.Shape.Form
+	f.Annexes = []Annex{{Name: "lobby", Place: AtNearEnd, Width: 3, Reach: 1.5, High: 2.1, Low: 2}, {Name: "store", Place: AtFarEnd, Width: 2, Reach: 2, High: 2, Low: 1.8}}
+	s, err := NewShape(f)
+	require.NoError(t, err)
+	p.Shape, p.Doors = s, nil
+	a := AnnexPlan{Covers: p.Covers, PartitionU: 3, AirChanges: 1, Humidity: 0.7, Ground: DefaultGround(ClaySoil())}
+	warm := a
+	warm.Heated, warm.Temperature = true, 12
+	p.Annexes = []AnnexPlan{a, warm}
+	h := built(t, p)
+	var r HouseLoss
+	for i := range 40 {
+		k := winterNight()
+		k.Outside, k.SkyDrop, k.Wind = -14+0.5*float64(i*i%40), float64(i%7)*4, float64(i%5)
+		require.NoError(t, h.LossTo(&r, &k))
+		fresh := loss(t, h, k)
+		require.InDelta(t, fresh.Annexes[0].Temperature, r.Annexes[0].Temperature, 1e-8)
+		require.InDelta(t, 0, r.Annexes[0].Cover+r.Annexes[0].Ground+r.Annexes[0].Leakage-r.Annexes[0].Partition, 1e-6)
+		require.InDelta(t, fresh.Annexes[1].Heating, r.Annexes[1].Heating, 1e-6)
+		require.InDelta(t, fresh.Partitions, r.Partitions, 1e-6)
+	}
+	k := winterNight()
+	require.NoError(t, h.LossTo(&r, &k))
+	require.Zero(t, testing.AllocsPerRun(10, func() { _ = h.LossTo(&r, &k) }))
+}
