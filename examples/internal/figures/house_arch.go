@@ -5,7 +5,6 @@ import (
 	"fmt"
 
 	"cloche.example/envelope"
-	"cloche.example/psychro"
 )
 
 func archLoss() Figure {
@@ -30,25 +29,10 @@ func archLoss() Figure {
 func solveArchLoss(v []float64) (r Result, err error) {
 	form := envelope.DefaultForm()
 	form.Section, form.Span, form.Length, form.Eave, form.Ridge, form.ArchStrips = envelope.RoundArch, v[0], v[1], 1.2, min(3.4, 1.2+v[0]/2), 2
-	shape, err := envelope.NewShape(form)
-	if err != nil {
-		return r, err
-	}
-	film := envelope.DoubleFilm()
-	house, e1 := envelope.NewHouse(envelope.HousePlan{
-		Shape:   shape,
-		Covers:  map[envelope.FacetKind]envelope.Cover{envelope.Roof: film, envelope.SideWall: film, envelope.EndWall: film},
-		Ground:  envelope.DefaultGround(envelope.ClaySoil()),
-		Climate: envelope.DefaultGroundClimate(),
-		Leakage: envelope.DefaultLeakage(),
-	})
-	inside, e2 := psychro.FromRelativeHumidity(v[2], 0.46, 101325)
-	outside, e3 := psychro.FromRelativeHumidity(v[3], 0.85, 101325)
+	plan, e1 := covered(form, envelope.DoubleFilm())
+	house, e2 := envelope.NewHouse(plan)
+	night, e3 := clearNight(101325, v[4], dampAir{v[2], 0.46}, dampAir{v[3], 0.85})
 	if err := errors.Join(e1, e2, e3); err != nil {
-		return r, err
-	}
-	night, err := envelope.NewHouseConditions(envelope.HouseAir{Inside: inside, Outside: outside, Wind: v[4]})
-	if err != nil {
 		return r, err
 	}
 	loss, err := house.Loss(night)

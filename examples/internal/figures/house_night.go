@@ -28,24 +28,18 @@ func filmHouse() Figure {
 func solveFilmHouse(v []float64) (r Result, err error) {
 	form := envelope.DefaultForm()
 	form.Span, form.Length, form.Eave, form.Ridge, form.Depth, form.Azimuth = 6.4, 14.8, 1.3, 3.1, 0.7, 90
-	shape, err := envelope.NewShape(form)
+	film := envelope.DoubleInfraredFilm()
+	plan, err := covered(form, film)
 	if err != nil {
 		return r, err
 	}
-	film := envelope.DoubleInfraredFilm()
+	shape := plan.Shape
 	screened, err := envelope.WithScreen(film, envelope.AluminisedScreen())
 	if err != nil {
 		return r, err
 	}
-	house, err := envelope.NewHouse(envelope.HousePlan{
-		Shape:          shape,
-		Covers:         map[envelope.FacetKind]envelope.Cover{envelope.Roof: film, envelope.SideWall: film, envelope.EndWall: film},
-		Screened:       map[envelope.FacetKind]envelope.Cover{envelope.Roof: screened},
-		FrameAllowance: 0.04,
-		Ground:         envelope.DefaultGround(envelope.ClaySoil()),
-		Climate:        envelope.DefaultGroundClimate(),
-		Leakage:        envelope.DefaultLeakage(),
-	})
+	plan.Screened, plan.FrameAllowance = map[envelope.FacetKind]envelope.Cover{envelope.Roof: screened}, 0.04
+	house, err := envelope.NewHouse(plan)
 	if err != nil {
 		return r, err
 	}

@@ -12,22 +12,15 @@ import (
 // glassHouse is the invented house of glass of several figures, each of its faces
 // as package envelope has it, with a screen below the roof.
 func glassHouse(frame float64) (*envelope.House, error) {
-	shape, err1 := envelope.NewShape(envelope.DefaultForm())
 	glass := envelope.SingleGlass()
+	plan, err1 := covered(envelope.DefaultForm(), glass)
 	screened, err2 := envelope.WithScreen(glass, envelope.AluminisedScreen())
 	if err := errors.Join(err1, err2); err != nil {
 		return nil, err
 	}
-	return envelope.NewHouse(envelope.HousePlan{
-		Shape:          shape,
-		Covers:         map[envelope.FacetKind]envelope.Cover{envelope.Roof: glass, envelope.SideWall: glass, envelope.EndWall: glass},
-		Screened:       map[envelope.FacetKind]envelope.Cover{envelope.Roof: screened},
-		Radiant:        envelope.RadiantEnclosure,
-		FrameAllowance: frame,
-		Ground:         envelope.DefaultGround(envelope.ClaySoil()),
-		Climate:        envelope.DefaultGroundClimate(),
-		Leakage:        envelope.DefaultLeakage(),
-	})
+	plan.Screened = map[envelope.FacetKind]envelope.Cover{envelope.Roof: screened}
+	plan.Radiant, plan.FrameAllowance = envelope.RadiantEnclosure, frame
+	return envelope.NewHouse(plan)
 }
 
 func realHouseAtNight() Figure {

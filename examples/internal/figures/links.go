@@ -23,7 +23,7 @@ var themes = [][]string{
 	{"night-sky", "film-at-night", "radiant-room", "arch-house"},
 	{"double-film", "film-at-night", "wet-or-dry", "film-house"},
 	{"wet-or-dry", "condensation", "will-it-drip", "own-humidity"},
-	{"curtain", "shade", "film-house", "insect-screen"},
+	{"curtain", "screen-edges", "shade", "film-house", "insect-screen"},
 	{"own-cover", "declared-glazing", "coated-glazing"},
 	{"light-by-angle", "sun-through-cover", "daylight-on-a-bed"},
 	{"arch-house", "film-house", "lean-to", "dug-in", "leakage"},

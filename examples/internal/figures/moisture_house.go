@@ -29,18 +29,12 @@ func houseVapour() Figure {
 func solveHouseVapour(v []float64) (r Result, err error) {
 	form := envelope.DefaultForm()
 	form.Span, form.Length, form.Eave, form.Ridge = 6.4, 14.8, 1.3, 3.1
-	shape, err := envelope.NewShape(form)
+	plan, err := covered(form, envelope.SingleGlass())
 	if err != nil {
 		return r, err
 	}
-	glass := envelope.SingleGlass()
-	house, err := envelope.NewHouse(envelope.HousePlan{
-		Shape:   shape,
-		Covers:  map[envelope.FacetKind]envelope.Cover{envelope.Roof: glass, envelope.SideWall: glass, envelope.EndWall: glass},
-		Ground:  envelope.DefaultGround(envelope.ClaySoil()),
-		Climate: envelope.DefaultGroundClimate(),
-		Leakage: envelope.DefaultLeakage(),
-	})
+	shape := plan.Shape
+	house, err := envelope.NewHouse(plan)
 	if err != nil {
 		return r, err
 	}

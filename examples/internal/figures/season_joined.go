@@ -29,11 +29,9 @@ func houseJoined() Figure {
 
 func solveHouseJoined(v []float64) (r Result, err error) {
 	form := envelope.DefaultForm()
-	shape, err1 := envelope.NewShape(form)
-	film := envelope.DoubleFilm()
-	of := map[envelope.FacetKind]envelope.Cover{envelope.Roof: film, envelope.SideWall: film, envelope.EndWall: film}
-	house, err2 := envelope.NewHouse(envelope.HousePlan{Shape: shape, Covers: of, Ground: envelope.DefaultGround(envelope.ClaySoil()),
-		Climate: envelope.DefaultGroundClimate(), Leakage: envelope.DefaultLeakage()})
+	plan, err1 := covered(form, envelope.DoubleFilm())
+	shape := plan.Shape
+	house, err2 := envelope.NewHouse(plan)
 	sheet := envelope.Sheet{Index: 1.515, Thickness: 180e-6, Extinction: envelope.ExtinctionOf(1.515, 180e-6, 0.88)}
 	layers, err3 := envelope.NewLightLayers(sheet, sheet)
 	lights := make([]envelope.FacetLight, len(shape.Facets))

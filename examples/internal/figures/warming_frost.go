@@ -8,7 +8,6 @@ import (
 
 	"cloche.example/airheat"
 	"cloche.example/envelope"
-	"cloche.example/psychro"
 )
 
 func frostHours() Figure {
@@ -32,25 +31,10 @@ func frostHours() Figure {
 func solveFrostHours(v []float64) (r Result, err error) {
 	form := envelope.DefaultForm()
 	form.Span, form.Length, form.Eave, form.Ridge = v[3], 15, 1.5, 3.2 // m
-	shape, err := envelope.NewShape(form)
-	if err != nil {
-		return r, err
-	}
-	film := envelope.DoubleFilm()
-	house, e1 := envelope.NewHouse(envelope.HousePlan{
-		Shape:   shape,
-		Covers:  map[envelope.FacetKind]envelope.Cover{envelope.Roof: film, envelope.SideWall: film, envelope.EndWall: film},
-		Ground:  envelope.DefaultGround(envelope.ClaySoil()),
-		Climate: envelope.DefaultGroundClimate(),
-		Leakage: envelope.DefaultLeakage(),
-	})
-	inside, e2 := psychro.FromRelativeHumidity(v[0], 0.8, 98000)
-	outside, e3 := psychro.FromRelativeHumidity(v[1], 0.85, 98000)
+	plan, e1 := covered(form, envelope.DoubleFilm())
+	house, e2 := envelope.NewHouse(plan)
+	night, e3 := clearNight(98000, v[2], dampAir{v[0], 0.8}, dampAir{v[1], 0.85})
 	if err := errors.Join(e1, e2, e3); err != nil {
-		return r, err
-	}
-	night, err := envelope.NewHouseConditions(envelope.HouseAir{Inside: inside, Outside: outside, Wind: v[2]})
-	if err != nil {
 		return r, err
 	}
 	nodes, drive, err := house.Nodes(night, 0, envelope.DefaultNodeStores())
