@@ -18,7 +18,7 @@ func BenchmarkOpeningRule(b *testing.B) {
 	b.ReportAllocs()
 	sum := 0.0
 	for i := 0; b.Loop(); i++ {
-		sum += r.Position(18+0.25*float64(i&63), float64(i&15), i&7 == 0, 0.4).Opening
+		sum += r.Next(18+0.25*float64(i&63), float64(i&15), i&7 == 0, 0.4).Opening
 	}
 	speed.Sink = sum
 }

@@ -56,10 +56,10 @@ func (y *yearRun) breathe(i int) error {
 	}
 	house := &y.c.house
 	par := sunPhotons*k.sunLight + h.Photons*k.lampLight
-	if !leafWarmthRange.Contains(s.Canopy) {
+	if !leafWarmthRange.Contains(s.CanopyTemperature) {
 		par = 0
 	}
-	one := CO2Case{FloorArea: house.FloorArea, Volume: house.Volume, Crop: house.Crop, Leaf: s.Canopy, PAR: min(parRange.Max, par),
+	one := CO2Case{FloorArea: house.FloorArea, Volume: house.Volume, Crop: house.Crop, Leaf: s.CanopyTemperature, PAR: min(parRange.Max, par),
 		Exchange: s.VolumeOut, Outside: h.Outside, Respiration: h.Respiration * house.FloorArea}
 	r := carbon{c: &one, per: carbonPer(s.Temperature, k.pressure), lit: one.PAR > 0 && one.Crop.LAI > 0}
 	if r.lit {

@@ -101,7 +101,7 @@ func (k *climateCase) coveredState(out *ClimateState, x *climateNodes) float64 {
 	}
 	out.CoverLoss = took[airHeat] + took[glowHeat] + out.CoverLatent
 	out.SkyLoss = s.mean(s.near.sky, s.far.sky)
-	out.Lining = s.mean(s.near.lining, s.far.lining)
+	out.CoverTemperature = s.mean(s.near.lining, s.far.lining)
 	out.CoversBetween = s.between
 	return out.Condensed*vapourEnthalpy(x.air) - out.CoverLatent
 }

@@ -9,14 +9,14 @@ import (
 	"cloche.example/ventilation"
 )
 
-// keeper gives each hour's targets, and keeps what the house was in the hour
+// hourlyRule gives each hour's targets, and keeps what the house was in the hour
 // before.
-type keeper struct {
+type hourlyRule struct {
 	of     func(m ventilation.HourMoment) ventilation.Targets
 	before []ventilation.ClimateState
 }
 
-func (k *keeper) Keep(m ventilation.HourMoment) ventilation.Targets {
+func (k *hourlyRule) At(m ventilation.HourMoment) ventilation.Targets {
 	if m.Hour > 0 {
 		k.before = append(k.before, m.Before)
 	}
@@ -48,12 +48,12 @@ func TestFansRunWhereVentsDoNotDo(t *testing.T) {
 	hours := summerHours(24)
 	x := ventilation.DefaultTargets(20e3)
 	x.Humidity, x.Vent = 1, 28
-	alone := &keeper{of: func(ventilation.HourMoment) ventilation.Targets { return x }}
+	alone := &hourlyRule{of: func(ventilation.HourMoment) ventilation.Targets { return x }}
 	hours.Rule = alone
 	without, err := c.YearTo(nil, hours)
 	require.NoError(t, err)
 	for _, pad := range []float64{0, 0.8} {
-		forced := &keeper{of: func(ventilation.HourMoment) ventilation.Targets {
+		forced := &hourlyRule{of: func(ventilation.HourMoment) ventilation.Targets {
 			y := x
 			y.Forced, y.Pad = fans, pad
 			return y
@@ -139,7 +139,7 @@ func TestAirThroughAStore(t *testing.T) {
 	hours := summerHours(2)
 	x := ventilation.DefaultTargets(0)
 	x.Humidity, x.Least, x.Vent, x.Exchange, x.Store, x.Mist = 1, 0.3, 60, 400, 16, 1e-3
-	k := &keeper{of: func(ventilation.HourMoment) ventilation.Targets { return x }}
+	k := &hourlyRule{of: func(ventilation.HourMoment) ventilation.Targets { return x }}
 	hours.Rule = k
 	_, err = c.YearTo(nil, hours)
 	require.NoError(t, err)
@@ -172,18 +172,18 @@ func TestDeepGroundByTheHour(t *testing.T) {
 	hours.Soil.Ground = 40
 	same, err := c.YearTo(nil, hours)
 	require.NoError(t, err)
-	require.Equal(t, want.Soil, same.Soil)
+	require.Equal(t, want.SoilTemperature, same.SoilTemperature)
 	require.Equal(t, want.Temperature, same.Temperature)
 	hours.Deep[20] += 10
 	warm, err := c.YearTo(nil, hours)
 	require.NoError(t, err)
-	require.Equal(t, want.Soil[:20], warm.Soil[:20])
+	require.Equal(t, want.SoilTemperature[:20], warm.SoilTemperature[:20])
 	// Half an hour's gain of 10 K times D over C in the mean: 3600/2 * 10/3e5.
-	require.InDelta(t, want.Soil[20]+0.06, warm.Soil[20], 0.002)
+	require.InDelta(t, want.SoilTemperature[20]+0.06, warm.SoilTemperature[20], 0.002)
 	hours.Soil.Capacity = 0
 	bare, err := c.YearTo(nil, hours)
 	require.NoError(t, err)
-	require.Equal(t, hours.Deep, bare.Soil)
+	require.Equal(t, hours.Deep, bare.SoilTemperature)
 	hours.Deep[20] -= 10
 	cool, err := c.YearTo(nil, hours)
 	require.NoError(t, err)
@@ -203,7 +203,7 @@ func TestCarbonOfTheHoursCloses(t *testing.T) {
 		hours := wetHours(2)
 		x := ventilation.DefaultTargets(40e3)
 		x.Humidity, x.CO2, x.Vent, x.Least = 1, 800, 26, least
-		k := &keeper{of: func(ventilation.HourMoment) ventilation.Targets { return x }}
+		k := &hourlyRule{of: func(ventilation.HourMoment) ventilation.Targets { return x }}
 		hours.Rule, hours.CO2 = k, ventilation.DefaultCO2Hours()
 		hours.CO2.Doser = 2e-4
 		year, err := climate(t, h).YearTo(nil, hours)

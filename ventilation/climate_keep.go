@@ -32,8 +32,8 @@ const noFlow = 1e-9
 
 // Tolerances of what a rule holds.
 const (
-	ventTolerance  = 1e-9  // fraction, of a position of the vents that holds a temperature
-	humidTolerance = 1e-6  // fraction, of a position of the vents that holds a humidity, and K of the heat for it
+	ventTolerance  = 1e-9  // fraction, of the opening of the vents that holds a temperature
+	humidTolerance = 1e-6  // fraction, of the opening of the vents that holds a humidity, and K of the heat for it
 	shareTolerance = 1e-10 // fraction of the heater's power, to which the share that radiates is met
 )
 
@@ -171,7 +171,7 @@ func (o *keeping) held(t float64) (err error) {
 	return err
 }
 
-// vent finds the position of the vents between least and most that keeps the
+// vent finds the opening of the vents between least and most that keeps the
 // house at Vent, or the coolest.
 func (o *keeping) vent(least, most float64) error {
 	k := &o.k
@@ -193,9 +193,9 @@ func (o *keeping) vent(least, most float64) error {
 	return nil
 }
 
-// trim finds the position that leaves the house at Vent by the flow that this
+// trim finds the opening that leaves the house at Vent by the flow that this
 // takes: at that temperature the heat left over falls with the flow. It reports
-// false where that does not end at a state, the strongest at its position.
+// false where that does not end at a state, the strongest at its opening.
 func (o *keeping) trim(least, most float64) bool {
 	k := &o.k
 	k.heat, k.radiant, o.heater = o.base, o.beamed, 0
@@ -239,7 +239,7 @@ func (o *keeping) trim(least, most float64) bool {
 	if !found {
 		return false
 	}
-	// The position that drives it.
+	// The opening that drives it.
 	drive := func(u float64) float64 {
 		f := k.flow(x.air, x.vapour)
 		f.opening = u

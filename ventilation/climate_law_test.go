@@ -93,7 +93,7 @@ func TestEveryBalanceClosesOverAGridOfHouses(t *testing.T) {
 		solved++
 		heat := math.Abs(x.HeatIn) + math.Abs(x.HeatOut) + math.Abs(x.AirLatent) + math.Abs(x.AirSensible) + math.Abs(x.CoverLoss)
 		require.InDelta(t, 0, x.HeatResidual, 1e-9*heat, "case %d", i)
-		require.InDelta(t, 0, x.WaterResidual, 1e-9*(math.Abs(x.Transpired)+math.Abs(x.Soil)+x.Condensed+x.DryAir*(x.HumidityRatio+x.EnteringRatio)+x.Mist+x.Moisture+1e-6*h.FloorArea), "case %d", i)
+		require.InDelta(t, 0, x.WaterResidual, 1e-9*(math.Abs(x.Transpired)+math.Abs(x.FloorEvaporated)+x.Condensed+x.DryAir*(x.HumidityRatio+x.EnteringRatio)+x.Mist+x.Moisture+1e-6*h.FloorArea), "case %d", i)
 		require.Less(t, x.NodeResidual, 1e-9, "case %d", i)
 		require.InDelta(t, x.AirSensible+x.AirLatent, x.DryAir*(enthalpy(x.Temperature, x.HumidityRatio)-enthalpy(x.Entering, x.EnteringRatio)), 1e-9*heat, "case %d", i)
 		canopy := x.SunCanopy - x.CanopyHeat - x.CanopyLatent - x.CanopyUp - x.CanopyDown
@@ -106,7 +106,7 @@ func TestEveryBalanceClosesOverAGridOfHouses(t *testing.T) {
 		if x.Drip > 0 {
 			require.InDelta(t, 1, x.RelativeHumidity, 1e-9)
 		}
-		require.Equal(t, x.Condensed > 0, x.Lining < psychro.SaturationTemperature(x.VapourPressure), "case %d: the cover is wet below the dew point", i)
+		require.Equal(t, x.Condensed > 0, x.CoverTemperature < psychro.SaturationTemperature(x.VapourPressure), "case %d: the cover is wet below the dew point", i)
 
 		flows, err := c.PathsTo(nil, w, s, x)
 		require.NoError(t, err)
@@ -166,7 +166,7 @@ func TestAnIdleHouseIsAsTheWeather(t *testing.T) {
 	for _, wind := range []float64{0, 3} {
 		x, err := climate(t, h).Solve(ventilation.Weather{Air: a, Wind: wind, Sky: 21, Ground: 21}, ventilation.Setting{Opening: 1})
 		require.NoError(t, err)
-		for _, v := range []float64{x.Temperature, x.Surface, x.Lining} {
+		for _, v := range []float64{x.Temperature, x.FloorTemperature, x.CoverTemperature} {
 			require.InDelta(t, 21, v, 1e-9)
 		}
 		require.InDelta(t, a.HumidityRatio(), x.HumidityRatio, 1e-12)

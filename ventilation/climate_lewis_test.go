@@ -22,7 +22,7 @@ func TestVapourBesideHeatByPsychro(t *testing.T) {
 		require.Greater(t, x.Condensed, 0.0)
 		inside, err := psychro.FromHumidityRatio(x.Temperature, x.HumidityRatio, 101325)
 		require.NoError(t, err)
-		v, err := inside.VapourFlux(x.Lining, h.Cover.Convection)
+		v, err := inside.VapourFlux(x.CoverTemperature, h.Cover.Convection)
 		require.NoError(t, err)
 		require.InEpsilon(t, v.Flux, x.Condensed/h.Cover.Area, 0.025, "by State.VapourFlux")
 
@@ -30,7 +30,7 @@ func TestVapourBesideHeatByPsychro(t *testing.T) {
 		dry := (101325 - x.VapourPressure) / (constant.GasDryAir * (x.Temperature + constant.ZeroCelsius))
 		cp := constant.HeatDryAir + constant.HeatVapour*x.HumidityRatio
 		vapourGas := constant.GasDryAir / constant.MoleRatio
-		want := h.Cover.Area * h.Cover.Convection * (x.VapourPressure - psychro.SaturationPressure(x.Lining)) /
+		want := h.Cover.Area * h.Cover.Convection * (x.VapourPressure - psychro.SaturationPressure(x.CoverTemperature)) /
 			(vapourGas * (x.Temperature + constant.ZeroCelsius) * w.Air.LewisFactor() * dry * cp)
 		require.InEpsilon(t, want, x.Condensed, 1e-9, "at %g °C", outside)
 		require.InDelta(t, 0, x.HeatResidual, 1e-9*x.HeatIn)

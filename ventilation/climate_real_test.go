@@ -63,9 +63,9 @@ func coversDiffer(t *testing.T, h ventilation.ClimateHouse, w ventilation.Weathe
 		share = -math.Expm1(-h.Crop.LongwaveExtinction * h.Crop.LAI)
 	}
 	fourth := func(c float64) float64 { return math.Pow(c+273.15, 4) }
-	glow := (1 - share) * fourth(x.Surface)
+	glow := (1 - share) * fourth(x.FloorTemperature)
 	if share > 0 {
-		glow += share * fourth(x.Canopy)
+		glow += share * fourth(x.CanopyTemperature)
 	}
 	k.Inside, k.InsideHumidity = x.Temperature, min(1, x.RelativeHumidity)
 	k.RadiantRise = math.Pow(glow, 0.25) - 273.15 - x.Temperature
@@ -152,14 +152,14 @@ func TestScreenAndPipes(t *testing.T) {
 	drawn, err := c.HeatFor(w, ventilation.Setting{Screen: true}, 16)
 	require.NoError(t, err)
 	require.Less(t, drawn.Heat, 0.85*open.Heat)
-	require.Greater(t, drawn.Canopy, open.Canopy)
+	require.Greater(t, drawn.CanopyTemperature, open.CanopyTemperature)
 	pipes, err := c.HeatFor(w, ventilation.Setting{Radiant: 0.5 * open.Heat}, 16)
 	require.NoError(t, err)
-	require.Greater(t, pipes.Canopy, open.Canopy+0.5)
+	require.Greater(t, pipes.CanopyTemperature, open.CanopyTemperature+0.5)
 	require.InDelta(t, open.Heat, pipes.Heat+pipes.Radiant, 0.2*open.Heat)
 	floor, err := c.HeatFor(w, ventilation.Setting{Floor: 0.5 * open.Heat}, 16)
 	require.NoError(t, err)
-	require.Greater(t, floor.Surface, open.Surface+5)
+	require.Greater(t, floor.FloorTemperature, open.FloorTemperature+5)
 	lamps, err := c.HeatFor(w, ventilation.Setting{Lamps: ventilation.LampHeat{Light: 3000, Radiant: 1000, Air: 2000}}, 16)
 	require.NoError(t, err)
 	require.Greater(t, lamps.Transpired, open.Transpired)

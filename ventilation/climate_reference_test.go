@@ -61,10 +61,10 @@ func TestClimateAgainstASecondSolution(t *testing.T) {
 		require.NoError(t, err)
 		const kelvin = 1e-6
 		if v["LAI"] > 0 {
-			require.InDelta(t, want(0), got.Canopy, kelvin, "case %d", n)
+			require.InDelta(t, want(0), got.CanopyTemperature, kelvin, "case %d", n)
 		}
-		require.InDelta(t, want(1), got.Surface, kelvin, "case %d", n)
-		require.InDelta(t, want(2), got.Lining, kelvin, "case %d", n)
+		require.InDelta(t, want(1), got.FloorTemperature, kelvin, "case %d", n)
+		require.InDelta(t, want(2), got.CoverTemperature, kelvin, "case %d", n)
 		require.InDelta(t, want(3), got.VapourPressure, 1e-4, "case %d", n)
 		require.InDelta(t, want(4), got.Temperature, kelvin, "case %d", n)
 		require.InEpsilon(t, want(5), got.DryAir, 1e-7, "case %d", n)

@@ -10,7 +10,7 @@ import (
 
 // Targets are what a house is kept at in one hour.
 type Targets struct {
-	Warm     float64 // °C, the heater works as far as keeps the inside at this; at most Vent
+	Warm     float64 // °C, -60 to Vent, the heater works as far as keeps the inside at this
 	Vent     float64 // °C, -60 to 80, the vents open as far as keeps the inside at this
 	Heater   float64 // W, 0 to 1e8, the heater's power
 	Radiant  float64 // fraction, 0 to 1, of the heater's power that is heat radiation to crop and floor: 0 for air heaters, about half for pipes
@@ -18,7 +18,7 @@ type Targets struct {
 	Lift     float64 // K, 0 to 20, above Warm to which the heater may warm for the sake of Humidity
 	Least    float64 // fraction, 0 to 1, to which the vents stand open at least
 	Dry      float64 // fraction, 0 to 1, to which the vents may open for the sake of Humidity
-	Most     float64 // fraction, to which the vents may open at all: less in wind and rain
+	Most     float64 // fraction, Least to 1, to which the vents may open at all: less in wind and rain
 	Screen   bool    // the screen of Real is drawn
 	Shade    float64 // fraction, 0 to 1, of the sun kept out, beside what the hour's setting keeps out
 	CO2      float64 // µmol/mol, 0 to 5000, up to which CO2 is given; 0 for none
@@ -97,17 +97,17 @@ func (t *Targets) on(s *Setting, house *Network) {
 	}
 }
 
-// Keep returns t: the same in every hour.
-func (t Targets) Keep(HourMoment) Targets { return t }
+// At returns t: the same in every hour.
+func (t Targets) At(HourMoment) Targets { return t }
 
-// Keeper says hour by hour what a house is kept at. Targets do, the same all
+// TargetRule says hour by hour what a house is kept at. Targets do, the same all
 // year; DayNight does, by clock and sun; and so may a rule of your own.
-type Keeper interface {
-	// Keep returns the targets of the hour that m tells of.
-	Keep(m HourMoment) Targets
+type TargetRule interface {
+	// At returns the targets of the hour that m tells of.
+	At(m HourMoment) Targets
 }
 
-// HourMoment is what a Keeper goes by.
+// HourMoment is what a TargetRule goes by.
 type HourMoment struct {
 	Hour    int           // from the first hour, 0
 	Clock   time.Duration // since midnight, to the start of the hour
@@ -156,8 +156,8 @@ func (r DayNight) Check() error {
 	)
 }
 
-// Keep returns Day or Night, with the screen drawn or not.
-func (r DayNight) Keep(m HourMoment) Targets {
+// At returns Day or Night, with the screen drawn or not.
+func (r DayNight) At(m HourMoment) Targets {
 	t := r.Night
 	if m.Clock >= r.Morning && m.Clock < r.Evening {
 		t = r.Day
@@ -170,8 +170,8 @@ func (r DayNight) Keep(m HourMoment) Targets {
 	return t
 }
 
-// checkKeeper joins every fault of a rule; nil has none.
-func checkKeeper(r Keeper) error {
+// checkRule joins every fault of a rule; nil has none.
+func checkRule(r TargetRule) error {
 	if c, ok := r.(interface{ Check() error }); ok {
 		return domain.Within("Rule", c.Check())
 	}

@@ -39,7 +39,7 @@ func TestDayAndNight(t *testing.T) {
 	require.Zero(t, year.Short)
 	for i := range hours.Temperature {
 		clock := time.Duration(i%24) * time.Hour
-		x := r.Keep(ventilation.HourMoment{Clock: clock, Weather: ventilation.Weather{Air: air(t, hours.Temperature[i], 0.5), Sun: hours.Sun[i]}})
+		x := r.At(ventilation.HourMoment{Clock: clock, Weather: ventilation.Weather{Air: air(t, hours.Temperature[i], 0.5), Sun: hours.Sun[i]}})
 		want := r.Night.Warm
 		if clock >= 7*time.Hour && clock < 18*time.Hour {
 			want = r.Day.Warm
@@ -122,7 +122,7 @@ func TestAHeaterThatRadiates(t *testing.T) {
 	byPipe, err := c.YearTo(nil, hours)
 	require.NoError(t, err)
 	require.InDelta(t, 16, byPipe.Temperature[3], 1e-6)
-	require.Greater(t, byPipe.Canopy[3], byAir.Canopy[3]+1)
+	require.Greater(t, byPipe.CanopyTemperature[3], byAir.CanopyTemperature[3]+1)
 	hours.Soil.Capacity = 0 // no memory: the hour is Solve's with the heat found
 	steady, err := c.YearTo(nil, hours)
 	require.NoError(t, err)
@@ -136,7 +136,7 @@ func TestAHeaterThatRadiates(t *testing.T) {
 // ownRule opens the vents at noon, whatever the house is like.
 type ownRule struct{ seen *int }
 
-func (r ownRule) Keep(m ventilation.HourMoment) ventilation.Targets {
+func (r ownRule) At(m ventilation.HourMoment) ventilation.Targets {
 	*r.seen++
 	x := ventilation.DefaultTargets(0)
 	x.Humidity, x.Warm, x.Vent = 1, -60, 80
@@ -180,7 +180,7 @@ func TestAnHourWithStructureByHand(t *testing.T) {
 		// The air's heat with what the structure gives, at the temperature found.
 		air1 := year.Temperature[i]
 		mean := phi*now + (1-phi)*(air1+sun/6)
-		require.InDelta(t, mean, year.Structure[i], 1e-9)
+		require.InDelta(t, mean, year.StructureTemperature[i], 1e-9)
 		s := hours.Settings[0]
 		s.Heat += h.FloorArea * (6*(mean-air1) + sun - sun)
 		y, err := climate(t, h).Solve(ventilation.Weather{Air: air(t, hours.Temperature[i], hours.RelativeHumidity[i]), Sun: hours.Sun[i], Wind: hours.Wind[i], Sky: hours.Sky[i], Ground: 9}, s)

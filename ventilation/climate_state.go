@@ -11,16 +11,16 @@ import (
 // that close every balance together, with each term. Heat flows are for the
 // whole house.
 type ClimateState struct {
-	Temperature      float64 // °C, inside air
-	HumidityRatio    float64 // kg/kg dry air, inside
-	RelativeHumidity float64 // fraction, inside
-	VapourPressure   float64 // Pa, inside
-	Deficit          float64 // Pa, vapour pressure deficit of the inside air at its own temperature
-	LeafDeficit      float64 // Pa, saturation at the canopy's temperature over the inside vapour pressure; NaN without a crop
-	DewPoint         float64 // °C, of the inside air; NaN for dry air
-	Canopy           float64 // °C; NaN without a crop
-	Surface          float64 // °C, of the floor
-	Lining           float64 // °C, inner surface of the cover
+	Temperature       float64 // °C, inside air
+	HumidityRatio     float64 // kg/kg dry air, inside
+	RelativeHumidity  float64 // fraction, inside
+	VapourPressure    float64 // Pa, inside
+	Deficit           float64 // Pa, vapour pressure deficit of the inside air at its own temperature
+	LeafDeficit       float64 // Pa, saturation at the canopy's temperature over the inside vapour pressure; NaN without a crop
+	DewPoint          float64 // °C, of the inside air; NaN for dry air
+	CanopyTemperature float64 // °C; NaN without a crop
+	FloorTemperature  float64 // °C, of the floor
+	CoverTemperature  float64 // °C, inner surface of the cover
 
 	Entering      float64 // °C, air that enters: outside air, past the pad if there is one
 	EnteringRatio float64 // kg/kg dry air, of it
@@ -62,14 +62,14 @@ type ClimateState struct {
 	Liquid       float64 // W, brought in by liquid water that evaporates less what drips carry off, counted from 0 °C
 	MoistureHeat float64 // W, enthalpy of the vapour that is set free
 
-	Transpired float64 // kg/s, by the canopy; negative is dew on the leaves
-	Soil       float64 // kg/s, by the floor; negative is dew on it
-	Mist       float64 // kg/s, evaporated in the air
-	Moisture   float64 // kg/s, set free as vapour
-	Condensed  float64 // kg/s, on the cover
-	Drip       float64 // kg/s, out of saturated air: fog
-	ByAir      float64 // kg/s, water carried off by the air
-	FromPad    float64 // kg/s, water evaporated in the pad
+	Transpired      float64 // kg/s, by the canopy; negative is dew on the leaves
+	FloorEvaporated float64 // kg/s, by the floor; negative is dew on it
+	Mist            float64 // kg/s, evaporated in the air
+	Moisture        float64 // kg/s, set free as vapour
+	Condensed       float64 // kg/s, on the cover
+	Drip            float64 // kg/s, out of saturated air: fog
+	ByAir           float64 // kg/s, water carried off by the air
+	FromPad         float64 // kg/s, water evaporated in the pad
 
 	Stomata  float64 // s/m, stomatal resistance on 2 LAI; zero under dew, NaN without a crop
 	Boundary float64 // s/m, resistance of the leaves' boundary layer on 2 LAI; NaN without a crop
@@ -180,8 +180,8 @@ func (k *climateCase) state(out *ClimateState, x *climateNodes, stable bool) {
 
 	*out = ClimateState{
 		Temperature: t, HumidityRatio: w, RelativeHumidity: e / es, VapourPressure: e, Deficit: es - e,
-		DewPoint: psychro.SaturationTemperature(e), Surface: x.floor, Lining: x.lining,
-		Canopy: nan, LeafDeficit: nan, Stomata: nan, Boundary: nan,
+		DewPoint: psychro.SaturationTemperature(e), FloorTemperature: x.floor, CoverTemperature: x.lining,
+		CanopyTemperature: nan, LeafDeficit: nan, Stomata: nan, Boundary: nan,
 		Entering: k.entering, EnteringRatio: k.enteringRatio,
 		Pressure:  k.lastDrive,
 		SunCanopy: k.canopySun, SunFloor: k.floorSun, SunCover: k.coverSun,
@@ -203,7 +203,7 @@ func (k *climateCase) state(out *ClimateState, x *climateNodes, stable bool) {
 	fourth := func(t float64) float64 { t += kelvin; return t * t * t * t }
 	if c.leaf > 0 {
 		d := x.canopy - t
-		out.Canopy = x.canopy
+		out.CanopyTemperature = x.canopy
 		out.Boundary = c.boundary / math.Sqrt(math.Sqrt(h.Crop.LeafSize*math.Abs(d)+c.forced))
 		out.CanopyHeat = c.leaf * rc * d / out.Boundary
 		ec, _ := saturation(x.canopy)
@@ -225,11 +225,11 @@ func (k *climateCase) state(out *ClimateState, x *climateNodes, stable bool) {
 	out.FloorHeat = h.FloorArea * h.Floor.Convection * (x.floor - t)
 	ef, _ := saturation(x.floor)
 	if ef > e {
-		out.Soil = h.FloorArea * h.Floor.Wet * (ef - e) / (rv * tk * (k.lewis*rc/h.Floor.Convection + h.Floor.Resistance))
-		out.FloorLatent = out.Soil * (vapourEnthalpy(x.floor) - liquidHeat*x.floor)
+		out.FloorEvaporated = h.FloorArea * h.Floor.Wet * (ef - e) / (rv * tk * (k.lewis*rc/h.Floor.Convection + h.Floor.Resistance))
+		out.FloorLatent = out.FloorEvaporated * (vapourEnthalpy(x.floor) - liquidHeat*x.floor)
 	} else {
-		out.Soil = h.FloorArea * (ef - e) / (rv * tk * k.lewis * rc / h.Floor.Convection)
-		out.FloorLatent = out.Soil * (vapourEnthalpy(t) - liquidHeat*x.floor)
+		out.FloorEvaporated = h.FloorArea * (ef - e) / (rv * tk * k.lewis * rc / h.Floor.Convection)
+		out.FloorLatent = out.FloorEvaporated * (vapourEnthalpy(t) - liquidHeat*x.floor)
 	}
 	out.Ground = k.floorConductance * (x.floor - k.ground)
 	out.SunStructure = k.massSun
@@ -252,11 +252,11 @@ func (k *climateCase) state(out *ClimateState, x *climateNodes, stable bool) {
 	out.ByAir = m*(w-k.enteringRatio) + out.Leakage*(w-k.outsideRatio)
 	out.AirLatent = out.ByAir * vapourEnthalpy(t)
 	out.FromPad = m * (k.enteringRatio - k.outsideRatio)
-	out.Liquid = liquidHeat*(out.Transpired*x.canopy+out.Soil*x.floor+k.mist*t-out.Drip*t) - runs
+	out.Liquid = liquidHeat*(out.Transpired*x.canopy+out.FloorEvaporated*x.floor+k.mist*t-out.Drip*t) - runs
 	out.MoistureHeat = k.moisture * vapourEnthalpy(t)
 	out.HeatIn = out.SunCanopy + out.SunFloor + out.Heat + out.Radiant + out.FloorHeating + out.LampAir + out.MoistureHeat + out.Liquid
 	out.HeatOut = out.Ground + out.ToStructure + out.ToStore + out.CoverLoss + out.AirSensible + out.AirLatent
-	out.WaterIn = out.Transpired + out.Soil + out.Mist + out.Moisture
+	out.WaterIn = out.Transpired + out.FloorEvaporated + out.Mist + out.Moisture
 	out.WaterOut = out.Condensed + out.Drip + out.ByAir
 	out.HeatResidual, out.WaterResidual = out.HeatIn-out.HeatOut, out.WaterIn-out.WaterOut
 	for i := range k.residual {

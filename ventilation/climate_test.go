@@ -53,7 +53,7 @@ func TestAHouseOnASummerNoonAndOnAWinterNight(t *testing.T) {
 	require.NoError(t, err)
 	require.Greater(t, night.Temperature, 0.0)
 	require.Greater(t, night.Condensed, 0.0)
-	require.Less(t, night.Canopy, night.Temperature, "the leaves radiate to the cold cover")
+	require.Less(t, night.CanopyTemperature, night.Temperature, "the leaves radiate to the cold cover")
 }
 
 // The defaults are those that the comments state.

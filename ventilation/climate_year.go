@@ -28,7 +28,7 @@ type Hours struct {
 	// Rule moves vents, heater and screen; nil: they stand as Settings have them.
 	// With it Opening and Screen of the hour's setting are not used, and Heat and
 	// Radiant of it are what is there without the heater.
-	Rule Keeper
+	Rule TargetRule
 
 	// Gain returns the sun through and into each facet of Real in the hour, which is
 	// read before the next is asked for; nil: by Sun and the shares of the cover.
@@ -42,26 +42,26 @@ type Hours struct {
 
 // HouseYear is a house over hours: columns of equal length.
 type HouseYear struct {
-	Temperature      []float64 // °C, inside
-	HumidityRatio    []float64 // kg/kg dry air, inside
-	RelativeHumidity []float64 // fraction, inside
-	Deficit          []float64 // Pa, vapour pressure deficit of the inside air
-	Canopy           []float64 // °C; NaN without a crop
-	DryAir           []float64 // kg/s
-	Opening          []float64 // fraction, position of the vents
-	Heat             []float64 // W, of heater and setting, into the air and as radiation
-	Transpired       []float64 // kg/s
-	Condensed        []float64 // kg/s, on the cover
-	CoverLoss        []float64 // W, through the cover
-	Soil             []float64 // °C, the soil's mean over the hour
-	Structure        []float64 // °C, the structure's mean over the hour
-	CO2              []float64 // µmol/mol; NaN where Hours have none
-	Dosed            []float64 // kg/s of CO2 given
-	Photosynthesis   []float64 // kg/s of CO2 that the crop takes up
-	Short            int       // count of hours in which the rule was not kept
-	Failed           int       // count of hours without a state: NaN in every column
-	Between          int       // count of hours in which covers stand between dry and wet, see ClimateState
-	Solved           int       // count of solutions of all real covers
+	Temperature          []float64 // °C, inside
+	HumidityRatio        []float64 // kg/kg dry air, inside
+	RelativeHumidity     []float64 // fraction, inside
+	Deficit              []float64 // Pa, vapour pressure deficit of the inside air
+	CanopyTemperature    []float64 // °C; NaN without a crop
+	DryAir               []float64 // kg/s
+	Opening              []float64 // fraction, of the vents
+	Heat                 []float64 // W, of heater and setting, into the air and as radiation
+	Transpired           []float64 // kg/s
+	Condensed            []float64 // kg/s, on the cover
+	CoverLoss            []float64 // W, through the cover
+	SoilTemperature      []float64 // °C, the soil's mean over the hour
+	StructureTemperature []float64 // °C, the structure's mean over the hour
+	CO2                  []float64 // µmol/mol; NaN where Hours have none
+	Dosed                []float64 // kg/s of CO2 given
+	Photosynthesis       []float64 // kg/s of CO2 that the crop takes up
+	Short                int       // count of hours in which the rule was not kept
+	Failed               int       // count of hours without a state: NaN in every column
+	Between              int       // count of hours in which covers stand between dry and wet, see ClimateState
+	Solved               int       // count of solutions of all real covers
 }
 
 // newHouseYear returns columns for n hours.
@@ -75,9 +75,9 @@ func newHouseYear(n int) *HouseYear {
 }
 
 func (y *HouseYear) columns() [16]*[]float64 {
-	return [16]*[]float64{&y.Temperature, &y.HumidityRatio, &y.RelativeHumidity, &y.Deficit, &y.Canopy,
+	return [16]*[]float64{&y.Temperature, &y.HumidityRatio, &y.RelativeHumidity, &y.Deficit, &y.CanopyTemperature,
 		&y.DryAir, &y.Opening, &y.Heat, &y.Transpired, &y.Condensed,
-		&y.CoverLoss, &y.Soil, &y.Structure, &y.CO2, &y.Dosed, &y.Photosynthesis}
+		&y.CoverLoss, &y.SoilTemperature, &y.StructureTemperature, &y.CO2, &y.Dosed, &y.Photosynthesis}
 }
 
 // YearTo fills dst with the house of each of the hours, its vents and heat as
@@ -168,7 +168,7 @@ func (y *yearRun) begin() error {
 		y.co2 = c.Start
 		y.keeping.k.co2 = c.Start
 	}
-	return errors.Join(y.c.check(), bad, worse, checkKeeper(y.hours.Rule), y.hours.CO2.check())
+	return errors.Join(y.c.check(), bad, worse, checkRule(y.hours.Rule), y.hours.CO2.check())
 }
 
 // weather returns the weather of hour i.
@@ -203,7 +203,7 @@ func (y *yearRun) hour(i int) error {
 	}
 	o := &y.keeping
 	if rule := y.hours.Rule; rule != nil {
-		o.t = rule.Keep(HourMoment{Hour: i, Clock: time.Duration(i%24) * time.Hour, Weather: w, Setting: s, Before: y.state})
+		o.t = rule.At(HourMoment{Hour: i, Clock: time.Duration(i%24) * time.Hour, Weather: w, Setting: s, Before: y.state})
 		if err = outOfRange(&o.t); err != nil {
 			return err
 		}
@@ -254,9 +254,9 @@ func (y *yearRun) find() error {
 func (y *yearRun) store(i int) {
 	d, s := y.dst, &y.state
 	d.Temperature[i], d.HumidityRatio[i], d.RelativeHumidity[i] = s.Temperature, s.HumidityRatio, s.RelativeHumidity
-	d.Deficit[i], d.Canopy[i], d.DryAir[i] = s.Deficit, s.Canopy, s.DryAir
+	d.Deficit[i], d.CanopyTemperature[i], d.DryAir[i] = s.Deficit, s.CanopyTemperature, s.DryAir
 	d.Opening[i], d.Heat[i] = y.keeping.k.opening, s.Heat+s.Radiant
 	d.Transpired[i], d.Condensed[i], d.CoverLoss[i] = s.Transpired, s.Condensed, s.CoverLoss
-	d.Soil[i] = y.soil.step(s.Surface)
-	d.Structure[i] = y.structure.step(s.Temperature, s.SunStructure/y.c.house.FloorArea)
+	d.SoilTemperature[i] = y.soil.step(s.FloorTemperature)
+	d.StructureTemperature[i] = y.structure.step(s.Temperature, s.SunStructure/y.c.house.FloorArea)
 }

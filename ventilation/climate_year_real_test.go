@@ -11,13 +11,13 @@ import (
 
 // watched is a rule that notes the hours it was asked for.
 type watched struct {
-	ventilation.Keeper
+	ventilation.TargetRule
 	moments *[]ventilation.HourMoment
 	targets *[]ventilation.Targets
 }
 
-func (r watched) Keep(m ventilation.HourMoment) ventilation.Targets {
-	t := r.Keeper.Keep(m)
+func (r watched) At(m ventilation.HourMoment) ventilation.Targets {
+	t := r.TargetRule.At(m)
 	*r.moments, *r.targets = append(*r.moments, m), append(*r.targets, t)
 	return t
 }

@@ -24,11 +24,11 @@ func TestAYearWithoutSoilIsItsHours(t *testing.T) {
 		require.InDelta(t, x.HumidityRatio, year.HumidityRatio[i], 1e-12)
 		require.InDelta(t, x.RelativeHumidity, year.RelativeHumidity[i], 1e-9)
 		require.InDelta(t, x.Deficit, year.Deficit[i], 1e-9)
-		require.InDelta(t, x.Canopy, year.Canopy[i], 1e-9)
+		require.InDelta(t, x.CanopyTemperature, year.CanopyTemperature[i], 1e-9)
 		require.InDelta(t, x.DryAir, year.DryAir[i], 1e-9)
 		require.InDelta(t, x.Transpired, year.Transpired[i], 1e-12)
 		require.InDelta(t, x.Condensed, year.Condensed[i], 1e-12)
-		require.Equal(t, []float64{0.2, 2000, 11}, []float64{year.Opening[i], year.Heat[i], year.Soil[i]})
+		require.Equal(t, []float64{0.2, 2000, 11}, []float64{year.Opening[i], year.Heat[i], year.SoilTemperature[i]})
 	}
 }
 
@@ -52,11 +52,11 @@ func TestAnHourWithSoilByHand(t *testing.T) {
 		require.NoError(t, err)
 		require.InDelta(t, s.Temperature, year.Temperature[i], 1e-9)
 		// The mass takes up what the floor gives and the deep ground takes.
-		goal := (2*s.Surface + 9) / 3
+		goal := (2*s.FloorTemperature + 9) / 3
 		mean, end := goal+(now-goal)*phi, goal+(now-goal)*math.Exp(-x)
-		require.InDelta(t, mean, year.Soil[i], 1e-9)
-		require.InDelta(t, 2*(s.Surface-mean), s.Ground/94.7, 1e-9, "the floor's heat is that into the mass")
-		require.InDelta(t, 3e5*(end-now)/3600, 2*(s.Surface-mean)-1*(mean-9), 1e-9, "energy of the mass closes")
+		require.InDelta(t, mean, year.SoilTemperature[i], 1e-9)
+		require.InDelta(t, 2*(s.FloorTemperature-mean), s.Ground/94.7, 1e-9, "the floor's heat is that into the mass")
+		require.InDelta(t, 3e5*(end-now)/3600, 2*(s.FloorTemperature-mean)-1*(mean-9), 1e-9, "energy of the mass closes")
 		now = end
 	}
 }
@@ -146,7 +146,7 @@ func TestHoursWithoutAnAnswer(t *testing.T) {
 	require.ErrorContains(t, err, "2 of 24 hours")
 	require.ErrorContains(t, err, "hour 5")
 	require.Equal(t, 2, year.Failed)
-	require.True(t, math.IsNaN(year.Temperature[5]) && math.IsNaN(year.Soil[7]))
+	require.True(t, math.IsNaN(year.Temperature[5]) && math.IsNaN(year.SoilTemperature[7]))
 	require.False(t, math.IsNaN(year.Temperature[6]))
 	require.Panics(t, func() { _, _ = climate(t, summerHouse(t)).YearTo(&ventilation.HouseYear{}, hours) })
 	hours.Soil.Capacity = -1

@@ -17,9 +17,9 @@ type OpeningRule struct {
 	DeadBand float64 // fraction, 0 to 1, of the opening; smaller moves are not made
 	Step     float64 // fraction, 0 to 1; the drive stops at multiples of it, 0 for anywhere
 	Least    float64 // fraction, 0 to 1, kept open below Start
-	Most     float64 // fraction, at Start and Band and above
+	Most     float64 // fraction, Least to 1, open at Start plus Band and above
 	WindLow  float64 // m/s, 0 to 45, above which the wind lowers the vents
-	WindHigh float64 // m/s, at which and above no more than WindMost is open
+	WindHigh float64 // m/s, WindLow to 45, at which and above no more than WindMost is open
 	WindMost float64 // fraction, 0 to 1, in wind of WindHigh and more
 	RainMost float64 // fraction, 0 to 1, most opening in rain
 }
@@ -32,13 +32,13 @@ func DefaultOpeningRule() OpeningRule {
 	return OpeningRule{Start: 20, Band: 5, DeadBand: 0.05, Most: 1, WindLow: 8, WindHigh: 14, WindMost: 0.05, RainMost: 0.2}
 }
 
-// Cause says what set the position of the vents.
+// Cause says what set how far the vents open.
 type Cause uint8
 
 // The causes.
 const (
 	ByTemperature Cause = iota // the rule's demand
-	ByDeadBand                 // the demand was too near the last position
+	ByDeadBand                 // the demand was too near the last opening
 	ByWind                     // the wind's limit
 	ByRain                     // the rain's limit
 	ByHand                     // a schedule
@@ -49,11 +49,11 @@ var causeNames = []string{"temperature", "dead band", "wind", "rain", "hand"}
 // String names the cause in a word or two.
 func (c Cause) String() string { return enumName("Cause", causeNames, uint8(c)) }
 
-// Position is where the vents stand, and why.
-type Position struct {
+// VentOpening is how far the vents stand open, and why.
+type VentOpening struct {
 	Demand  float64 // fraction, what the temperature asks for
 	Limit   float64 // fraction, what wind and rain allow
-	Opening float64 // fraction, 0 to 1, where they stand
+	Opening float64 // fraction, 0 to 1, how far they stand open
 	By      Cause   // what set Opening
 }
 
@@ -106,12 +106,12 @@ func (r OpeningRule) limit(wind float64, rain bool) (float64, Cause) {
 	return limit, by
 }
 
-// Position returns where the rule puts the vents that stand at last, fraction,
+// Next returns where the rule puts the vents that stand at last, fraction,
 // for the inside temperature, °C, the wind, m/s, and rain. Wind and rain act
 // at once, whatever the dead band and Least say. A rule that Check refuses
-// gives a meaningless position; NaN goes in and out.
-func (r OpeningRule) Position(inside, wind float64, rain bool, last float64) Position {
-	p := Position{Demand: r.demand(inside)}
+// gives a meaningless opening; NaN goes in and out.
+func (r OpeningRule) Next(inside, wind float64, rain bool, last float64) VentOpening {
+	p := VentOpening{Demand: r.demand(inside)}
 	var by Cause
 	p.Limit, by = r.limit(wind, rain)
 	p.Opening = p.Demand

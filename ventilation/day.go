@@ -33,9 +33,9 @@ func DefaultDayLimits() DayLimits {
 
 // DayPoint is one step of a course.
 type DayPoint struct {
-	Time     time.Duration // from the first midnight to the start of the step
-	Position Position      // of the vents
-	State    ClimateState  // of the house
+	Time  time.Duration // from the first midnight to the start of the step
+	Vents VentOpening   // how far they stand open, and why
+	State ClimateState  // of the house
 }
 
 // DayCourse is a day, or several, with its summary.
@@ -62,9 +62,9 @@ type DayCourse struct {
 // Vents decides where the openings stand in each step of a day. OpeningRule and
 // Schedule do, and so may a controller of your own.
 type Vents interface {
-	// Stand returns where the vents stand in the step that m tells of. Day
-	// refuses a Position whose Opening is not a fraction.
-	Stand(m VentMoment) (Position, error)
+	// Opening returns where the vents stand in the step that m tells of. Day
+	// refuses a VentOpening whose Opening is not a fraction.
+	Opening(m VentMoment) (VentOpening, error)
 }
 
 // VentMoment is what the vents are moved by.
@@ -116,7 +116,7 @@ func (c *Climate) Day(steps []DayStep, interval time.Duration, vents Vents, limi
 			d.Travel += way
 		}
 		last = p.Opening
-		d.Points = append(d.Points, DayPoint{Time: moment.Time, Position: p, State: state})
+		d.Points = append(d.Points, DayPoint{Time: moment.Time, Vents: p, State: state})
 		d.count(&d.Points[i], interval, limits)
 	}
 	d.Mean /= float64(len(steps))
@@ -176,7 +176,7 @@ func clock(at time.Duration) string {
 	return fmt.Sprintf("%02d:%02d", int(at.Hours()), int(at.Minutes())%60)
 }
 
-// ventStep solves the house for positions of the vents in one step, and keeps
+// ventStep solves the house for openings of the vents in one step, and keeps
 // the last answer.
 type ventStep struct {
 	climate *Climate
@@ -200,31 +200,31 @@ func (m *ventStep) at(opening float64) (ClimateState, error) {
 }
 
 // stand returns where vents stand at the moment, and the house then.
-func (m *ventStep) stand(vents Vents, moment VentMoment) (Position, ClimateState, error) {
-	p, err := vents.Stand(moment)
+func (m *ventStep) stand(vents Vents, moment VentMoment) (VentOpening, ClimateState, error) {
+	p, err := vents.Opening(moment)
 	if err == nil {
-		err = domain.Within("Position", shareRange.Check("Opening", p.Opening))
+		err = domain.Within("VentOpening", shareRange.Check("Opening", p.Opening))
 	}
 	if err != nil {
-		return Position{}, ClimateState{}, err
+		return VentOpening{}, ClimateState{}, err
 	}
 	state, err := m.at(p.Opening)
 	return p, state, err
 }
 
-// Stand returns the opening that the schedule has at the moment.
-func (s Schedule) Stand(m VentMoment) (Position, error) {
+// Opening returns the opening that the schedule has at the moment.
+func (s Schedule) Opening(m VentMoment) (VentOpening, error) {
 	opening := s.opening(m.Time)
-	return Position{Demand: opening, Limit: 1, Opening: opening, By: ByHand}, nil
+	return VentOpening{Demand: opening, Limit: 1, Opening: opening, By: ByHand}, nil
 }
 
 // openingTolerance is how near the vents' place of rest is sought, fraction.
 const openingTolerance = 1e-9
 
-// Stand returns where the vents come to rest at the moment: the temperature that
+// Opening returns where the vents come to rest at the moment: the temperature that
 // they leave asks for the place where they stand. In the first step they come
 // from Least.
-func (r OpeningRule) Stand(m VentMoment) (Position, error) {
+func (r OpeningRule) Opening(m VentMoment) (VentOpening, error) {
 	last := m.Last
 	if math.IsNaN(last) {
 		last = r.Least
@@ -241,9 +241,9 @@ func (r OpeningRule) Stand(m VentMoment) (Position, error) {
 	limit, by := r.limit(m.Step.Weather.Wind, m.Step.Rain)
 	held := math.Min(last, limit)
 	state := at(held)
-	p := r.Position(state.Temperature, m.Step.Weather.Wind, m.Step.Rain, held)
+	p := r.Next(state.Temperature, m.Step.Weather.Wind, m.Step.Rain, held)
 	if fault != nil {
-		return Position{}, fault
+		return VentOpening{}, fault
 	}
 	if (p.By == ByDeadBand || p.Opening == held) && !math.IsInf(state.Temperature, 1) {
 		return p, nil
@@ -253,11 +253,11 @@ func (r OpeningRule) Stand(m VentMoment) (Position, error) {
 		return math.Min(r.demand(at(opening).Temperature), limit) - opening
 	}, low, high, held)
 	if fault = errors.Join(fault, err); fault != nil {
-		return Position{}, fault
+		return VentOpening{}, fault
 	}
-	p = Position{Limit: limit, Opening: r.stop(rest, limit)}
+	p = VentOpening{Limit: limit, Opening: r.stop(rest, limit)}
 	if state, err = m.At(p.Opening); err != nil {
-		return Position{}, err
+		return VentOpening{}, err
 	}
 	p.Demand = r.demand(state.Temperature)
 	if rest == limit && p.Demand > limit {

@@ -56,14 +56,14 @@ func TestDayRestsAtTheRulesDemand(t *testing.T) {
 	d := runDay(t, summer(t), r)
 	between := 0
 	for _, p := range d.Points {
-		require.InDelta(t, math.Min(r.Demand(p.State.Temperature), p.Position.Limit), p.Position.Opening, 1e-7)
+		require.InDelta(t, math.Min(r.Demand(p.State.Temperature), p.Vents.Limit), p.Vents.Opening, 1e-7)
 		require.InDelta(t, 0, p.State.HeatResidual, 1e-4)
-		if p.Position.Opening > 0 && p.Position.Opening < 1 {
+		if p.Vents.Opening > 0 && p.Vents.Opening < 1 {
 			between++
 		}
 	}
 	require.Greater(t, between, 4)
-	require.Zero(t, d.Points[2].Position.Opening) // night
+	require.Zero(t, d.Points[2].Vents.Opening) // night
 }
 
 // On a clear evening the shut house is colder than the air outside, and the
@@ -79,11 +79,11 @@ func TestVentsRestNearWhereTheyStood(t *testing.T) {
 		fromOpen, err := dayHouse(t).Day([]ventilation.DayStep{noon, evening}, interval, r, ventilation.DefaultDayLimits())
 		require.NoError(t, err)
 		shut, open := fromShut.Points[0], fromOpen.Points[1]
-		require.Zero(t, shut.Position.Opening)
+		require.Zero(t, shut.Vents.Opening)
 		require.Less(t, shut.State.Temperature, r.Start)
-		require.Greater(t, open.Position.Opening, 0.5)
-		require.Less(t, open.Position.Opening, fromOpen.Points[0].Position.Opening)
-		require.InDelta(t, r.Demand(open.State.Temperature), open.Position.Opening, r.Step+r.DeadBand)
+		require.Greater(t, open.Vents.Opening, 0.5)
+		require.Less(t, open.Vents.Opening, fromOpen.Points[0].Vents.Opening)
+		require.InDelta(t, r.Demand(open.State.Temperature), open.Vents.Opening, r.Step+r.DeadBand)
 	}
 }
 
@@ -100,7 +100,7 @@ func TestDaySummaryIsThatOfItsPoints(t *testing.T) {
 	high, at := math.Inf(-1), time.Duration(0)
 	for i, p := range d.Points {
 		require.Equal(t, time.Duration(i)*time.Hour, p.Time)
-		require.Equal(t, ventilation.ByHand, p.Position.By)
+		require.Equal(t, ventilation.ByHand, p.Vents.By)
 		s := p.State
 		mean += s.Temperature / 24
 		deficit += s.Deficit / 24
@@ -164,11 +164,11 @@ func TestWindAndRainOfTheDay(t *testing.T) {
 	steps[13].Weather.Wind = 20
 	steps[14].Rain = true
 	d := runDay(t, steps, rule())
-	require.InDelta(t, 0.1, d.Points[13].Position.Opening, 1e-9)
-	require.Equal(t, ventilation.ByWind, d.Points[13].Position.By)
-	require.InDelta(t, 0.3, d.Points[14].Position.Opening, 1e-9)
-	require.Equal(t, ventilation.ByRain, d.Points[14].Position.By)
-	require.Equal(t, ventilation.ByTemperature, d.Points[12].Position.By)
+	require.InDelta(t, 0.1, d.Points[13].Vents.Opening, 1e-9)
+	require.Equal(t, ventilation.ByWind, d.Points[13].Vents.By)
+	require.InDelta(t, 0.3, d.Points[14].Vents.Opening, 1e-9)
+	require.Equal(t, ventilation.ByRain, d.Points[14].Vents.By)
+	require.Equal(t, ventilation.ByTemperature, d.Points[12].Vents.By)
 }
 
 func TestDeadBandAndStepsOfTheDay(t *testing.T) {
@@ -179,9 +179,9 @@ func TestDeadBandAndStepsOfTheDay(t *testing.T) {
 	d := runDay(t, steps, r)
 	require.Less(t, d.Moves, free.Moves)
 	for i, p := range d.Points {
-		tenth := p.Position.Opening * 10
+		tenth := p.Vents.Opening * 10
 		require.InDelta(t, math.Round(tenth), tenth, 1e-9)
-		require.InDelta(t, free.Points[i].Position.Opening, p.Position.Opening, 0.2)
+		require.InDelta(t, free.Points[i].Vents.Opening, p.Vents.Opening, 0.2)
 	}
 }
 

@@ -48,9 +48,9 @@
 // point, leaves and floor take dew, and air never exceeds saturation: what it
 // cannot hold drips. Opening, heat, mist, vapour set free, a pad and shade make
 // up a Setting. HeatFor asks for the heat that holds a temperature,
-// OpeningForTemperature and OpeningForDeficit for the position of the vents,
+// OpeningForTemperature and OpeningForDeficit for how far the vents open,
 // YearTo for the hours of a year, with soil and structure as stores of heat,
-// under a Keeper, which sets the targets of each hour: targets by day and
+// under a TargetRule, which sets the targets of each hour: targets by day and
 // night, a humidity held by vents and heat, a screen by sun and clock
 // (DayNight), or a rule of the user's own. Heat enters as air, as radiation to
 // crop and floor, in the floor, and from lamps as light, radiation and air.
@@ -90,7 +90,7 @@
 //	vent area for a rise, that share given                Network.AreaForRise
 //	temperature, humidity, crop, flow, all found together NewClimate (ClimateHouse), Climate.Solve (Weather, Setting)
 //	the same with every state that wind against stack has Climate.States
-//	heat, or position of the vents, for a setpoint        Climate.HeatFor, OpeningForTemperature, OpeningForDeficit
+//	heat, or opening of the vents, for a setpoint         Climate.HeatFor, OpeningForTemperature, OpeningForDeficit
 //	a day under a rule or a hand                          Climate.Day
 //	a year, with the heat of soil and structure           Climate.YearTo (Hours, Targets, DayNight)
 //	covers facet by facet, screens, films, wet faces      RealCover; SimpleCover for one U
@@ -160,7 +160,7 @@
 //	PadDesign.Size                  Sensible/(h(t + Rise) - h(t))       wet bulb above 0 °C    of psychro             laws
 //	Fogging.Into                    mass and enthalpy kept              to saturation          of psychro             laws
 //	Shade.Balance, LayerFor         two layers, all reflections         one band, diffuse      measured optics        [Baille01], by hand
-//	OpeningRule.Position            proportional, wind, rain            0 to 1                 exact                  worked by hand
+//	OpeningRule.Next                proportional, wind, rain            0 to 1                 exact                  worked by hand
 //	Climate.Day                     steady steps under vents            a minute to a day      of Climate.Solve       laws
 //	Network.SteadyStates            S(1-f) = (m cp + L) dT              to 80 °C inside        1e-9 of the heat       laws
 //	Network.AreaForRise             the same, for the area              0.01 to 80 K           1e-9 of the heat       SteadyStates
@@ -171,7 +171,7 @@
 //	Canopy.Uptake                   [Vanthoor11b] eq. 10 to 23          0 to 45 °C             fitted to tomato      computed apart
 //	CO2Case.Steady, Over, Dose      S + R - P(C) = G rho (C - Co)       to pure CO2            1e-9 of the uptake     computed apart; laws
 //	RealCover                       envelope.House.Loss                 -60 to 60 °C inside    1e-6 of the heat       envelope at the state
-//	DayNight.Keep, Targets          as said                             by hour                1e-6 K, 1e-6           laws
+//	DayNight.At, Targets            as said                             by hour                1e-6 K, 1e-6           laws
 //	OpeningForTemperature           root of T(opening) - limit          0 to 1                 1e-6 K                 laws
 //	OpeningForDeficit               root of the deficit                 0 to 1                 32 steps               laws
 //	Canopy.Solve                    2 LAI form [Stanghellini87]         LAI to 12              fitted to one crop     factors by hand

@@ -31,11 +31,11 @@ type ColdVents struct {
 	Network  *Network   // the house with every vent wholly open; leaks and fans as they are
 	Jets     []InletJet // how air enters, one for each opening of Network, in its order
 	Inside   float64    // °C, -60 to 80, house air
-	Outside  float64    // °C, no warmer than the house
+	Outside  float64    // °C, -60 to Inside, and no more than 80 K colder
 	Pressure float64    // Pa, 60000 to 110000
 	Wind     float64    // m/s, 0 to 45, at the height to which the pressure coefficients refer
 	Crop     float64    // m, -10 to 50, above the datum of the network, top of the crop
-	Limit    float64    // °C, chill limit of the crop, below the house air
+	Limit    float64    // °C, -60 to Inside, chill limit of the crop
 }
 
 // ColdInlet is what enters by one opening.

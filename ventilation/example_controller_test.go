@@ -13,9 +13,9 @@ import (
 // does.
 type stepController struct{ target, step float64 } // °C, fraction
 
-// Stand implements ventilation.Vents.
-func (s stepController) Stand(m ventilation.VentMoment) (ventilation.Position, error) {
-	p := ventilation.Position{Opening: m.Last, Limit: 1, By: ventilation.ByTemperature}
+// Opening implements ventilation.Vents.
+func (s stepController) Opening(m ventilation.VentMoment) (ventilation.VentOpening, error) {
+	p := ventilation.VentOpening{Opening: m.Last, Limit: 1, By: ventilation.ByTemperature}
 	switch {
 	case m.Time == 0:
 		p.Opening = 0
@@ -62,7 +62,7 @@ func ExampleVents() {
 			fmt.Println(err)
 			return
 		}
-		fmt.Printf("%s  highest %.1f °C, %d moves, vents at last %.0f %%\n", way.name, day.High, day.Moves, 100*day.Points[11].Position.Opening)
+		fmt.Printf("%s  highest %.1f °C, %d moves, vents at last %.0f %%\n", way.name, day.High, day.Moves, 100*day.Points[11].Vents.Opening)
 	}
 	// Output:
 	// own controller  highest 29.3 °C, 7 moves, vents at last 50 %

@@ -66,7 +66,7 @@ func Example_realHouseAtNight() {
 			return
 		}
 		fmt.Printf("%-18s heater %5.1f kW  leaves %4.1f °C  humidity %2.0f %%  through the covers %4.1f kW  drips %.1f L/h\n",
-			c.name, x.Heat/1000, x.Canopy, 100*x.RelativeHumidity, x.CoverLoss/1000, 3600*x.Condensed)
+			c.name, x.Heat/1000, x.CanopyTemperature, 100*x.RelativeHumidity, x.CoverLoss/1000, 3600*x.Condensed)
 	}
 	// Output:
 	// air                heater  15.7 kW  leaves 12.1 °C  humidity 36 %  through the covers 14.1 kW  drips 1.0 L/h

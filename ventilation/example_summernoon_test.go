@@ -60,9 +60,9 @@ func Example_summerNoon() {
 	row("inside air", s.Temperature, "°C")
 	row("relative humidity", s.RelativeHumidity, "fraction")
 	row("deficit", s.Deficit, "Pa")
-	row("leaves", s.Canopy, "°C")
-	row("floor", s.Surface, "°C")
-	row("inner surface of the cover", s.Lining, "°C")
+	row("leaves", s.CanopyTemperature, "°C")
+	row("floor", s.FloorTemperature, "°C")
+	row("inner surface of the cover", s.CoverTemperature, "°C")
 	fmt.Println("Air")
 	row("flow of dry air", s.DryAir, "kg/s")
 	row("air changes", s.AirChanges, "1/h")
@@ -81,7 +81,7 @@ func Example_summerNoon() {
 	row("less: liquid water in, from 0 °C", -s.Liquid, "W")
 	fmt.Println("Water")
 	row("transpired", 3600*s.Transpired/house.FloorArea, "kg/(m² h)")
-	row("from the soil", 3600*s.Soil/house.FloorArea, "kg/(m² h)")
+	row("from the soil", 3600*s.FloorEvaporated/house.FloorArea, "kg/(m² h)")
 	fmt.Println("heat in", math.Round(s.HeatIn), "W, heat out", math.Round(s.HeatOut), "W; closed to 1e-9:",
 		math.Abs(s.HeatResidual) < 1e-9*s.HeatIn && math.Abs(s.WaterResidual) < 1e-9*s.WaterIn)
 	// Output:

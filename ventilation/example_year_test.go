@@ -50,7 +50,7 @@ func Example_hoursUnderARule() {
 	}
 	fmt.Println("hour  inside °C  heat kW  vents %  soil °C")
 	for h := 1; h < 24; h += 6 {
-		fmt.Printf("%4d  %9.1f  %7.1f  %7.0f  %7.1f\n", h, day.Temperature[h], day.Heat[h]/1000, 100*day.Opening[h], day.Soil[h])
+		fmt.Printf("%4d  %9.1f  %7.1f  %7.0f  %7.1f\n", h, day.Temperature[h], day.Heat[h]/1000, 100*day.Opening[h], day.SoilTemperature[h])
 	}
 	fmt.Printf("heat of the day %.0f kWh, hours short of the rule %d\n", heat/3.6e6, day.Short)
 	// Output:

@@ -84,12 +84,12 @@ func (j ColdJet) Check() error { return j.check() }
 
 var DefaultColdJet = defaultColdJet
 
-func (s Schedule) Check() error                      { return s.check() }
-func (s Schedule) Opening(at time.Duration) float64  { return s.opening(at) }
-func (p PadWall) EfficiencyAt(speed float64) float64 { return p.efficiencyAt(speed) }
-func (j ColdJet) AxisSpeed(path float64) float64     { return j.axisSpeed(path) }
-func (j ColdJet) Falling(path float64) float64       { return j.falling(path) }
-func (j ColdJet) MildExcess(path float64) float64    { return j.mildExcess(path) }
+func (s Schedule) Check() error                       { return s.check() }
+func (s Schedule) OpeningAt(at time.Duration) float64 { return s.opening(at) }
+func (p PadWall) EfficiencyAt(speed float64) float64  { return p.efficiencyAt(speed) }
+func (j ColdJet) AxisSpeed(path float64) float64      { return j.axisSpeed(path) }
+func (j ColdJet) Falling(path float64) float64        { return j.falling(path) }
+func (j ColdJet) MildExcess(path float64) float64     { return j.mildExcess(path) }
 
 // Discharge is the screen's own discharge coefficient on its face.
 func (s Screen) Discharge(speed, density, viscosity float64) float64 {

@@ -69,7 +69,7 @@ func FuzzRule(f *testing.F) {
 		if r.Check() != nil || math.IsNaN(inside) || !(wind >= 0 && last >= 0 && last <= 1) {
 			return
 		}
-		p := r.Position(inside, wind, rain, last)
+		p := r.Next(inside, wind, rain, last)
 		if !(p.Opening >= 0 && p.Opening <= p.Limit && p.Limit <= 1 && p.Demand >= 0 && p.Demand <= 1) {
 			t.Fatalf("%+v %+v", r, p)
 		}
@@ -93,7 +93,7 @@ func FuzzDay(f *testing.F) {
 		if err != nil {
 			return
 		}
-		if p := d.Points[1].Position; math.IsNaN(d.Mean+d.DegreeHours+d.Travel+d.DeficitMean) || !(p.Opening >= 0 && p.Opening <= 1) {
+		if p := d.Points[1].Vents; math.IsNaN(d.Mean+d.DegreeHours+d.Travel+d.DeficitMean) || !(p.Opening >= 0 && p.Opening <= 1) {
 			t.Fatalf("%+v", d)
 		}
 	})

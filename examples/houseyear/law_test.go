@@ -37,7 +37,7 @@ func TestConstantWeatherIsTheSteadyNight(t *testing.T) {
 	require.NoError(t, err)
 	k, _, err := fromplan.Conditions(&a.filled.Plan, envelope.HouseAir{Inside: in, Outside: out}, 1, false)
 	require.NoError(t, err)
-	k.SkyDrop, k.RadiantRise = -6-a.year.Sky[n], x.Surface-14
+	k.SkyDrop, k.RadiantRise = -6-a.year.Sky[n], x.FloorTemperature-14
 	loss, err := a.year.house.steady.House.Envelope.Loss(k)
 	require.NoError(t, err)
 	want := loss.Total - loss.Ground.Total

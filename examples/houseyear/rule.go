@@ -25,8 +25,8 @@ const (
 	nearly = 2
 )
 
-// Keep has heat and vents for the humidity as DefaultTargets has them.
-func (r *rule) Keep(m ventilation.HourMoment) ventilation.Targets {
+// At has heat and vents for the humidity as DefaultTargets has them.
+func (r *rule) At(m ventilation.HourMoment) ventilation.Targets {
 	if m.Hour > 0 {
 		r.note(m.Hour-1, &m.Before)
 	}

@@ -68,7 +68,7 @@ func (h *house) solve(ctx context.Context) (*year, error) {
 		return nil, err
 	}
 	y.Why = err
-	y.Opening, y.Soil, y.Mass = all.Opening[:n], all.Soil[:n], all.Structure[:n]
+	y.Opening, y.Soil, y.Mass = all.Opening[:n], all.SoilTemperature[:n], all.StructureTemperature[:n]
 	y.Deep, y.CO2, y.Given, y.TakenUp = y.Deep[:n], all.CO2[:n], all.Dosed[:n], all.Photosynthesis[:n]
 	for i := range n {
 		x := &y.State[i]

@@ -106,7 +106,7 @@ func (t *sums) add(y *year, i int) {
 	t.TubePower += y.tubesFan(i) / kWh
 	t.FanPower += y.heat(i) / p.Heater.Power * (h.fan + p.Heater.Electric) / kWh
 	t.Drawn += 3600 * x.Transpired
-	t.Soil += 3600 * x.Soil
+	t.Soil += 3600 * x.FloorEvaporated
 	t.Fog += 3600 * x.Mist
 	t.Sprayed += 3600 * y.sprayed(i)
 	t.Pads += 3600 * y.pads(i)
@@ -117,7 +117,7 @@ func (t *sums) add(y *year, i int) {
 	t.Condensed += 3600 * x.Condensed
 	t.Fell += 3600 * x.Drip
 	t.Vented += 3600 * x.ByAir
-	t.Given += 3600 * max(0, x.Transpired+x.Soil) / p.Irrigation.Efficiency / (1 - p.Irrigation.Leaching)
+	t.Given += 3600 * max(0, x.Transpired+x.FloorEvaporated) / p.Irrigation.Efficiency / (1 - p.Irrigation.Leaching)
 	count(&t.Cold, x.Temperature < y.setPoint(i)-chilly)
 	count(&t.Hot, x.Temperature > p.SetPoints.Limits.Hot)
 	count(&t.Humid, x.RelativeHumidity > p.SetPoints.Limits.RelativeHumidity+0.005)

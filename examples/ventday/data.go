@@ -46,8 +46,8 @@ func (d *day) data() any {
 			Humid: c.Humid.Hours(), Dry: c.Dry.Hours(), Transpired: c.Transpired, Water: c.Water, Moves: c.Moves}
 		for i, p := range c.Points {
 			at := d.steps[i].Weather
-			w.Steps = append(w.Steps, found{p.Time.Hours(), at.Sun, at.Air.Temperature(), at.Wind, p.Position.Opening, p.State.Temperature, p.State.RelativeHumidity, p.State.Deficit,
-				some(p.State.Canopy), p.State.AirChanges, p.Position.By.String()})
+			w.Steps = append(w.Steps, found{p.Time.Hours(), at.Sun, at.Air.Temperature(), at.Wind, p.Vents.Opening, p.State.Temperature, p.State.RelativeHumidity, p.State.Deficit,
+				some(p.State.CanopyTemperature), p.State.AirChanges, p.Vents.By.String()})
 		}
 		out.Ways = append(out.Ways, w)
 	}

@@ -15,11 +15,11 @@ func (d *day) blow(c *ventilation.DayCourse, limits ventilation.DayLimits) error
 	}
 	for i := range c.Points {
 		p := &c.Points[i]
-		if p.Position.Opening == 0 || p.State.Temperature <= d.plan.SetPoints.Day.VentTemperature {
+		if p.Vents.Opening == 0 || p.State.Temperature <= d.plan.SetPoints.Day.VentTemperature {
 			continue
 		}
 		s := d.steps[i].Setting
-		s.Opening = p.Position.Opening
+		s.Opening = p.Vents.Opening
 		if p.State, err = fans.Solve(d.steps[i].Weather, s); err != nil {
 			return err
 		}

@@ -31,7 +31,7 @@ func (d *day) draw(format string) (io.WriterTo, error) {
 		if k == wideOpen {
 			continue
 		}
-		if err := frame.Line(vents, k, c.name, d.stairs(func(i int) float64 { return c.Points[i].Position.Opening })); err != nil {
+		if err := frame.Line(vents, k, c.name, d.stairs(func(i int) float64 { return c.Points[i].Vents.Opening })); err != nil {
 			return nil, err
 		}
 	}

@@ -43,12 +43,12 @@ type watched struct {
 	tell func(at time.Duration)
 }
 
-func (w watched) Stand(m ventilation.VentMoment) (ventilation.Position, error) {
+func (w watched) Opening(m ventilation.VentMoment) (ventilation.VentOpening, error) {
 	if err := w.ctx.Err(); err != nil {
-		return ventilation.Position{}, err
+		return ventilation.VentOpening{}, err
 	}
 	w.tell(m.Time)
-	return w.Vents.Stand(m)
+	return w.Vents.Opening(m)
 }
 
 // compute runs the day with the vents by hand, automatic, and wide open.

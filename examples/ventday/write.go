@@ -121,9 +121,9 @@ func (d *day) table() (rows [][]string) {
 		w, a, b := d.steps[i].Weather, hand[i], auto[i]
 		rows = append(rows, []string{
 			clock(b.Time.Hours()), report.Number(w.Sun, 0), report.Number(w.Air.Temperature(), 1), report.Number(w.Wind, 1),
-			report.Number(a.Position.Opening, 2), report.Number(a.State.Temperature, 1), report.Number(a.State.Deficit/1000, 2),
-			report.Number(b.Position.Opening, 2), report.Number(b.State.Temperature, 1), report.Number(b.State.Deficit/1000, 2),
-			report.Number(b.State.Canopy, 1), report.Number(b.State.AirChanges, 0), b.Position.By.String(),
+			report.Number(a.Vents.Opening, 2), report.Number(a.State.Temperature, 1), report.Number(a.State.Deficit/1000, 2),
+			report.Number(b.Vents.Opening, 2), report.Number(b.State.Temperature, 1), report.Number(b.State.Deficit/1000, 2),
+			report.Number(b.State.CanopyTemperature, 1), report.Number(b.State.AirChanges, 0), b.Vents.By.String(),
 		})
 	}
 	return rows

@@ -75,11 +75,11 @@ func solveRealHouseAtNight(v []float64) (r Result, err error) {
 			return r, err
 		}
 		r.Lines = append(r.Lines, fmt.Sprintf("%-18s heater %5.1f kW  leaves %4.1f °C  humidity %2.0f %%  through the covers %4.1f kW  drips %.1f L/h",
-			c.name, x.Heat/1000, x.Canopy, 100*x.RelativeHumidity, x.CoverLoss/1000, 3600*x.Condensed))
+			c.name, x.Heat/1000, x.CanopyTemperature, 100*x.RelativeHumidity, x.CoverLoss/1000, 3600*x.Condensed))
 		rows = append(rows, bar{c.name + ", heater", x.Heat / 1000}, bar{"through the covers", x.CoverLoss / 1000})
 		r.Steps = append(r.Steps, Step{Says: "Heated by " + c.name + ": covers, leaks and ground, less what pipes and lamps give and liquid water brings.", Formula: "Q = Q_c + Q_a + Q_g - Q_x",
 			Values: numbers{"Q_c": x.CoverLoss, "Q_a": x.AirSensible + x.AirLatent, "Q_g": x.Ground, "Q_x": x.Radiant + x.LampAir + x.SunCanopy + x.SunFloor + x.Liquid}, Value: x.Heat, Unit: "W", Within: 1e-5, Why: "the balance of heat closes to its own tolerance"},
-			Step{Says: "Its leaves.", Symbol: "t_l", Value: x.Canopy, Unit: "°C"})
+			Step{Says: "Its leaves.", Symbol: "t_l", Value: x.CanopyTemperature, Unit: "°C"})
 	}
 	r.Picture = bars("Heater and covers, four ways", "Pairs of bars: what the heater gives and what passes the covers, by air, with pipes, with lamps and under the screen.", "%.1f kW", "Pipes take load off the air heater, but more passes the covers: only the screen lowers the loss.", rows...)
 	return r, nil

@@ -74,19 +74,19 @@ func solveHoursUnderARule(v []float64) (r Result, err error) {
 	heat := heatOf(day.Heat)
 	r.Lines = []string{"hour  inside °C  heat kW  vents %  soil °C"}
 	for h := 1; h < 24; h += 6 {
-		r.Lines = append(r.Lines, fmt.Sprintf("%4d  %9.1f  %7.1f  %7.0f  %7.1f", h, day.Temperature[h], day.Heat[h]/1000, 100*day.Opening[h], day.Soil[h]))
+		r.Lines = append(r.Lines, fmt.Sprintf("%4d  %9.1f  %7.1f  %7.0f  %7.1f", h, day.Temperature[h], day.Heat[h]/1000, 100*day.Opening[h], day.SoilTemperature[h]))
 	}
 	r.Lines = append(r.Lines, fmt.Sprintf("heat of the day %.0f kWh, hours short of the rule %d", heat, day.Short))
 	r.Steps = []Step{
 		{Says: "Outside in the hour from 13.", Formula: "t_o = t_m - 6 cos(360 (13 - 1.5)/24)", Values: numbers{"t_m": v[0]}, Value: hours.Temperature[13], Unit: "°C"},
 		{Says: "Inside then, with heater and vents as the rule has them.", Symbol: "t", Value: day.Temperature[13], Unit: "°C"},
 		{Says: "Warmth that the vents carry out, all but the vapour's share.", Formula: "Q_a = 1.006 m (t - t_o)", Values: numbers{"m": day.DryAir[13], "t": day.Temperature[13], "t_o": hours.Temperature[13]}, Value: 1.006 * day.DryAir[13] * (day.Temperature[13] - hours.Temperature[13]), Unit: "kW"},
-		{Says: "Soil of the last hour over that of the first: what the day has left in it.", Formula: "E_s = 0.3 · 95 (t_23 - t_0)/3.6", Values: numbers{"t_23": day.Soil[23], "t_0": day.Soil[0]}, Value: 0.3 * 95 * (day.Soil[23] - day.Soil[0]) / 3.6, Unit: "kWh"},
+		{Says: "Soil of the last hour over that of the first: what the day has left in it.", Formula: "E_s = 0.3 · 95 (t_23 - t_0)/3.6", Values: numbers{"t_23": day.SoilTemperature[23], "t_0": day.SoilTemperature[0]}, Value: 0.3 * 95 * (day.SoilTemperature[23] - day.SoilTemperature[0]) / 3.6, Unit: "kWh"},
 		{Says: "Heater, mean of the day.", Symbol: "Q_m", Value: heat / 24, Unit: "kW"},
 		{Says: "In all.", Formula: "E = 24 Q_m", Values: numbers{"Q_m": heat / 24}, Value: heat, Unit: "kWh"},
 	}
 	r.Picture, err = charts("A day under a rule", "Two charts over the hours: inside between the two targets, outside and soil; and below them the heater.", "The soil lags behind: warmest when the sun is gone.",
-		dayChart("°C", false, hourly("inside", day.Temperature, 1), hourly("outside", hours.Temperature, 1), hourly("soil", day.Soil, 1)),
+		dayChart("°C", false, hourly("inside", day.Temperature, 1), hourly("outside", hours.Temperature, 1), hourly("soil", day.SoilTemperature, 1)),
 		dayChart("heater, kW", true, hourly("", day.Heat, 1e-3)))
 	return r, err
 }

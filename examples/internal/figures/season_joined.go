@@ -90,7 +90,7 @@ func solveHouseJoined(v []float64) (r Result, err error) {
 		{Says: "Fuel.", Formula: "F = E/η", Values: numbers{"E": heat, "η": v[3]}, Value: heat / v[3], Unit: "kWh"},
 	}
 	r.Picture, err = charts("A winter's day", "Two charts over the hours: inside, outside, soil and benches; and the heater beside the sun that comes in.", "A few hours of sun do the work of the heater; the benches keep some of it into the evening.",
-		dayChart("°C", false, hourly("inside", day.Temperature, 1), hourly("outside", hours.Temperature, 1), hourly("soil", day.Soil, 1), hourly("benches", day.Structure, 1)),
+		dayChart("°C", false, hourly("inside", day.Temperature, 1), hourly("outside", hours.Temperature, 1), hourly("soil", day.SoilTemperature, 1), hourly("benches", day.StructureTemperature, 1)),
 		dayChart("kW", true, hourly("heater", day.Heat, 1e-3), hourly("sun that comes in", through, 1e-3)))
 	return r, err
 }

@@ -13,7 +13,7 @@ func dayAndNight() Figure {
 	return Figure{
 		Name: "day-and-night", Title: "A humid day kept two ways", Subject: "season", Package: "ventilation", Example: "Example_dayAndNight",
 		Question: "A glass house is kept warmer by day than by night, dry enough by vents and heat, and under a screen when it is dark and cold. What is the screen worth, and what if it is drawn on windless nights alone?",
-		Sketch:   "A cold humid day. The rule asks by the clock, the sun and the air; the second keeper takes it over and leaves the screen open in wind.",
+		Sketch:   "A cold humid day. The rule asks by the clock, the sun and the air; the second rule takes it over and leaves the screen open in wind.",
 		Given: []Given{
 			{"t_m", "outside, mean of the day", "°C", 6, -8, 14},
 			{"I", "sun at noon", "W/m²", 450, 0, 900},
@@ -32,9 +32,9 @@ func dayAndNight() Figure {
 // rule.
 type windless struct{ ventilation.DayNight }
 
-// Keep implements ventilation.Keeper.
-func (w windless) Keep(m ventilation.HourMoment) ventilation.Targets {
-	t := w.DayNight.Keep(m)
+// At implements ventilation.TargetRule.
+func (w windless) At(m ventilation.HourMoment) ventilation.Targets {
+	t := w.DayNight.At(m)
 	t.Screen = t.Screen && m.Weather.Wind < 1
 	return t
 }
@@ -78,7 +78,7 @@ func solveDayAndNight(v []float64) (r Result, err error) {
 	heater := dayChart("heater, kW", true)
 	for _, kept := range []struct {
 		name string
-		rule ventilation.Keeper
+		rule ventilation.TargetRule
 	}{{"screen by sun and clock", rule}, {"screen on windless nights", windless{rule}}} {
 		hours.Rule = kept.rule
 		day, err := house.YearTo(nil, hours)
@@ -89,10 +89,10 @@ func solveDayAndNight(v []float64) (r Result, err error) {
 		r.Lines = append(r.Lines, fmt.Sprintf("%s: %.0f kWh", kept.name, heatOf(day.Heat)))
 		for h := 0; h < 24; h += 6 {
 			r.Lines = append(r.Lines, fmt.Sprintf("  %2d h  %4.1f °C  %2.0f %%  heat %4.1f kW  vents %4.1f %%  benches %4.1f °C",
-				h, day.Temperature[h], 100*day.RelativeHumidity[h], day.Heat[h]/1000, 100*day.Opening[h], day.Structure[h]))
+				h, day.Temperature[h], 100*day.RelativeHumidity[h], day.Heat[h]/1000, 100*day.Opening[h], day.StructureTemperature[h]))
 		}
 		if len(heat) == 1 {
-			warmth.curves = append(warmth.curves, hourly("inside", day.Temperature, 1), hourly("benches", day.Structure, 1))
+			warmth.curves = append(warmth.curves, hourly("inside", day.Temperature, 1), hourly("benches", day.StructureTemperature, 1))
 		}
 		heater.curves = append(heater.curves, hourly(kept.name, day.Heat, 1e-3))
 		r.Steps = append(r.Steps, Step{Says: "Heat of the day with the " + kept.name + ", from its hourly mean.", Formula: "E = 24 Q_m", Values: numbers{"Q_m": heatOf(day.Heat) / 24}, Value: heatOf(day.Heat), Unit: "kWh"},

@@ -32,9 +32,9 @@ func ownController() Figure {
 // does.
 type stepController struct{ target, step float64 } // °C, fraction
 
-// Stand implements ventilation.Vents.
-func (s stepController) Stand(m ventilation.VentMoment) (ventilation.Position, error) {
-	p := ventilation.Position{Opening: m.Last, Limit: 1, By: ventilation.ByTemperature}
+// Opening implements ventilation.Vents.
+func (s stepController) Opening(m ventilation.VentMoment) (ventilation.VentOpening, error) {
+	p := ventilation.VentOpening{Opening: m.Last, Limit: 1, By: ventilation.ByTemperature}
 	switch {
 	case m.Time == 0:
 		p.Opening = 0
@@ -70,10 +70,10 @@ func solveOwnController(v []float64) (r Result, err error) {
 		if err != nil {
 			return r, err
 		}
-		r.Lines = append(r.Lines, fmt.Sprintf("%s  highest %.1f °C, %d moves, vents at last %.0f %%", way.name, day.High, day.Moves, 100*day.Points[11].Position.Opening))
+		r.Lines = append(r.Lines, fmt.Sprintf("%s  highest %.1f °C, %d moves, vents at last %.0f %%", way.name, day.High, day.Moves, 100*day.Points[11].Vents.Opening))
 		var hour, t, u []float64
 		for i, p := range day.Points {
-			hour, t, u = append(hour, float64(i)+0.5), append(t, p.State.Temperature), append(u, 100*p.Position.Opening)
+			hour, t, u = append(hour, float64(i)+0.5), append(t, p.State.Temperature), append(u, 100*p.Vents.Opening)
 			if p.Time == day.HighAt {
 				rest = p
 			}
@@ -81,7 +81,7 @@ func solveOwnController(v []float64) (r Result, err error) {
 		warmth.curves, vents.curves = append(warmth.curves, curve{way.name, points(hour, t)}), append(vents.curves, curve{"", points(hour, u)})
 		r.Steps = append(r.Steps, Step{Says: "Hottest hour under the " + strings.TrimSpace(way.name) + ".", Symbol: "t", Value: day.High, Unit: "°C"})
 	}
-	r.Steps = append(r.Steps, Step{Says: "There the rule stands where the temperature it leaves asks it to, 20 °C to 25 °C from shut to open.", Formula: "u = max(0, min(1, (t - 20)/5))", Values: numbers{"t": rest.State.Temperature}, Value: rest.Position.Demand})
+	r.Steps = append(r.Steps, Step{Says: "There the rule stands where the temperature it leaves asks it to, 20 °C to 25 °C from shut to open.", Formula: "u = max(0, min(1, (t - 20)/5))", Values: numbers{"t": rest.State.Temperature}, Value: rest.Vents.Demand})
 	r.Picture, err = charts("A day under two controllers", "Two charts: the temperature of both through the day, and how far each has its vents open.", "The step controller runs after the sun: it is too late in the morning and too open towards evening.", warmth, vents)
 	return r, err
 }

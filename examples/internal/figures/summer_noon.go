@@ -74,9 +74,9 @@ func solveSummerNoon(v []float64) (r Result, err error) {
 	row("inside air", s.Temperature, "°C")
 	row("relative humidity", s.RelativeHumidity, "fraction")
 	row("deficit", s.Deficit, "Pa")
-	row("leaves", s.Canopy, "°C")
-	row("floor", s.Surface, "°C")
-	row("inner surface of the cover", s.Lining, "°C")
+	row("leaves", s.CanopyTemperature, "°C")
+	row("floor", s.FloorTemperature, "°C")
+	row("inner surface of the cover", s.CoverTemperature, "°C")
 	title("Air")
 	row("flow of dry air", s.DryAir, "kg/s")
 	row("air changes", s.AirChanges, "1/h")
@@ -95,7 +95,7 @@ func solveSummerNoon(v []float64) (r Result, err error) {
 	row("less: liquid water in, from 0 °C", -s.Liquid, "W")
 	title("Water")
 	row("transpired", 3600*s.Transpired/house.FloorArea, "kg/(m² h)")
-	row("from the soil", 3600*s.Soil/house.FloorArea, "kg/(m² h)")
+	row("from the soil", 3600*s.FloorEvaporated/house.FloorArea, "kg/(m² h)")
 	title(fmt.Sprint("heat in ", math.Round(s.HeatIn), " W, heat out ", math.Round(s.HeatOut), " W; closed to 1e-9: ",
 		math.Abs(s.HeatResidual) < 1e-9*s.HeatIn && math.Abs(s.WaterResidual) < 1e-9*s.WaterIn))
 	r.Steps = noonSteps(v, air, s)
@@ -137,6 +137,6 @@ func noonPicture(s ventilation.ClimateState) Picture {
 		d.Line(leaf, x, 0, x, 0.6)
 		d.Line(leaf, x-0.25, 0.5, x, 0.3, x+0.25, 0.5)
 	}
-	d.Text(page.Middle, 4.2, 0.8, fmt.Sprintf("leaves %.1f °C", s.Canopy))
+	d.Text(page.Middle, 4.2, 0.8, fmt.Sprintf("leaves %.1f °C", s.CanopyTemperature))
 	return drawn(d, "Heat at noon, in section", "A house in section: sun comes in, a part goes out again; air leaves at the ridge with warmth and vapour; the rest passes cover and ground.", "Most of what the air carries is not warmth but the water of the leaves.")
 }

@@ -10,11 +10,11 @@ import (
 )
 
 // windless draws the screen on windless nights alone, and keeps the rest of a
-// rule: a Keeper of one's own.
+// rule: a TargetRule of one's own.
 type windless struct{ ventilation.DayNight }
 
-func (w windless) Keep(m ventilation.HourMoment) ventilation.Targets {
-	t := w.DayNight.Keep(m)
+func (w windless) At(m ventilation.HourMoment) ventilation.Targets {
+	t := w.DayNight.At(m)
 	t.Screen = t.Screen && m.Weather.Wind < 1
 	return t
 }
@@ -80,7 +80,7 @@ func Example_dayAndNight() {
 	}
 	for _, kept := range []struct {
 		name string
-		rule ventilation.Keeper
+		rule ventilation.TargetRule
 	}{{"screen by sun and clock", rule}, {"screen on windless nights", windless{rule}}} {
 		hours.Rule = kept.rule
 		day, err := house.YearTo(nil, hours)
@@ -95,7 +95,7 @@ func Example_dayAndNight() {
 		fmt.Printf("%s: %.0f kWh\n", kept.name, heat/3.6e6)
 		for h := 0; h < 24; h += 6 {
 			fmt.Printf("  %2d h  %4.1f °C  %2.0f %%  heat %4.1f kW  vents %4.1f %%  benches %4.1f °C\n",
-				h, day.Temperature[h], 100*day.RelativeHumidity[h], day.Heat[h]/1000, 100*day.Opening[h], day.Structure[h])
+				h, day.Temperature[h], 100*day.RelativeHumidity[h], day.Heat[h]/1000, 100*day.Opening[h], day.StructureTemperature[h])
 		}
 	}
 	// Output:
