@@ -48,7 +48,11 @@ func compare(p *plan.Plan, stated bool) (comparison, error) {
 			return c, err
 		}
 	}
-	heater, err := house.Heater(loss.Total, ducts)
+	night, _, err := house.Nights()
+	if err != nil {
+		return c, err
+	}
+	heater, err := house.Heater(loss.Total, night, ducts)
 	if err != nil {
 		return c, err
 	}

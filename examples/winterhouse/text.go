@@ -38,6 +38,7 @@ func sections(r *report.Report, p *plan.Filled, a *answers.Result) {
 	frost(r, a)
 	summer(r, a)
 	drying(r, p, a)
+	fresh(r, a)
 	doors(r, a)
 	lights(r, p, a)
 	water(r, p, a)

@@ -4,6 +4,7 @@ import (
 	"cloche.example/examples/internal/answers"
 	"cloche.example/examples/internal/plan"
 	"cloche.example/internal/report"
+	"cloche.example/ventilation"
 )
 
 func ducts(r *report.Report, a *answers.Result) {
@@ -48,10 +49,48 @@ func summer(r *report.Report, a *answers.Result) {
 		}
 		rows = append(rows, []string{c.name, report.Number(c.n.Inside, 1), report.Number(c.n.Rise, 1), report.Number(c.n.Flow, 2), report.Number(c.n.Changes, 0), numberOr(c.n.Neutral, 2, "none")})
 	}
+	for _, c := range []struct {
+		name string
+		n    *answers.Fogged
+	}{{"all vents and fog, calm", s.Fog}, {"all vents and fog, in that wind", s.FogWindy}} {
+		if c.n != nil {
+			rows = append(rows, []string{c.name, report.Number(c.n.Noon.Inside, 1), report.Number(c.n.Noon.Rise, 1), report.Number(c.n.Noon.Flow, 2), report.Number(c.n.Noon.Changes, 0), numberOr(c.n.Noon.Neutral, 2, "none")})
+		}
+	}
+	if q := s.Pads; q != nil {
+		rows = append(rows, []string{"pads and fans, vents shut", report.Number(q.Inside, 1), report.Number(q.Rise, 1), report.Number(q.Flow, 2), report.Number(ventilation.AirChanges(q.Flow, a.Shape.Volume), 0), "none"})
+	}
 	r.Table([]string{"", "inside °C", "rise K", "m³/s", "changes/h", "neutral level m"}, rows)
+	if f := s.Fog; f != nil {
+		r.Value("fog evaporated, calm", f.Evaporated, 1, "kg/h of "+report.Number(f.Water, 1)+" sprayed")
+		r.Value("  humidity inside", 100*f.Humidity, 0, "%")
+	}
+	if q := s.Pads; q != nil {
+		r.Value("air behind the pads", q.Supply, 1, "°C")
+		r.Value("  water for them", q.Water, 1, "kg/h")
+		r.Value("  humidity inside", 100*q.Humidity, 0, "%")
+	}
 	allowed := report.Number(s.Allowed, 1)
 	r.Text("vent area for a rise of "+allowed+" K, calm", numberOr(s.Needed, 1, "no area is enough"), unitIf(s.Needed, "m²"))
 	r.Text("  in that wind", numberOr(s.NeededWind, 1, "no area is enough"), unitIf(s.NeededWind, "m²"))
+}
+
+func fresh(r *report.Report, a *answers.Result) {
+	f := a.Fresh
+	r.Section("Least ventilation in winter")
+	r.Value("rule of practice for fans", f.Rule, 3, "m³/s")
+	if f.OutsideDry {
+		r.Value("against damp, on the design night", f.Damp, 3, "m³/s")
+	} else {
+		r.Text("against damp, on the design night", "-", "outside air is as damp as the house may be")
+	}
+	r.Value("  the house leaks", f.Leakage, 3, "m³/s")
+	r.Value("  by opening vents", f.Vent, 3, "m³/s")
+	r.Value("  warming that", f.Warming, 0, "W")
+	r.Value("for carbon dioxide, by day in that month", f.Carbon, 3, "m³/s, keeps "+report.Number(f.Kept, 0)+" µmol/mol")
+	r.Value("  in light on the crop of", f.PAR, 0, "µmol/(m² s)")
+	r.Value("  warming what the leaks do not bring", f.DayWarming, 0, "W in the month's mean air")
+	r.Note("Carbon dioxide is that of tomato leaves over the whole floor, the only crop with published figures here: less air lets it sink and slows growth, given gas makes the air needless.")
 }
 
 func unitIf(x *float64, unit string) string {

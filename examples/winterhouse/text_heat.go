@@ -58,6 +58,10 @@ func heater(r *report.Report, p *plan.Filled, a *answers.Result) {
 	r.Value("needed on the "+h.Worse+" design night", h.Needed, 0, "W")
 	r.Value("heater", h.Power, 0, "W")
 	r.Value("  margin", 100*h.Margin, 0, "%")
+	if h.Ridge != 0 {
+		r.Value("air from the ridge takes off the need", h.Ridge, 0, "W")
+		r.Value("  air that enters the heater", h.InletAir, 1, "°C")
+	}
 	r.Text("flow by "+h.FlowFrom+", at the inlet", report.Number(h.Inlet, 3), "m³/s")
 	r.Value("  at the outlet", h.Outlet, 3, "m³/s")
 	r.Value("  mass", h.Mass, 3, "kg/s")

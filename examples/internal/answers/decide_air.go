@@ -16,10 +16,29 @@ func (r *Result) ventDecision(code, ask string, n *Noon, needed *float64) *Decis
 	if code == "vents_calm" && s.SidesAlone != nil {
 		d.Answer += fmt.Sprintf(" The side vents alone: %s K.", number(s.SidesAlone.Rise, 1))
 	}
+	fog := s.Fog
+	if code == "vents_wind" {
+		fog = s.FogWindy
+	}
+	wet := ""
+	if fog != nil {
+		d.Answer += fmt.Sprintf(" With the plan's fog: %s K.", number(fog.Noon.Rise, 1))
+		if fog.Noon.Rise <= s.Allowed {
+			wet = "the plan's fog"
+		}
+	}
+	if q := s.Pads; q != nil && code == "vents_calm" {
+		d.Answer += fmt.Sprintf(" With the plan's pads and fans, vents shut: %s K.", number(q.Rise, 1))
+		if q.Rise <= s.Allowed {
+			wet = "the plan's pads and fans, with the vents shut"
+		}
+	}
 	if d.Verdict == holds {
 		return d
 	}
 	switch {
+	case wet != "":
+		d.Cure = sentence(wet)
 	case needed != nil:
 		d.Cure = either(fmt.Sprintf("%s m² of vents of the same kinds", number(*needed, 1)), "shade", "fans")
 	case s.RidgeAlone == nil && s.SidesAlone == nil:

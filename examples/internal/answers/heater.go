@@ -5,6 +5,7 @@ import (
 
 	"cloche.example/airheat"
 	"cloche.example/examples/internal/fromplan"
+	"cloche.example/psychro"
 	"cloche.example/ventilation"
 )
 
@@ -12,7 +13,8 @@ import (
 type Heater struct {
 	Power       float64  `json:"power_w"`
 	Needed      float64  `json:"needed_w"`
-	Worse       string   `json:"sized_for"` // wet or dry
+	Worse       string   `json:"sized_for"`              // wet or dry
+	Ridge       float64  `json:"air_from_ridge_saves_w"` // of what the house asks; below zero it costs; 0 where the heater draws low
 	Margin      float64  `json:"margin_fraction"`
 	FlowFrom    string   `json:"flow_from"` // the plan, or fan and ducts
 	Inlet       float64  `json:"flow_at_inlet_m3_s"`
@@ -103,29 +105,46 @@ func (h *House) statedInlet() float64 {
 	return d.InletFlow
 }
 
-// Heater is the heater that must give needed, W, with the flow of the ducts
-// where there are any.
-func (h *House) Heater(needed float64, ducts *Ducts) (Heater, error) {
+// Heater is the heater that must give needed, W, on a night, with the flow of the
+// ducts where there are any. Where it draws from the ridge, it must give less, or
+// more, and its air enters as warm as it is there.
+func (h *House) Heater(needed float64, night Night, ducts *Ducts) (Heater, error) {
 	p := h.Plan
+	inlet := h.statedInlet()
+	if ducts != nil {
+		inlet = ducts.Flow
+	}
+	saving, entering, err := h.drawnAir(night, inlet)
+	if err != nil {
+		return Heater{}, err
+	}
+	ridge := needed * saving
+	needed -= ridge
+	air := h.Night.Inside
+	if h.fromRidge() {
+		if air, err = psychro.FromHumidityRatio(entering, air.HumidityRatio(), h.Pressure); err != nil {
+			return Heater{}, err
+		}
+	}
 	flow, from := fromplan.HeaterFlow(p), "the plan"
 	if ducts != nil {
 		flow, from = airheat.Flow{Value: ducts.Flow, Basis: airheat.FanInlet}, "fan and ducts"
 	}
-	full, err := airheat.RiseFor(h.Night.Inside, flow, p.Heater.Power)
+	full, err := airheat.RiseFor(air, flow, p.Heater.Power)
 	if err != nil {
 		return Heater{}, fmt.Errorf("heater.power_w into a flow of %.3g m³/s is too much for air: %w", flow.Value, err)
 	}
 	limits := airheat.DefaultSupplyLimits()
 	r := Heater{
 		Power: p.Heater.Power, Needed: needed, Margin: p.Heater.Power/needed - 1, FlowFrom: from,
-		Inlet: full.InletFlow, Outlet: full.OutletFlow, Mass: full.MoistAir, InletAir: h.Night.Inside.Temperature(), Supply: full.Outlet, Rise: full.Rise,
+		Inlet: full.InletFlow, Outlet: full.OutletFlow, Mass: full.MoistAir, Ridge: ridge, InletAir: air.Temperature(), Supply: full.Outlet, Rise: full.Rise,
 		BySeaLevel: full.ByRule, Passes: ventilation.AirChanges(full.InletFlow, h.Shape.Volume),
 		PlantsBear: limits.Plant, PeopleBear: limits.Person, FilmBears: limits.Film, full: full,
 	}
-	if at, err := airheat.RiseFor(h.Night.Inside, flow, needed); err == nil {
+	if at, err := airheat.RiseFor(air, flow, needed); err == nil {
 		r.SupplyAt = some(at.Outlet)
 	}
-	if d, err := airheat.FlowFor(h.Night.Inside, p.Heater.Power, limits.Plant); err == nil {
+	if d, err := airheat.FlowFor(air, p.Heater.Power, limits.Plant); err == nil {
 		r.PlantsFlow = some(d.InletFlow)
 	}
 	s, err := fromplan.HeatSource(p)

@@ -25,6 +25,7 @@ type Result struct {
 	Light     *Light     `json:"light"`
 	Summer    Summer     `json:"summer"`
 	Drying    Drying     `json:"winter_drying"`
+	Fresh     Fresh      `json:"least_ventilation"`
 	Doors     []Door     `json:"doors"`
 	Water     Water      `json:"water"`
 	Carbon    *Carbon    `json:"carbon_dioxide"`
@@ -52,10 +53,11 @@ func Of(p *plan.Plan, cures bool) (Result, error) {
 		return r, err
 	}
 	night, needed, name := worse(r.Wet, r.Dry)
-	var e [7]error
+	var e [8]error
 	r.Ducts, e[0] = h.Blow()
-	if r.Heater, e[1] = h.Heater(needed, r.Ducts); e[1] == nil {
+	if r.Heater, e[1] = h.Heater(needed, night, r.Ducts); e[1] == nil {
 		r.Heater.Worse = name
+		needed = r.Heater.Needed
 	}
 	r.Frost, e[2] = h.Frost(night)
 	if r.Sun, e[3] = h.Sun(); e[3] == nil {
@@ -63,6 +65,9 @@ func Of(p *plan.Plan, cures bool) (Result, error) {
 		r.Summer, e[5] = h.Summer(r.Sun)
 	}
 	r.Drying, e[6] = h.Drying()
+	if e[3] == nil && e[4] == nil {
+		r.Fresh, e[7] = h.Fresh(r.Wet.LeakageFlow, r.Sun, r.Light)
+	}
 	if err := errors.Join(e[:]...); err != nil {
 		return r, err
 	}

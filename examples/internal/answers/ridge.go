@@ -26,6 +26,19 @@ func (h *House) Ridge(loss envelope.HouseLoss, air envelope.HouseAir, inlet floa
 	return Ridge{h.Plan.Heater.RidgeReturn.KnownFrom == "measured", t.Lower, t.Outside, r.Floor.Upper, r.Ridge.Upper, r.CoilView, r.Saving, r.SavingHeat, r.Bound, r.Costs}, err
 }
 
+// fromRidge tells whether the heater draws its air from under the ridge.
+func (h *House) fromRidge() bool { return h.Plan.Heater.TakesAirFrom == "the ridge" }
+
+// drawnAir is the return on a night: what drawing from the ridge takes off its need,
+// fraction, below zero where it costs, and the air that enters the heater, °C.
+func (h *House) drawnAir(n Night, inlet float64) (saving, air float64, err error) {
+	if !h.fromRidge() {
+		return 0, n.air.Inside.Temperature(), nil
+	}
+	r, err := h.Ridge(n.loss, n.air, inlet)
+	return r.Saving, r.UpperRidge, err
+}
+
 // Layers lays the roof's loss on the upper layer, all else on the lower one. With
 // a measured difference the share of heat that rises is what gives it.
 func (h *House) Layers(loss envelope.HouseLoss, air envelope.HouseAir, inlet float64) airheat.TwoLayers {

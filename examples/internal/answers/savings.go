@@ -123,7 +123,7 @@ func (h *House) try(s *Saving, q *plan.Plan, before Year, light *Light, was Sun,
 		s.Why = "it cannot be computed: " + err.Error()
 		return
 	}
-	wet, dry, e1 := other.Nights()
+	night, needed, e1 := other.need()
 	sun, e2 := other.Sun()
 	after, e3 := other.Year(sun, light, fan)
 	for _, err := range []error{e1, e2, e3} {
@@ -133,10 +133,21 @@ func (h *House) try(s *Saving, q *plan.Plan, before Year, light *Light, was Sun,
 		}
 	}
 	s.Possible = true
-	_, s.Needed, _ = worse(wet, dry)
+	s.Needed = needed
 	s.saved(before, before.Heat-after.Heat, before.HeatCost+before.FanCost-after.HeatCost-after.FanCost, h.Plan.Prices.Interest)
-	s.Drips = firstDrip(wet)
+	s.Drips = firstDrip(night)
 	s.Dimmer = some(1 - sun.OnTrays/was.OnTrays)
+}
+
+// need is what the house asks of its heater on the worse night, and its wet night.
+func (h *House) need() (wet Night, needed float64, err error) {
+	wet, dry, err := h.Nights()
+	if err != nil {
+		return wet, 0, err
+	}
+	n, needed, _ := worse(wet, dry)
+	saving, _, err := h.drawnAir(n, h.statedInlet())
+	return wet, needed * (1 - saving), err
 }
 
 func (h *House) ridgeSaving(before Year, needed float64, ridge Ridge) Saving {

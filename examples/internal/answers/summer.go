@@ -23,6 +23,9 @@ type Summer struct {
 	Needed     *float64 `json:"area_needed_in_calm_m2"` // null: no area does
 	NeededWind *float64 `json:"area_needed_in_wind_m2"`
 	Wind       float64  `json:"wind_m_s"`
+	Fog        *Fogged  `json:"with_fog_in_calm"` // null: no fog, or none under that sun
+	FogWindy   *Fogged  `json:"with_fog_in_wind"`
+	Pads       *Padded  `json:"with_pads"` // null: no pads, or no fans that draw air through them
 }
 
 // Noon is a steady state. Where wind works against warm air and two states are
@@ -55,6 +58,9 @@ func (h *House) Summer(sun Sun) (Summer, error) {
 		s.Vents += fromplan.FaceArea(v)
 		places[kindOf(v.Place)] = true
 	}
+	if s.Pads, err = h.padded(load); err != nil {
+		return s, err
+	}
 	fans := fromplan.VentFans(p)
 	if len(openings) == 0 && len(fans) == 0 {
 		return s, nil
@@ -67,6 +73,12 @@ func (h *House) Summer(sun Sun) (Summer, error) {
 		return s, err
 	}
 	if s.Windy, err = h.noon(all, load, n.Wind); err != nil {
+		return s, err
+	}
+	if s.Fog, err = h.fogged(all, load, 0); err != nil {
+		return s, err
+	}
+	if s.FogWindy, err = h.fogged(all, load, n.Wind); err != nil {
 		return s, err
 	}
 	if len(places) > 1 {
