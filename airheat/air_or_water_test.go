@@ -78,7 +78,7 @@ func TestACarrierMustBeWarm(t *testing.T) {
 	for _, r := range []struct {
 		house, back float64
 		ok          bool
-	}{{29.99, 15, true}, {30.01, 15, false}, {15, 44.899, true}, {15, 44.9005, false}} {
+	}{{29.99, 15, true}, {30.01, 15, false}, {15, 44.8995, true}, {15, 44.9005, false}} {
 		b := bothWays()
 		b.House, b.ByAir.Return = r.house, r.back
 		_, _, err := b.Solve()

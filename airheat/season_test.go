@@ -192,14 +192,8 @@ func TestYearOfThreeNodesClosesItsBalance(t *testing.T) {
 // the highest; bins and degree-hours lend sun from other hours and are lower.
 func TestMethodsPartInTheStatedOrder(t *testing.T) {
 	s := demoSeason()
-	hourly, err := s.Hourly()
-	require.NoError(t, err)
-	bins, err := s.Bins(1)
-	require.NoError(t, err)
-	base, err := s.BaseTemperature()
-	require.NoError(t, err)
-	degree, err := s.DegreeHours(base)
-	require.NoError(t, err)
+	all := heatedAll(t, s, 13, 5)
+	hourly, bins, degree := all[0], all[1], all[2]
 	require.Less(t, bins.Heat, hourly.Heat)
 	require.Less(t, degree.Heat, hourly.Heat)
 	require.InDelta(t, 1, degree.Heat/hourly.Heat, 0.35)

@@ -19,7 +19,7 @@ func (m Model) FromEnthalpyAndRelativeHumidity(h, rh, p float64) (State, error) 
 	}
 	at := func(t float64) State { return m.moist(t, rh, p) }
 	lo, hi := temperaturesRange.Min, m.hottest(rh, p)
-	t, err := solve.Root(func(t float64) float64 { return at(t).Enthalpy() - h }, lo, hi, 1e-12)
+	t, err := solve.Root(func(t float64) float64 { return at(t).Enthalpy() - h }, lo, hi, settledTemperature)
 	if err != nil {
 		return State{}, &RangeError{Field: "enthalpy", Value: h, Min: at(lo).Enthalpy(), Max: at(hi).Enthalpy(), Unit: "J/kg", Source: rangeOfTemperature}
 	}
@@ -49,6 +49,10 @@ func (m Model) FromEnthalpyAndHumidityRatio(h, w, p float64) (State, error) {
 	}
 	return m.heated("enthalpy", h, "J/kg", m.temperature(h, w, p), w, p, State.Enthalpy)
 }
+
+// settledTemperature is how well a search for a temperature ends, K: so that any
+// pair turned into any other comes back to 1e-9.
+const settledTemperature = 1e-12
 
 // roundingOfTemperature is how far, K, a computed temperature may lie below the
 // dew point and still count as that of saturated air.
@@ -131,7 +135,7 @@ func (m Model) FromSpecificVolumeAndHumidityRatio(v, w, p float64) (State, error
 		for range 30 {
 			d := (m.volume(t, p, x, w) - v) / slope
 			t -= d
-			if math.Abs(d) < 1e-12 {
+			if math.Abs(d) < settledTemperature {
 				break
 			}
 		}
@@ -179,7 +183,7 @@ func (m Model) FromWetBulbAndRelativeHumidity(tw, rh, p float64) (State, error) 
 	if excess(tw) <= 0 { // saturated, to rounding
 		return m.build(tw, p, rh*xs, xs, "wet bulb", tw, "°C", State.WetBulb)
 	}
-	t, err := solve.Root(excess, tw, hi, 1e-12)
+	t, err := solve.Root(excess, tw, hi, settledTemperature)
 	if err != nil {
 		return State{}, &RangeError{Field: "relative humidity", Value: rh, Min: rh + excess(hi)/m.saturated(Liquid, hi, p), Max: 1, Unit: "fraction", Source: rangeOfTemperature}
 	}

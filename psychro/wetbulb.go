@@ -167,6 +167,7 @@ const (
 	reusedTurn          = 0.01       // below which the bent slope of one step is good for the next
 	leastDivisor        = 0.2        // of Halley's step, which is at most five of Newton's
 	narrowest           = 1e-9       // K, a bracket that cannot usefully be halved
+	strictShare         = 0.01       // of what may be left, where turn says less: a hundred times stricter
 )
 
 // solveBulb finds the bulb at which the balance is zero, between lo and hi,
@@ -175,7 +176,7 @@ func (s State) solveBulb(surface Surface, lo, hi, x, h float64) float64 {
 	x = max(lo, min(x, hi))
 	near := min(mostLeft, max(leastLeft, s.w))
 	if !(s.xs < steepSaturation) {
-		near *= 0.01 // the bend is less well known
+		near *= strictShare // the bend is less well known
 	}
 	for range 100 {
 		y, slope, bend := s.bulb(surface, x, h)
@@ -208,7 +209,7 @@ func (s State) solveBulb(surface Surface, lo, hi, x, h float64) float64 {
 			// Mostly the second evaluation is the last, and needs no slope of
 			// its own: that of the first, bent, is accurate to a tenth of turn.
 			y = s.bulbBalance(surface, next, h)
-			if math.Abs(y*turn) < 0.01*near {
+			if math.Abs(y*turn) < strictShare*near {
 				return max(lo, min(next-y/(slope*(1-bend*step)), hi))
 			}
 		}

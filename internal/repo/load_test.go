@@ -119,21 +119,29 @@ func (c *comments) add(s *source) {
 			case *ast.FuncDecl:
 				c.funcs[s.name+"."+declared(d)] = d.Doc.Text()
 			case *ast.GenDecl:
-				for _, spec := range d.Specs {
-					t, ok := spec.(*ast.TypeSpec)
-					if !ok {
-						continue
-					}
-					st, ok := t.Type.(*ast.StructType)
-					if !ok {
-						continue
-					}
-					for _, field := range st.Fields.List {
-						for _, n := range field.Names {
-							c.fields[s.name+"."+t.Name.Name+"."+n.Name] = oneLine(field.Doc.Text() + " " + field.Comment.Text())
-						}
-					}
-				}
+				eachField(d, func(name string, field *ast.Field) {
+					c.fields[s.name+"."+name] = oneLine(field.Doc.Text() + " " + field.Comment.Text())
+				})
+			}
+		}
+	}
+}
+
+// eachField calls do with Type.Field and the line of each field that the
+// declaration names.
+func eachField(d *ast.GenDecl, do func(name string, field *ast.Field)) {
+	for _, spec := range d.Specs {
+		t, ok := spec.(*ast.TypeSpec)
+		if !ok {
+			continue
+		}
+		st, ok := t.Type.(*ast.StructType)
+		if !ok {
+			continue
+		}
+		for _, field := range st.Fields.List {
+			for _, n := range field.Names {
+				do(t.Name.Name+"."+n.Name, field)
 			}
 		}
 	}

@@ -74,27 +74,15 @@ func stated(s *source, said *comments) map[string][]byte {
 					insert(d.Doc.End(), "\n// Accepted: "+strings.Join(all, "; ")+".")
 				}
 			case *ast.GenDecl:
-				for _, spec := range d.Specs {
-					t, ok := spec.(*ast.TypeSpec)
-					if !ok {
-						continue
-					}
-					st, ok := t.Type.(*ast.StructType)
-					if !ok {
-						continue
-					}
-					for _, field := range st.Fields.List {
-						for _, n := range field.Names {
-							m := missing[s.name+"."+t.Name.Name+"."+n.Name]
-							if len(m) == 1 && field.Comment != nil && len(field.Comment.List) == 1 {
-								c := field.Comment.List[0]
-								if at := afterUnit(c.Text, m[0].unit); at > 0 {
-									insert(c.Pos()+token.Pos(at), ", "+m[0].words())
-								}
-							}
+				eachField(d, func(name string, field *ast.Field) {
+					m := missing[s.name+"."+name]
+					if len(m) == 1 && field.Comment != nil && len(field.Comment.List) == 1 {
+						c := field.Comment.List[0]
+						if at := afterUnit(c.Text, m[0].unit); at > 0 {
+							insert(c.Pos()+token.Pos(at), ", "+m[0].words())
 						}
 					}
-				}
+				})
 			}
 		}
 	}
