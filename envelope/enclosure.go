@@ -211,6 +211,15 @@ func newRoomView(s *Shape) roomView {
 	return v
 }
 
+// What counts as the same where facets are compared with those of a form: areas
+// and azimuths of the caller's own come from texts or sums, which keep no more
+// digits than this.
+const (
+	sameArea    = 1e-6 // of the area, that a facet may exceed its part by
+	sameAzimuth = 1e-9 // degree
+	sameWay     = 1e-9 // below 1, cosine of two directions
+)
+
 // parts returns the exchange areas of the shape's form and the part that each
 // facet is, or nil when the facets are not those of the form.
 func (s *Shape) parts() (exchange, []int) {
@@ -236,7 +245,7 @@ func (s *Shape) parts() (exchange, []int) {
 	at := make([]int, len(s.Facets))
 	for i, p := range f.partsOf(s.Facets) {
 		at[i] = e.index(p)
-		if at[i] < 0 || s.Facets[i].Area > e.area[at[i]]*(1+1e-6) {
+		if at[i] < 0 || s.Facets[i].Area > e.area[at[i]]*(1+sameArea) {
 			return exchange{}, nil
 		}
 	}
@@ -253,7 +262,7 @@ func (f *Form) partsOf(facets []Facet) []part {
 		p := part{w.Kind, toLevel, 0}
 		if w.Kind != Floor && w.Kind != Gutter {
 			for side, azimuth := range turns {
-				if math.Abs(w.Azimuth-azimuth) < 1e-9 {
+				if math.Abs(w.Azimuth-azimuth) < sameAzimuth {
 					p.side = side
 				}
 			}
@@ -282,7 +291,7 @@ func (s *Shape) evened() (exchange, []int) {
 		a, b := &s.Facets[i], &s.Facets[j]
 		ae, an, au := a.normal()
 		be, bn, bu := b.normal()
-		return i != j && ae*be+an*bn+au*bu < (1-1e-9)*a.Area*b.Area
+		return i != j && ae*be+an*bn+au*bu < (1-sameWay)*a.Area*b.Area
 	}
 	for i := range s.Facets {
 		at[i] = i

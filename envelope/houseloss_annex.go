@@ -170,6 +170,7 @@ const (
 	floatStep  = 0.1   // K, between the first two temperatures
 	floatSteps = 8     // secants from the last temperature; four are usual
 	floatLimit = 1e-10 // K, last step of the secants
+	floatRoot  = 1e-9  // K, to which the bracket narrows: worth 1e-6 W in a large annex
 )
 
 // floats returns the temperature in °C of annex i without heating, whose ground
@@ -202,7 +203,7 @@ func (h *House) floats(i int, k *HouseConditions, mean float64, near *annexNear)
 		}
 		inner = nil
 	}
-	t, err := solve.Root(off, floatRange.Min, floatRange.Max, 1e-9)
+	t, err := solve.Root(off, floatRange.Min, floatRange.Max, floatRoot)
 	if inner != nil {
 		return t, fmt.Errorf("Annexes[%d]: %w", i, inner)
 	}

@@ -97,7 +97,10 @@ func randomBalance(t *testing.T, r *rand.Rand) (*House, HouseConditions, VapourS
 func TestRandomBalances(t *testing.T) {
 	r := rand.New(rand.NewPCG(99, 101))
 	open, between, drier, rounds := 0, 0, 0, 0
-	for range *balances {
+	for i := range *balances {
+		if i > 0 && i%20_000 == 0 {
+			t.Logf("%d of %d: %d not closed, %d between two states, %d with a drier state", i, *balances, open, between, drier)
+		}
 		h, k, v := randomBalance(t, r)
 		cold, err := h.SolveVapour(k, v)
 		if err != nil {

@@ -9,6 +9,9 @@ import (
 // them the inner face of a door is found.
 const doorInside, doorOutside = 0.13, 0.04
 
+// doorStep is the last step in K of the search for a door's face: worth 1e-7 W/m².
+const doorStep = 1e-9
+
 // doorHeat is what a square metre of door does.
 type doorHeat struct {
 	load       float64 // W/m², that the heater pays for
@@ -43,7 +46,7 @@ func (r *roomAir) door(u, outside float64) doorHeat {
 			g = iso6946Level * w.perH * (r.ratio - w.ratio)
 			heat := latentHeat(t, frost)
 			var done bool
-			if t, done = s.Next(t, sensible(t)+g*heat, -1/film-out-iso6946Level*w.perH*w.slope*heat, 1e-9); done {
+			if t, done = s.Next(t, sensible(t)+g*heat, -1/film-out-iso6946Level*w.perH*w.slope*heat, doorStep); done {
 				break
 			}
 		}

@@ -58,3 +58,18 @@ func TestDoorFreezes(t *testing.T) {
 	}
 	require.Len(t, kinds, 3)
 }
+
+// A door of metal has no resistance beside its surfaces: these divide the
+// difference as 0.13 to 0.04, and vapour condenses from that face down.
+func TestMetalDoorDividesByItsSurfaces(t *testing.T) {
+	k := DefaultHouseConditions()
+	k.Inside, k.Outside = 25, 5
+	face := 25 - 0.13/0.17*20
+	for _, x := range []struct {
+		dew  float64 // °C, beyond the face
+		wets bool
+	}{{-0.02, false}, {0.02, true}} {
+		k.InsideHumidity = airOf(t, face+x.dew, 1, k.Pressure).VapourPressure() / airOf(t, 25, 1, k.Pressure).VapourPressure()
+		require.Equal(t, x.wets, DoorOf(t, k, 20).Condensate > 0, "%+v", x)
+	}
+}

@@ -15,7 +15,8 @@ func (s *solver) partly(dryFace float64) (share float64, err error) {
 // by below in K, to high, where it lies above.
 func (s *solver) between(low, high, below, above float64) (share float64, err error) {
 	const (
-		near   = 1e-10 // K, from the dew point
+		near   = 1e-10 // K, from the dew point: worth 1e-9 W/m² at most, what balances leave open
+		narrow = 1e-15 // fraction, shares that differ by no more are one number
 		passes = 100   // halves an interval more than often enough
 	)
 	side := 0
@@ -44,7 +45,7 @@ func (s *solver) between(low, high, below, above float64) (share float64, err er
 		default:
 			return share, nil
 		}
-		if high-low < 1e-15 {
+		if high-low < narrow {
 			break
 		}
 	}
@@ -57,6 +58,10 @@ func (s *solver) between(low, high, below, above float64) (share float64, err er
 // covers at the dew point.
 const dropsBelow = 0.3
 
+// dropShares are the shares at which such a state is looked for, closer where
+// it begins (chosen).
+var dropShares = [...]float64{0.02, 0.05, 0.1, 0.2, 0.35, 0.5, 0.7, 0.85}
+
 // drops reports whether a face that is wet could as well be wet in part: a film
 // that passes heat radiation is warmed by a few drops and cooled by many. It
 // returns the heat from the house into that state, W/m², and ends in the wet
@@ -66,7 +71,7 @@ func (s *solver) drops(dryFace float64) (found bool, flux float64, err error) {
 	if below >= 0 || below < -dropsBelow || s.dry.transmit[s.n-1] == 0 {
 		return false, 0, nil
 	}
-	for _, share := range [...]float64{0.02, 0.05, 0.1, 0.2, 0.35, 0.5, 0.7, 0.85} {
+	for _, share := range dropShares {
 		off, err := s.damp(share)
 		if err != nil {
 			return false, 0, err

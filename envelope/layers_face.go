@@ -118,6 +118,9 @@ func (s *solver) settle(o *Solution) error {
 	return nil
 }
 
+// fluxRounding is what rounding may leave of a flux of some hundred W/m².
+const fluxRounding = 1e-12
+
 // coolsWet reports whether any face of the dry state would lose heat by
 // becoming wet: where none does, water makes the inner face no colder.
 func (s *solver) coolsWet() bool {
@@ -127,7 +130,7 @@ func (s *solver) coolsWet() bool {
 	for a := range 2 * s.n {
 		dry := s.dry.emittance[a] * (s.g[a] - s.black[a])
 		wet := s.wet.emittance[a] * (s.wet.irradiance(a, 2*s.n, &s.black, s.eOut, s.eIn) - s.black[a])
-		if wet < dry-1e-12 {
+		if wet < dry-fluxRounding {
 			return true
 		}
 	}
@@ -184,8 +187,8 @@ func (s *solver) taken(m faceMode) error {
 // halved in on at which vapour brings the heat that holds it.
 func (s *solver) search(m faceMode) error {
 	const (
-		margin = 1.0  // K, beyond the surroundings
-		reach  = 20.0 // K, more, while heat is left over: sun
+		margin = 1.0  // K, beyond the surroundings (chosen; the bracket may be wider)
+		reach  = 20.0 // K, more, while heat is left over: sun (chosen, as before)
 		passes = 200
 	)
 	s.under = m

@@ -38,6 +38,11 @@ func newBayShade(s *Shape) bayShade {
 	return b
 }
 
+// alongRidges is the part of the sun's direction across the ridges below which it
+// shines along them: in the section its rays are then all but upright, so that no
+// bay shades another.
+const alongRidges = 1e-9
+
 // lit returns the share of facet i that other bays leave in the sun.
 func (b *bayShade) lit(i int, s *Sunlight) float64 {
 	if b.bays < 2 || b.edges[i] == (edge{}) {
@@ -45,7 +50,7 @@ func (b *bayShade) lit(i int, s *Sunlight) float64 {
 	}
 	se, ce := math.Sincos(s.Elevation * degree)
 	across := ce * math.Cos((s.Azimuth-b.right)*degree)
-	if !(se > 0) || math.Abs(across) < 1e-9 {
+	if !(se > 0) || math.Abs(across) < alongRidges {
 		return 1
 	}
 	// Along a ray to the sun z - x slope does not change: what lies lower than
