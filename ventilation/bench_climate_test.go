@@ -22,10 +22,11 @@ func summerWeathers(tb testing.TB) (w [64]ventilation.Weather) {
 }
 
 // A balance of a house with a crop and four vents takes about 7 steps of
-// Newton's method, each with 2 flows (some 3 looks at 3 roots and a tall
-// opening each), 4 saturation pressures with slopes and an elimination of
-// order 5: about 5 µs, of which the saturation line, at 3 roots and 3
-// divisions a look, is 1.
+// Newton's method, each with a flow and its rate (some 5 looks at 3 roots and a
+// tall opening), 4 saturation pressures with slopes and an elimination of order
+// 5; then one or two flows, and in four of ten a few more steps, for a stronger
+// state: about 5 µs, of which the saturation line, at 3 roots and 3 divisions a
+// look, is 1.
 func BenchmarkSummerBalance(b *testing.B) {
 	c := climate(b, summerHouse(b))
 	w := summerWeathers(b)

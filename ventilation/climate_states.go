@@ -12,7 +12,8 @@ import (
 // unstable one between; so can, in calm air, mist and moist crops that cool the
 // air and make it lighter at once. Which of the stable ones a house takes
 // depends on what went before. Two states whose flows differ by less than a
-// hundredth may be missed. Errors are those of Solve.
+// hundredth may be missed, as those of one house with leaves hot or cool. Errors
+// are those of Solve.
 func (c *Climate) States(w Weather, s Setting) ([]ClimateState, error) {
 	var k climateCase
 	if err := c.prepare(&k, &w, &s); err != nil {
