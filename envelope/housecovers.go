@@ -1,6 +1,9 @@
 package envelope
 
 import (
+	"errors"
+	"math"
+
 	"cloche.example/psychro"
 )
 
@@ -11,24 +14,31 @@ import (
 // to annexes are. CoversTo fills it; it keeps the state of every facet, from which
 // the next is sought.
 type HouseCovers struct {
-	Air        float64     // W, sensible heat out of the air
-	Radiation  float64     // W, heat radiation out of what the facets see beside each other
-	Condensate float64     // kg/s, on facets, their frame and the doors
-	Latent     float64     // W, that evaporates the condensate at the temperature of the inside air
-	Sky        float64     // W, sky-driven part of Air and Radiation, without frame
-	Sun        float64     // W, absorbed by the facets
-	Inner      float64     // °C, mean of the facets' inner faces
-	Leakage    LeakageFlow // through the leaks of the plan
-	LeakageByK float64     // kg/(s K), change of the dry air that leaks with the inside temperature
+	Air         float64     // W, sensible heat out of the air
+	Radiation   float64     // W, heat radiation out of what the facets see beside each other
+	Condensate  float64     // kg/s, on facets, their frame and the doors
+	Latent      float64     // W, that evaporates the condensate at the temperature of the inside air
+	Sky         float64     // W, sky-driven part of Air and Radiation, without frame
+	Sun         float64     // W, absorbed by the facets
+	Inner       float64     // °C, mean of the facets' inner faces
+	Leakage     LeakageFlow // through the leaks of the plan
+	LeakageByK  float64     // kg/(s K), change of the dry air that leaks with the inside temperature
+	LeakageByPa float64     // kg/(s Pa), and with the inside vapour pressure
 
 	// Slope is the change of Air, Radiation and Condensate with 1 K of inside air, 1
 	// W/m² of radiation of floor and crop, and 1 Pa of inside vapour.
 	Slope [insideDrives][insideDrives]float64
 
-	// Open is by how much, W/m², what a facet sees was off; what the facets take
-	// has been corrected for it by their slopes. With the conditions as they were a
+	// Open is by how much, W/m², what a facet sees and the balances of its faces were
+	// off; what the facets take has been corrected for it by their slopes, which
+	// leaves its square over some hundred. With the conditions as they were a
 	// further CoversTo closes it.
 	Open float64
+
+	// Margin is by how much, K, inside air and dew point may move before a face
+	// becomes wet or dry, freezes or thaws, or a gap jumps, roughly; 0 where that is
+	// not known.
+	Margin float64
 
 	house   *House
 	facets  []followedFacet
@@ -63,8 +73,11 @@ func (h *House) CoversTo(dst *HouseCovers, k *HouseConditions) error {
 		dst.house = nil
 		return err
 	}
-	if dst.doubtful(k, &room, &at) {
-		changed, err := dst.judge(k, &at)
+	if dst.doubtful(k, &room) {
+		changed, err := false, error(nil)
+		if dst.ripe(&at) {
+			changed, err = dst.judge(k, &at)
+		}
 		if err == nil && changed {
 			err = dst.round(k, &one, &room, &at)
 		}
@@ -72,6 +85,7 @@ func (h *House) CoversTo(dst *HouseCovers, k *HouseConditions) error {
 			dst.house = nil
 			return err
 		}
+		dst.Margin = 0
 	}
 	dst.spread()
 	dst.at = at
@@ -95,7 +109,10 @@ func (c *HouseCovers) round(k *HouseConditions, one *CoverConditions, room *room
 			return err
 		}
 	}
-	c.Open = 0
+	c.Open, c.Margin = 0, math.Inf(1)
+	for i := range c.facets {
+		c.Open, c.Margin = max(c.Open, c.facets[i].open), min(c.Margin, c.facets[i].margin)
+	}
 	if h.plan.Radiant == RadiantEnclosure {
 		c.exchange(at[glowDrive])
 	}
@@ -250,6 +267,7 @@ const (
 	doorRatio  = 5e-4   // 1/K, change of the humidity ratio at the door's face, near enough for a slope
 	leastRise  = 0.1    // K, of inside over outside air, below which an annex tells no slope
 	leakStep   = 0.01   // K, by which the slope of the leakage is found
+	leakDrier  = 0.01   // of the humidity ratio, for the same
 )
 
 // leak adds what leaks and its slope.
@@ -261,11 +279,16 @@ func (c *HouseCovers) leak(k *HouseConditions, inside, outside psychro.State) (e
 	if c.Leakage, err = flow(inside); err != nil {
 		return err
 	}
-	warmer, err := psychro.FromHumidityRatio(k.Inside+leakStep, inside.HumidityRatio(), k.Pressure)
-	if err != nil {
+	warmer, bad := psychro.FromHumidityRatio(k.Inside+leakStep, inside.HumidityRatio(), k.Pressure)
+	drier, worse := psychro.FromHumidityRatio(k.Inside, (1-leakDrier)*inside.HumidityRatio(), k.Pressure)
+	if err = errors.Join(bad, worse); err != nil {
 		return err
 	}
-	l, err := flow(warmer)
-	c.LeakageByK = (l.DryAir - c.Leakage.DryAir) / leakStep
-	return err
+	l, bad := flow(warmer)
+	c.LeakageByK, c.LeakageByPa = (l.DryAir-c.Leakage.DryAir)/leakStep, 0
+	if less := leakDrier * c.at[vapourDrive]; less > 0 {
+		l, worse = flow(drier)
+		c.LeakageByPa = (c.Leakage.DryAir - l.DryAir) / less
+	}
+	return errors.Join(bad, worse)
 }

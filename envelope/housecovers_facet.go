@@ -2,6 +2,7 @@ package envelope
 
 import (
 	"fmt"
+	"math"
 
 	"cloche.example/internal/constant"
 	"cloche.example/internal/domain"
@@ -90,7 +91,7 @@ func (p *partTakes) join(patch *partTakes, share float64) {
 			p.slope[i][d] += share * (patch.slope[i][d] - p.slope[i][d])
 		}
 	}
-	p.inner = min(p.inner, patch.inner)
+	p.inner, p.margin, p.open = min(p.inner, patch.inner), min(p.margin, patch.margin), max(p.open, patch.open)
 }
 
 func (r *response) join(patch *response, share float64) {
@@ -118,6 +119,7 @@ func (w *followedPart) solve(c *layerSet, k *CoverConditions, room *roomAir, spa
 		w.have, s.fresh = s.sole(s.inner), false
 	}
 	p := s.takes()
+	p.margin = s.margin()
 	s.split(o)
 	if !s.slopes(room.byPressure, &p) {
 		return p, s.open()
@@ -126,7 +128,7 @@ func (w *followedPart) solve(c *layerSet, k *CoverConditions, room *roomAir, spa
 	copy(w.x[:], s.x[:s.vars])
 	for d := range insideDrives {
 		for i := range s.vars {
-			w.by[d][i] = space.matrix[i][s.vars+d]
+			w.by[d][i] = space.matrix[i][s.vars+1+d]
 		}
 	}
 	return p, nil
@@ -140,7 +142,7 @@ func (w *followedPart) resume(s *solver, at *[insideDrives]float64) bool {
 	}
 	old := s.x
 	s.take(w.mode)
-	s.aim = closure
+	s.aim = roughClosure // slopes takes one step more
 	copy(s.x[:s.vars], w.x[:])
 	for d := range insideDrives {
 		move := at[d] - w.at[d]
@@ -171,6 +173,29 @@ func (s *solver) stays() bool {
 			t >= s.room.dew && (s.near.stage == stageFree || s.near.stage == stageAuto && !s.coolsWet()))
 	}
 	return false
+}
+
+// branchMargin is the fraction about the upward jump of an upright gap, like
+// nearBranch about the downward one, within which a gap may change its branch.
+const branchMargin = 0.05
+
+// margin returns by how much, K, the inner face and the dew point may move against
+// each other, or the face from the freezing point, and the face stays as it is; 0
+// near a jump of a gap.
+func (s *solver) margin() float64 {
+	for i := range s.n - 1 {
+		if g := &s.gaps[i]; g.upright && (abs(g.ra/wrightLow-1) < nearBranch || abs(g.ra/wrightHigh-1) < branchMargin) {
+			return 0
+		}
+	}
+	t := s.t[innerFace(s.n-1)]
+	if s.inner != faceDry {
+		return min((s.room.ratio-s.water.ratio)/s.water.slope, abs(t-psychro.TriplePoint))
+	}
+	if s.k.InnerFace != InnerAuto || s.room.ratio == 0 || s.closed == 0 {
+		return math.Inf(1)
+	}
+	return t - s.room.dew
 }
 
 // smooth reports whether the balances of the state, as they stand, tell its

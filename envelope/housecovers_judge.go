@@ -15,21 +15,11 @@ const (
 var unjudged = [insideDrives]float64{math.Inf(1), math.Inf(1), math.Inf(1)}
 
 // doubtful reports whether films may have another state.
-func (c *HouseCovers) doubtful(k *HouseConditions, room *roomAir, at *[insideDrives]float64) bool {
+func (c *HouseCovers) doubtful(k *HouseConditions, room *roomAir) bool {
 	if c.house.plan.Radiant != RadiantEnclosure || k.InnerFace != InnerAuto || room.ratio == 0 {
 		return false
 	}
 	new := c.judged[0] == unjudged[0]
-	if !new && c.Open > judgeOpen {
-		return false
-	}
-	moved := 0.0
-	for d := range at {
-		moved = max(moved, abs(at[d]-c.judged[d]))
-	}
-	if moved < judgeMoved {
-		return false
-	}
 	for i := range c.facets {
 		f := &c.facets[i]
 		if f.film && (new || f.dries && !f.soaked || f.dry && f.inner < room.dew+judgeMargin || f.apart.near.stage == stageAuto) {
@@ -37,6 +27,18 @@ func (c *HouseCovers) doubtful(k *HouseConditions, room *roomAir, at *[insideDri
 		}
 	}
 	return false
+}
+
+// ripe reports whether it is time to judge: at first, and where the search ends.
+func (c *HouseCovers) ripe(at *[insideDrives]float64) bool {
+	if c.judged[0] == unjudged[0] {
+		return true
+	}
+	moved := 0.0
+	for d := range at {
+		moved = max(moved, abs(at[d]-c.judged[d]))
+	}
+	return c.Open <= judgeOpen && moved >= judgeMoved
 }
 
 // judge takes the states of films from LossTo, and reports whether any is another

@@ -15,7 +15,7 @@ import (
 const maxVars = maxFaces + 2*(MaxLayers-1) + 1
 
 type system struct {
-	matrix [maxVars][maxVars + flowSides]float64 // Jacobian and, behind it, the right-hand sides
+	matrix [maxVars][maxVars + mostSides]float64 // Jacobian and, behind it, the right-hand sides
 }
 
 const (

@@ -1,11 +1,6 @@
 package envelope
 
-import (
-	"math"
-
-	"cloche.example/internal/constant"
-	"cloche.example/psychro"
-)
+import "cloche.example/internal/constant"
 
 // What drives covers from inside, in the order of HouseCovers.Slope.
 const (
@@ -28,10 +23,16 @@ type insideSlope [insideDrives][insideDrives]float64
 // partTakes is what one part of a cover takes from inside, per m², and how that
 // changes with each drive.
 type partTakes struct {
-	took  [insideDrives]float64
-	slope insideSlope
-	inner float64 // °C, of the inner face
+	took   [insideDrives]float64
+	slope  insideSlope
+	inner  float64 // °C, of the inner face
+	open   float64 // W/m², that a balance was open before the last step
+	margin float64 // K, by which the inner face or the dew point may move and the face stays wet or dry
 }
+
+// mostSides is the most right-hand sides of a system: what is open, and each
+// drive.
+const mostSides = 1 + insideDrives
 
 // takes gathers what the part takes at the state.
 func (s *solver) takes() (p partTakes) {
@@ -50,110 +51,147 @@ func (s *solver) takes() (p partTakes) {
 // convection over it is found.
 const filmStep = 1e-4
 
-// slopes fills in the slopes of p from the balances at their root, all faces moved
-// along with the drives. byRatio is what 1 Pa of vapour adds to the humidity ratio. It
-// reports false for a singular matrix.
+// sources is what moves the balances of a state, and what its inner face does
+// then.
+type sources struct {
+	byRatio float64 // kg/kg per Pa, of vapour
+	byAir   float64 // W/(m² K), convection to the air, of which the film changes
+	hByAir  float64 // W/(m² K²), change of its coefficient with the air
+	hByFace float64 // W/(m² K²), and with the face
+	byFace  float64 // W/(m² K), convection with the face
+	wets    bool    // vapour passes
+	carry   float64 // kg/(s m²), vapour for each kg/kg
+	node    int     // row of the innermost gap's air where screens leak, or -1
+}
+
+// slopes takes the last step to the root of the balances, and fills in what p
+// takes there and its slopes, all faces moved along with the drives. byRatio is
+// what 1 Pa of vapour adds to the humidity ratio. It reports false for a singular
+// matrix.
 func (s *solver) slopes(byRatio float64, p *partTakes) bool {
 	if s.plain = false; !s.fresh {
 		s.evaluate(s.system)
 	}
-	j := s.system
+	p.open = s.biggest
+	n := s.vars
+	src := s.sources(byRatio)
+	s.fresh = false
+	if !s.system.eliminate(n, mostSides) {
+		return false
+	}
+	for side := range mostSides {
+		own := side - 1
+		moved := s.moved(&src, n+side, own)
+		for i := range moved {
+			if own < 0 {
+				p.took[i] += moved[i]
+			} else {
+				p.slope[i][own] = moved[i]
+			}
+		}
+	}
+	for r := range n {
+		s.x[r] += s.system.matrix[r][n]
+	}
+	return true
+}
+
+// sources writes the right-hand sides behind the Jacobian: what is open, then the
+// drives.
+func (s *solver) sources(byRatio float64) sources {
 	n, faces := s.vars, 2*s.n
 	last := faces - 1
 	rad := s.optics()
-	air, glow, vap := n+airDrive, n+glowDrive, n+vapourDrive
+	m := &s.system.matrix
+	const side = 1
 	for r := range n {
-		row := &j.matrix[r]
-		row[air], row[glow], row[vap] = 0, 0, 0
-	}
-	for a := range faces {
-		j.matrix[a][glow] = -rad.emittance[a] * rad.inside[a]
+		row := m[r][n : n+mostSides]
+		row[0] = -s.f[r]
+		row[side+airDrive], row[side+glowDrive], row[side+vapourDrive] = 0, 0, 0
+		if r < faces {
+			row[side+glowDrive] = -rad.emittance[r] * rad.inside[r]
+		}
 	}
 	d := s.in - s.t[last]
 	h, slope := s.film.coefficient(s.in, s.t[last])
 	warmer, _ := s.film.coefficient(s.in+filmStep, s.t[last])
-	hByAir := (warmer - h) / filmStep
-	hByFace := 0.0
-	if math.Abs(d) > 1e-9 {
-		hByFace = (slope + h) / d
+	c := sources{byRatio: byRatio, byFace: slope, hByAir: (warmer - h) / filmStep, node: -1}
+	if abs(d) > 1e-9 {
+		c.hByFace = (slope + h) / d
 	}
-	byOwnAir := h + hByAir*d
-	j.matrix[last][air] = -byOwnAir
-	wets := s.inner == faceWater || s.inner == faceFrost
-	carry, heat := 0.0, 0.0
-	if wets {
-		carry = s.closed * max(h, stillVapour) * s.water.perH
-		heat = latentHeat(s.t[last], s.inner == faceFrost)
-		j.matrix[last][vap] = -heat * carry * s.water.drives * byRatio
+	c.byAir = h + c.hByAir*d
+	row := m[last][n : n+mostSides]
+	row[side+airDrive] = -c.byAir
+	if c.wets = s.inner == faceWater || s.inner == faceFrost; c.wets {
+		c.carry = s.closed * max(h, stillVapour) * s.water.perH
+		row[side+vapourDrive] = -latentHeat(s.t[last], s.inner == faceFrost) * c.carry * s.water.drives * byRatio
 		if h > stillVapour {
-			j.matrix[last][air] -= s.latent * hByAir / h
+			row[side+airDrive] -= s.latent * c.hByAir / h
 		}
 	}
-	node := -1
 	if s.leaks && s.n > 1 {
-		node = faces + s.n - 2
-		j.matrix[node][air] = -s.leak[s.n-1]
+		c.node = faces + s.n - 2
+		m[c.node][n+side+airDrive] = -s.leak[s.n-1]
 	}
-	s.fresh = false
-	if !j.eliminate(n, insideDrives) {
-		return false
+	return c
+}
+
+// moved returns the change of what the part takes by the answer in column col, of
+// the drive own, or of none below zero.
+func (s *solver) moved(c *sources, col, own int) (took [insideDrives]float64) {
+	m := &s.system.matrix
+	faces := 2 * s.n
+	last := faces - 1
+	rad := s.optics()
+	rise := func(a int) float64 { // K
+		i := a / 2
+		t := m[2*i][col]
+		if a%2 == 1 {
+			t += s.resist[i] * m[2*i+1][col]
+		}
+		return t
 	}
-	for drive := range insideDrives {
-		c := n + drive
-		black := func(a int) float64 { // W/m² of a black face
-			i := a / 2
-			t := j.matrix[2*i][c]
-			if a%2 == 1 {
-				t += s.resist[i] * j.matrix[2*i+1][c]
-			}
-			return 4 * s.black[a] / (s.t[a] + constant.ZeroCelsius) * t
-		}
-		face := j.matrix[last-1][c] + s.resist[s.n-1]*j.matrix[last][c]
-		var on [2]float64 // W/m², irradiance on the outer and inner face of the last layer
-		if drive == glowDrive {
-			on = [2]float64{rad.inside[last-1], rad.inside[last]}
-		}
-		for b := range faces {
-			v := black(b)
-			on[0] += rad.face[last-1][b] * v
-			on[1] += rad.face[last][b] * v
-		}
-		sensible, glows := slope*face, -rad.radiosity(last, black(last), on[1], on[0])
-		vapour, hMoves := (s.vapour*s.water.bends-carry*s.water.slope)*face, hByFace*face
-		switch drive {
-		case airDrive:
-			sensible += byOwnAir
-			hMoves += hByAir
-			if node >= 0 {
-				sensible += s.leak[s.n-1]
-			}
-		case glowDrive:
-			glows++
-		case vapourDrive:
-			vapour += carry * s.water.drives * byRatio
-		}
-		if node >= 0 {
-			sensible -= s.leak[s.n-1] * j.matrix[node][c]
-		}
-		if wets && h > stillVapour {
-			vapour += s.vapour * hMoves / h
-		}
-		p.slope[airTakes][drive], p.slope[glowTakes][drive] = sensible, glows
-		if wets {
-			p.slope[vapourTakes][drive] = vapour
-		}
+	var black [maxFaces]float64 // W/m²
+	for a := range faces {
+		black[a] = 4 * s.black[a] / (s.t[a] + constant.ZeroCelsius) * rise(a)
 	}
-	return true
+	seen := 0.0
+	if own == glowDrive {
+		seen = 1
+	}
+	face := rise(last)
+	took[airTakes] = c.byFace * face
+	took[glowTakes] = seen - rad.radiosity(last, black[last], rad.irradiance(last, faces, &black, 0, seen), rad.irradiance(last-1, faces, &black, 0, seen))
+	hMoves := c.hByFace * face
+	switch own {
+	case airDrive:
+		took[airTakes] += c.byAir
+		hMoves += c.hByAir
+		if c.node >= 0 {
+			took[airTakes] += s.leak[s.n-1]
+		}
+	case vapourDrive:
+		took[vapourTakes] = c.carry * s.water.drives * c.byRatio
+	}
+	if c.node >= 0 {
+		took[airTakes] -= s.leak[s.n-1] * m[c.node][col]
+	}
+	if c.wets {
+		took[vapourTakes] += (s.vapour*s.water.bends - c.carry*s.water.slope) * face
+		if s.hIn > stillVapour {
+			took[vapourTakes] += s.vapour * hMoves / s.hIn
+		}
+	} else {
+		took[vapourTakes] = 0
+	}
+	return took
 }
 
 // byVapourPressure returns what 1 Pa of vapour adds to the air's humidity ratio,
 // kg/kg per Pa.
 func (r *roomAir) byVapourPressure() float64 {
-	rh := r.state.RelativeHumidity()
-	t := r.state.Temperature()
-	e := rh * psychro.SaturationPressureOver(psychro.SurfaceAt(t), t)
-	if e < 1e-6 {
+	if r.pressure < 1e-6 {
 		return constant.MoleRatio / r.state.Pressure()
 	}
-	return r.ratio * (1 + r.ratio/constant.MoleRatio) / e
+	return r.ratio * (1 + r.ratio/constant.MoleRatio) / r.pressure
 }

@@ -280,9 +280,9 @@ func (k *climateCase) carried(x *climateNodes, a *insideAir, m, rate float64, de
 	toMass := k.mass.conductance*(a.t-k.mass.temperature) - k.massGives + k.store.conductance*(a.t-k.store.temperature)
 	k.residual[onAir] -= toMass
 	k.size[onAir] += math.Abs(toMass)
-	leak, leakHeat, leakByK := 0.0, 0.0, 0.0
+	leak, leakHeat, leakByK, leakByPa := 0.0, 0.0, 0.0, 0.0
 	if k.skin != nil {
-		leak, leakByK = k.skin.leakage(a.t)
+		leak, leakByK, leakByPa = k.skin.near.leakAt(a.t, a.e)
 		leakHeat = leak * (heatCapacityAir + vapourHeat*k.outsideRatio)
 		k.residual[onWater] -= leak * (a.w - k.outsideRatio)
 		k.size[onWater] += leak * (a.w + k.outsideRatio)
@@ -292,9 +292,12 @@ func (k *climateCase) carried(x *climateNodes, a *insideAir, m, rate float64, de
 	if !derivatives {
 		return
 	}
-	if leakByK != 0 {
-		k.jacobian[onWater][onAir] -= leakByK * (a.w - k.outsideRatio)
-		k.jacobian[onAir][onAir] -= leakByK * (heatCapacityAir + vapourHeat*k.outsideRatio) * (a.t - k.outside)
+	if k.skin != nil {
+		gains, warms := a.w-k.outsideRatio, (heatCapacityAir+vapourHeat*k.outsideRatio)*(a.t-k.outside)
+		k.jacobian[onWater][onAir] -= leakByK * gains
+		k.jacobian[onWater][onWater] -= leakByPa * gains
+		k.jacobian[onAir][onAir] -= leakByK * warms
+		k.jacobian[onAir][onWater] -= leakByPa * warms
 	}
 	rho := moistDensity(a.t, a.e, k.pressure)
 	mT, mE := -rate*rho/a.tk, -rate*(1-vapourRatio)/(gasConstantDryAir*a.tk)

@@ -107,23 +107,18 @@ func (k *climateCase) coveredState(out *ClimateState, x *climateNodes) float64 {
 }
 
 // leakAt returns the dry air, kg/s, through the leaks at the inside temperature
-// t, °C, by the straight form, of which no less than leastLeak is taken.
-func (t *taken) leakAt(air float64) float64 {
-	return max(leastLeak*t.leak, t.leak+t.byK*(air-t.at[byAir]))
+// air, °C, and vapour pressure, Pa, by the straight form, of which no less than
+// leastLeak is taken, and its changes with the two.
+func (t *taken) leakAt(air, vapour float64) (leak, byK, byPa float64) {
+	leak = t.leak + t.leakByK*(air-t.at[byAir]) + t.leakByPa*(vapour-t.at[byVapour])
+	if least := leastLeak * t.leak; leak < least {
+		return least, 0, 0
+	}
+	return leak, t.leakByK, t.leakByPa
 }
 
 // leastLeak is the fraction of a leak that far states keep of it.
 const leastLeak = 0.2
-
-// leakage returns the dry air, kg/s, through the leaks at the inside temperature
-// air, °C, and its change with that, kg/(s K).
-func (s *skin) leakage(air float64) (leak, byK float64) {
-	leak = s.near.leakAt(air)
-	if leak > leastLeak*s.near.leak {
-		byK = s.near.byK
-	}
-	return leak, byK
-}
 
 // mean returns the value of the covers as they stand.
 func (s *skin) mean(near, far float64) float64 {

@@ -11,18 +11,18 @@ import (
 const (
 	skinAgreement = 3e-7 // fraction of the heat; the last state lies closer still, since the form is straight there
 	skinLeast     = 1e-7 // W/m² of floor, that counts as none
-	skinOpen      = 1e-5 // W/m², by which what the facets see may be off: it counts by its square, since what they take is corrected for it
+	skinOpen      = 1e-5 // W/m², by which what the facets see and their balances may be off: it counts by its square, since what they take is corrected for it
+	skinBend      = 2e-6 // fraction of the heat that may be missed where no face is near another state: of what the slopes there then miss, a thousandth is left as a rule and a third at worst
+	skinBendOpen  = 3e-4 // W/m², for skinOpen there
+	skinMargin    = 10   // times as far as the missed heat moves the inside are the faces from another state
 	skinCold      = 1    // W/m², the same where the covers begin cold
 	skinColdTurns = 8    // turns in which a cold start comes to that, or the balances set out from what it has
-	skinPasses    = 60
+	skinPasses    = 60   // passes; three or four are usual, some twenty more between two states
 	skinSlower    = 0.5  // of the difference before, that a pass leaves where covers bend
 	skinBetween   = 3    // such passes after which the covers are taken to stand between two states
 	skinShare     = 1e-6 // fraction, to which the share of the two is sought
 	skinEdge      = 1e-5 // fraction, of a share that is as good as one state alone
 )
-
-// unitOf scales the drives to each other, about as much heat for each.
-var unitOf = [drives]float64{byAir: 1, byGlow: 5, byVapour: 60}
 
 // begin solves the covers where the balances will set out from: where they were
 // last met, or at z.
@@ -89,8 +89,10 @@ func (s *skin) follow(z [drives]float64, floor float64) (agreed bool, err error)
 	if math.IsNaN(miss) {
 		return false, fmt.Errorf("covers: %w", ErrNotConverged)
 	}
-	agreed = miss <= skinAgreement*missed(now.took, [drives]float64{})+skinLeast*floor &&
-		math.Abs(now.leak-s.near.leakAt(z[byAir])) <= skinAgreement*now.leak && now.open <= skinOpen
+	leak, _, _ := s.near.leakAt(z[byAir], z[byVapour])
+	size, leaks := missed(now.took, [drives]float64{}), math.Abs(now.leak-leak)
+	agreed = miss <= skinAgreement*size+skinLeast*floor && leaks <= skinAgreement*now.leak && now.open <= skinOpen ||
+		miss <= skinBend*size && leaks <= skinBend*now.leak && now.open <= skinBendOpen && skinMargin*miss <= now.margin*now.slope[airHeat][byAir]
 	last := s.near
 	s.near = now
 	if miss > skinSlower*s.miss {

@@ -46,15 +46,16 @@ type skin struct {
 
 // taken is what the covers take at one state of the inside.
 type taken struct {
-	at     [drives]float64         // what drives them
-	took   [drives]float64         // what they take
-	slope  [drives][drives]float64 // its change with each drive
-	latent float64                 // W, set free by what condenses
-	leak   float64                 // kg/s of dry air through the leaks
-	byK    float64                 // kg/(s K), its change with the inside temperature
-	lining float64                 // °C, mean of the inner faces
-	sky    float64                 // W, driven by the sky
-	open   float64                 // W/m², by which what the facets see of each other was off
+	at                [drives]float64         // what drives them
+	took              [drives]float64         // what they take
+	slope             [drives][drives]float64 // its change with each drive
+	latent            float64                 // W, set free by what condenses
+	leak              float64                 // kg/s of dry air through the leaks
+	leakByK, leakByPa float64                 // kg/(s K) and kg/(s Pa), its changes with inside temperature and vapour
+	lining            float64                 // °C, mean of the inner faces
+	sky               float64                 // W, driven by the sky
+	open              float64                 // W/m², by which what the facets see and their balances were off
+	margin            float64                 // K, that a face is from another state
 }
 
 // outside sets the weather and what is done to the covers.
@@ -105,7 +106,7 @@ func (s *skin) solve(z *[drives]float64) (t taken, err error) {
 	}
 	c := &s.covers
 	t = taken{at: *z, took: [drives]float64{airHeat: c.Air, glowHeat: c.Radiation, water: c.Condensate}, slope: c.Slope,
-		latent: c.Latent, leak: c.Leakage.DryAir, byK: c.LeakageByK, lining: c.Inner, sky: c.Sky, open: c.Open}
+		latent: c.Latent, leak: c.Leakage.DryAir, leakByK: c.LeakageByK, leakByPa: c.LeakageByPa, lining: c.Inner, sky: c.Sky, open: c.Open, margin: c.Margin}
 	s.bound(&t)
 	return t, nil
 }

@@ -191,7 +191,7 @@ func (k *climateCase) state(out *ClimateState, x *climateNodes, stable bool) {
 		Stable: stable,
 	}
 	if k.skin != nil {
-		out.Leakage, _ = k.skin.leakage(t)
+		out.Leakage, _, _ = k.skin.near.leakAt(t, e)
 	}
 	out.DryAir = m + out.Leakage
 	out.Volume, out.VolumeOut = out.DryAir*(1+k.outsideRatio)/k.outsideAir.rho, out.DryAir*(1+w)/moistDensity(t, e, p)
