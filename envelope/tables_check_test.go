@@ -58,3 +58,32 @@ func TestCoversCellByCell(t *testing.T) {
 	}
 	check.Table(t, "covers.csv", table)
 }
+
+func TestLayersCellByCell(t *testing.T) {
+	var table []check.Line
+	for _, name := range []string{"clear film", "infrared film", "ETFE film", "EVA film", "glass", "polycarbonate wall", "aluminised screen", "open aluminised screen", "clear screen"} {
+		l, found := envelope.FindLayer(name)
+		if !found {
+			t.Errorf("no layer %s", name)
+		}
+		table = append(table, check.Line{Name: l.Name, Cells: []float64{l.EmittanceOut, l.EmittanceIn, l.Transmittance, l.Thickness, l.Conductivity, l.Openness, l.Leakage}})
+	}
+	check.Table(t, "layers.csv", table)
+}
+
+// The ready-made layers are typical ones of the table of materials.
+func TestLayersAreTypical(t *testing.T) {
+	for name, of := range map[string]string{"clear film": "clear polyethylene film", "infrared film": "infrared-absorbing polyethylene film", "ETFE film": "ETFE film",
+		"EVA film": "EVA film", "glass": "soda-lime glass", "polycarbonate wall": "twin-wall polycarbonate, 6 mm", "aluminised screen": "aluminised screen, closed strips",
+		"open aluminised screen": "aluminised screen, open strips", "clear screen": "clear woven screen"} {
+		l, found := envelope.FindLayer(name)
+		m, known := envelope.FindMaterial(of)
+		if !found || !known {
+			t.Fatal(name, of)
+		}
+		if l.EmittanceOut != m.Emittance.Typical || l.Transmittance != m.Transmittance.Typical || l.Conductivity != m.Conductivity.Typical ||
+			l.Leakage != m.Leakage.Typical || l.Openness != m.Openness.Typical || name != "polycarbonate wall" && l.Thickness != m.Thickness.Typical {
+			t.Errorf("%+v is no typical %s: %+v", l, of, m)
+		}
+	}
+}
