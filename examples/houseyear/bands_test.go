@@ -2,7 +2,9 @@ package main
 
 import (
 	"context"
+	"flag"
 	"io"
+	"path/filepath"
 	"strings"
 	"testing"
 
@@ -21,6 +23,32 @@ func TestPublishedFigures(t *testing.T) {
 		require.InDelta(t, want[i][1], b.High, 0.51, b.Where)
 		require.LessOrEqual(t, b.Low, b.High)
 		require.NotEmpty(t, b.Source+b.Seen)
+	}
+}
+
+var every = flag.Bool("every", false, "solve the whole year of every plan and of each of its changes, some minutes")
+
+// Every plan and every change of it has a state in every hour of the real year.
+func TestEveryHourHasAState(t *testing.T) {
+	if !*every {
+		t.Skip("with -every")
+	}
+	names, err := filepath.Glob("../plans/*.json")
+	require.NoError(t, err)
+	s, err := weather.Greensboro()
+	require.NoError(t, err)
+	for _, name := range append(names, "") {
+		p := plan.Demo()
+		if name != "" {
+			p, err = plan.Open(name, nil)
+			require.NoError(t, err)
+		}
+		a, err := solve(context.Background(), p, s, options{}, io.Discard)
+		require.NoError(t, err)
+		require.Zero(t, a.Account.Whole.Failed, "%s: %v", name, a.year.Why)
+		for _, c := range a.Cures {
+			require.Zero(t, c.Failed, "%s: %s", name, c.Name)
+		}
 	}
 }
 

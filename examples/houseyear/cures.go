@@ -25,6 +25,7 @@ type cure struct {
 	Humid  int      `json:"humid_hours_count"`
 	Wet    int      `json:"dripping_hours_count"`
 	Dark   int      `json:"dark_days_count"`
+	Failed int      `json:"without_state_hours_count"`
 	Peak   float64  `json:"peak_w"`
 }
 
@@ -121,7 +122,7 @@ func (h *house) cures(a *answer, trials []answers.Change, list []tried) (cures [
 			c.WhyNot = "it cannot be computed: " + list[i].fault.Error()
 		default:
 			b := list[i].account
-			c.Cold, c.Hot, c.Humid, c.Wet, c.Dark, c.Peak = b.Whole.Cold, b.Whole.Hot, b.Whole.Humid, b.Whole.Dripping, b.Whole.Dark, b.Peak.Heat
+			c.Cold, c.Hot, c.Humid, c.Wet, c.Dark, c.Failed, c.Peak = b.Whole.Cold, b.Whole.Hot, b.Whole.Humid, b.Whole.Dripping, b.Whole.Dark, b.Whole.Failed, b.Peak.Heat
 			if c.Code != "more_vents" {
 				c.Cost = &t.Cost
 			}

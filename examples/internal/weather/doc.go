@@ -80,6 +80,16 @@
 // fill with FillSky: from the cloud where that is known, and else from the
 // humidity alone.
 //
+// # The sky against measured radiation
+//
+// A test holds the sky of package envelope, which callers hand to FillSky, to two
+// short measured records under testdata. On an open roof at 56 degree north it is 7
+// W/m² too cold under a clear sky and 2 W/m² under a dull one, with a scatter of 1
+// W/m² (22 readings of one winter's day). In a clearing at 1325 m between slopes it
+// is 9 to 12 W/m² too cold under cloud and 33 W/m² under a clear sky, with a
+// scatter of 6 (82 hours): there trees and slopes fill a part of the view, and a
+// house loses less than under an open sky.
+//
 // # Sources
 //
 //	Wilcox08  S. Wilcox, W. Marion, Users manual for TMY3 data sets,
