@@ -38,7 +38,7 @@ func (s stream) WriteTo(w io.Writer) (n int64, err error) {
 		}
 		text := s.line(line, fault)
 		if s.ctx.Err() != nil {
-			return n, s.ctx.Err()
+			return n, errInterrupted
 		}
 		written, err := w.Write(append(text, '\n'))
 		if n += int64(written); err != nil {

@@ -69,7 +69,7 @@ func (o options) answer(ctx context.Context, in io.Reader, progress io.Writer) (
 	}
 	a, err := solve(ctx, p, s, o, progress)
 	if errors.Is(err, context.Canceled) {
-		return nil, errors.New("interrupted")
+		return nil, errInterrupted
 	}
 	if err != nil {
 		return nil, err
@@ -89,6 +89,9 @@ func (o options) answer(ctx context.Context, in io.Reader, progress io.Writer) (
 	}
 	return a.text(), nil
 }
+
+// errInterrupted ends what the user stopped.
+var errInterrupted = errors.New("interrupted")
 
 // version counts changes of the JSON form that can break a reader.
 const version = 1
