@@ -3,8 +3,8 @@ package figures
 // lightFigures are those of package lighting.
 func lightFigures() []Figure {
 	return []Figure{
-		inverseSquare(), spots(), lightFactors(), mapAndEvenness(), waysToHang(), dimming(), roomLight(), fewestFixtures(),
-		luxToPhotons(), candelaToPhotons(), photonWeb(), photometricFile(), dailyLight(),
-		sunOfDay(), sunPaths(), fao56Sun(), hourSplit(), darkDay(),
+		inverseSquare(), beamAndExponent(), spots(), lightFactors(), mapAndEvenness(), waysToHang(), dimming(), roomLight(), fewestFixtures(),
+		luxToPhotons(), spectra(), candelaToPhotons(), photonWeb(), photometricFile(), dailyLight(),
+		sunOfDay(), sunPaths(), fao56Sun(), hourSplit(), darkDay(), darkDays(),
 	}
 }

@@ -54,7 +54,7 @@ func solveScreenEdges(v []float64) (r Result, err error) {
 		}
 		if sky == envelope.SkyEven {
 			r.Steps = screenSteps(flux)
-			r.Picture = throughCover("Temperatures with the screen drawn", "The screen keeps the glass cold: that is what it saves, and why the glass above it drips.", last, k)
+			r.Picture = throughCover("Temperatures with the screen drawn", "The screen keeps the glass cold: that is what it saves.", last, k)
 		}
 	}
 	return r, nil
