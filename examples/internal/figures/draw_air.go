@@ -74,7 +74,7 @@ func airChart(title, says, caption string, p float64, path ...airPoint) (Picture
 		if err != nil {
 			return Picture{}, err
 		}
-		l.TextStyle[0].Font = font.Font{Typeface: "Liberation", Variant: "Sans", Size: 9}
+		l.TextStyle[0].Font = font.Font{Typeface: "Liberation", Variant: "Sans", Size: 10}
 		l.TextStyle[0].XAlign = draw.XRight
 		l.Offset = vg.Point{X: -2, Y: 2}
 		c.Add(l)
