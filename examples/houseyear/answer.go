@@ -57,7 +57,7 @@ type siteOf struct {
 // options are what the flags ask for.
 type options struct {
 	plan, weather, hours, html, day string
-	json, fill, bare, lines         bool
+	json, fill, bare, lines, print  bool
 }
 
 // solve answers for a plan under a weather, whose sky is filled.

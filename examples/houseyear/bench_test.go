@@ -2,6 +2,7 @@ package main
 
 import (
 	"context"
+	"io"
 	"testing"
 
 	"cloche.example/examples/internal/plan"
@@ -33,6 +34,29 @@ func BenchmarkYear(b *testing.B) {
 			b.Fatal(err)
 		}
 		sink = y.account()
+	}
+}
+
+// BenchmarkChanges is the demo house with all its changes over thirty days of April;
+// go test -bench Changes -cpu 1,2 shows what the second core gives.
+func BenchmarkChanges(b *testing.B) {
+	s := part(b, "04-01", 30)
+	p, err := atSite(plan.Demo(), s)
+	if err == nil {
+		err = fillSky(&p.Plan, s)
+	}
+	if err != nil {
+		b.Fatal(err)
+	}
+	h, err := newHouse(&p.Plan, s)
+	if err != nil {
+		b.Fatal(err)
+	}
+	trials := h.trials()
+	for b.Loop() {
+		if _, _, err := h.years(context.Background(), trials, io.Discard); err != nil {
+			b.Fatal(err)
+		}
 	}
 }
 

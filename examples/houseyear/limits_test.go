@@ -43,11 +43,11 @@ func TestNoCrop(t *testing.T) {
 	require.Zero(t, a.Account.Whole.Drawn+a.Account.Whole.TakenUp)
 	dry, same := 0, 0
 	for i, x := range a.year.State {
-		if x.Condensed == 0 && x.Soil == 0 {
+		if x.Condensed == 0 && x.FloorEvaporated == 0 {
 			require.InDelta(t, x.EnteringRatio, x.HumidityRatio, 1e-7, i)
 			same++
 		}
-		if x.Soil <= 0 {
+		if x.FloorEvaporated <= 0 {
 			dry++
 		}
 	}
@@ -86,13 +86,13 @@ func TestSoilWithoutEnd(t *testing.T) {
 	require.NoError(t, err)
 	for i, x := range y.State {
 		require.InDelta(t, h.soil.Start, y.Soil[i], 0.2)
-		require.InDelta(t, floor*(x.Surface-y.Soil[i]), x.Ground, 1)
+		require.InDelta(t, floor*(x.FloorTemperature-y.Soil[i]), x.Ground, 1)
 	}
 	h.soil.Capacity = 0
 	y, err = h.solve(context.Background())
 	require.NoError(t, err)
 	for i, x := range y.State {
 		require.InDelta(t, y.Deep[i], y.Soil[i], 1e-9)
-		require.InDelta(t, floor*(x.Surface-y.Deep[i]), x.Ground, 1e-6*floor)
+		require.InDelta(t, floor*(x.FloorTemperature-y.Deep[i]), x.Ground, 1e-6*floor)
 	}
 }

@@ -37,6 +37,7 @@ func run(args []string, in io.Reader, out, problems io.Writer) int {
 	f.StringVar(&o.hours, "hours", "", "write every hour to this `file`, CSV with units in the header")
 	f.StringVar(&o.html, "html", "", "write the report with its pictures to this `file`, one page that needs nothing else")
 	f.BoolVar(&o.json, "json", false, "print every figure as JSON")
+	f.BoolVar(&o.print, "print-plan", false, "write the plan with every key as the hours see it, its site and months those of the weather, to start from; winterhouse -explain tells the keys")
 	f.BoolVar(&o.lines, "lines", false, "read a plan a line from standard input, or with -plan a change to that plan a line, and print a result a line, under one weather and with no changes tried")
 	ctx, stop := signal.NotifyContext(context.Background(), os.Interrupt)
 	defer stop()
@@ -47,8 +48,8 @@ func (o options) answer(ctx context.Context, in io.Reader, progress io.Writer) (
 	if o.plan == "-" && (o.weather == "-" || o.lines) || o.weather == "-" && o.lines {
 		return nil, errors.New("-plan, -weather and -lines: one alone can read standard input")
 	}
-	if o.lines && (o.hours != "" || o.html != "" || o.day != "") {
-		return nil, errors.New("-lines prints lines alone: leave out -hours, -html and -day")
+	if (o.lines || o.print) && (o.hours != "" || o.html != "" || o.day != "" || o.lines && o.print) {
+		return nil, errors.New("-lines and -print-plan print nothing else: leave out -hours, -html and -day")
 	}
 	p := plan.Demo()
 	var err error
@@ -63,6 +64,10 @@ func (o options) answer(ctx context.Context, in io.Reader, progress io.Writer) (
 	s, err := readWeather(o.weather, o.fill, in, &p.Plan)
 	if err != nil {
 		return nil, err
+	}
+	if o.print {
+		p, err := atSite(p, s)
+		return bytes.NewReader(p.Text()), err
 	}
 	if o.lines {
 		return stream{ctx: ctx, base: p, change: o.plan != "", weather: s, in: in}, nil

@@ -70,6 +70,16 @@ func TestWrongInput(t *testing.T) {
 	golden.Refuse(t, start, []string{"-weather", name, "-no-changes", "-day", "x"}, "month and a day")
 }
 
+// The plan that is printed has the site and the months of the weather, and is one.
+func TestPrintedPlan(t *testing.T) {
+	text := golden.Print(t, start, "-print-plan")
+	p, err := plan.Parse([]byte(text))
+	require.NoError(t, err)
+	require.InDelta(t, 36.1, p.Site.Latitude, 1e-9)
+	require.InDelta(t, 14.4, (p.Site.Months.Temperature[3]+p.Site.Months.Temperature[9])/2, 1)
+	golden.Refuse(t, start, []string{"-print-plan", "-lines"}, "print nothing else")
+}
+
 // solved is the plan's house under the weather, with no changes tried.
 func solved(t testing.TB, p plan.Filled, s *weather.Series) *answer {
 	t.Helper()
