@@ -108,8 +108,10 @@ func (n Need) check() error {
 // upwards, and each way to set it in rows, height and spacings are chosen by a
 // simplex search for the highest evenness at the wanted mean. The mean is that
 // of a grid with a spacing of a fifth of the height at most, the minimum that of
-// the grid and of as many points along the edges: on a far finer grid no plan of 16
-// random needs was less even than asked by 0.01.
+// the grid, of as many points along the edges and of those midway between
+// fixtures. Of 150 random needs no plan fell short, on a far finer grid, by more
+// than 0.002 of mean or evenness, and for none without a room a coarse search of
+// all rows, heights and spacings did with a fixture less.
 //
 // The search goes by direct light. With a Room, what its surfaces add to the
 // plan found is taken off the wanted mean, and the search goes on until the

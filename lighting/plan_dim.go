@@ -62,7 +62,7 @@ func Dim(maps []GroupMap, target, lowest, highest []float64) (Dimming, error) {
 			}
 			d.Levels[i] = v
 		}
-		if moved < 1e-13 {
+		if moved < levelsSettled {
 			break
 		}
 	}
@@ -76,6 +76,9 @@ func Dim(maps []GroupMap, target, lowest, highest []float64) (Dimming, error) {
 	}
 	return d, nil
 }
+
+// levelsSettled is the largest move of a level in a last sweep.
+const levelsSettled = 1e-13
 
 // dimRounding is what rounding may leave of the sum of a group's terms.
 const dimRounding = 4e-16

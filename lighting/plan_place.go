@@ -7,14 +7,20 @@ import (
 	"gonum.org/v1/gonum/floats"
 )
 
+// Spacings that are tried, as shares of the even one: closer, fixtures leave the
+// ends dark; wider, the outer ones light the floor beside the bed.
+const (
+	closestSpacing = 0.5
+	widestSpacing  = 1.5
+)
+
 // place turns the unknowns of the search, which run free, into a height and two
 // spacings within their limits.
 func (n Need) place(columns, rows int, x []float64) (Plan, error) {
 	within := func(v, lo, hi float64) float64 { return lo + (hi-lo)/(1+math.Exp(-v)) }
 	p := Plan{Columns: columns, Rows: rows, Height: within(x[0], n.MinHeight, n.MaxHeight)}
-	// Spacings from half to 1.5 times the even share of the side.
-	p.SpacingX = within(x[1], 0.5, 1.5) * n.Bed.Length / float64(columns)
-	p.SpacingY = within(x[2], 0.5, 1.5) * n.Bed.Width / float64(rows)
+	p.SpacingX = within(x[1], closestSpacing, widestSpacing) * n.Bed.Length / float64(columns)
+	p.SpacingY = within(x[2], closestSpacing, widestSpacing) * n.Bed.Width / float64(rows)
 	var err error
 	if p.Layout, err = Spaced(n.Fixture, n.Bed, Spacing{Height: p.Height, X: p.SpacingX, Y: p.SpacingY, Columns: columns, Rows: rows}); err != nil {
 		return p, err

@@ -55,7 +55,7 @@ func (n Need) tune(columns, rows int, shared *tables) (best Plan, miss float64, 
 			return best, miss, err
 		}
 	}
-	for _, h := range [4]float64{-2.5, -1, 0.5, 2} {
+	for _, h := range firstHeights {
 		for _, sx := range spread(columns) {
 			for _, sy := range spread(rows) {
 				try(h, sx, sy)
@@ -66,9 +66,9 @@ func (n Need) tune(columns, rows int, shared *tables) (best Plan, miss float64, 
 		if miss > stage.enough {
 			break
 		}
-		settings := &optimize.Settings{FuncEvaluations: 90, Converger: &optimize.FunctionConverge{Absolute: 1e-4, Iterations: 15}}
+		settings := &optimize.Settings{FuncEvaluations: simplexMost, Converger: &optimize.FunctionConverge{Absolute: simplexSettled, Iterations: 15}}
 		problem := optimize.Problem{Func: func(x []float64) float64 { return lack(x, stage.share) }}
-		result, err := optimize.Minimize(problem, x, settings, &optimize.NelderMead{SimplexSize: 0.3})
+		result, err := optimize.Minimize(problem, x, settings, &optimize.NelderMead{SimplexSize: simplexSize})
 		if result == nil || err != nil && result.X == nil {
 			continue
 		}
@@ -81,8 +81,17 @@ func (n Need) tune(columns, rows int, shared *tables) (best Plan, miss float64, 
 	return best, n.lack(best.Harvest.Mean, best.Least), err
 }
 
-// lowest is an unknown of the search at the least of its range.
-const lowest = -50.0
+// The simplex search: unknowns run free and stand for a height and spacings
+// through the logistic function. What a plan reaches is judged apart.
+const (
+	simplexMost    = 90    // evaluations of a search
+	simplexSettled = 1e-4  // of the lack, that 15 steps no longer gain
+	simplexSize    = 0.3   // of the first simplex, in unknowns
+	lowest         = -50.0 // an unknown at the least of its range
+)
+
+// firstHeights are the heights to begin with, as unknowns, from low to high.
+var firstHeights = [...]float64{-2.5, -1, 0.5, 2}
 
 // short tells that even low and close together the photons on the bed do not
 // reach the mean.
