@@ -45,9 +45,9 @@
 //	WarmUp, CoolDown      After, from the        level met at the      1e-5 s                40-digit solutions; one-node closed form
 //	                      steady state           start: no time
 //	PowerForWarmUp        linear in the heat     positive heat         rounding              inverse of WarmUp
-//	NightSetBack          exact steps of 5 min   constant weather      balance 1e-6          bound by the mean set-point
-//	FreezeOut             heat contents, march   2 to 40 layers        0.01 K by the steps,  balance 1e-9; Stefan's depth; exact house
-//	                                                                   0.1 K by 24 layers
+//	NightSetBack          exact steps of 5 min   constant weather      balance 1e-6          days worked apart; bound by the mean set-point
+//	FreezeOut             heat contents, march   2 to 40 layers        0.01 K by the steps,  balance 1e-9; Stefan's depth; exact house;
+//	                                                                   0.1 K by 24 layers    houses worked apart
 //	HeatingSeason         sums over the year     8,760 or 8,784 h      rounding              constant year; Murphy Ex. 9.5; years
 //	                                                                                         worked apart
 //	MonthlyHouse          [IsoEnergy08]          gain ratio from 0     of the method         limits; constant year
@@ -98,7 +98,7 @@
 //	System.Loss, RoundFor Darcy-Weisbach         any                   rounding              Cengel Ex. 8-4, 8-5; Douglas Ex. 14.5, 14.6
 //	OperatingPoint        fan laws [HoF17]       within the curve      1e-9                  scan; Cengel Ex. 14-1; Arasu Ex. 3.11, 4.12
 //	Tree.Solve            balance of branches    any tree              1e-9                  laws; trees worked apart
-//	PerforatedTube        momentum with regain   steady                1e-9 of the scheme    plain march; cosine law
+//	PerforatedTube        momentum with regain   steady                1e-9 of the scheme    plain march, also apart; cosine law
 //	Jet                   [HoF17] ch. 20         K from memory         band of the bend      momentum balance
 //	Jet.ForcedLength      [VentGuide01] eq. 7.60 round: from memory    limit of a zone       powers of F
 //	HeatPipe.Heat         [Righini20],           51 mm, others by law  2 to 24 % of the      rows computed apart; a handbook's pipe
