@@ -6,6 +6,8 @@ import (
 	"math"
 	"time"
 
+	"gonum.org/v1/gonum/mat"
+
 	"cloche.example/envelope"
 	"cloche.example/internal/transient"
 )
@@ -26,6 +28,7 @@ type SetBack struct {
 const (
 	setBackStep  = 300.0 // s, the thermostat's step
 	setBackDays  = 3000  // after which a house that still drifts is given up
+	newtonDays   = 100   // of which those that begin where Newton's method says; then each where the last ended, which always draws nearer
 	daysAlike    = 1e-9  // K, between one day's start and the next of a day that repeats
 	atTheSetting = 1e-6  // K, by which rounding may leave the air below a set-point it has reached
 )
@@ -44,47 +47,98 @@ func (h Transient) NightSetBack(d envelope.Drive, sp SetPoints, rated float64) (
 	if err != nil {
 		return SetBack{}, err
 	}
-	const perHour = int(3600 / setBackStep)
-	step := h.s.Step(setBackStep)
 	_, t := h.holdingHeat(d, sp.mean())
 	hold, _ := h.holdingHeat(d, sp.Day)
 	constant := math.Max(0, hold-d.Heat) * 86400
-	for range setBackDays {
-		before := t
-		r := SetBack{ConstantHeat: constant, Lowest: math.Inf(1), LowestSoil: math.Inf(1), WarmestAir: math.Inf(-1), Recovery: 24 * time.Hour}
-		lost := 0.0
-		for i := range 24 * perHour {
-			// The day starts with DayStarts, so that the recovery stands first.
-			set := sp.at((i/perHour + sp.DayStarts) % 24)
-			rest := h.steady(d)
-			x := [3]float64{t.Air - rest.Air, t.Structure - rest.Structure, t.Soil - rest.Soil}
-			free := rest.Air + transient.Times(&step.Decay, x)[0]
-			q := math.Max(0, math.Min(rated, (set-free)/step.PerWatt[0]))
-			if q > 0 {
-				heated := d
-				heated.Heat += q
-				rest = h.steady(heated)
-				x = [3]float64{t.Air - rest.Air, t.Structure - rest.Structure, t.Soil - rest.Soil}
-			}
-			m := transient.Times(&step.Mean, x)
-			n := &h.n
-			lost += setBackStep * ((n.Cover+n.Leakage)*(rest.Air+m[0]-d.Outside) + n.CoverSky*(rest.Air+m[0]-d.Outside+d.SkyDrop) +
-				n.StructureOutside*(rest.Structure+m[1]-d.Outside) + n.SoilDeep*(rest.Soil+m[2]-d.Deep) - d.Heat - d.StructureHeat - d.SoilHeat)
-			e := transient.Times(&step.Decay, x)
-			t = Temperatures{rest.Air + e[0], rest.Structure + e[1], rest.Soil + e[2]}
-			r.HeatPerDay += q * setBackStep
-			r.Lowest, r.WarmestAir, r.LowestSoil = min(r.Lowest, t.Air), max(r.WarmestAir, t.Air), min(r.LowestSoil, t.Soil)
-			if t.Air >= sp.Day-atTheSetting && r.Recovery == 24*time.Hour {
-				r.Recovery = time.Duration(i+1) * setBackStep * time.Second
-			}
-		}
-		if math.Abs(t.Air-before.Air) < daysAlike && math.Abs(t.Structure-before.Structure) < daysAlike && math.Abs(t.Soil-before.Soil) < daysAlike {
-			r.Residual = r.HeatPerDay - lost
+	for n := range setBackDays {
+		r, end, slope := h.day(t, d, sp, rated)
+		off := [3]float64{end.Air - t.Air, end.Structure - t.Structure, end.Soil - t.Soil}
+		if math.Abs(off[0]) < daysAlike && math.Abs(off[1]) < daysAlike && math.Abs(off[2]) < daysAlike {
+			r.ConstantHeat = constant
 			if constant > 0 {
 				r.Saving = 1 - r.HeatPerDay/constant
 			}
 			return r, nil
 		}
+		t = end
+		if x, ok := fixedPoint(slope, off); ok && n < newtonDays {
+			share := 1.0
+			if n%3 == 2 {
+				share = 0.5 // out of turns between two sides of a kink
+			}
+			t = Temperatures{t.Air + share*(x[0]-off[0]), t.Structure + share*(x[1]-off[1]), t.Soil + share*(x[2]-off[2])}
+		}
 	}
 	return SetBack{}, fmt.Errorf("%w: the days do not yet repeat after %d of them", ErrNotConverged, setBackDays)
+}
+
+// day returns a day from its first hour on, the temperatures at its end, and how
+// these change with those at its start.
+func (h Transient) day(t Temperatures, d envelope.Drive, sp SetPoints, rated float64) (r SetBack, end Temperatures, slope [3][3]float64) {
+	const perHour = int(3600 / setBackStep)
+	step := h.s.Step(setBackStep)
+	r = SetBack{Lowest: math.Inf(1), LowestSoil: math.Inf(1), WarmestAir: math.Inf(-1), Recovery: 24 * time.Hour}
+	slope = [3][3]float64{{1, 0, 0}, {0, 1, 0}, {0, 0, 1}}
+	lost := 0.0
+	for i := range 24 * perHour {
+		// The day starts with DayStarts, so that the recovery stands first.
+		set := sp.at((i/perHour + sp.DayStarts) % 24)
+		rest := h.steady(d)
+		x := [3]float64{t.Air - rest.Air, t.Structure - rest.Structure, t.Soil - rest.Soil}
+		free := rest.Air + transient.Times(&step.Decay, x)[0]
+		wanted := (set - free) / step.PerWatt[0]
+		q := math.Max(0, math.Min(rated, wanted))
+		change := step.Decay
+		if q > 0 {
+			heated := d
+			heated.Heat += q
+			rest = h.steady(heated)
+			x = [3]float64{t.Air - rest.Air, t.Structure - rest.Structure, t.Soil - rest.Soil}
+			if q == wanted { // the heat makes up for what the air lacks
+				for i := range change {
+					for j := range change {
+						change[i][j] -= step.PerWatt[i] / step.PerWatt[0] * step.Decay[0][j]
+					}
+				}
+			}
+		}
+		slope = product(&change, &slope)
+		m := transient.Times(&step.Mean, x)
+		n := &h.n
+		lost += setBackStep * ((n.Cover+n.Leakage)*(rest.Air+m[0]-d.Outside) + n.CoverSky*(rest.Air+m[0]-d.Outside+d.SkyDrop) +
+			n.StructureOutside*(rest.Structure+m[1]-d.Outside) + n.SoilDeep*(rest.Soil+m[2]-d.Deep) - d.Heat - d.StructureHeat - d.SoilHeat)
+		e := transient.Times(&step.Decay, x)
+		t = Temperatures{rest.Air + e[0], rest.Structure + e[1], rest.Soil + e[2]}
+		r.HeatPerDay += q * setBackStep
+		r.Lowest, r.WarmestAir, r.LowestSoil = min(r.Lowest, t.Air), max(r.WarmestAir, t.Air), min(r.LowestSoil, t.Soil)
+		if t.Air >= sp.Day-atTheSetting && r.Recovery == 24*time.Hour {
+			r.Recovery = time.Duration(i+1) * setBackStep * time.Second
+		}
+	}
+	r.Residual = r.HeatPerDay - lost
+	return r, t, slope
+}
+
+// product returns a times b.
+func product(a, b *[3][3]float64) (c [3][3]float64) {
+	for i := range c {
+		for j := range c {
+			c[i][j] = a[i][0]*b[0][j] + a[i][1]*b[1][j] + a[i][2]*b[2][j]
+		}
+	}
+	return c
+}
+
+// fixedPoint returns the step x from the start of a day to that of the day that
+// repeats, of which off is what this one misses: (1 - slope) x = off.
+func fixedPoint(slope [3][3]float64, off [3]float64) (x [3]float64, ok bool) {
+	m := mat.NewDense(3, 3, nil)
+	for i := range slope {
+		for j := range slope {
+			m.Set(i, j, -slope[i][j])
+		}
+		m.Set(i, i, 1-slope[i][i])
+	}
+	err := mat.NewVecDense(3, x[:]).SolveVec(m, mat.NewVecDense(3, off[:]))
+	return x, err == nil && !math.IsNaN(x[0]+x[1]+x[2])
 }

@@ -40,6 +40,16 @@ func TestNightSetBack(t *testing.T) {
 	}
 }
 
+// A structure that takes forty years to follow has its repeating day, too.
+func TestSetBackOfASlowHouse(t *testing.T) {
+	h := house(t, envelope.Nodes{AirCapacity: 4e7, StructureCapacity: 4.6e10, SoilCapacity: 2.4e9, Cover: 2.7e4, Leakage: 325, CoverSky: 3.4e5,
+		AirStructure: 35.7, AirSoil: 0.124, StructureOutside: 0.3, SoilDeep: 2700})
+	r, err := h.NightSetBack(envelope.Drive{Outside: -6, SkyDrop: 13, Deep: 5}, SetPoints{Day: 16, Night: 10, DayStarts: 7, DayEnds: 18}, 2e7)
+	require.NoError(t, err)
+	require.InDelta(t, 0, r.Residual/r.HeatPerDay, 1e-9)
+	require.InDelta(t, 16, r.WarmestAir, 1e-6)
+}
+
 // Repeating days against numbers worked apart from the library.
 func TestSetBacksWorkedApart(t *testing.T) {
 	rows := check.Numbers(t, "setback.csv")
