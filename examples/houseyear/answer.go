@@ -104,6 +104,12 @@ func solve(ctx context.Context, p plan.Filled, s *weather.Series, o options, pro
 	}
 	a.Decisions = a.decide()
 	a.Notes = append(leftOut(&p.Plan), s.Account.Lines()...)
+	switch {
+	case s.Wind == nil:
+		a.Notes = append(a.Notes, "the weather has no wind: the air outside stands still")
+	case s.WindFrom == nil:
+		a.Notes = append(a.Notes, "the weather does not say whence the wind blows: it is taken to blow across the house from the left")
+	}
 	if !s.SiteInFile {
 		a.Notes = append(a.Notes, "the weather file names no site: it is taken to be that of the plan")
 	}
