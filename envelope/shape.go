@@ -36,8 +36,8 @@ type Form struct {
 	Depth        float64 // m, 0 to 5, floor below grade
 	DwarfWall    float64 // m, 0 to 15, above grade, height of an opaque upstand all round, below the eave
 	Azimuth      float64 // degree, 0 to 360, direction of the ridge clockwise from north
-	RidgeOffset  float64 // m, ridge from the left eave; read with UnevenGable alone
-	RidgeTilt    float64 // degree, slope of the arcs at the ridge; read with PointedArch alone
+	RidgeOffset  float64 // m, from the left eave to the ridge, a fiftieth of Span from either; read with UnevenGable alone
+	RidgeTilt    float64 // degree, at least 0, slope of the arcs at the ridge, less than that of a straight line to the eave; read with PointedArch alone
 	ArchStrips   int     // facets, 1 to 90, in each half of an arch; read with arches alone
 	Bays         int     // bays, 1 to 200, side by side; only 1 of a lean-to
 	GutterWidth  float64 // m, 0 to 1, of each gutter between two bays
