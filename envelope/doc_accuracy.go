@@ -61,23 +61,23 @@
 // HouseLoss.RadiantResidual states (go test -run RandomEnclosures -enclosures
 // 60000).
 //
-// Of 1,000,000 random covers of the trade in ordinary weather, and as many over
+// Of 300,000 random covers of the trade in ordinary weather, and as many over
 // the whole domain, every one closes to 1e-9 W/m². Of as many at the ends of
-// the ranges 7 are refused as not converged and the others close to 2e-9 (go
-// test ./envelope -run TestCampaign -covers 1000000).
+// the ranges 1 is refused as not converged and the others close to 2e-9 (go
+// test ./envelope -run TestCampaign -covers 300000).
 //
 // Of 10,000 random vapour balances, in houses of all forms and covers, all close
 // to 1e-9 of the vapour, with the same answer from another hour (go test
 // ./envelope -run RandomBalances -balances 10000).
 //
-// Speed, in microseconds for a core on which math.Exp costs 15 ns (go test
-// ./envelope -bench 'Vapour|MathExp'): House.SolveVapour finds the humidity of a
-// house of 14 facets, seven of which have a twin, in 240 from a cold start and
-// 120 from the hour before, as an enclosure as well as with each facet alone;
-// House.LossTo of the enclosure from the hour before in 110. A balance takes four
-// to six solutions of all covers, all but the last of them rough. Facets are
-// sought from their last state; where a balance could have a second root, from
-// afar.
+// Speed, in microseconds of processor time for a core on which math.Exp costs 15
+// ns (go test ./envelope -bench 'Vapour|Enclosure|MathExp'): House.SolveVapour
+// finds the humidity of a house of 14 facets, seven of which have a twin, in 180
+// from a cold start and 110 from the hour before as an enclosure, in 140 and 95
+// with each facet alone; House.LossTo takes 90 and 50 from the hour before. A
+// balance takes four to six solutions of all covers, all but the last of them
+// rough. Facets are sought from their last state; where a balance could have a
+// second root, from afar.
 //
 // Frost that dries off a declared wet face takes the heat of sublimation; where
 // both water and frost would balance it is water. Correlations of free convection

@@ -50,8 +50,8 @@ func realistic(r *rand.Rand) (Cover, CoverConditions) {
 	return c, k
 }
 
-// TestCampaign solves a million covers with -covers 1000000: every one closes,
-// but for 7 at the ends of the ranges, which are refused.
+// TestCampaign solves as many covers of each kind as -covers says: of 300,000
+// every one closes, but for 1 at the ends of the ranges, which is refused.
 func TestCampaign(t *testing.T) {
 	n := max(*campaign, 3000)
 	made := func(draw func(*rand.Rand) ([]Layer, []Gap, CoverConditions)) func(*rand.Rand) (Cover, CoverConditions) {
