@@ -44,7 +44,7 @@ func loss(r *report.Report, a *answers.Result) {
 		r.Text(t.Name, report.Number(t.Loss, 0), "W   "+report.Number(100*t.Share, 1)+" %")
 	}
 	r.Value("total, wet night", a.Wet.Total, 0, "W")
-	r.Value("  with films dry that could be wet or dry", a.Wet.DryFilm, 0, "W")
+	r.Value("  with every cover dry, just below dripping", a.Wet.DryFilm, 0, "W")
 	r.Value("  of it carried by vapour", a.Wet.Latent, 0, "W")
 	r.Value("  per kelvin", a.Wet.Coefficient, 1, "W/K")
 	r.Value("  per floor area", a.Wet.PerFloor, 1, "W/m²")

@@ -61,3 +61,21 @@ func BenchmarkAnswers(b *testing.B) {
 		})
 	}
 }
+
+// What the heater must give grows with the cold and with the humidity that is held,
+// though films that turn dry or wet change what they let through.
+func TestDutyHasNoSteps(t *testing.T) {
+	warm := `"months":{"temperature_c":[12,12,12,12,12,12,12,12,12,12,12,12]}`
+	last := 0.0
+	for _, outside := range []string{"6", "5", "4", "3", "2", "1", "0", "-1", "-2", "-6", "-14"} {
+		r := of(t, `{"site":{`+warm+`,"winter_night":{"temperature_c":`+outside+`}},"set_points":{"winter_night":{"relative_humidity":0.6}}}`)
+		require.Greater(t, r.Heater.Needed, last, outside)
+		last = r.Heater.Needed
+	}
+	last = 0
+	for _, humidity := range []string{"0.3", "0.36", "0.38", "0.4", "0.42", "0.5", "0.7", "0.8", "0.9"} {
+		r := of(t, `{"set_points":{"winter_night":{"relative_humidity":`+humidity+`}}}`)
+		require.GreaterOrEqual(t, r.Heater.Needed, 0.99*last, humidity) // parts of the cover turn wet one after the other
+		last = r.Heater.Needed
+	}
+}

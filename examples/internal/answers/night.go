@@ -36,7 +36,7 @@ type Night struct {
 	Humidity    float64 `json:"inside_relative_humidity"`
 	Evaporation float64 `json:"evaporation_kg_h"` // that it supposes
 	Total       float64 `json:"total_w"`
-	DryFilm     float64 `json:"total_with_dry_film_w"` // of films that could be dry as well as wet at that humidity
+	DryFilm     float64 `json:"total_with_dry_film_w"` // with every cover dry, at that humidity or the lower one below which none drips
 	Coefficient float64 `json:"total_w_k"`
 	PerFloor    float64 `json:"total_w_m2"`
 	Latent      float64 `json:"latent_w"` // of the total: what evaporating takes
@@ -101,6 +101,9 @@ func (h *House) Nights() (wet, dry Night, err error) {
 	if wet, err = h.night(h.Night); err != nil {
 		return wet, dry, err
 	}
+	if err = h.dryFilm(&wet); err != nil {
+		return wet, dry, err
+	}
 	air := h.Night
 	if air.Inside, err = h.dryInside(air.Outside, air.Inside.Temperature()); err != nil {
 		return wet, dry, fmt.Errorf("dry night: %w", err)
@@ -112,6 +115,33 @@ func (h *House) Nights() (wet, dry Night, err error) {
 	return wet, dry, err
 }
 
+// dryFilm is the loss of the damp night with every cover dry, at the plan's humidity
+// or the lower one below which none drips: dry films let heat radiation pass, and
+// damp air leaks vapour beside.
+func (h *House) dryFilm(wet *Night) error {
+	humidity := wet.Humidity
+	if least := firstDrip(*wet); least != nil {
+		humidity = min(humidity, *least)
+	}
+	air := h.Night
+	var err error
+	if air.Inside, err = fromplan.Air(h.Plan, air.Inside.Temperature(), max(0, humidity)); err != nil {
+		return err
+	}
+	k, _, err := fromplan.Conditions(h.Plan, air, float64(h.Plan.Site.WinterNight.Month), h.drawn())
+	if err != nil {
+		return err
+	}
+	k.InnerFace = envelope.InnerDry
+	r, err := h.Envelope.Loss(k)
+	if err != nil {
+		return fmt.Errorf("damp night with dry covers: %w", err)
+	}
+	h.assume(&r, air.Inside.Temperature()-air.Outside.Temperature())
+	wet.DryFilm = r.Total
+	return nil
+}
+
 func (h *House) night(air envelope.HouseAir) (Night, error) {
 	r, err := h.Loss(air, float64(h.Plan.Site.WinterNight.Month))
 	if err != nil {
@@ -119,7 +149,7 @@ func (h *House) night(air envelope.HouseAir) (Night, error) {
 	}
 	n := Night{
 		Humidity: air.Inside.RelativeHumidity(), Evaporation: Evaporation(&r, air),
-		Total: r.Total, DryFilm: r.DryTotal, Coefficient: r.Coefficient, PerFloor: r.PerFloor, Latent: r.Latent, Condensate: 3600 * r.Condensate,
+		Total: r.Total, DryFilm: r.Total, Coefficient: r.Coefficient, PerFloor: r.PerFloor, Latent: r.Latent, Condensate: 3600 * r.Condensate,
 		GroundMonth: r.Ground.Total, GroundYear: r.Ground.Steady,
 		LeakageFlow: r.Leakage.Volume, AirChanges: r.Leakage.AirChanges, loss: r, air: air,
 	}
