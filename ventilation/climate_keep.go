@@ -17,6 +17,7 @@ type keeping struct {
 	heater  float64      // W, of the heater, as air and radiation
 	x       climateNodes // the state found
 	stable  bool
+	drying  drying
 	short   bool          // the targets could not be kept
 	vented  bool          // the vents keep the house at Vent, or as near as they can
 	forced  bool          // the fans run, for the whole hour
@@ -264,57 +265,4 @@ func (o *keeping) trim(least, most float64) bool {
 	}
 	o.x, o.stable = x, stable
 	return true
-}
-
-// dry opens the vents up to Dry and then warms by up to Lift, as far as keeps the
-// humidity at its limit.
-func (o *keeping) dry(most float64) error {
-	limit := o.t.Humidity
-	u := o.k.opening
-	over := func(u, warm float64) (float64, error) {
-		err := o.warmed(u, warm)
-		return o.humidity() - limit, err
-	}
-	top := max(u, min(o.t.Dry, most))
-	if top > u {
-		f, err := over(top, o.t.Warm)
-		if err != nil {
-			return err
-		}
-		if f <= 0 {
-			return o.settleOn(u, top, func(u float64) (float64, error) { return over(u, o.t.Warm) })
-		}
-	}
-	warm := max(o.t.Warm, o.x.air)
-	high := min(o.t.Warm+o.t.Lift, o.t.Vent)
-	if high <= warm {
-		o.short = true
-		return nil
-	}
-	f, err := over(top, high)
-	if err != nil {
-		return err
-	}
-	if f > 0 {
-		o.short = true
-		return nil
-	}
-	return o.settleOn(warm, high, func(t float64) (float64, error) { return over(top, t) })
-}
-
-// settleOn finds where f, which is above zero at a and not at b, falls to zero,
-// and leaves the state of its not humid side: that at b where one on the way is
-// not found.
-func (o *keeping) settleOn(a, b float64, f func(float64) (float64, error)) error {
-	var failed error
-	at, err := solve.Root(func(v float64) float64 {
-		y, err := f(v)
-		failed = errors.Join(failed, err)
-		return y
-	}, a, b, humidTolerance)
-	if failed != nil || err != nil {
-		at = b // or not above zero at a once the vents have moved
-	}
-	_, err = f(min(b, at+humidTolerance))
-	return err
 }
