@@ -30,7 +30,7 @@ func run(args []string, in io.Reader, out, problems io.Writer) int {
 	f.Between = "\n  "
 	var o options
 	f.StringVar(&o.plan, "plan", "", "read the plan from this `file`, - for standard input; without it the demo house, which is invented")
-	f.StringVar(&o.weather, "weather", "", "read hourly weather from this `file`: Cloche's own CSV, TMY3, or a typical year of PVGIS; without it the plan's, and else a typical year of Greensboro, North Carolina")
+	f.StringVar(&o.weather, "weather", "", "read hourly weather from this `file`: Cloche's own CSV, TMY3 or an excerpt of it, or a typical year of PVGIS; one that names no site has that of the plan; without it the plan's, and else a typical year of Greensboro, North Carolina")
 	f.BoolVar(&o.fill, "fill", false, "fill gaps of at most 3 hours in the weather")
 	f.BoolVar(&o.bare, "no-changes", false, "try no changes of the house: one year instead of several")
 	f.StringVar(&o.day, "day", "", "print the hours of this `day` too, as in 01-15")

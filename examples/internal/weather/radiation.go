@@ -31,8 +31,11 @@ func (s *Series) radiation(t *table, f *faults) error {
 				most, what = b, t.headers[direct]
 			}
 			if most > nightLight && dark(site, s.Time[i]) {
-				number := t.line[i]
-				f.addf(max(number, 1), "%s is %.4g W/m² in the hour from %s, when the sun is down; is the time zone right?", what, most, s.Time[i].Format("2006-01-02 15:04"))
+				number, ask := t.line[i], "is the time zone right?"
+				if !s.SiteInFile {
+					ask = "the file names no site: is the one that it was given, with its time zone, that of the weather?"
+				}
+				f.addf(max(number, 1), "%s is %.4g W/m² in the hour from %s, when the sun is down; %s", what, most, s.Time[i].Format("2006-01-02 15:04"), ask)
 			}
 			s.Direct[i], s.Diffuse[i] = 0, g
 			continue

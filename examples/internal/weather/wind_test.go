@@ -26,6 +26,8 @@ func TestExcerptOfTMY3(t *testing.T) {
 		require.Equal(t, v, [][]float64{s.Temperature, s.RelativeHumidity, s.Pressure, s.Wind, s.Global, s.Direct, s.Diffuse, s.Cloud}[i])
 	}
 	require.Nil(t, s.WindFrom)
+	_, err = Read(bytes.NewReader(packed), Options{Site: &Site{Latitude: 50, Longitude: 14, Zone: 1}})
+	require.ErrorContains(t, err, "the file names no site: is the one that it was given")
 	for text, want := range map[string]string{
 		"month,day,hour_ending,dry_bulb_c,dry_bulb_c\n":                   "two columns dry_bulb_c",
 		"month,day,hour_ending,dry_bulb_f\n":                              `unknown column "dry_bulb_f"`,
