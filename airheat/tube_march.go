@@ -218,6 +218,15 @@ func (m *marcher) friction(v, x, b, tangent float64) float64 {
 const (
 	closeEnough = 4e-9
 	staleEnough = 1e-9
+	firstRoots  = 1e-6 // how well the first march knows its friction at best
+)
+
+// Bounds of the search for the end's speed.
+const (
+	mostMarches  = 200
+	frictionless = 1.2   // holes over section, times discharge, up to which the sine of Bernoulli's law starts it
+	noBracket    = 4e-16 // of the speed: rounding alone
+	noSpeed      = 1e-25 // m/s, of a tube whose near rows take all
 )
 
 // endSpeed finds ln u, u the square root of the end's head, at which the
@@ -229,28 +238,28 @@ func (m *marcher) endSpeed(wanted float64, dst []TubePosition) (marches int, err
 	// Equal rows, or Bernoulli's law without friction where it holds.
 	beta := m.gain * float64(len(dst))
 	u := wanted / beta
-	if b := beta * math.Sqrt(m.regain); b > 0 && b < 1.2 {
+	if b := beta * math.Sqrt(m.regain); b > 0 && b < frictionless {
 		u = wanted * math.Sqrt(m.regain) / math.Sin(b)
 	}
 	step := 0.0
-	for marches = 1; marches <= 200; marches++ {
+	for marches = 1; marches <= mostMarches; marches++ {
 		m.predict(marches == 1, u, step, dst)
 		v, slope, stale, bend, ok := m.march(u, dst)
 		if !ok {
 			v, slope, stale, bend, _ = m.careful(u, dst)
 		} else if marches == 1 && len(dst) > 1 && dst[0].Friction > 0 {
-			stale = math.Max(stale, 1e-6) // the first roots are rough
+			stale = math.Max(stale, firstRoots)
 		}
 		miss := wanted - v
 		if m.last = miss / slope; stale <= staleEnough && m.last*m.last*bend <= closeEnough && slope > 0 {
 			return marches, nil
 		}
-		if hi-lo <= 4e-16*u {
+		if hi-lo <= noBracket*u {
 			// The rows' flows jump where a row turns from out to in; with holes far
 			// larger together than the section, the jumps can step over the flow.
 			return marches, fmt.Errorf("%w: at every end pressure the rows give more or less than the flow, by %.3g of it, with house air drawn in; the holes are too large for the tube", ErrNoSolution, math.Abs(miss)/wanted)
 		}
-		if u < 1e-25 {
+		if u < noSpeed {
 			return marches, fmt.Errorf("%w: friction takes all pressure before the closed end: at any end pressure the near rows give more than the flow; the tube is too long or too thin for it", ErrNoSolution)
 		}
 		// A velocity nearer than the friction is known says nothing of the side.

@@ -13,10 +13,6 @@ import (
 // edge rises or sets: 34' of refraction and 16' of radius [Reda04].
 const RiseElevation = -0.8333
 
-// TwilightElevation is where the sun stands at the end of civil twilight,
-// degree: the light that some plants still take as day.
-const TwilightElevation = -6.0
-
 // SunDay is a day of the sun at a site.
 type SunDay struct {
 	Rise    time.Time     // zero when the sun does not rise
