@@ -106,9 +106,9 @@
 // one door, so no error against a measured flow can be stated.
 //
 // Climate on random houses and hours (TestCampaignOfHouses, 1,000,000 houses with
-// covers by U, 999,121 of them stable at the temperature that HeatFor held): HeatFor
+// covers by U, 999,120 of them stable at the temperature that HeatFor held): HeatFor
 // never asked for heat that Solve showed unneeded, Solve had an answer for every
-// one, and missed the stronger of several flows in 40, where hot leaves with shut
+// one, and missed the stronger of several flows in 38, where hot leaves with shut
 // stomata and cool ones with open stomata drive nearly the same flow, or where air
 // stands still. On real covers, cold, 5,000
 // random hours of nine covers (TestCampaignOfRealHours): one without an answer,

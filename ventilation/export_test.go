@@ -3,6 +3,8 @@ package ventilation
 import (
 	"math"
 	"time"
+
+	"cloche.example/internal/check"
 )
 
 // What the tests of package ventilation_test read of the inside: checks, and
@@ -114,4 +116,20 @@ func (c *Climate) SolveWithLewis(w Weather, s Setting, factor float64) (out Clim
 		k.state(&out, &x, stable)
 	}
 	return out, err
+}
+
+// DataTables are the coefficients of flaps and screens, row by row.
+func DataTables() (aspects, cubic, screens []check.Line) {
+	for i, name := range []string{"narrow", "upright", "lying", "wide"} {
+		c := aspectClasses[i]
+		if math.IsInf(c.limit, 1) {
+			c.limit = math.NaN()
+		}
+		aspects = append(aspects, check.Line{Name: name, Cells: []float64{c.limit, c.m, c.max}})
+	}
+	for i, name := range []string{"Miguel", "Valera"} {
+		f := porosityFits[i]
+		screens = append(screens, check.Line{Name: name, Cells: []float64{f.a, f.b, f.c, f.d}})
+	}
+	return aspects, []check.Line{{Name: "CEN/TR 16798-8", Cells: enCubic[:]}}, screens
 }

@@ -31,3 +31,24 @@ func TestPressureCoefficientsCellByCell(t *testing.T) {
 	check.Table(t, "pressure.csv", faces)
 	check.Table(t, "roofmeans.csv", roofs)
 }
+
+func TestTerrainsCellByCell(t *testing.T) {
+	var powers, roughs []check.Line
+	for _, name := range []string{"city", "suburb", "open", "flat"} {
+		of := terrain(name)
+		powers = append(powers, check.Line{Name: name, Cells: []float64{of.Exponent, of.Layer}})
+	}
+	for _, name := range []string{"sea", "lake", "field", "village", "town"} {
+		of := rough(name)
+		roughs = append(roughs, check.Line{Name: name, Cells: []float64{of.Roughness, of.Least}})
+	}
+	check.Table(t, "terrains.csv", powers)
+	check.Table(t, "rough_terrains.csv", roughs)
+}
+
+func TestFlapsAndScreensCellByCell(t *testing.T) {
+	aspects, cubic, screens := ventilation.DataTables()
+	check.Table(t, "hinged_aspect.csv", aspects)
+	check.Table(t, "hinged_cubic.csv", cubic)
+	check.Table(t, "screen_fits.csv", screens)
+}
