@@ -4,6 +4,7 @@ import (
 	"fmt"
 
 	"gonum.org/v1/gonum/floats"
+	"gonum.org/v1/plot/plotter"
 
 	"cloche.example/lighting"
 )
@@ -96,17 +97,21 @@ func solveRoomLight(v []float64) (r Result, err error) {
 		{Says: "Both.", Formula: "E = E_d + E_r", Values: numbers{"E_d": d, "E_r": fine}, Value: both.Mean, Unit: "µmol/(m² s)"},
 		{Says: "The floor keeps what it does not reflect.", Formula: "Φ_f = (1 - ρ_f) A_f E_f", Values: numbers{"ρ_f": v[2], "A_f": room.Length * room.Width, "E_f": floor}, Value: kept, Unit: "µmol/s"},
 	}
-	rows := func(ppfd []float64) curve {
-		n := direct.Points.Columns()
-		k := len(ppfd) / n / 2 * n
-		c := curve{}
+	r.Picture, err = alongTheBench(direct.Points, all, direct.PPFD, within.PPFD)
+	return r, err
+}
+
+// alongTheBench draws three maps along the middle row of their points.
+func alongTheBench(p *lighting.Points, both, direct, back []float64) (Picture, error) {
+	n := p.Columns()
+	row := func(name string, ppfd []float64) curve {
+		c := curve{name: name}
+		middle := len(ppfd) / n / 2 * n
 		for i := range n {
-			c.at = append(c.at, struct{ X, Y float64 }{direct.Points.At(k + i).X, ppfd[k+i]})
+			c.at = append(c.at, plotter.XY{X: p.At(middle + i).X, Y: ppfd[middle+i]})
 		}
 		return c
 	}
-	a, b, c := rows(all), rows(direct.PPFD), rows(within.PPFD)
-	a.name, b.name, c.name = "both", "direct", "given back by the room"
-	r.Picture, err = chart{title: "Light along the middle of the bench", says: "The direct light falls towards the ends of the bench; the reflected light is nearly level.", x: "along the room, m", y: "PPFD, µmol/(m² s)", zero: true, curves: []curve{a, b, c}}.picture("The room's light is nearly level: it makes the bench more even as well as brighter.")
-	return r, err
+	return chart{title: "Light along the middle of the bench", says: "The direct light falls towards the ends of the bench; the reflected light is nearly level.", x: "along the room, m", y: "PPFD, µmol/(m² s)", zero: true,
+		curves: []curve{row("both", both), row("direct", direct), row("given back by the room", back)}}.picture("The room's light is nearly level: it makes the bench more even as well as brighter.")
 }
