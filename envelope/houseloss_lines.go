@@ -17,7 +17,7 @@ func (t *together) lines() (rows []float64, wide int) {
 	for i := range n {
 		row := rows[i*wide : (i+1)*wide]
 		for j, f := range v.share[i*n : (i+1)*n] {
-			row[j] = -f * min(1, max(0, m[j].flow.sentBySeen))
+			row[j] = -f * min(mostSlope, max(-mostSlope, m[j].flow.sentBySeen))
 			row[n+lineRatio] += f * m[j].flow.sentByRatio
 		}
 		row[i]++
@@ -39,7 +39,8 @@ func (r *HouseLoss) rows(size int) []float64 {
 
 // eliminateRows solves n rows for the right-hand sides behind them, in place. In
 // each row the diagonal is larger than all else together, as no facet sends
-// more than it sees: rows need not be exchanged.
+// more than it sees: rows need not be exchanged. Facets under some drops may be
+// an exception; where that leads astray, the next round tells.
 func eliminateRows(a []float64, n, sides int) {
 	wide := n + sides
 	for p := range n {

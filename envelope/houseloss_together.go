@@ -47,6 +47,7 @@ const (
 	mostFlips    = 4    // changes between wet and dry after which a facet is taken as wet: a film that water makes opaque may have no state that agrees with what the others then send
 	leastSeen    = 1.0  // W/m², less than any face inside receives, and
 	mostSeen     = 1500 // more: the search does not go there
+	mostSlope    = 20.0 // of what a facet sends over what it sees, either way: between 0 and 1, but for a film under some drops, whose share follows
 	firstDrop    = 0.3  // of inside over outside air that facets lie below the inside air at first
 )
 

@@ -11,14 +11,20 @@ func (s *solver) partly(dryFace float64) (share float64, err error) {
 	return s.between(0, 1, dryFace-s.room.dew, above)
 }
 
+// dropsClosure is the aim in W/m² of balances while the share is sought.
+const dropsClosure = 1e-12
+
 // between is partly for shares from low, where the face lies below the dew point
 // by below in K, to high, where it lies above.
 func (s *solver) between(low, high, below, above float64) (share float64, err error) {
 	const (
-		near   = 1e-10 // K, from the dew point: worth 1e-9 W/m² at most, what balances leave open
+		near   = 1e-12 // K, from the dew point: the share may hardly change the face, and the radiation it sends by 100 W/m²
 		narrow = 1e-15 // fraction, shares that differ by no more are one number
 		passes = 100   // halves an interval more than often enough
 	)
+	aim := s.aim
+	s.aim = min(aim, dropsClosure)
+	defer func() { s.aim = aim }()
 	side := 0
 	for range passes {
 		share = low - below*(high-low)/(above-below)
@@ -90,6 +96,15 @@ func (s *solver) drops(dryFace float64) (found bool, flux float64, err error) {
 // damp solves the cover with water on the given share of the inner face and no
 // vapour, and returns how far the face lies above the dew point in K.
 func (s *solver) damp(share float64) (float64, error) {
+	s.mix(share)
+	if err := s.taken(faceDamp); err != nil {
+		return 0, err
+	}
+	return s.t[innerFace(s.n-1)] - s.room.dew, nil
+}
+
+// mix makes the tables of a face with water on the given share.
+func (s *solver) mix(share float64) {
 	last := s.n - 1
 	o, f := outerFace(last), innerFace(last)
 	s.mixed = *s.dry
@@ -97,8 +112,4 @@ func (s *solver) damp(share float64) (float64, error) {
 	s.mixed.emittance[f] += share * (s.wet.emittance[f] - s.dry.emittance[f])
 	s.mixed.transmit[last] += share * (s.wet.transmit[last] - s.dry.transmit[last])
 	s.mixed.trace(s.n)
-	if err := s.taken(faceDamp); err != nil {
-		return 0, err
-	}
-	return s.t[f] - s.room.dew, nil
 }

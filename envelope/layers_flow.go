@@ -33,8 +33,12 @@ const (
 	sideOpen = iota
 	sideSeen
 	sideRatio
+	sideShare // what a change of the share under drops opens
 	flowSides
 )
+
+// shareStep is the step of the share under drops by which its effect is taken.
+const shareStep = 1e-4
 
 // flow finds what the part sends and takes, wet on the share of its face, at the
 // root that one more step of Newton's method leads to, and how that changes. A
@@ -42,7 +46,7 @@ const (
 // draws.
 func (s *solver) flow(o *flow, wet float64) {
 	*o = flow{wet: wet}
-	n, faces := s.n, 2*s.n
+	faces := 2 * s.n
 	last := faces - 1
 	rad := s.optics()
 	if s.plain = false; !s.fresh {
@@ -65,18 +69,23 @@ func (s *solver) flow(o *flow, wet float64) {
 		}
 	}
 	j[last][v+sideRatio] = -carry * heat * s.water.drives
+	sides, byShare := sideShare, 0.0
+	if wet > 0 && wet < 1 {
+		sides, byShare = flowSides, s.sharing(wet)
+	}
 	o.sent = rad.radiosity(last, s.black[last], s.g[last], s.g[last-1])
 	o.water = s.vapour
 	if s.inner == faceHeld && s.under == faceWater {
 		w := s.room.wetAt(s.held)
 		o.waterByRatio = s.closed * max(s.hIn, stillVapour) * w.perH * w.drives
 	}
-	if !s.system.eliminate(v, flowSides) {
+	if !s.system.eliminate(v, sides) {
 		o.sentBySeen = rad.reflect(last)
 		s.forget()
 		return
 	}
-	for d := range flowSides {
+	var rises, sends [flowSides]float64 // K and W/m² of each side
+	for d := range sides {
 		warms := func(face int) float64 { // K
 			x := j[2*(face/2)][v+d]
 			if face&1 == 1 {
@@ -95,6 +104,7 @@ func (s *solver) flow(o *flow, wet float64) {
 		}
 		rise := warms(last)
 		sent := rad.radiosity(last, black[last], seen, rad.irradiance(last-1, faces, &black, 0, seen))
+		rises[d], sends[d] = rise, sent
 		water := 0.0
 		if heat > 0 {
 			water = (s.vapour*s.water.bends - carry*s.water.slope) * rise
@@ -116,23 +126,35 @@ func (s *solver) flow(o *flow, wet float64) {
 			}
 		}
 	}
-	if wet > 0 && wet < 1 && rad.transmit[n-1] == 0 {
-		s.pinned(o, rad.emittance[last])
+	if sides == flowSides && rises[sideShare] != 0 {
+		// Drops hold the face at the dew point: their share follows.
+		more := (sends[sideShare] + byShare) / rises[sideShare]
+		o.sentBySeen -= more * rises[sideSeen]
+		if w := s.room.wetAt(s.room.dew); w.slope > 0 {
+			o.sentByRatio = more / w.slope
+		}
 	}
 	s.foresee()
 }
 
-// pinned gives the slopes of a face that drops hold at the dew point: what more
-// it sees it sends back, and a higher dew point takes what warms the face.
-func (s *solver) pinned(o *flow, emittance float64) {
+// sharing fills in what more of the face under drops opens, from the share wet,
+// and returns by how much more then leaves the face, W/m² for all of it.
+func (s *solver) sharing(wet float64) (sends float64) {
 	last := innerFace(s.n - 1)
-	j := &s.system.matrix
-	rise := j[2*(s.n-1)][s.vars+sideSeen] + s.resist[s.n-1]*j[last][s.vars+sideSeen]
-	k := s.t[last] + constant.ZeroCelsius
-	o.sentBySeen = 1
-	if w := s.room.wetAt(s.room.dew); rise > 0 && w.slope > 0 {
-		o.sentByRatio = -emittance * (1/rise - 4*s.c.sigma*k*k*k) / w.slope
+	before, step := s.f, shareStep
+	if wet+step > 1 {
+		step = -step
 	}
+	sent := s.mixed.radiosity(last, s.black[last], s.g[last], s.g[last-1])
+	s.mix(wet + step)
+	s.evaluate(nil)
+	sends = (s.mixed.radiosity(last, s.black[last], s.g[last], s.g[last-1]) - sent) / step
+	for r := range s.vars {
+		s.system.matrix[r][s.vars+sideShare] = (before[r] - s.f[r]) / step
+	}
+	s.mix(wet)
+	s.evaluate(nil)
+	return sends
 }
 
 // foresee keeps the state, one step on, and how it changes with each drive, for
