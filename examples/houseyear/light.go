@@ -32,12 +32,12 @@ func newLamps(p *plan.Plan, l *answers.Light) (lamps, error) {
 			r.asked = *v
 		}
 	}
-	layout, err := fromplan.Lamps(p)
+	counted, m, err := answers.Counted(p)
 	if err != nil {
 		return r, err
 	}
-	levels := fromplan.Levels(p)
-	for _, f := range layout {
+	levels := fromplan.Levels(counted)
+	for _, f := range m.Layout {
 		r.share += levels[f.Group] * f.Light.Flux() / q.Maintenance / q.PhotonsOfLamp * float64(q.Tiers) / r.power
 	}
 	r.share = min(1, r.share)
