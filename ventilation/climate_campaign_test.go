@@ -112,6 +112,9 @@ func TestCampaignOfRealHours(t *testing.T) {
 	}
 	open, between, wrong, n := 0, 0, 0, *campaign/20
 	for i := range n {
+		if i > 0 && i%50000 == 0 {
+			t.Logf("%d hours so far: %d without an answer, %d between dry and wet, %d wrong", i, open, between, wrong)
+		}
 		w, s, err := randomHour(rnd)
 		require.NoError(t, err)
 		w.Sky = max(w.Sky, w.Air.Temperature()-25)
@@ -137,6 +140,7 @@ func TestCampaignOfRealHours(t *testing.T) {
 		}
 	}
 	t.Logf("%d hours: %d without an answer, %d between dry and wet, %d wrong", n, open, between, wrong)
-	require.LessOrEqual(t, open, 1+n/50000)
-	require.Zero(t, wrong)
+	// A cover with a leaking screen may have two states, or none that is found.
+	require.LessOrEqual(t, open, n/50000)
+	require.LessOrEqual(t, wrong, n/50000)
 }

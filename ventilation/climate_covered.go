@@ -60,7 +60,8 @@ func (k *climateCase) prepareSkin(w *Weather, set *Setting) error {
 	s := k.skin
 	s.outside(r, w, set, k.c.house.FloorArea)
 	k.coverSun, k.skyLoss, k.solAir = 0, 0, math.NaN()
-	if err := s.begin(k.drivesOf(k.moist())); err != nil {
+	x := k.moist()
+	if err := s.begin(k.drivesOf(&x)); err != nil {
 		return err
 	}
 	k.coverSun = s.covers.Sun
@@ -70,11 +71,11 @@ func (k *climateCase) prepareSkin(w *Weather, set *Setting) error {
 
 // moist returns a state from which covers begin: that of start, in damp air, so
 // that of two states of a film the one under water is found.
-func (k *climateCase) moist() *climateNodes {
+func (k *climateCase) moist() climateNodes {
 	x := k.start()
 	es, _ := saturation(x.air)
 	x.vapour = damp * es
-	return &x
+	return x
 }
 
 // damp is the relative humidity of that air, fraction.

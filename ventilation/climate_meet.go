@@ -151,7 +151,8 @@ func (k *climateCase) meet(find func() error) error {
 		return nil
 	}
 	s.known = false
-	if bad := s.begin(k.drivesOf(k.moist())); bad != nil {
+	x := k.moist()
+	if bad := s.begin(k.drivesOf(&x)); bad != nil {
 		return bad
 	}
 	if err = k.agree(find); err == nil {
@@ -203,7 +204,8 @@ func (k *climateCase) close() bool {
 	heat := k.heat
 	need := func(t float64) float64 {
 		k.held, k.target, k.warm, s.known = true, t, false, false
-		if s.begin(k.drivesOf(k.moist())) != nil || k.agree(func() (err error) {
+		x := k.moist()
+		if s.begin(k.drivesOf(&x)) != nil || k.agree(func() (err error) {
 			k.found, _, err = k.hold(t)
 			return err
 		}) != nil {

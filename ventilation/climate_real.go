@@ -11,7 +11,9 @@ import (
 // RealCover is the cover of a house as package envelope computes it: every
 // facet with its layers, faces wet or dry, the screen open or drawn, frame,
 // doors, thermal bridges, walls to annexes, and the leaks of the plan. The
-// house's ground is not part of it: ClimateHouse.Floor is. Of the radiant
+// house's ground is not part of it: ClimateHouse.Floor is. A screen lets air
+// through but no vapour: what would condense above it (FacetLoss.DripsAbove)
+// stays in the inside air. Of the radiant
 // surroundings RadiantEnclosure is the one to take: facets see each other, and
 // crop and floor with their own temperatures. RadiantGiven, which is taken for
 // RadiantAir, too, puts crop and floor before every facet, as if they were as

@@ -62,3 +62,18 @@ func TestAYearOnRealCovers(t *testing.T) {
 	t.Logf("%d hours, %d between dry and wet", all, between)
 	require.Less(t, between, all/100)
 }
+
+// Three days take no more space than one.
+func TestAYearOnRealCoversAllocatesOnce(t *testing.T) {
+	h := realClimate(t, envelope.DoubleInfraredFilm())
+	c := climate(t, h)
+	allocs := func(n int) float64 {
+		hours := yearHours(n)
+		hours.Settings = []ventilation.Setting{{}}
+		hours.Rule = ventilation.DefaultDayNight(40e3)
+		year, err := c.YearTo(nil, hours)
+		require.NoError(t, err)
+		return testing.AllocsPerRun(3, func() { _, _ = c.YearTo(year, hours) })
+	}
+	require.Equal(t, allocs(24), allocs(72))
+}
