@@ -221,7 +221,7 @@ func (o *keeping) trim(least, most float64) bool {
 			return false
 		}
 		over = k.residual[onAir]
-		if found = math.Abs(over) <= 1e-9*k.size[onAir]; found {
+		if found = math.Abs(over) <= climatePromise*k.size[onAir]; found {
 			break
 		}
 		slope = -k.enteringHeat * (limit - k.entering)
@@ -257,7 +257,7 @@ func (o *keeping) trim(least, most float64) bool {
 	}
 	k.held, k.opening = false, u
 	stable, ok := k.newton(&x, true)
-	if !ok || !stable || math.Abs(x.air-limit) > 1e-5 {
+	if !ok || !stable || math.Abs(x.air-limit) > sameState {
 		return false
 	}
 	if y, _, err := k.stronger(x); err != nil || y.air != x.air {

@@ -258,6 +258,9 @@ func (k *climateCase) settleWater(x *climateNodes) error {
 	return failed
 }
 
+// surfaceTurn is the largest move, K, of a surface in a turn that counts as none.
+const surfaceTurn = 1e-12
+
 // settleSurfaces closes the balances of canopy, floor and lining at the inside
 // air of x: each rises strictly with the others, so that taking turns from the
 // cold end climbs to the one solution.
@@ -282,7 +285,7 @@ func (k *climateCase) settleSurfaces(x *climateNodes) error {
 			*n = t
 			moved = max(moved, math.Abs(t-before))
 		}
-		if moved < 1e-12 {
+		if moved < surfaceTurn {
 			k.evaluate(x, k.lastFlow, 0, false)
 			return nil
 		}

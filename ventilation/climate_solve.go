@@ -12,6 +12,17 @@ import (
 // at which Newton's method ends: 1,000 times below what is promised.
 const climateClosure = 1e-12
 
+// climatePromise is the residual of each balance, as a fraction of its terms, that
+// Solve promises.
+const climatePromise = 1e-9
+
+// Flows and temperatures that count as the same while states are sought.
+const (
+	sameState = 1e-5 // K, that Newton's last steps may move a state that is already closed
+	sameFlow  = 1e-6 // fraction, of two flows between which no other state is sought
+	aboveMost = 1.05 // of the strongest flow seen, where nothing should drive as much
+)
+
 // weakest is the least flow, as a fraction of the strongest, below which the
 // house counts as sealed while states are sought.
 const weakest = 1e-7
@@ -214,13 +225,13 @@ func (k *climateCase) between(a, b float64, x climateNodes) (climateNodes, bool,
 	}
 	// The last digits, and the stability.
 	y := x
-	if stable, ok := k.newton(&y, true); ok && math.Abs(y.air-x.air) < 1e-5 {
+	if stable, ok := k.newton(&y, true); ok && math.Abs(y.air-x.air) < sameState {
 		return y, stable, nil
 	}
 	stable := k.judge(&x)
-	if !k.closed(1e-9) {
+	if !k.closed(climatePromise) {
 		// A jump of the leaves between the two: a state of either side.
-		for _, side := range [2]float64{1 - 1e-6, 1 + 1e-6} {
+		for _, side := range [2]float64{1 - sameFlow, 1 + sameFlow} {
 			y := x
 			if _, err := k.excess(side*m, &y); err != nil {
 				continue

@@ -8,11 +8,11 @@ func (k *climateCase) stronger(x climateNodes) (climateNodes, bool, error) {
 		return x, true, nil
 	}
 	y := x
-	over, err := k.excess(1.05*top, &y)
+	over, err := k.excess(aboveMost*top, &y)
 	if err != nil || over > 0 {
 		return k.search(k.most())
 	}
-	if z, stable, found, err := k.descend(1.05*top, y, m*(1+1e-6)); found && err == nil {
+	if z, stable, found, err := k.descend(aboveMost*top, y, m*(1+sameFlow)); found && err == nil {
 		return z, stable, nil
 	}
 	k.lastFlow = m
