@@ -23,6 +23,7 @@ type together struct {
 	air             roomAir
 	floor           float64 // W/m², emission of the floor
 	enclosed        bool    // facets see each other
+	still           bool    // the humidity stays: what a facet does time and again it does for good
 	rounds          int     // solutions of all covers, rough or not
 }
 
@@ -159,7 +160,7 @@ func (t *together) round(exact bool) error {
 			return domain.Within(fmt.Sprintf("facet %d (%s)", r.Facet, h.plan.Shape.Facets[r.Facet].Name), err)
 		}
 		if wet != (m[i].flow.wet > 0) {
-			if m[i].flips++; m[i].flips > mostFlips && t.enclosed {
+			if m[i].flips++; m[i].flips > mostFlips && t.enclosed && t.still {
 				m[i].soaked = true
 				near.apart.stage, near.touched.stage = stageSoaked, stageSoaked
 			}
@@ -215,6 +216,8 @@ func (t *together) receives(i int) float64 {
 // settle finds what the facets see in air of the humidity that is set.
 func (t *together) settle() error {
 	exact, damping := !t.enclosed, 1.0
+	t.still = true
+	defer func() { t.still = false }()
 	for round := range mutualRounds {
 		if err := t.round(exact); err != nil {
 			return err
