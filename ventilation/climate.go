@@ -90,7 +90,8 @@ type Weather struct {
 	Gain *envelope.SolarGain // sun through and into each facet of Real, of envelope.Glazing; nil: by Sun and the shares of the cover
 }
 
-// Setting is what is done to the house now. Each zero means nothing.
+// Setting is what is done to the house now. The zero Setting does nothing: vents
+// shut, no heat, no water, no shade, the screen open.
 type Setting struct {
 	Opening  float64  // fraction, 0 to 1, of the area of every opening, 0 shut to 1; leaks and fans stay
 	Heat     float64  // W, -1e8 to 1e8, sensible heat to the inside air; negative takes heat

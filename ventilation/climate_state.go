@@ -16,7 +16,7 @@ type ClimateState struct {
 	RelativeHumidity  float64 // fraction, inside
 	VapourPressure    float64 // Pa, inside
 	Deficit           float64 // Pa, vapour pressure deficit of the inside air at its own temperature
-	LeafDeficit       float64 // Pa, saturation at the canopy's temperature over the inside vapour pressure; NaN without a crop
+	LeafDeficit       float64 // Pa, saturation pressure at the canopy's temperature less the inside vapour pressure; NaN without a crop
 	DewPoint          float64 // °C, of the inside air; NaN for dry air
 	CanopyTemperature float64 // °C; NaN without a crop
 	FloorTemperature  float64 // °C, of the floor
@@ -29,7 +29,7 @@ type ClimateState struct {
 	Volume        float64 // m³/s of outside air that enters
 	VolumeOut     float64 // m³/s of inside air that leaves
 	AirChanges    float64 // air changes per hour, 1/h, by Volume
-	Pressure      float64 // Pa, inside at the datum over outside static pressure there; NaN when sealed
+	Pressure      float64 // Pa, inside at the datum less the outside static pressure there; NaN when sealed
 	Neutral       float64 // m, neutral level above the datum; NaN when sealed or without a difference of density
 
 	SunCanopy    float64 // W, sun absorbed by the leaves
@@ -80,7 +80,7 @@ type ClimateState struct {
 	WaterOut      float64 // kg/s, that leaves the inside air
 	HeatResidual  float64 // W, HeatIn less HeatOut
 	WaterResidual float64 // kg/s, WaterIn less WaterOut
-	NodeResidual  float64 // fraction, the largest imbalance of canopy, floor, cover, water and air over the terms of each, beyond the rounding of temperatures
+	NodeResidual  float64 // fraction, the largest imbalance of canopy, floor, cover, water and air divided by the terms of each, beyond the rounding of temperatures
 	Stable        bool    // a small disturbance of the flow dies out
 	Forced        bool    // the fans of the rule's Forced run
 	CoversBetween bool    // films that let heat radiation through stand between dry and wet, which take another heat each: real covers take what lies between

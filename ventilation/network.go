@@ -20,7 +20,7 @@ type Network struct {
 // Flow and Paths hold the air that wind exchanges through each vent as well as
 // that which the pressures drive.
 type Balance struct {
-	Pressure  float64    // Pa, inside at the datum over outside static pressure there
+	Pressure  float64    // Pa, inside at the datum less the outside static pressure there
 	Neutral   float64    // m above the datum, where inside equals outside static pressure; NaN for equal densities
 	Flow      float64    // kg/s, all air that enters, equal to all that leaves
 	Exchange  float64    // kg/s, of Flow, that the turbulence of the wind adds to what pressures drive

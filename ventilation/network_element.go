@@ -54,19 +54,19 @@ type Leak struct {
 }
 
 // FixedFan moves air with a straight fan curve: Q = Flow + Slope dp, in volume of
-// the air that passes, dp the pressure outside over that inside. A Slope of
+// the air that passes, dp the pressure outside less that inside. A Slope of
 // zero is a fan of constant flow.
 type FixedFan struct {
 	Name                string  // names the fan in errors and reports
 	Height              float64 // m, -10 to 50, above the datum
 	Flow                float64 // m³/s, -500 to 500, at no pressure difference; positive blows in, negative draws out
-	Slope               float64 // m³/(s Pa), 0 to 10, zero or more
+	Slope               float64 // m³/(s Pa), 0 to 10; 0 for constant flow
 	PressureCoefficient float64 // dimensionless, -3 to 2, wind pressure coefficient
 }
 
 // PathFlow is the flow through one element.
 type PathFlow struct {
-	Drive float64 // Pa, pressure outside over that inside at the element's height (a tall opening's middle)
+	Drive float64 // Pa, pressure outside less that inside at the element's height (a tall opening's middle)
 	In    float64 // kg/s, inward
 	Out   float64 // kg/s, outward
 }
@@ -246,7 +246,7 @@ func tallFlows(kIn, kOut, bottom, top float64) (in, out, rate float64) {
 	return in, out, (kIn*t + kOut*s) * share
 }
 
-// drive returns the pressure outside over that inside, Pa, at height z, m,
+// drive returns the pressure outside less that inside, Pa, at height z, m,
 // for the conditions and the inside pressure at the datum [definition in
 // doc.go]: (rho_o Cp U²/2 - rho_o g z) - (P0 - rho_i g z). Each product is
 // rounded by itself on every processor, so that openings of one drive find

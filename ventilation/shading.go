@@ -49,7 +49,7 @@ type Shade struct {
 	Drawn   float64    // fraction, 0 to 1, of the cover that it shades
 	Cover   Optics     // the cover alone
 	U       float64    // W/(m² K), 0.05 to 12, of the cover, inside air to outside air
-	Outside float64    // W/(m² K), outer surface coefficient contained in U
+	Outside float64    // W/(m² K), U to 100, outer surface coefficient contained in U
 }
 
 // ShadeBalance tells where the sun on the cover goes, each as a fraction of

@@ -43,7 +43,7 @@ type ZoneConditions struct {
 
 // ZoneBalance is the state in which the air of every zone balances.
 type ZoneBalance struct {
-	Pressure []float64  // Pa, of each zone at the datum over outside static pressure there
+	Pressure []float64  // Pa, of each zone at the datum less the outside static pressure there
 	Residual []float64  // kg/s, what the computed flows fail to balance in each zone
 	Links    []PathFlow // flow of each link, In from A to B, Out from B to A
 	Steps    int        // count of Newton steps
