@@ -4,6 +4,7 @@ import (
 	"errors"
 	"math"
 
+	"cloche.example/envelope"
 	"cloche.example/internal/domain"
 )
 
@@ -21,6 +22,26 @@ type FloorStore struct {
 	Deep     float64 // W/(m² K), 0 to 100, from the mass to the deep ground
 	Ground   float64 // °C, -40 to 60, deep ground
 	Start    float64 // °C, -40 to 60, the mass at the start of the first hour
+}
+
+// floorFilm is the resistance from the air to a floor that the coefficients of
+// envelope.Ground contain, m² K/W: ISO 13370, from memory.
+const floorFilm = 0.17
+
+// FloorStoreUnder returns what lies below the floor f of the house h by its
+// ground, edge and buried walls included: from below the floor's conductance to
+// the mean of the outside air, so that a floor that keeps its temperature loses
+// what the steady coefficient of h.Ground says. It has no capacity of its own,
+// which is for whoever follows a day: soil to some decimetres.
+func FloorStoreUnder(h *envelope.House, f FloorSurface) FloorStore {
+	c := h.Climate()
+	s := FloorStore{Ground: c.OutsideMean, Start: c.InsideMean}
+	through := h.Shape().FloorArea/h.Ground().Total - floorFilm
+	if f.Conductance > 0 {
+		through -= 1 / f.Conductance
+	}
+	s.Deep = min(conductanceRange.Max, 1/max(through, 1/conductanceRange.Max))
+	return s
 }
 
 // StructureStore is the frame, benches, pots and what stands in them as one mass

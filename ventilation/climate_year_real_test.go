@@ -63,6 +63,32 @@ func TestAYearOnRealCovers(t *testing.T) {
 	require.Less(t, between, all/100)
 }
 
+// A floor in weather that stays loses to the ground what envelope's steady
+// coefficient says of the air that would keep it as warm: the floor's surface and
+// the film of ISO 13370 above it.
+func TestTheGroundUnderAFloorIsEnvelopes(t *testing.T) {
+	h := realClimate(t, envelope.SingleGlass())
+	c := climate(t, h)
+	house := h.Real.House
+	const n = 600
+	hours := ventilation.Hours{Pressure: 101325, Settings: []ventilation.Setting{{}}, Soil: ventilation.FloorStoreUnder(house, h.Floor)}
+	hours.Soil.Capacity = 2e5
+	for range n {
+		hours.Temperature = append(hours.Temperature, 4)
+		hours.RelativeHumidity = append(hours.RelativeHumidity, 0.8)
+		hours.Sun, hours.Wind, hours.Sky = append(hours.Sun, 0), append(hours.Wind, 2), append(hours.Sky, -8)
+	}
+	var moments []ventilation.HourMoment
+	var targets []ventilation.Targets
+	hours.Rule = watched{ventilation.DefaultTargets(60e3), &moments, &targets}
+	_, err := c.YearTo(nil, hours)
+	require.NoError(t, err)
+	x, g := moments[n-1].Before, house.Ground()
+	film := 0.17 * x.Ground / h.FloorArea // K, from the air to the floor's surface
+	require.InDelta(t, g.Total*(x.FloorTemperature+film-house.Climate().OutsideMean), x.Ground, 1e-3*x.Ground)
+	require.Greater(t, x.Ground, 100.0)
+}
+
 // Three days take no more space than one.
 func TestAYearOnRealCoversAllocatesOnce(t *testing.T) {
 	h := realClimate(t, envelope.DoubleInfraredFilm())

@@ -55,10 +55,6 @@ func newHouse(p *plan.Plan, s *weather.Series) (*house, error) {
 	return h, err
 }
 
-// floorFilm is the resistance from the air to a floor that the coefficient of
-// the ground contains, m² K/W: [Iso13370], from memory.
-const floorFilm = 0.17
-
 // stores sets the ground and what stands in the house. Below the soil that
 // follows within a night, the ground takes what the house's steady coefficient
 // leaves, towards the deep ground.
@@ -69,13 +65,10 @@ func (h *house) stores(shape envelope.Shape) {
 	for _, t := range p.Site.Months.Temperature {
 		mean += t / 12
 	}
-	h.soil = ventilation.FloorStore{Capacity: fromplan.Soil(p).HeatCapacity * p.HeatStorage.SoilDepth, Ground: mean, Start: at}
-	if !p.Assumptions.NoGroundLoss {
-		through := shape.FloorArea/h.ground.Total - floorFilm
-		if g := p.Floor.Conductance; g > 0 {
-			through -= 1 / g
-		}
-		h.soil.Deep = min(100, 1/max(through, 0.01))
+	h.soil = ventilation.FloorStoreUnder(h.steady.House.Envelope, fromplan.FloorSurface(p))
+	h.soil.Capacity, h.soil.Ground, h.soil.Start = fromplan.Soil(p).HeatCapacity*p.HeatStorage.SoilDepth, mean, at
+	if p.Assumptions.NoGroundLoss {
+		h.soil.Deep = 0
 	}
 	n := fromplan.Stores(p, shape)
 	h.mass = ventilation.DefaultStructureStore()
