@@ -64,7 +64,6 @@ func solveSunPaths(v []float64) (r Result, err error) {
 				}
 			}
 		}
-		x, y = onDome(day.Noon)
 		d.Text(page.Start, 104, 76-13*float64(i)*1.2, date.name)
 		d.Line(page.Stroke{Color: css(pen.Color), Width: 2.5}, 94, 79-13*float64(i)*1.2, 102, 79-13*float64(i)*1.2)
 	}
