@@ -61,7 +61,7 @@ func (v VapourSources) check() error {
 // sends more of it when wet, so that other covers take less vapour: a house may
 // have a balance with the film wet and a drier one with it dry, and the answer
 // is the moister. At its humidity Loss, which judges such films anew, may find
-// the drier state: so it does in 13 of 10,000 random houses.
+// the drier state: so it does in 1 of 900 random houses.
 func (h *House) SolveVapour(k HouseConditions, v VapourSources) (VapourBalance, error) {
 	var r VapourBalance
 	err := h.SolveVapourTo(&r, &k, v)
