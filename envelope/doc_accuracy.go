@@ -66,10 +66,10 @@
 // the ranges 1 is refused as not converged and the others close to 2e-9 (go
 // test ./envelope -run TestCampaign -covers 300000).
 //
-// Of 180,000 random vapour balances, in houses of all forms and covers, all close
+// Of 200,000 random vapour balances, in houses of all forms and covers, all close
 // to 1e-9 of the vapour, with the same answer from another hour within 2e-6 of the
-// humidity; Loss at that humidity has a drier state of its films in 208 (go test
-// ./envelope -run RandomBalances -balances 180000).
+// humidity; Loss at that humidity has a drier state of its films in 231 (go test
+// ./envelope -run RandomBalances -balances 200000).
 //
 // Speed, in microseconds of processor time for a core on which math.Exp costs 15
 // ns (go test ./envelope -bench 'Vapour|Enclosure|MathExp'): House.SolveVapour
