@@ -46,6 +46,7 @@ func TestFaultsAreNamedByLine(t *testing.T) {
 	}{
 		{"humidity above 100", with(1, "2001-01-01T01:00,1,1.01,0,2"), []string{"line 7: relative_humidity is 1.01, allowed more than 0, at most 1 (fraction)"}},
 		{"humidity 0", with(1, "2001-01-01T01:00,1,0,0,2"), []string{"line 7: relative_humidity is 0, allowed more than 0"}},
+		{"humidity that no air reaches", with(1, "2001-01-01T01:00,47,0.7,0,2"), []string{"line 7: relative_humidity makes a dew point of 40.1 °C at 47 °C, allowed at most 40 °C"}},
 		{"humidity in per cent", with(1, "2001-01-01T01:00,1,80,0,2"), []string{"line 7: relative_humidity is 80, allowed more than 0, at most 1 (fraction)"}},
 		{"wind 999", with(2, "2001-01-01T02:00,1,0.8,0,999"), []string{"line 8: wind_m_s is 999, allowed 0 to 75 m/s"}},
 		{"kelvin", with(0, "2001-01-01T00:00,280,0.8,0,2"), []string{"line 6: temperature_c is 280, allowed -90 to 60 °C"}},

@@ -12,12 +12,15 @@ import (
 const dewSlack = 0.101
 
 // dewPoints makes the dew point of every row, from the humidity where that is
-// what the file has, and names those above the temperature.
+// what the file has, and names those above the temperature or that no air reaches.
 func (t *table) dewPoints(fill bool, done []bool, a *Account, f *faults) {
 	td := t.col[dewPoint]
 	for i, rh := range t.col[humidity] {
 		if math.IsNaN(td[i]) && !math.IsNaN(rh) {
 			td[i] = dewPointOf(t.col[temperature][i], rh, t.col[pressure][i])
+			if most := ranges[dewPoint].Max; td[i] > most && t.line[i] != 0 {
+				f.addf(t.line[i], "%s makes a dew point of %.1f °C at %g °C, allowed at most %g °C", t.headers[humidity], td[i], t.col[temperature][i], most)
+			}
 		}
 	}
 	if t.headers[dewPoint] == "" {
