@@ -171,8 +171,11 @@ func (g Ground) Solve() (GroundCoefficients, error) {
 	rim := groundPeriodic * g.Perimeter * lambda
 	if z > 0 {
 		r.Inside += wave(buried, dw)
-		sunk := math.Exp(-z / delta)
-		r.Outside = rim * (sunk*math.Log(delta/d+1) + 2*(1-sunk)*math.Log(delta/dw+1)*buried/(z*g.Perimeter)) // basement, H.7.2
+		sunk, against := math.Exp(-z/delta), 1.0 // against: the part of the wall that stands against soil
+		if g.shared > 0 {
+			against = buried / (z * g.Perimeter)
+		}
+		r.Outside = rim * (sunk*math.Log(delta/d+1) + 2*(1-sunk)*math.Log(delta/dw+1)*against) // basement, H.7.2
 	} else {
 		r.Outside = rim * ((1-bare)*math.Log(delta/(d+extra)+1) + bare*math.Log(delta/d+1)) // eq. H.3, H.4, H.5
 	}
