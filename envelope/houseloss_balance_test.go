@@ -58,16 +58,7 @@ var balances = flag.Int("balances", 200, "random houses whose vapour TestRandomB
 // randomHouse makes a house of any form and covers.
 func randomHouse(t *testing.T, r *rand.Rand) *House {
 	span := func(a, b float64) float64 { return a + (b-a)*r.Float64() }
-	covers := Covers()
-	pick := func() Cover {
-		c := covers[r.IntN(len(covers))].Cover
-		if r.IntN(3) == 0 {
-			var err error
-			c, err = WithScreen(c, AluminisedScreen())
-			require.NoError(t, err)
-		}
-		return c
-	}
+	pick := func() Cover { return randomCover(t, r) }
 	f := DefaultForm()
 	f.Section = Section(r.IntN(5))
 	f.Span, f.Length, f.Eave, f.Depth = span(3, 15), span(2, 80), span(0.5, 4), span(0, 1)*float64(r.IntN(2))

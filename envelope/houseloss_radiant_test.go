@@ -144,16 +144,7 @@ func TestRandomEnclosuresConverge(t *testing.T) {
 	houses := *enclosures
 	r := rand.New(rand.NewPCG(7, 11))
 	span := func(a, b float64) float64 { return a + (b-a)*r.Float64() }
-	covers := Covers()
-	pick := func() Cover {
-		c := covers[r.IntN(len(covers))].Cover
-		if r.IntN(3) == 0 {
-			var err error
-			c, err = WithScreen(c, AluminisedScreen())
-			require.NoError(t, err)
-		}
-		return c
-	}
+	pick := func() Cover { return randomCover(t, r) }
 	jumps, open := 0, 0
 	for range houses {
 		f := DefaultForm()
@@ -209,4 +200,16 @@ func TestTooManyFacetsToSeeEachOther(t *testing.T) {
 	p.Radiant = RadiantAir
 	_, err = NewHouse(p)
 	require.NoError(t, err)
+}
+
+// randomCover is a ready-made cover, one in three with a screen.
+func randomCover(t *testing.T, r *rand.Rand) Cover {
+	covers := Covers()
+	c := covers[r.IntN(len(covers))].Cover
+	if r.IntN(3) == 0 {
+		var err error
+		c, err = WithScreen(c, AluminisedScreen())
+		require.NoError(t, err)
+	}
+	return c
 }

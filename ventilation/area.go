@@ -191,10 +191,11 @@ func allRoots(f func(float64) float64, limit float64) []root {
 
 func sameSign(a, b, c float64) bool { return a > 0 && b > 0 && c > 0 || a < 0 && b < 0 && c < 0 }
 
+const golden = math.Phi - 1 // section of a search for a least value
+
 // nearest narrows [a, b] to where |f| is smallest, by golden section, and stops
 // early when f changes sign.
 func nearest(f func(float64) float64, a, b float64) (x, fx float64) {
-	const golden = 0.6180339887498949 // (sqrt 5 - 1)/2
 	c, d := b-golden*(b-a), a+golden*(b-a)
 	fc, fd := f(c), f(d)
 	for range 60 {

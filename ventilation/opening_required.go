@@ -200,7 +200,6 @@ func least(f func(float64) float64) float64 {
 		}
 	}
 	at := opening(best)
-	const golden = 0.6180339887498949 // (sqrt 5 - 1)/2
 	a, b := opening(max(0, best-1)), opening(min(openingSteps, best+1))
 	for range 60 {
 		c, d := b-golden*(b-a), a+golden*(b-a)

@@ -8,6 +8,7 @@ import (
 
 	"cloche.example/examples/internal/answers"
 	"cloche.example/examples/internal/fromplan"
+	"cloche.example/internal/constant"
 	"cloche.example/internal/domain"
 	"cloche.example/ventilation"
 )
@@ -147,9 +148,9 @@ func cracks(of *answers.House) ([]ventilation.Leak, error) {
 		return nil, err
 	}
 	low, high := 0.1*p.House.RidgeHeight, 0.95*p.House.RidgeHeight
-	const gravity, exponent = 9.80665, 0.65
+	const exponent = 0.65
 	in, out := ventilation.DryAirDensity(of.Night.Inside.Temperature(), of.Pressure), ventilation.DryAirDensity(of.Night.Outside.Temperature(), of.Pressure)
-	at := max(0.1, (out-in)*gravity*(high-low)/2) // Pa at each
+	at := max(0.1, (out-in)*constant.Gravity*(high-low)/2) // Pa at each
 	flow := loss.Leakage.Volume / math.Pow(at, exponent)
 	return []ventilation.Leak{
 		{Name: "low", Height: low, Flow: flow, Exponent: exponent, PressureCoefficient: fromplan.PressureCoefficient(p, "near end")},

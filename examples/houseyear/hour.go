@@ -83,9 +83,8 @@ func (y *year) tubesFan(i int) float64 {
 
 // carbonOut is the CO2 that the air carries off in hour i, kg/s.
 func (y *year) carbonOut(i int) float64 {
-	const molar, gas = 0.0440095, 8.314462618 // kg/mol, J/(mol K)
 	x := &y.State[i]
-	return x.VolumeOut * molar * y.Pressure / (gas * (x.Temperature + 273.15)) * 1e-6 * (y.CO2[i] - y.house.carbon().Outside)
+	return x.VolumeOut * ventilation.CO2Density(1, x.Temperature, y.Pressure) * (y.CO2[i] - y.house.carbon().Outside)
 }
 
 // from is whence the wind blows in hour i, degree; NaN where it is not known.

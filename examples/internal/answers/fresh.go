@@ -47,9 +47,9 @@ func (h *House) Fresh(leakage float64, sun Sun, light *Light) (Fresh, error) {
 	}
 	h.carbonAir(&f, sun, light)
 	f.Vent = max(0, f.Damp-leakage)
-	f.Warming = f.Vent / in.SpecificVolume() * (1006 + 1860*out.HumidityRatio()) * (in.Temperature() - out.Temperature())
+	f.Warming = f.Vent / in.SpecificVolume() * out.HeatCapacity() * (in.Temperature() - out.Temperature())
 	day := p.SetPoints.Day.Temperature - p.Site.Months.Temperature[p.Site.WinterNight.Month-1]
-	f.DayWarming = max(0, f.Carbon-leakage) / in.SpecificVolume() * 1006 * max(0, day)
+	f.DayWarming = max(0, f.Carbon-leakage) / in.SpecificVolume() * out.HeatCapacity() * max(0, day)
 	return f, nil
 }
 

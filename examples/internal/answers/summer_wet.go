@@ -46,7 +46,7 @@ func (h *House) fogged(n *ventilation.Network, load ventilation.Load, wind float
 		return nil, err
 	}
 	sprayed := f.Spray / 3.6e6 * h.Shape.FloorArea // kg/s
-	latent := vapourHeat(site.Temperature)
+	latent := psychro.LatentHeat(site.Temperature)
 	most := min(sprayed*f.Evaporated, (1-load.Transpired)*load.Solar/latent)
 	at := func(kg float64) (*Fogged, error) {
 		wet := load
@@ -108,7 +108,7 @@ func (h *House) padded(load ventilation.Load) (*Padded, error) {
 	carried := cool.DryAir * cool.Supply.HeatCapacity() // W/K
 	r.Inside = (load.Solar*(1-load.Transpired) + carried*r.Supply + load.Loss*outside.Temperature()) / (carried + load.Loss)
 	r.Rise = r.Inside - outside.Temperature()
-	w := cool.Supply.HumidityRatio() + load.Solar*load.Transpired/vapourHeat(r.Inside)/cool.DryAir
+	w := cool.Supply.HumidityRatio() + load.Solar*load.Transpired/psychro.LatentHeat(r.Inside)/cool.DryAir
 	s, err := psychro.FromHumidityRatio(r.Inside, w, h.Pressure)
 	if err != nil {
 		return nil, nil // it would rain inside: no state of air
@@ -127,6 +127,3 @@ func fanFlow(h *House) float64 {
 	}
 	return flow
 }
-
-// vapourHeat is the heat that evaporating water takes at t, °C, J/kg; from memory.
-func vapourHeat(t float64) float64 { return 2.501e6 - 2361*t }

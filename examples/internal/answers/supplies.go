@@ -5,6 +5,7 @@ import (
 
 	"cloche.example/airheat"
 	"cloche.example/examples/internal/fromplan"
+	"cloche.example/ventilation"
 )
 
 // Power is the electricity that the house draws with everything on.
@@ -120,16 +121,14 @@ type Carbon struct {
 	PerDay float64 `json:"cost_per_day_currency"` // while the sun shines in the month of the design night
 }
 
-// Carbon counts a mole of the gas as 44.01 g and a mole of air at the house's
-// state.
+// Carbon is what holds the plan's level by day against the leakage, m³/s; nil
+// where the plan doses none.
 func (h *House) Carbon(leakage float64) *Carbon {
 	c := h.Plan.CO2
 	if c == nil {
 		return nil
 	}
-	const molar, gas = 0.04401, 8.314462618
-	t := h.Plan.SetPoints.Day.Temperature + 273.15
-	lost := leakage * h.Pressure / gas / t * (c.Level - c.Outside) * 1e-6 * molar * 3600
+	lost := 3600 * leakage * ventilation.CO2Density(1, h.Plan.SetPoints.Day.Temperature, h.Pressure) * (c.Level - c.Outside)
 	r := &Carbon{Level: c.Level, Lost: lost}
 	if c.Source == "bottle" {
 		r.PerDay = lost * dayLength(h.Plan.Site.Latitude, h.Plan.Site.WinterNight.Month) * c.PricePerKg

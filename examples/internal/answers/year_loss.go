@@ -81,8 +81,8 @@ func (h *House) meanLoss(y *Year, outside psychro.State, night float64, screen b
 	}
 	y.Humidity, y.air, y.loss = air.Inside.RelativeHumidity(), air, r
 	y.Vented = vented * air.Inside.SpecificVolume()
-	latent := r.Latent + vented*drier*(2.501e6-2326*y.SetPoint)
-	warmed := vented * (1006 + 1860*outside.HumidityRatio()) * rise
+	latent := r.Latent + vented*drier*psychro.LatentHeat(y.SetPoint)
+	warmed := vented * outside.HeatCapacity() * rise
 	ground := h.Envelope.Ground().Total
 	if p.Assumptions.NoGroundLoss {
 		ground = 0
