@@ -79,11 +79,11 @@ type wetAt struct {
 // more vapour in the film has more heat capacity and another Lewis number, and
 // the pressure of saturated air is higher than that of water alone.
 const (
-	filmHeat        = 1006.0  // J/(kg K), heat capacity of the film without vapour
-	byVapour        = 930.0   // J/(kg K), half that of vapour: by the humidity ratio at the face and in the air
-	byLewis         = 250.0   // J/(kg K), what the Lewis number makes up for of the latter
-	enhancement     = 4.15e-8 // 1/Pa, of the vapour pressure over the pressure of the air
-	evaporationBend = -2365.0 // J/(kg K), of the heat of evaporation
+	filmHeat        = constant.HeatDryAir     // J/(kg K), heat capacity of the film without vapour
+	byVapour        = constant.HeatVapour / 2 // J/(kg K), half that of vapour: by the humidity ratio at the face and in the air
+	byLewis         = 250.0                   // J/(kg K), what the Lewis number makes up for of the latter
+	enhancement     = 4.15e-8                 // 1/Pa, of the vapour pressure over the pressure of the air
+	evaporationBend = -2365.0                 // J/(kg K), of the heat of evaporation
 )
 
 // wetAt returns what draws the air's vapour to a wet face at t in °C, by
