@@ -120,7 +120,7 @@ func answer(w io.Writer, f figures.Figure, query string) (int, error) {
 			before[i] = v
 		}
 	}
-	if _, err := f.Run(before); err != nil {
+	if f.Check(before) != nil {
 		before = f.Defaults()
 	}
 	values, wrote := append([]float64(nil), before...), make([]string, len(before))
@@ -140,15 +140,17 @@ func answer(w io.Writer, f figures.Figure, query string) (int, error) {
 		}
 	}
 	if len(form.Faults) == 0 {
-		if _, err := f.Run(values); err != nil {
-			form.Faults = strings.Split(err.Error(), "\n")
+		err := f.WriteHTML(w, values, form)
+		if err == nil {
+			return http.StatusOK, nil
 		}
+		form.Faults = strings.Split(err.Error(), "\n")
 	}
-	if len(form.Faults) > 0 {
-		form.Wrote = wrote
-		return http.StatusUnprocessableEntity, f.WriteHTML(w, before, form)
+	form.Wrote = wrote
+	if err := f.WriteHTML(w, before, form); err == nil {
+		return http.StatusUnprocessableEntity, nil
 	}
-	return http.StatusOK, f.WriteHTML(w, values, form)
+	return http.StatusUnprocessableEntity, f.WriteHTML(w, f.Defaults(), form)
 }
 
 // number reads what a person writes; a comma may stand for the point.
