@@ -27,6 +27,8 @@ var (
 	skyRange         = domain.Range{Min: -100, Max: 80, Unit: "°C", Source: "clear dry sky to the air's own temperature"}
 	groundRange      = domain.Range{Min: -40, Max: 60, Unit: "°C", Source: "frozen to sun-baked ground"}
 	storeRange       = domain.Range{Min: 0, Max: 1e7, Unit: "W/K", Source: "houses up to some hectares"}
+	condensingRange  = domain.Range{Min: 0, Max: 10, Unit: "kg/(s Pa)", Source: "houses up to some hectares"}
+	storeVapourRange = domain.Range{Min: 0, Max: 1e5, Unit: "Pa", Source: "dry air to boiling water"}
 	padRange         = domain.Range{Min: 0, Max: 0.99, Unit: "fraction", Source: "wet pads reach 0.7 to 0.9"}
 )
 
@@ -106,6 +108,9 @@ type Setting struct {
 	Air      *Network // openings, leaks and fans in place of the house's; nil: the house's
 	Exchange float64  // W/K, 0 to 1e7, from the inside air to a store that it is blown through, such as tubes in the soil
 	Store    float64  // °C, -60 to 80, of that store as the air meets it
+
+	Condensing  float64 // kg/(s Pa), 0 to 10, vapour that condenses in that store for each Pa of the inside air above StoreVapour, and none below
+	StoreVapour float64 // Pa, 0 to 1e5, with Condensing
 }
 
 // LampHeat is the power of lamps by the way it leaves them. Light and radiation
@@ -245,7 +250,7 @@ func (s *Setting) check() error {
 	if shareRange.Contains(s.Opening) && climateHeatRange.Contains(s.Heat) && vapourRange.Contains(s.Moisture) &&
 		vapourRange.Contains(s.Mist) && padRange.Contains(s.Pad) && shareRange.Contains(s.Shade) &&
 		heaterRange.Contains(s.Radiant) && heaterRange.Contains(s.Floor) && s.Lamps.valid() &&
-		storeRange.Contains(s.Exchange) && temperatureRange.Contains(s.Store) {
+		storeRange.Contains(s.Exchange) && temperatureRange.Contains(s.Store) && condensingRange.Contains(s.Condensing) && storeVapourRange.Contains(s.StoreVapour) {
 		return nil
 	}
 	return errors.Join(
@@ -260,6 +265,8 @@ func (s *Setting) check() error {
 		domain.Within("Lamps", s.Lamps.check()),
 		storeRange.Check("Exchange", s.Exchange),
 		temperatureRange.Check("Store", s.Store),
+		condensingRange.Check("Condensing", s.Condensing),
+		storeVapourRange.Check("StoreVapour", s.StoreVapour),
 	)
 }
 

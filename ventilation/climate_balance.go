@@ -66,7 +66,7 @@ func (k *climateCase) exchangeAndRate(x *climateNodes) (m, rate float64) {
 //	canopy: sun + long-wave = sensible + latent
 //	floor:  sun + long-wave = sensible + latent + ground
 //	lining: convection + long-wave + condensation = to the sol-air temperature
-//	water:  transpiration + soil + mist + moisture = condensation + drip + m (W - W_in)
+//	water:  transpiration + soil + mist + moisture = condensation + drip + into the store + m (W - W_in)
 //	air:    sensible of canopy and floor + heat + drip = convection to the cover + mist + m c (T - T_in)
 //
 // The balance of the air is that of its enthalpy less h_g(T) times that of
@@ -280,6 +280,11 @@ func (k *climateCase) carried(x *climateNodes, a *insideAir, m, rate float64, de
 	toMass := k.mass.conductance*(a.t-k.mass.temperature) - k.massGives + k.store.conductance*(a.t-k.store.temperature)
 	k.residual[onAir] -= toMass
 	k.size[onAir] += math.Abs(toMass)
+	if over := a.e - k.storeVapour; k.condensing > 0 && over > 0 {
+		k.residual[onWater] -= k.condensing * over
+		k.size[onWater] += k.condensing * (a.e + k.storeVapour)
+		k.jacobian[onWater][onWater] -= k.condensing
+	}
 	leak, leakHeat, leakByK, leakByPa := 0.0, 0.0, 0.0, 0.0
 	if k.skin != nil {
 		leak, leakByK, leakByPa = k.skin.near.leakAt(a.t, a.e)

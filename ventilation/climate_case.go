@@ -68,6 +68,8 @@ type climateCase struct {
 	guess            climateNodes // a state near the one sought
 	warm             bool         // guess is one
 	store            storeSeen    // W/K and °C, that the air is blown through
+	condensing       float64      // kg/(s Pa), in the store
+	storeVapour      float64      // Pa, above which it does
 	mass             storeSeen    // W/K and °C, the structure as the air sees it
 	massShare        float64      // fraction of the sun that arrives inside that the structure takes
 	massSun          float64      // W, that sun
@@ -94,7 +96,7 @@ func (c *Climate) prepare(k *climateCase, w *Weather, s *Setting) error {
 	k.outsideAir, k.dryOut = newAir(moistDensity(k.outside, k.outsideVapour, k.pressure)), 1/(1+k.outsideRatio)
 	// Of the outside air, which is known: within 2 % of that of any film inside.
 	k.lewis = w.Air.LewisFactor()
-	k.store = storeSeen{s.Exchange, s.Store}
+	k.store, k.condensing, k.storeVapour = storeSeen{s.Exchange, s.Store}, s.Condensing, s.StoreVapour
 	air := h.Air
 	if s.Air != nil {
 		air = s.Air

@@ -29,6 +29,9 @@ type Targets struct {
 	Air      *Network // openings, leaks and fans in place of the setting's; nil: those
 	Forced   *Network // the same with fans, in hours in which the vents wide open leave the house warmer than Vent; nil: none
 	Pad      float64  // fraction, 0 to 0.99, efficiency of a wet pad that all air passes while Forced stands in
+
+	Condensing  float64 // kg/(s Pa), 0 to 10, with Exchange, in place of the setting's
+	StoreVapour float64 // Pa, 0 to 1e5, with Exchange, in place of the setting's
 }
 
 // DefaultTargets returns a house that is heated by air to 16 °C and vented at
@@ -50,7 +53,8 @@ func (t *Targets) valid() bool {
 	return temperatureRange.Contains(t.Vent) && t.Warm >= temperatureRange.Min && t.Warm <= t.Vent && heaterRange.Contains(t.Heater) &&
 		shareRange.Contains(t.Radiant) && limitRange.Contains(t.Humidity) && liftRange.Contains(t.Lift) && shareRange.Contains(t.Least) &&
 		shareRange.Contains(t.Dry) && t.Most >= t.Least && t.Most <= 1 && shareRange.Contains(t.Shade) && doseRange.Contains(t.CO2) &&
-		vapourRange.Contains(t.Mist) && storeRange.Contains(t.Exchange) && temperatureRange.Contains(t.Store) && padRange.Contains(t.Pad)
+		vapourRange.Contains(t.Mist) && storeRange.Contains(t.Exchange) && temperatureRange.Contains(t.Store) && padRange.Contains(t.Pad) &&
+		condensingRange.Contains(t.Condensing) && storeVapourRange.Contains(t.StoreVapour)
 }
 
 // Check joins every fault of t, by field.
@@ -74,6 +78,8 @@ func (t Targets) Check() error {
 		storeRange.Check("Exchange", t.Exchange),
 		temperatureRange.Check("Store", t.Store),
 		padRange.Check("Pad", t.Pad),
+		condensingRange.Check("Condensing", t.Condensing),
+		storeVapourRange.Check("StoreVapour", t.StoreVapour),
 	)
 }
 
@@ -93,7 +99,7 @@ func (t *Targets) on(s *Setting, house *Network) {
 	s.Shade = 1 - (1-s.Shade)*(1-t.Shade)
 	s.Mist += t.Mist
 	if t.Exchange > 0 {
-		s.Exchange, s.Store = t.Exchange, t.Store
+		s.Exchange, s.Store, s.Condensing, s.StoreVapour = t.Exchange, t.Store, t.Condensing, t.StoreVapour
 	}
 }
 
@@ -114,6 +120,16 @@ type HourMoment struct {
 	Weather Weather       // mean over the hour
 	Setting Setting       // what is done to the house besides
 	Before  ClimateState  // the house in the hour before; zero in the first, and after one without a state
+}
+
+// RefiningRule is a TargetRule with something in the house that follows the state
+// which it makes itself, as air tubes in the soil do in which vapour condenses.
+type RefiningRule interface {
+	TargetRule
+	// Refine is told the state x that the targets t gave. It may set Exchange, Store,
+	// Condensing and StoreVapour of t anew; while it reports true the hour is solved
+	// again, at most 20 times, and the last state stands.
+	Refine(x *ClimateState, t *Targets) (again bool)
 }
 
 // DayNight keeps a house at other targets by day than by night, and draws a

@@ -53,7 +53,8 @@ type ClimateState struct {
 	FloorUp      float64 // W, heat radiation of the floor to the cover
 	Ground       float64 // W, floor to the ground
 	ToStructure  float64 // W, air to the structure, less what that gives of its sun
-	ToStore      float64 // W, air to the store of the setting's Exchange
+	ToStore      float64 // W, sensible heat, air to the store of the setting's Exchange
+	StoreLatent  float64 // W, that the water takes there which condenses in the store, as vapour of the inside temperature
 	CoverHeat    float64 // W, air to the inner surface of the cover by convection; with real covers through frame, doors and bridges, too
 	CoverLatent  float64 // W, set free at the inner surface by condensation
 	CoverLoss    float64 // W, from the inner surface to SolAir; with real covers all heat that they, frame, doors and bridges take
@@ -68,6 +69,7 @@ type ClimateState struct {
 	Moisture        float64 // kg/s, set free as vapour
 	Condensed       float64 // kg/s, on the cover
 	Drip            float64 // kg/s, out of saturated air: fog
+	IntoStore       float64 // kg/s, condensed in the store of the setting's Exchange
 	ByAir           float64 // kg/s, water carried off by the air
 	FromPad         float64 // kg/s, water evaporated in the pad
 
@@ -235,6 +237,10 @@ func (k *climateCase) state(out *ClimateState, x *climateNodes, stable bool) {
 	out.SunStructure = k.massSun
 	out.ToStructure = k.mass.conductance*(t-k.mass.temperature) - k.massGives
 	out.ToStore = k.store.conductance * (t - k.store.temperature)
+	if over := e - k.storeVapour; k.condensing > 0 && over > 0 {
+		out.IntoStore = k.condensing * over
+		out.StoreLatent = out.IntoStore * vapourEnthalpy(t)
+	}
 	runs := 0.0 // W, enthalpy of the water that runs off the cover
 	if k.skin != nil {
 		runs = k.coveredState(out, x)
@@ -255,9 +261,9 @@ func (k *climateCase) state(out *ClimateState, x *climateNodes, stable bool) {
 	out.Liquid = liquidHeat*(out.Transpired*x.canopy+out.FloorEvaporated*x.floor+k.mist*t-out.Drip*t) - runs
 	out.MoistureHeat = k.moisture * vapourEnthalpy(t)
 	out.HeatIn = out.SunCanopy + out.SunFloor + out.Heat + out.Radiant + out.FloorHeating + out.LampAir + out.MoistureHeat + out.Liquid
-	out.HeatOut = out.Ground + out.ToStructure + out.ToStore + out.CoverLoss + out.AirSensible + out.AirLatent
+	out.HeatOut = out.Ground + out.ToStructure + out.ToStore + out.StoreLatent + out.CoverLoss + out.AirSensible + out.AirLatent
 	out.WaterIn = out.Transpired + out.FloorEvaporated + out.Mist + out.Moisture
-	out.WaterOut = out.Condensed + out.Drip + out.ByAir
+	out.WaterOut = out.Condensed + out.Drip + out.IntoStore + out.ByAir
 	out.HeatResidual, out.WaterResidual = out.HeatIn-out.HeatOut, out.WaterIn-out.WaterOut
 	for i := range k.residual {
 		if k.size[i] > 0 {

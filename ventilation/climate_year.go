@@ -4,7 +4,6 @@ import (
 	"errors"
 	"fmt"
 	"math"
-	"time"
 
 	"cloche.example/envelope"
 	"cloche.example/internal/domain"
@@ -120,7 +119,7 @@ func (c *Climate) YearTo(dst *HouseYear, hours Hours) (*HouseYear, error) {
 	if len(hours.Settings) != n && len(hours.Settings) != 1 {
 		panic("ventilation: Settings has neither one entry nor one an hour")
 	}
-	y := yearRun{c: c, hours: &hours, dst: dst}
+	y := yearRun{c: c, hours: hours, dst: dst}
 	if err := y.begin(); err != nil {
 		return nil, err
 	}
@@ -150,13 +149,14 @@ func (c *Climate) YearTo(dst *HouseYear, hours Hours) (*HouseYear, error) {
 // yearRun is a year while it is solved.
 type yearRun struct {
 	c         *Climate
-	hours     *Hours
+	hours     Hours
 	dst       *HouseYear
 	soil      soilMass
 	structure structureMass
 	keeping   keeping
 	state     ClimateState
 	co2       float64 // µmol/mol, inside at the end of the hour before
+	burner    burner
 }
 
 func (y *yearRun) begin() error {
@@ -174,7 +174,7 @@ func (y *yearRun) begin() error {
 
 // weather returns the weather of hour i.
 func (y *yearRun) weather(i int) (w Weather, err error) {
-	h := y.hours
+	h := &y.hours
 	if h.Deep != nil {
 		if err = groundRange.Check("Deep", h.Deep[i]); err != nil {
 			return w, err
@@ -190,74 +190,4 @@ func (y *yearRun) weather(i int) (w Weather, err error) {
 		w.Gain, err = h.Gain(i)
 	}
 	return w, err
-}
-
-// hour solves hour i and stores it.
-func (y *yearRun) hour(i int) error {
-	w, err := y.weather(i)
-	if err != nil {
-		return err
-	}
-	s := y.hours.Settings[0]
-	if len(y.hours.Settings) > 1 {
-		s = y.hours.Settings[i]
-	}
-	o := &y.keeping
-	if rule := y.hours.Rule; rule != nil {
-		o.t = rule.At(HourMoment{Hour: i, Clock: time.Duration(i%24) * time.Hour, Weather: w, Setting: s, Before: y.state})
-		if err = outOfRange(&o.t); err != nil {
-			return err
-		}
-		o.t.on(&s, y.c.house.Air)
-	}
-	o.forced, o.outside = false, w.Air
-	k := &o.k
-	if err = y.c.prepare(k, &w, &s); err != nil {
-		return err
-	}
-	floor := y.c.house.FloorArea
-	k.floorConductance = floor * y.soil.seen.conductance
-	y.structure.join(k, floor)
-	k.conductances()
-	o.base, o.beamed = k.heat, k.radiant
-	o.x = k.guess
-	if !k.warm {
-		o.x = k.start()
-	}
-	if err = k.meet(y.find); err != nil {
-		return err
-	}
-	k.guess, k.warm = k.found, true
-	if y.hours.Rule != nil && o.short {
-		y.dst.Short++
-	}
-	if y.state.CoversBetween {
-		y.dst.Between++
-	}
-	y.store(i)
-	return y.breathe(i)
-}
-
-// find solves the hour with the covers as they are.
-func (y *yearRun) find() error {
-	o := &y.keeping
-	if y.hours.Rule != nil {
-		return o.keep(&y.state)
-	}
-	x, stable, err := o.k.solve()
-	if err == nil {
-		o.k.state(&y.state, &x, stable)
-	}
-	return err
-}
-
-// store writes the state of hour i, and ends it for the stores.
-func (y *yearRun) store(i int) {
-	d, s := y.dst, &y.state
-	d.Temperature[i], d.HumidityRatio[i], d.RelativeHumidity[i] = s.Temperature, s.HumidityRatio, s.RelativeHumidity
-	d.Deficit[i], d.CanopyTemperature[i], d.DryAir[i] = s.Deficit, s.CanopyTemperature, s.DryAir
-	d.Opening[i], d.Heat[i] = y.keeping.k.opening, s.Heat+s.Radiant
-	d.Transpired[i], d.Condensed[i], d.CoverLoss[i] = s.Transpired, s.Condensed, s.CoverLoss
-	d.SoilTemperature[i] = y.soil.step(s.FloorTemperature)
-	d.StructureTemperature[i] = y.structure.step(s.Temperature, s.SunStructure/y.c.house.FloorArea)
 }

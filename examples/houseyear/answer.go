@@ -122,7 +122,7 @@ func (h *house) money(t *sums) money {
 	m := money{
 		Heat: t.Fuel * 3.6e6 * h.source.Price, Lamps: t.LampPower * q.ElectricityPerKWh,
 		Fan: t.FanPower * q.ElectricityPerKWh, Vents: (t.VentPower + t.TubePower) * q.ElectricityPerKWh,
-		Water: (t.Given + t.Sprayed + t.Pads) / 1000 * q.WaterPerM3, CO2: carbonMoney(h.plan, t.Dosed),
+		Water: (t.Given + t.Sprayed + t.Pads) / 1000 * q.WaterPerM3, CO2: h.carbonMoney(t.Dosed),
 	}
 	m.Total = m.Heat + m.Lamps + m.Fan + m.Vents + m.Water + m.CO2
 	return m

@@ -1,7 +1,6 @@
 package main
 
 import (
-	"cloche.example/examples/internal/plan"
 	"cloche.example/ventilation"
 )
 
@@ -19,6 +18,7 @@ func (h *house) carbon() *ventilation.CO2Hours {
 	if q := h.plan.CO2; q != nil {
 		c.Outside, c.Start = q.Outside, q.Outside
 		c.Doser = doserMost * h.steady.House.Shape.FloorArea
+		c.Heat, c.Vapour = h.burner.Heat, h.burner.Vapour
 	}
 	return c
 }
@@ -42,10 +42,32 @@ func (h *house) dose(m *ventilation.HourMoment) float64 {
 	return 0
 }
 
-// carbonMoney is what the given CO2 costs.
-func carbonMoney(p *plan.Plan, kg float64) float64 {
-	if p.CO2 == nil || p.CO2.Source != "bottle" {
+// burnt is the heat of the CO2 burner in the state x, W; its vapour tells.
+func (h *house) burnt(x *ventilation.ClimateState) float64 {
+	if h.burner.Vapour == 0 {
 		return 0
 	}
-	return kg * p.CO2.PricePerKg
+	return x.Moisture / h.burner.Vapour * h.burner.Heat
+}
+
+// least is below what a heater is off, W: rounding.
+const least = 1e-6
+
+// heater is the heat of the heater in the state x, W: what the burner does not give.
+func (h *house) heater(x *ventilation.ClimateState) float64 {
+	if q := x.Heat - h.burnt(x); q > least {
+		return q
+	}
+	return 0
+}
+
+// carbonMoney is what the given CO2 costs.
+func (h *house) carbonMoney(kg float64) float64 {
+	switch q := h.plan.CO2; {
+	case q == nil:
+		return 0
+	case q.Source == "bottle":
+		return kg * q.PricePerKg
+	}
+	return kg * h.burner.Price
 }

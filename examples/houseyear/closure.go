@@ -41,7 +41,8 @@ func (y *year) closure() closure {
 	c.Stored = (soil.stored() + mass.stored()) * area / 3.6e6
 	if u := y.tubes; u != nil {
 		c.Stored += u.store.Stored() / 3.6e6
-		heat += y.tubesOff()
+		offHeat, offWater := y.tubesOff()
+		heat, water = heat+offHeat, water+offWater
 	}
 	off := (soil.off() + mass.off()) * area / 3600 // W over an hour, of the whole time
 	c.Heat = (math.Abs(heat) + off) / max(heatSize, 1)
@@ -74,3 +75,18 @@ func (s *store) add(heat, mean float64) {
 
 func (s *store) stored() float64 { return s.capacity * (s.byHeat - s.start) }
 func (s *store) off() float64    { return s.capacity * math.Abs(s.byHeat-s.byLaw) }
+
+// tubesOff is by what heat, W, and water, kg/s, over an hour of the whole time, the
+// house gave its tubes in the soil more than these took, and they more heat than
+// they keep or sent up.
+func (y *year) tubesOff() (heat, water float64) {
+	u := y.tubes
+	kept := -u.store.Stored() / 3600
+	for i, up := range u.up {
+		x := &y.State[i]
+		heat += math.Abs(x.ToStore + x.StoreLatent - u.took[i])
+		water += math.Abs(x.IntoStore - u.water[i])
+		kept += u.keeps[i] - up
+	}
+	return heat + math.Abs(kept), water
+}

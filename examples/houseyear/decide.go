@@ -67,6 +67,9 @@ func (a *answer) decide() []decision {
 	}
 	if m.CO2 > 0 {
 		cost.Answer += fmt.Sprintf(", %s for %s kg of carbon dioxide", num(m.CO2, 0), num(w.Dosed, 0))
+		if w.BurnerFuel > 0 {
+			cost.Answer += fmt.Sprintf(" from %s kWh of %s", num(w.BurnerFuel, 0), p.CO2.BurnerFuel)
+		}
 	}
 	cost.Answer += "."
 	list = append(list, cost)

@@ -39,14 +39,14 @@ func (y *year) lampShare(i int) float64 {
 
 // heat is the useful heat that the heater gives in hour i, W: where it draws from
 // the ridge, less what that saves.
-func (y *year) heat(i int) float64 { return y.State[i].Heat - y.saved(i) }
+func (y *year) heat(i int) float64 { return y.house.heater(&y.State[i]) - y.saved(i) }
 
 // saved is what drawing from the ridge saves in hour i, W.
 func (y *year) saved(i int) float64 {
 	if !y.house.ridge.on {
 		return 0
 	}
-	return y.house.ridge.drawn(&y.State[i], y.house.weather.Temperature[i])
+	return y.house.drawn(&y.State[i], y.house.weather.Temperature[i])
 }
 
 // fans is the electricity of the fans in walls and roof in hour i, W.
@@ -72,6 +72,10 @@ func (y *year) sprayed(i int) float64 {
 	}
 	return 0
 }
+
+// burnt is the heat of the CO2 burner in hour i, W, by the lower heating value; none
+// where the CO2 comes from bottles.
+func (y *year) burnt(i int) float64 { return y.house.burnt(&y.State[i]) }
 
 // tubesFan is the electricity of the fan of the tubes in the soil in hour i, W.
 func (y *year) tubesFan(i int) float64 {

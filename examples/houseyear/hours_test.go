@@ -36,7 +36,7 @@ func rows(t testing.TB, a *answer) (list []map[string]float64) {
 }
 
 // equipped is the demo house with all that moves air, heat and gas besides.
-const equipped = `{"vent_fans": [{"name": "fan", "flow_m3_s": 2, "power_w": 250}], "pads": {}, "fog": {}, "co2": {},
+const equipped = `{"vent_fans": [{"name": "fan", "flow_m3_s": 2, "power_w": 250}], "pads": {}, "fog": {}, "co2": {"source": "burner"},
 	"soil_store": {"tubes_count": 8, "diameter_m": 0.1, "length_m": 12, "spacing_m": 0.4, "depth_m": 0.6, "flow_m3_s": 0.2}, "heater": {"takes_air_from": "the ridge"}}`
 
 // apart tells heat flows that differ by more than a hundredth and 5 W.
@@ -72,8 +72,10 @@ func TestHoursFromTheTable(t *testing.T) {
 			require.InDelta(t, h.mass.Sun*gain.Transmitted, r["sun_structure_w"], 1e-3*gain.Transmitted+0.1)
 			gain.Transmitted *= 1 - h.mass.Sun
 			w := ventilation.Weather{Air: air, Sun: r["global_w_m2"], Wind: r["wind_m_s"], Sky: r["sky_c"], Ground: r["soil_c"], Gain: &gain}
+			vapour := r["pressure_pa"] * r["humidity_ratio_kg_kg"] / (0.621945 + r["humidity_ratio_kg_kg"]) // Pa: the tubes' water as a share of it
 			power := r["lamps_fraction"] * h.lamps.power
-			s := ventilation.Setting{Opening: r["opening_fraction"], Heat: r["heater_w"] + r["ridge_saves_w"] - r["to_structure_w"] - r["to_tubes_w"],
+			s := ventilation.Setting{Opening: r["opening_fraction"], Heat: r["heater_w"] + r["ridge_saves_w"] - r["to_structure_w"] - r["to_tubes_w"] + r["co2_burner_w"],
+				Moisture: r["co2_burner_vapour_kg_h"] / 3600, Condensing: r["condensed_in_tubes_kg_h"] / 3600 / vapour,
 				Air: h.vents.in(a.year.house.weather.WindFrom, i).open, Mist: r["fog_kg_h"] / 3600,
 				Lamps: ventilation.LampHeat{Light: power * h.lamps.share, Air: power * (1 - h.lamps.share)}, Screen: fromplan.Drawn(p, r["outside_c"], r["global_w_m2"])}
 			if r["vent_fans_w"] > 0 {

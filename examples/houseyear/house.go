@@ -21,6 +21,7 @@ type house struct {
 	soil    ventilation.FloorStore
 	mass    ventilation.StructureStore
 	source  fromplan.Source
+	burner  fromplan.CO2Burner
 	lamps   lamps
 	fan     float64 // W, electricity of the heater's fan
 	vents   vents
@@ -39,11 +40,12 @@ func newHouse(p *plan.Plan, s *weather.Series) (*house, error) {
 		h.fan = h.steady.Ducts.Electric
 	}
 	shape := h.steady.House.Shape
-	var e1, e2, e3 error
+	var e1, e2, e3, e4 error
 	h.glazing, e1 = fromplan.Glazing(p, shape)
 	h.source, e2 = fromplan.HeatSource(p)
 	h.lamps, e3 = newLamps(p, h.steady.Light)
-	if err = errors.Join(e1, e2, e3); err != nil {
+	h.burner, e4 = fromplan.CarbonBurner(p)
+	if err = errors.Join(e1, e2, e3, e4); err != nil {
 		return nil, err
 	}
 	if h.vents, err = newVents(p, s.WindFrom != nil); err != nil {
@@ -98,12 +100,6 @@ func leftOut(p *plan.Plan) (list []string) {
 	}
 	if p.Pads != nil && (len(p.VentFans) == 0 || len(p.Vents) == 0) {
 		list = append(list, "The plan's wet pads are dry in this year: no fan draws air through them.")
-	}
-	if p.SoilStore != nil {
-		list = append(list, "Water that condenses in the air tubes in the soil, and the heat that it brings them, is not counted.")
-	}
-	if q := p.CO2; q != nil && q.Source == "burner" {
-		list = append(list, "Heat, vapour and fuel of the burner that gives carbon dioxide are not counted.")
 	}
 	return list
 }

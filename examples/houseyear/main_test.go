@@ -106,10 +106,10 @@ func TestItCloses(t *testing.T) {
 			require.Less(t, v, asked, from)
 		}
 		require.Zero(t, w.Failed)
-		in := w.Sun + w.Lamps + w.Heater + w.Water + w.SunCover
-		out := w.CoverAir + w.CoverSky + w.Ground + w.Structure + w.Leakage + w.Venting + w.Drying + w.Latent
+		in := w.Sun + w.Lamps + w.Heater + w.Burner + w.Water + w.SunCover
+		out := w.CoverAir + w.CoverSky + w.Ground + w.Tubes + w.TubeWater + w.Structure + w.Leakage + w.Venting + w.Drying + w.Latent
 		require.InEpsilon(t, in, out, asked, from)
-		require.InEpsilon(t, w.Drawn+w.Soil+w.Fog, w.Condensed+w.Fell+w.Vented, asked, from)
+		require.InEpsilon(t, w.Drawn+w.Soil+w.Fog+w.Burnt, w.Condensed+w.InTubes+w.Fell+w.Vented, asked, from)
 		sum := 0.0
 		for _, m := range a.Account.Months {
 			sum += m.Heater

@@ -35,13 +35,13 @@ func (a *answer) newPage() *page.Page {
 	d.Section("The heater")
 	d.Picture(a.duration())
 	d.Section("Energy and water by the month")
-	d.Picture(a.monthBars("Heat that comes", "MWh", []string{"sun", "lamps", "heater", "liquid water", "soil, structure"}, func(t *sums) []float64 {
-		return []float64{t.Sun + t.SunCover, t.Lamps, t.Heater, max(0, t.Water), max(0, -t.Ground) + max(0, -t.Tubes) + max(0, -t.Structure)}
+	d.Picture(a.monthBars("Heat that comes", "MWh", []string{"sun", "lamps", "heater", "burner, water", "soil, structure"}, func(t *sums) []float64 {
+		return []float64{t.Sun + t.SunCover, t.Lamps, t.Heater, max(0, t.Burner+t.Water), max(0, -t.Ground) + max(0, -t.Tubes-t.TubeWater) + max(0, -t.Structure)}
 	}))
 	d.Picture(a.monthBars("Heat that goes", "MWh", []string{"covers to air", "covers to sky", "vents and leaks", "vapour", "soil, structure"}, func(t *sums) []float64 {
-		return []float64{t.CoverAir, t.CoverSky, t.Leakage + t.Venting + t.Drying, t.Latent, max(0, t.Ground) + max(0, t.Tubes) + max(0, t.Structure)}
+		return []float64{t.CoverAir, t.CoverSky, t.Leakage + t.Venting + t.Drying, t.Latent, max(0, t.Ground) + max(0, t.Tubes+t.TubeWater) + max(0, t.Structure)}
 	}))
-	d.Picture(a.monthBars("Where the water goes", "t", []string{"condensed", "fell as mist", "vented"}, func(t *sums) []float64 { return []float64{t.Condensed, t.Fell, t.Vented} }))
+	d.Picture(a.monthBars("Where the water goes", "t", []string{"condensed", "in tubes", "fell as mist", "vented"}, func(t *sums) []float64 { return []float64{t.Condensed, t.InTubes, t.Fell, t.Vented} }))
 	d.Section("Every hour")
 	d.Picture(a.carpet("Inside temperature", "°C", func(i int) float64 { return a.year.State[i].Temperature }))
 	d.Picture(a.carpet("Inside relative humidity", "%", func(i int) float64 { return 100 * a.year.State[i].RelativeHumidity }))

@@ -100,33 +100,81 @@ func TestRidgeReturn(t *testing.T) {
 	r := low.year.house.steady.Ridge
 	x := low.year.State[0]
 	x.Heat, x.Temperature = 1e6, r.Inside
-	require.InDelta(t, r.SavingHeat, low.year.house.ridge.drawn(&x, r.Outside), 1e-9, "as in the mean of the heated months")
+	require.InDelta(t, r.SavingHeat, low.year.house.drawn(&x, r.Outside), 1e-9, "as in the mean of the heated months")
 }
 
-// Tubes in the soil take heat in warm hours, and every joule of it is in the soil or
-// went up through the floor.
+const withTubes = `{"soil_store": {"tubes_count": 8, "diameter_m": 0.1, "length_m": 12, "spacing_m": 0.4, "depth_m": 0.6, "flow_m3_s": 0.2}, "heater": {"power_w": 34000}}`
+
+// Tubes in the soil take heat in warm hours, and every joule of it is in the soil,
+// went up through the floor, or drained off with the water that condensed; this
+// leaves no warmer than the air and no colder than the soil was. Each hour is what
+// the tubes alone say of the house's air, in which it is drier than without them.
 func TestTubes(t *testing.T) {
-	p := changed(t, `{"soil_store": {"tubes_count": 8, "diameter_m": 0.1, "length_m": 12, "spacing_m": 0.4, "depth_m": 0.6, "flow_m3_s": 0.2}, "heater": {"power_w": 34000}}`)
-	a := solved(t, p, part(t, "04-20", 6))
+	a := solved(t, changed(t, withTubes), part(t, "04-20", 6))
 	u, w := a.year.tubes, &a.Account.Whole
 	require.Greater(t, w.Tubes, 5.0)
-	up := 0.0
-	for _, q := range u.up {
-		up += q / kWh
+	require.Greater(t, w.InTubes, 1.0)
+	require.InDelta(t, w.InTubes*0.7, w.TubeWater, 0.02*w.TubeWater, "2.5 MJ for each kg")
+	up, keeps := 0.0, 0.0
+	for i, q := range u.up {
+		up, keeps = up+q/kWh, keeps+u.keeps[i]/kWh
 	}
-	require.InDelta(t, w.Tubes, up+u.store.Stored()/3.6e6, 1e-6*w.Tubes)
+	require.InDelta(t, keeps, up+u.store.Stored()/3.6e6, 1e-9*keeps)
+	drained := (w.Tubes + w.TubeWater - keeps) * 3.6e6 / w.InTubes
+	require.Greater(t, drained, 4186*8.0)
+	require.Less(t, drained, 4186*30.0)
 	hours := 0
 	for i, x := range a.year.State {
 		if x.ToStore != 0 {
 			hours++
 			require.Positive(t, u.fan[i])
 		} else {
-			require.Zero(t, u.fan[i])
+			require.Zero(t, u.fan[i]+x.IntoStore)
 		}
+		require.InDelta(t, u.took[i], x.ToStore+x.StoreLatent, 1e-6*math.Abs(u.took[i])+1e-3)
+		require.InDelta(t, u.water[i], x.IntoStore, 1e-9)
 	}
 	require.Greater(t, hours, 10)
 	require.Less(t, hours, 144)
 	require.Less(t, a.Account.Closure.Heat, asked)
+	require.Less(t, a.Account.Closure.Water, asked)
+	without := solved(t, changed(t, "{}"), part(t, "04-20", 6))
+	require.Less(t, w.Condensed+w.Vented, without.Account.Whole.Condensed+without.Account.Whole.Vented)
+}
+
+// A burner for CO2 warms and wets the house as the combustion of its fuel has it,
+// its fuel is paid, and the heater gives less.
+func TestCO2Burner(t *testing.T) {
+	s := part(t, "02-02", 4)
+	with := func(source string) *answer {
+		return solved(t, changed(t, `{"co2": {"level_umol_mol": 700, "source": "`+source+`", "fuel_price_per_kwh": 0.2}}`), s)
+	}
+	bottle, burner := with("bottle"), with("burner")
+	w := &burner.Account.Whole
+	require.Greater(t, w.Dosed, 1.0)
+	// Propane: 46.35 MJ/kg, 3 kg of CO2 and 1.634 of water from 1 kg.
+	require.InEpsilon(t, w.Dosed/2.994*46.35/3.6, w.BurnerFuel, 0.002)
+	require.InEpsilon(t, w.Dosed/2.994*1.634, w.Burnt, 0.002)
+	require.InEpsilon(t, w.BurnerFuel+w.Burnt*0.7, w.Burner, 0.02)
+	require.InDelta(t, 0.2*w.BurnerFuel, burner.Money.CO2, 1e-9)
+	require.Zero(t, bottle.Account.Whole.Burner+bottle.Account.Whole.Burnt+bottle.Account.Whole.BurnerFuel)
+	less := bottle.Account.Whole.Heater - w.Heater
+	require.Greater(t, less, 0.1*w.BurnerFuel)
+	require.Less(t, less, w.Burner)
+	for _, v := range []float64{burner.Account.Closure.HourHeat, burner.Account.Closure.HourWater, burner.Account.Closure.Heat, burner.Account.Closure.Water} {
+		require.Less(t, v, asked)
+	}
+	held := 0
+	for i, given := range burner.year.Given {
+		if given > 0 && given < doserMost*burner.year.house.steady.House.Shape.FloorArea*(1-1e-9) {
+			require.InDelta(t, 700, burner.year.CO2[i], 0.5)
+			held++
+		}
+		if given == 0 {
+			require.Zero(t, burner.year.burnt(i))
+		}
+	}
+	require.Greater(t, held, 5)
 }
 
 // The deep ground is coldest in late winter and warmest in late summer, about the

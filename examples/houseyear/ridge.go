@@ -17,9 +17,6 @@ func (h *house) newRidge() ridge {
 
 // drawn is what drawing from the ridge saves in the hour x, W; what it would save
 // where the heater draws from low in the house.
-func (r *ridge) drawn(x *ventilation.ClimateState, outside float64) float64 {
-	if x.Heat <= 0 {
-		return 0
-	}
-	return min(x.Heat, r.per*max(0, x.Temperature-outside))
+func (h *house) drawn(x *ventilation.ClimateState, outside float64) float64 {
+	return min(h.heater(x), h.ridge.per*max(0, x.Temperature-outside))
 }

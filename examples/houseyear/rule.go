@@ -71,9 +71,20 @@ func (r *rule) At(m ventilation.HourMoment) ventilation.Targets {
 	h.vents.turn(&t, h.vents.in(s.WindFrom, i), m.Weather.Air.Temperature(), m.Weather.Sun)
 	t.CO2, t.Mist = h.dose(&m), h.fog(&m, &t)
 	if u := r.year.tubes; u != nil && m.Hour > 0 {
-		r.fault = u.begin(&t, &m.Before)
+		r.fault = u.begin(&t, &m.Before, h.heater(&m.Before) > 0)
 	}
 	return t
+}
+
+// Refine lets the tubes in the soil take what they do in the state x.
+func (r *rule) Refine(x *ventilation.ClimateState, t *ventilation.Targets) bool {
+	u := r.year.tubes
+	if u == nil || r.fault != nil {
+		return false
+	}
+	again, err := u.refine(x, t)
+	r.fault = err
+	return again && err == nil
 }
 
 // dryFor is by how much the house must be drier than its limit for the fog to

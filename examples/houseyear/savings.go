@@ -28,9 +28,9 @@ func (h *house) ridgeReturn(a *answer) cure {
 	saved := 0.0
 	for i := range a.year.State {
 		x := &a.year.State[i]
-		less := h.ridge.drawn(x, h.weather.Temperature[i])
+		less := h.drawn(x, h.weather.Temperature[i])
 		saved += less / kWh
-		c.Peak = max(c.Peak, x.Heat-less)
+		c.Peak = max(c.Peak, h.heater(x)-less)
 	}
 	if saved < 0 {
 		c.WhyNot = "the air under the ridge is mostly cooler than that at the crop"

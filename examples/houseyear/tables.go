@@ -18,20 +18,20 @@ var monthNames = [...]string{"all", "Jan", "Feb", "Mar", "Apr", "May", "Jun", "J
 // tables are the account month by month.
 func (a *answer) tables() []table {
 	return []table{
-		a.table("Heat that goes, kWh", []string{"month", "outside °C", "inside °C", "to air", "to sky", "ground", "tubes", "structure", "leaks", "venting", "for humidity", "vapour"}, func(t *sums) []string {
-			return append([]string{num(t.Outside, 1), num(t.Inside, 1)}, whole(t.CoverAir, t.CoverSky, t.Ground, t.Tubes, t.Structure, t.Leakage, t.Venting, t.Drying, t.Latent)...)
+		a.table("Heat that goes, kWh", []string{"month", "outside °C", "inside °C", "to air", "to sky", "ground", "tubes", "water in tubes", "structure", "leaks", "venting", "for humidity", "vapour"}, func(t *sums) []string {
+			return append([]string{num(t.Outside, 1), num(t.Inside, 1)}, whole(t.CoverAir, t.CoverSky, t.Ground, t.Tubes, t.TubeWater, t.Structure, t.Leakage, t.Venting, t.Drying, t.Latent)...)
 		}),
-		a.table("Heat that comes, kWh", []string{"month", "sun in covers", "sun inside", "lamps", "liquid water", "heater", "its energy"}, func(t *sums) []string {
-			return whole(t.SunCover, t.Sun, t.Lamps, t.Water, t.Heater, t.Fuel)
+		a.table("Heat that comes, kWh", []string{"month", "sun in covers", "sun inside", "lamps", "CO2 burner", "liquid water", "heater", "its energy"}, func(t *sums) []string {
+			return whole(t.SunCover, t.Sun, t.Lamps, t.Burner, t.Water, t.Heater, t.Fuel)
 		}),
 		a.table("Light and electricity", []string{"month", "daylight mol/m²", "lamps mol/m²", "days short", "lamps kWh", "heater's fan kWh", "vent fans kWh", "tubes' fan kWh"}, func(t *sums) []string {
 			return []string{num(t.DayLight, 0), num(t.LampLight, 0), fmt.Sprintf("%d of %d", t.Dark, t.Days), num(t.LampPower, 0), num(t.FanPower, 0), num(t.VentPower, 0), num(t.TubePower, 0)}
 		}),
-		a.table("Water, kg", []string{"month", "crop", "floor", "fog", "condensed", "fell as mist", "vented", "irrigation", "sprayed", "pads"}, func(t *sums) []string {
-			return whole(t.Drawn, t.Soil, t.Fog, t.Condensed, t.Fell, t.Vented, t.Given, t.Sprayed, t.Pads)
+		a.table("Water, kg", []string{"month", "crop", "floor", "fog", "burner", "condensed", "in tubes", "fell as mist", "vented", "irrigation", "sprayed", "pads"}, func(t *sums) []string {
+			return whole(t.Drawn, t.Soil, t.Fog, t.Burnt, t.Condensed, t.InTubes, t.Fell, t.Vented, t.Given, t.Sprayed, t.Pads)
 		}),
-		a.table("Carbon dioxide", []string{"month", "mean µmol/mol", "given kg", "taken up kg", "carried off kg"}, func(t *sums) []string {
-			return []string{num(t.CO2, 0), num(t.Dosed, 1), num(t.TakenUp, 1), num(t.CarbonOut, 1)}
+		a.table("Carbon dioxide", []string{"month", "mean µmol/mol", "given kg", "burner's fuel kWh", "taken up kg", "carried off kg"}, func(t *sums) []string {
+			return []string{num(t.CO2, 0), num(t.Dosed, 1), num(t.BurnerFuel, 0), num(t.TakenUp, 1), num(t.CarbonOut, 1)}
 		}),
 		a.table("Hours", []string{"month", "heated", "vents open", "fans run", "cold", "hot", "humid", "dripping"}, func(t *sums) []string {
 			return []string{fmt.Sprint(t.Heated), fmt.Sprint(t.VentHours), fmt.Sprint(t.FanHours), fmt.Sprint(t.Cold), fmt.Sprint(t.Hot), fmt.Sprint(t.Humid), fmt.Sprint(t.Dripping)}
@@ -46,7 +46,7 @@ func (a *answer) table(name string, heads []string, row func(*sums) []string) ta
 		t.rows = append(t.rows, append([]string{monthNames[m.Month]}, row(m)...))
 	}
 	t.rows = append(t.rows, append([]string{monthNames[0]}, row(&a.Account.Whole)...))
-	t.drop("tubes", "vent fans kWh", "tubes' fan kWh", "fog", "sprayed", "pads", "fans run", "given kg")
+	t.drop("tubes", "water in tubes", "in tubes", "CO2 burner", "burner", "burner's fuel kWh", "vent fans kWh", "tubes' fan kWh", "fog", "sprayed", "pads", "fans run", "given kg")
 	return t
 }
 

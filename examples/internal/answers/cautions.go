@@ -14,13 +14,14 @@ func cautions(p *plan.Plan, r *Result) []string {
 		airheat.SupplyCaution,
 		airheat.FrostCaution,
 	}
-	if p.Heater.Kind == "burner" {
+	burner := p.CO2 != nil && p.CO2.Source == "burner"
+	if p.Heater.Kind == "burner" || burner {
 		list = append(list, airheat.CombustionCaution)
 	}
 	if p.House.Depth > 0 {
 		list = append(list, "A pit can cave in and fill with water: shore it, drain it, and keep a way out at both ends. Gases that are heavier than air gather in it.")
 	}
-	if f := p.Heater.Fuel.Name; p.Heater.Kind == "burner" && f == "propane" {
+	if p.Heater.Kind == "burner" && p.Heater.Fuel.Name == "propane" || burner && p.CO2.BurnerFuel == "propane" {
 		text := "Propane is heavier than air and lies on the floor: no bottles and no unlit burners in or beside a low place, and a gas alarm at floor height."
 		if p.House.Depth > 0 {
 			text = "Propane is heavier than air and fills a dug-in house from the floor: many codes forbid it below ground."

@@ -130,8 +130,10 @@ func (h *House) Carbon(leakage float64) *Carbon {
 	}
 	lost := 3600 * leakage * ventilation.CO2Density(1, h.Plan.SetPoints.Day.Temperature, h.Pressure) * (c.Level - c.Outside)
 	r := &Carbon{Level: c.Level, Lost: lost}
-	if c.Source == "bottle" {
-		r.PerDay = lost * dayLength(h.Plan.Site.Latitude, h.Plan.Site.WinterNight.Month) * c.PricePerKg
+	price := c.PricePerKg
+	if b, err := fromplan.CarbonBurner(h.Plan); err == nil && c.Source == "burner" {
+		price = b.Price
 	}
+	r.PerDay = lost * dayLength(h.Plan.Site.Latitude, h.Plan.Site.WinterNight.Month) * price
 	return r
 }

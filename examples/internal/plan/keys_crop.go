@@ -26,4 +26,6 @@ var keysCrop = []Key{
 	num("co2.level_umol_mol", "µmol/mol", 300, 2000, 800, "kept while the vents are shut"),
 	num("co2.outside_umol_mol", "µmol/mol", 300, 600, 420, "outside"),
 	num("co2.price_per_kg", "currency per kg", 0, 100, 1.2, "of bottled gas"),
+	one("co2.burner_fuel", "propane|natural gas", "propane", "what the burner burns, without a flue"),
+	num("co2.fuel_price_per_kwh", "currency per kWh", 0, 100, 0.1, "of the burner's fuel, lower heating value"),
 }

@@ -27,8 +27,10 @@ type Irrigation struct {
 
 // CO2 is the optional section co2: carbon dioxide given to the crop.
 type CO2 struct {
-	Source     string  `json:"source"`           // bottle or burner; where it comes from
-	Level      float64 `json:"level_umol_mol"`   // µmol/mol, 300 to 2000; kept while the vents are shut
-	Outside    float64 `json:"outside_umol_mol"` // µmol/mol, 300 to 600; outside
-	PricePerKg float64 `json:"price_per_kg"`     // currency per kg, 0 to 100; of bottled gas
+	Source          string  `json:"source"`             // bottle or burner; where it comes from
+	Level           float64 `json:"level_umol_mol"`     // µmol/mol, 300 to 2000; kept while the vents are shut
+	Outside         float64 `json:"outside_umol_mol"`   // µmol/mol, 300 to 600; outside
+	PricePerKg      float64 `json:"price_per_kg"`       // currency per kg, 0 to 100; of bottled gas
+	BurnerFuel      string  `json:"burner_fuel"`        // propane or natural gas; what the burner burns, without a flue
+	FuelPricePerKWh float64 `json:"fuel_price_per_kwh"` // currency per kWh, 0 to 100; of the burner's fuel, lower heating value
 }
