@@ -184,6 +184,50 @@ func TestCO2MaxFromMemory(t *testing.T) {
 	})
 }
 
+// Carbon dioxide by kilogram and by kilowatt-hour of the lower heating value, computed
+// apart from the formulas of pure gases and of kerosene CH1.95 at 43.1 MJ/kg.
+func TestCO2ByStoichiometry(t *testing.T) {
+	gas := func(g GasShares) Fuel {
+		f, err := NewGasFuel("gas", g)
+		require.NoError(t, err)
+		return f
+	}
+	const mass = 12.011 + 1.95*1.008
+	kerosene, err := NewFuel("kerosene", Composition{Carbon: 12.011 / mass, Hydrogen: 1.95 * 1.008 / mass}, 43.1e6)
+	require.NoError(t, err)
+	fuels := []Fuel{gas(GasShares{Methane: 1}), gas(GasShares{Propane: 1}), gas(GasShares{Butane: 1}), kerosene}
+	burnt := func(i float64) (Stoichiometry, float64) {
+		f := fuels[int(i)]
+		s, err := f.Stoichiometry(DefaultCombustionAir())
+		require.NoError(t, err)
+		return s, f.Lower
+	}
+	check.Run(t, []check.Row{
+		{Where: "carbon dioxide computed apart/methane, kg/kg", In: []float64{0}, Printed: "2.743221", Tol: 3e-4, Why: "atomic weights of five digits here"},
+		{Where: "carbon dioxide computed apart/propane, kg/kg", In: []float64{1}, Printed: "2.994047", Tol: 3e-4, Why: "the same"},
+		{Where: "carbon dioxide computed apart/butane, kg/kg", In: []float64{2}, Printed: "3.028871", Tol: 3e-4, Why: "the same"},
+		{Where: "carbon dioxide computed apart/kerosene, kg/kg", In: []float64{3}, Printed: "3.148799", Tol: 3e-4, Why: "the same"},
+	}, func(in ...float64) float64 {
+		s, _ := burnt(in[0])
+		return s.CO2 * molarCO2
+	})
+	check.Run(t, []check.Row{
+		{Where: "carbon dioxide computed apart/methane, kg/kWh", In: []float64{0}, Printed: "0.1973935", Tol: 2e-4, Why: "50.03 MJ/kg there"},
+		{Where: "carbon dioxide computed apart/propane, kg/kWh", In: []float64{1}, Printed: "0.2325474", Tol: 2e-4, Why: "46.35 MJ/kg there"},
+		{Where: "carbon dioxide computed apart/butane, kg/kWh", In: []float64{2}, Printed: "0.2383374", Tol: 2e-4, Why: "45.75 MJ/kg there"},
+		{Where: "carbon dioxide computed apart/kerosene, kg/kWh", In: []float64{3}, Printed: "0.2630087", Tol: 3e-5, Why: "atomic weights of five digits here"},
+	}, func(in ...float64) float64 {
+		s, lower := burnt(in[0])
+		return s.CO2 * molarCO2 / lower * 3.6e6
+	})
+	// A greenhouse model's table for a heater on natural gas, which is nearly methane.
+	s, lower := burnt(0)
+	check.Run(t, []check.Row{
+		{Where: "Vanthoor11 table 1/carbon dioxide of a direct air heater, mg/J", In: []float64{s.CO2 * molarCO2 / lower * 1e6}, Printed: "0.057", Tol: 0.0025, Why: "pure methane here"},
+		{Where: "Vanthoor11 table 1/vapour of a direct air heater, kg/J", In: []float64{s.H2O * molarH2O / lower}, Printed: "4.43e-8", Tol: 0.07e-8, Why: "pure methane here"},
+	}, func(in ...float64) float64 { return in[0] })
+}
+
 func TestMoistWoodAndPellets(t *testing.T) {
 	check.Run(t, []check.Row{
 		{Where: "COFORD wood energy/NCV at 45 %", In: []float64{19.2e6, 0.45}, Printed: "9.42", Suspect: "the page's own 19.2 - 0.2164 M gives 9.462", Right: "9.46"},

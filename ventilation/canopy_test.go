@@ -21,6 +21,19 @@ func TestLeavesShareOutTheSun(t *testing.T) {
 	require.InDelta(t, 1-math.Exp(-0.64*3), ventilation.Interception(3, 0.64), 1e-15)
 }
 
+// Half of the sun photosynthetic and half near infrared, each with the coefficients of
+// [Vanthoor11] tables 1 and 2 and with what the floor sends back: the one
+// extinction here catches less under few leaves and as much under many.
+func TestSunCaughtAgainstTwoBands(t *testing.T) {
+	const why = "one extinction for all of the sun here"
+	check.Run(t, []check.Row{
+		{Where: "Vanthoor11 eq. 26 to 32 computed apart/LAI 1", In: []float64{1}, Printed: "0.3865485", Tol: 0.085, Why: why},
+		{Where: "Vanthoor11 eq. 26 to 32 computed apart/LAI 2", In: []float64{2}, Printed: "0.5420933", Tol: 0.05, Why: why},
+		{Where: "Vanthoor11 eq. 26 to 32 computed apart/LAI 3", In: []float64{3}, Printed: "0.6209589", Tol: 0.015, Why: why},
+		{Where: "Vanthoor11 eq. 26 to 32 computed apart/LAI 4", In: []float64{4}, Printed: "0.6686169", Tol: 0.015, Why: why},
+	}, func(in ...float64) float64 { return ventilation.DefaultCanopy(in[0]).Sun(1).Canopy })
+}
+
 // The default crop has the published coefficients.
 func TestTheDefaultCropIsTheTomatoOfTheThesis(t *testing.T) {
 	c := ventilation.DefaultCanopy(3)
@@ -63,6 +76,14 @@ func TestTomatoStomataByNight(t *testing.T) {
 		{Where: "Stanghellini87 from memory/night, 20 °C", In: []float64{20, 500}, Printed: "2915.207"},
 	}, func(in ...float64) float64 {
 		return ventilation.TomatoStomata.Response(0, in[0], in[1], 400).Night
+	})
+	// The day's branch alone, in the dark and in the sun.
+	check.Run(t, []check.Row{
+		{Where: "Stanghellini87 from memory/day, dark, 18 °C", In: []float64{0, 18, 300}, Printed: "1829.306", Tol: 14, Why: "the row has 0.023 (T - 24.5)²"},
+		{Where: "Stanghellini87 from memory/day, 100 W/m², 24 °C", In: []float64{100, 24, 1000}, Printed: "333.0447", Tol: 0.1, Why: "the row's coefficients have fewer digits"},
+	}, func(in ...float64) float64 {
+		r := ventilation.TomatoStomata.Response(in[0], in[1], in[2], 400)
+		return r.Least * r.Light * r.Warmth * r.Carbon * r.Deficit
 	})
 	dark := ventilation.TomatoStomata.Response(0, 18, 300, 400)
 	require.InEpsilon(t, 1829.3, dark.Least*dark.Light*dark.Warmth*dark.Carbon*dark.Deficit, 1e-2) // the row rounds the coefficients

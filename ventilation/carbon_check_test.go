@@ -65,6 +65,18 @@ func TestCO2Balance(t *testing.T) {
 		require.NoError(t, err)
 		return s.Concentration
 	})
+	// Where nothing is given, what the crop takes comes from outside: the row's uptake
+	// is that much less of the concentration outside.
+	check.Run(t, []check.Row{
+		{Where: "balance/none given, 2 g/(m² h) taken, G 3", In: []float64{2, 3}, Printed: "53.12116"},
+		{Where: "balance/none given, 3 g/(m² h) taken, G 30", In: []float64{3, 30}, Printed: "364.9682"},
+	}, func(in ...float64) float64 {
+		x := c(22)
+		x.Supply, x.Exchange = in[0]*1e-3*hourly, in[1]*hourly
+		s, err := x.Steady()
+		require.NoError(t, err)
+		return 2*x.Outside - s.Concentration
+	})
 	check.Run(t, []check.Row{
 		{Where: "dose/1000 ppm, G 2", In: []float64{1000, 2}, Printed: "5.122252"},
 		{Where: "dose/1000 ppm, G 10", In: []float64{1000, 10}, Printed: "13.61126"},

@@ -162,3 +162,24 @@ func TestRulesOfAddingOnHousesOfManyVents(t *testing.T) {
 		require.InDelta(t, want[1], l[i], 0.006, i)
 	}
 }
+
+// A vent of 10 by 1 m in calm, 25 °C inside and 15 °C outside, by the integral over
+// its height computed apart; the gas constant is 287.042 J/(kg K) there. The even
+// density of the hand formula lies between the two volumes.
+func TestTallVentComputedApart(t *testing.T) {
+	rho := func(c float64) float64 { return 101325 / (287.042 * (c + 273.15)) }
+	c := ventilation.FlowConditions{InsideDensity: rho(25), OutsideDensity: rho(15)}
+	f, err := ventilation.SingleOpening(ventilation.TallVent{Width: 10, Top: 1, Discharge: 0.65}, c)
+	require.NoError(t, err)
+	check.Run(t, []check.Row{
+		{Where: "two-way flow computed apart/neutral level", In: []float64{f.Neutral}, Printed: "0.4971571"},
+		{Where: "two-way flow computed apart/kg/s", In: []float64{f.Flow}, Printed: "1.509291"},
+	}, func(in ...float64) float64 { return in[0] })
+	band, err := ventilation.OneFace{Area: 10, Height: 1, Inside: 25, Outside: 15}.Band()
+	require.NoError(t, err)
+	check.Run(t, []check.Row{
+		{Where: "two-way flow computed apart/Brown62 with 0.65", In: []float64{band.BrownSolvason * 0.65 / 0.61}, Printed: "1.253163"},
+	}, func(in ...float64) float64 { return in[0] })
+	require.Greater(t, band.BrownSolvason*0.65/0.61, f.Flow/c.OutsideDensity)
+	require.Less(t, band.BrownSolvason*0.65/0.61, f.Flow/c.InsideDensity)
+}

@@ -3,10 +3,12 @@ package ventilation_test
 import (
 	"math"
 	"testing"
+	"time"
 
 	"github.com/stretchr/testify/require"
 
 	"cloche.example/internal/check"
+	"cloche.example/internal/sun"
 	"cloche.example/psychro"
 	"cloche.example/ventilation"
 )
@@ -50,6 +52,35 @@ func TestASCEHoursAtGreeley(t *testing.T) {
 	_, err := ventilation.ASCEReference(7).Hour(ventilation.Grass{Net: 1e9})
 	requireFields(t, err, "ASCEReference", "Net", "Pressure")
 	require.Equal(t, "tall", ventilation.TallReference.String())
+}
+
+// An hour at Fallon, Nevada, 18:00 to 19:00 UTC on 1 July 2015, from what the
+// station measured, radiation and all: 91.80 °F, 61.16 langleys, 3.33 miles an hour
+// 3 m up, 1208.5 m above the sea. A clear sky lets through 0.75 + 2e-5 z.
+func TestASCEHourFromTheWeather(t *testing.T) {
+	const z = 1208.5
+	outside, err := sun.Period{Latitude: 39.4575, Longitude: -118.77388, Day: 182, From: 18 * time.Hour, Until: 19 * time.Hour}.Extraterrestrial()
+	require.NoError(t, err)
+	warm, solar := (91.80-32)/1.8, 61.16*41868
+	h := ventilation.GrassHour{
+		Temperature: warm, Humidity: 1199.00996 / psychro.FAO56Saturation(warm), Daylight: true,
+		Solar: solar, Clearness: solar / ((0.75 + 2e-5*z) * outside),
+		Wind: ventilation.FAO56WindAtTwoMetres(3.33*0.44704, 3), Pressure: altitudePressure(z),
+	}
+	g, err := h.Grass()
+	require.NoError(t, err)
+	const why = "the sun outside the atmosphere is 4.4e-4 higher there, the slope of the vapour curve 2e-5 lower"
+	check.Run(t, []check.Row{
+		{Where: "Asce05 by a test of refet/outside the atmosphere", In: []float64{outside / 1e6}, Printed: "4.30824147948541", Tol: 2e-3, Why: "the source rounds declination and longitude otherwise"},
+	}, func(in ...float64) float64 { return in[0] })
+	check.Run(t, []check.Row{
+		{Where: "Asce05 by a test of refet/short at Fallon", In: []float64{float64(ventilation.ShortReference)}, Printed: "0.606351541", Tol: 4e-5, Why: why},
+		{Where: "Asce05 by a test of refet/tall at Fallon", In: []float64{float64(ventilation.TallReference)}, Printed: "0.719636961", Tol: 4e-5, Why: why},
+	}, func(in ...float64) float64 {
+		e, err := ventilation.ASCEReference(in[0]).Hour(g)
+		require.NoError(t, err)
+		return e.ETo
+	})
 }
 
 func TestPriestleyTaylor(t *testing.T) {

@@ -1,6 +1,7 @@
 package ventilation_test
 
 import (
+	"math"
 	"testing"
 
 	"github.com/stretchr/testify/require"
@@ -33,6 +34,23 @@ func TestGreenhouseEquations(t *testing.T) {
 		}.Solve()
 		require.NoError(t, err)
 		return f.Flow
+	})
+}
+
+// How far apart equal vents must be for wind and stack to be even at
+// u/sqrt(dT) = 1: T Cw/g, close to where a measured house was seen to change over.
+func TestWindAndStackEven(t *testing.T) {
+	check.Run(t, []check.Row{
+		{Where: "Kittas97 as Vanthoor11 eq. 65/even with the wind", In: []float64{22, 1}, Printed: "2.712385"},
+	}, func(in ...float64) float64 {
+		v := ventilation.HouseVents{Roof: 15, Side: 15, Separation: 2, Discharge: 0.65, WindEffect: 0.09, Inside: in[0] + 1, Outside: in[0]}
+		stack, err := v.Solve()
+		require.NoError(t, err)
+		v.Wind, v.Separation = in[1], 0
+		wind, err := v.Solve()
+		require.NoError(t, err)
+		r := wind.RoofAndSide / stack.RoofAndSide
+		return 2 * r * r / gravity981
 	})
 }
 
@@ -71,6 +89,16 @@ func TestWindowFunctions(t *testing.T) {
 		require.NoError(t, err)
 		require.InEpsilon(t, f.Stack*f.Stack+both.Wind*both.Wind, both.Flow*both.Flow, 1e-12)
 		return f.Stack
+	})
+	// The height of the open gap, from the stack and the row's own form of it.
+	check.Run(t, []check.Row{
+		{Where: "DeJong90 eq. 6.10 by a quotation/height of the gap", In: []float64{20}, Printed: "0.3354625"},
+	}, func(in ...float64) float64 {
+		x := w
+		x.Lee, x.LeeAngle, x.Inside, x.Outside, x.Wind = 1, in[0], 27.5, 22.5, 0
+		f, err := x.Solve()
+		require.NoError(t, err)
+		return math.Cbrt(math.Pow(3*f.Stack/0.7, 2) / (9.80665 * 5 / 298.15))
 	})
 }
 
