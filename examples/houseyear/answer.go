@@ -29,6 +29,7 @@ type answer struct {
 	Amount    float64    `json:"heater_energy_amount"`
 	Unit      string     `json:"heater_energy_unit"`
 	Cures     []cure     `json:"cures"`
+	Vents     *hotVents  `json:"vents_for_hot_hours"` // null: no hot hour, or no changes were tried
 	Methods   []method   `json:"methods"`
 	Use       use        `json:"use"`
 	Bands     []band     `json:"published"` // of whole years
@@ -78,10 +79,11 @@ func solve(ctx context.Context, p plan.Filled, s *weather.Series, o options, pro
 	if !o.bare {
 		trials = h.trials()
 	}
-	y, others, err := h.years(ctx, trials, progress)
+	r, err := h.years(ctx, p, trials, progress)
 	if err != nil {
 		return nil, err
 	}
+	y := r.own
 	a := &answer{filled: p, year: y, Account: y.account(), Cautions: h.steady.Cautions}
 	n := s.Hours()
 	a.Site = siteOf{s.Site.Name, s.Format.String(), s.Site.Latitude, s.Site.Longitude, s.Site.Zone, s.Site.Altitude, moved, s.Time[0].Format(stamp), s.Time[n-1].Format(stamp), n}
@@ -91,7 +93,7 @@ func solve(ctx context.Context, p plan.Filled, s *weather.Series, o options, pro
 	a.Money = h.money(&a.Account.Whole)
 	a.Amount, a.Unit = a.Account.Whole.Fuel*3.6e6*h.source.PerJ, h.source.Unit
 	if !o.bare {
-		a.Cures = h.cures(a, trials, others)
+		a.Cures, a.Vents = h.cures(a, r), r.vents
 	}
 	if a.Methods, err = h.methods(a); err != nil {
 		return nil, err

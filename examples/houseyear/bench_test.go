@@ -54,7 +54,7 @@ func BenchmarkChanges(b *testing.B) {
 	}
 	trials := h.trials()
 	for b.Loop() {
-		if _, _, err := h.years(context.Background(), trials, io.Discard); err != nil {
+		if _, err := h.years(context.Background(), p, trials, io.Discard); err != nil {
 			b.Fatal(err)
 		}
 	}

@@ -21,8 +21,8 @@ func TestChanges(t *testing.T) {
 	require.NoError(t, err)
 	h := a.year.house
 	trials := h.trials()
-	require.Len(t, a.Cures, len(trials)+1)
-	require.Equal(t, len(trials)+1, strings.Count(progress.String(), "done: "), "the house itself, and each change")
+	require.Len(t, a.Cures, len(trials)+2, "vents and the ridge besides")
+	require.Equal(t, len(trials)+2, strings.Count(progress.String(), "done: "), "the house itself, and each change")
 	solved := 0
 	for i, trial := range trials {
 		c := a.Cures[i]
@@ -54,10 +54,10 @@ func TestAChangeWithoutAnAnswer(t *testing.T) {
 	a := solved(t, plan.Demo(), part(t, "02-03", 1))
 	bad := answers.Change{Code: "bad", Name: "a house without a span", Plan: a.filled.Plan}
 	bad.Plan.House.Span = 0
-	y, list, err := a.year.house.years(context.Background(), []answers.Change{bad}, new(bytes.Buffer))
+	r, err := a.year.house.years(context.Background(), a.filled, []answers.Change{bad}, new(bytes.Buffer))
 	require.NoError(t, err)
-	require.NotNil(t, y)
-	cures := a.year.house.cures(a, []answers.Change{bad}, list)
+	require.NotNil(t, r.own)
+	cures := a.year.house.cures(a, r)
 	require.Contains(t, cures[0].WhyNot, "it cannot be computed")
 	require.NotEmpty(t, cures[1].Code)
 }

@@ -37,13 +37,7 @@ func hours(n int) string {
 func (a *answer) decide() []decision {
 	w, p := &a.Account.Whole, &a.filled.Plan
 	list := []decision{a.heater()}
-	hot := decision{Code: "hot", Ask: fmt.Sprintf("Does the house stay below %s °C?", num(p.SetPoints.Limits.Hot, 0)), Verdict: verdict(w.Hot+w.Failed == 0)}
-	x := a.Account.Hottest
-	hot.Answer = fmt.Sprintf("%s above it; the hottest, %s, has %s °C inside, %s outside and a sun of %s W/m².", hours(w.Hot), x.Time, num(x.Inside, 1), num(x.Outside, 1), num(x.Sun, 0))
-	if w.Failed > 0 {
-		hot.Answer += fmt.Sprintf(" Beside them, %s without a state, as where a house passes 80 °C.", hours(w.Failed))
-	}
-	hot.Cure = a.cureFor(w.Hot, func(c cure) int { return c.Hot }, "more_vents")
+	hot := a.hot()
 	drip := decision{Code: "drip", Ask: "Do the covers run with water?", Verdict: "told",
 		Answer: fmt.Sprintf("%s with more than 1 g/h for each m² of floor; %s L condense.", hours(w.Dripping), num(w.Condensed, 0))}
 	humid := decision{Code: "humid", Ask: fmt.Sprintf("Does the humidity stay below %s %%?", num(100*p.SetPoints.Limits.RelativeHumidity, 0)), Verdict: verdict(w.Humid == 0),

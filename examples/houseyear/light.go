@@ -5,6 +5,7 @@ import (
 	"cloche.example/examples/internal/answers"
 	"cloche.example/examples/internal/fromplan"
 	"cloche.example/examples/internal/plan"
+	"cloche.example/ventilation"
 )
 
 // lamps are those of the plan, switched by clock, daylight and what the crop has
@@ -59,6 +60,12 @@ func (l *lamps) burn(clock, day, had float64) float64 {
 		on = min(on, max(0, l.asked-had-day*0.0036)/(l.ppfd*0.0036))
 	}
 	return min(on, 1)
+}
+
+// heat is that of the lamps which burn for a part of an hour.
+func (l *lamps) heat(on float64) ventilation.LampHeat {
+	w := on * l.power
+	return ventilation.LampHeat{Light: w * l.share, Air: w * (1 - l.share)}
 }
 
 // lighting fills the daylight on the trays, µmol/(m² s), and the part of each

@@ -48,24 +48,11 @@ func (r *rule) At(m ventilation.HourMoment) ventilation.Targets {
 	}
 	t.Humidity = max(0.2, q.Limits.RelativeHumidity)
 	t.Vent = max(t.Vent, t.Warm)
-	c := p.VentControl
-	t.Least, t.Most = c.Least, max(c.Least, c.Most)
-	if s.Wind != nil {
-		t.Most = max(t.Least, min(t.Most, inWind(c, s.Wind[i])))
-	}
+	t.Least, t.Most = h.opens(i)
 	if out := m.Weather.Air.Temperature(); out >= t.Vent || out >= t.Vent-nearly && m.Weather.Sun > bright {
 		t.Least = t.Most
 	}
-	if c.By == "hand" {
-		t.Least, t.Most = 0, 0
-		if clock >= c.HandFrom && clock < c.HandUntil {
-			t.Least, t.Most = c.Hand, c.Hand
-		}
-	}
 	t.Dry = min(t.Dry, t.Most)
-	if len(p.Vents) == 0 {
-		t.Least, t.Most, t.Dry = 0, 0, 0
-	}
 	t.Screen = fromplan.Drawn(p, m.Weather.Air.Temperature(), m.Weather.Sun)
 	t.Shade = shade(p, m.Weather.Sun, t.Screen)
 	h.vents.turn(&t, h.vents.in(s.WindFrom, i), m.Weather.Air.Temperature(), m.Weather.Sun)
@@ -85,6 +72,23 @@ func (r *rule) Refine(x *ventilation.ClimateState, t *ventilation.Targets) bool 
 	again, err := u.refine(x, t)
 	r.fault = err
 	return again && err == nil
+}
+
+// opens is from where to where the vents may stand in hour i, fraction.
+func (h *house) opens(i int) (least, most float64) {
+	c, s := h.plan.VentControl, h.weather
+	clock := float64(s.Time[i].Hour())
+	switch {
+	case len(h.plan.Vents) == 0, c.By == "hand" && (clock < c.HandFrom || clock >= c.HandUntil):
+		return 0, 0
+	case c.By == "hand":
+		return c.Hand, c.Hand
+	}
+	least, most = c.Least, max(c.Least, c.Most)
+	if s.Wind != nil {
+		most = max(least, min(most, inWind(c, s.Wind[i])))
+	}
+	return least, most
 }
 
 // dryFor is by how much the house must be drier than its limit for the fog to

@@ -102,8 +102,7 @@ func more(v []float64) []float64 { return append(v[:len(v):len(v)], v[len(v)-1])
 func (h *house) settings(y *year) []ventilation.Setting {
 	out := make([]ventilation.Setting, len(y.Burn)+1)
 	for i, on := range y.Burn {
-		w := on * h.lamps.power
-		out[i].Lamps = ventilation.LampHeat{Light: w * h.lamps.share, Air: w * (1 - h.lamps.share)}
+		out[i].Lamps = h.lamps.heat(on)
 	}
 	out[len(y.Burn)] = out[len(y.Burn)-1]
 	return out

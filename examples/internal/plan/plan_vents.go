@@ -90,6 +90,11 @@ type Prices struct {
 	DiggingPerM3      float64 `json:"digging_per_m3"`        // currency per m³, 0 to 10000; digging and walls, per m³ below ground
 	EdgeInsulationPer float64 `json:"edge_insulation_per_m"` // currency per m, 0 to 10000; per m of edge
 	RidgeReturn       float64 `json:"ridge_return"`          // currency, 0 to 1000000; a duct from the ridge to the heater
+	VentsPerM2        float64 `json:"vents_per_m2"`          // currency per m², 0 to 10000; more vents with their drives, per m² of opening
+	ShadePerM2        float64 `json:"shade_per_m2"`          // currency per m², 0 to 10000; a shade with its drive, per m² of floor
+	FogPerM2          float64 `json:"fog_per_m2"`            // currency per m², 0 to 10000; fog with its pump, per m² of floor
+	VentFansPerM3S    float64 `json:"vent_fans_per_m3_s"`    // currency per m³/s, 0 to 100000; fans in a wall, per m³/s of their flow
+	PadsPerM2         float64 `json:"pads_per_m2"`           // currency per m², 0 to 10000; wet pads with pump and gutter, per m² of their face
 	Interest          float64 `json:"interest_fraction"`     // fraction, 0 to 0.5; a year, on money spent
 }
 

@@ -26,7 +26,7 @@ var suffixes = map[string]string{
 	"MJ/(m² d)": "_mj_m2_d", "MJ/(m³ K)": "_mj_m3_k", "MJ/kg": "_mj_kg", "MJ/m³": "_mj_m3", "MJ/L": "_mj_l", "J/(m³ K)": "_j_m3_k", "V": "_v",
 	"µmol/s": "_umol_s", "µmol/J": "_umol_j", "µmol/mol": "_umol_mol", "µmol/(m² s)": "_umol_m2_s", "mol/(m² d)": "_mol_m2_d", "µmol/(s lm)": "_umol_s_lm",
 	"fraction": "_fraction", "ratio": "_ratio", "factor": "_factor", "count": "_count", "exponent": "_exponent",
-	"currency per kg": "_per_kg", "currency per m³": "_per_m3", "currency per L": "_per_l", "currency per kWh": "_per_kwh", "currency per m²": "_per_m2", "currency per m": "_per_m",
+	"currency per kg": "_per_kg", "currency per m³": "_per_m3", "currency per L": "_per_l", "currency per kWh": "_per_kwh", "currency per m²": "_per_m2", "currency per m": "_per_m", "currency per m³/s": "_per_m3_s",
 }
 
 // without are the keys whose name says all, by their unit.
