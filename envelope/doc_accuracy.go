@@ -50,10 +50,14 @@
 // The vertical gap correlation jumps at Ra 1e4 and 5e4. Within the upward jump
 // at 5e4 no exact root may exist: the gap is then held at the jump with a
 // Nusselt number between the branches, and GapState.AtJump reports it. At the
-// downward jump at 1e4 two roots may exist; either is a solution. Where a
-// screen leaks into a gap its air is a node between two films, and about one
-// such cover in a hundred thousand has no root that the solver finds: a Nusselt
-// number is then held off its correlation, and AtJump reports that, too.
+// downward jump at 1e4 two roots may exist; either is a solution.
+//
+// Where a screen leaks into a gap its air is a node between two films, each with
+// the coefficient of the gap's two sides, as ISO 15099 has it. Where the air is
+// warmer than both sides, or colder, as in a house little warmer than its roof,
+// ISO 15099 leaves a cover up to three states, since sides that differ by
+// hundredths of a kelvin then decide whether heat goes up or down: each side has
+// the coefficient of its own difference from the air there, and a cover has one.
 //
 // Facets that see each other: of 60,000 random houses, whatever their covers
 // and however wet, all closed; in 21 a cover jumped between two states, and what

@@ -40,6 +40,7 @@ type mutual struct {
 const (
 	mutualLimit  = 1e-8 // W/m², by which what a facet sees may miss what the others send: ten times what a cover's balance leaves open
 	mutualRounds = 50   // rounds of all covers; two or three are usual
+	roughRounds  = 8    // rounds after which covers are solved to the end each time: a face at the edge of being wet may end in another state than on the way
 	plainRounds  = 20   // rounds before steps are damped, more than any house takes whose covers answer without a jump
 	dampingStep  = 0.7  // damping from round to round from there on
 	jumpLimit    = 0.5  // W/m², accepted where a cover jumps from one state to another and no state agrees with what the others then send; the cover's flux is uncertain by as much
@@ -232,7 +233,7 @@ func (t *together) settle() error {
 			damping *= dampingStep
 		}
 		t.move(rows, wide, 0, damping)
-		exact = off <= exactFrom || round >= plainRounds
+		exact = off <= exactFrom || round >= roughRounds
 	}
 	return fmt.Errorf("%w: the facets of a house that see each other, after %d rounds", ErrNotConverged, mutualRounds)
 }

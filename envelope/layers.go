@@ -175,18 +175,14 @@ func (s *solver) report(o *Solution, wet float64) {
 	}
 	for i := range n - 1 {
 		g := &s.gaps[i]
-		side := 0
-		if s.t[outerFace(i+1)] < s.t[innerFace(i)] {
-			side = 1
-		}
 		flux := (g.h + g.bridge) * (s.t[outerFace(i+1)] - s.t[innerFace(i)])
 		if s.leaks {
-			flux = 2*g.h*(g.air-s.t[innerFace(i)]) + g.bridge*(s.t[outerFace(i+1)]-s.t[innerFace(i)])
+			flux = 2*g.films[0]*(g.air-s.t[innerFace(i)]) + g.bridge*(s.t[outerFace(i+1)]-s.t[innerFace(i)])
 		}
 		o.Gaps[i] = GapState{
 			Rayleigh: g.ra, Nusselt: g.nu, Convection: g.h, Bridge: g.bridge, Flux: flux,
-			FlowTilt: g.tilt[side], Air: g.air, AtJump: g.pinned || g.unsettled,
-			InRange: g.flow[side].kind != gapHollands || hollandsRayleighRange.Contains(g.ra),
+			FlowTilt: g.tilt[g.side], Air: g.air, AtJump: g.pinned || g.unsettled,
+			InRange: g.flow[g.side].kind != gapHollands || hollandsRayleighRange.Contains(g.ra),
 		}
 	}
 	o.InConvective = s.hIn * (s.in - s.t[last])

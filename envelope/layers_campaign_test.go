@@ -8,7 +8,7 @@ import (
 	"github.com/stretchr/testify/require"
 )
 
-var campaign = flag.Int("covers", 0, "number of random covers that TestCampaign solves of each kind: realistic, over the whole domain, at its ends")
+var campaign = flag.Int("covers", 0, "number of random covers that TestCampaign solves of each kind: realistic, under a screen, over the whole domain, at its ends")
 
 // realistic makes a cover of what houses are made of, in weather as it comes.
 func realistic(r *rand.Rand) (Cover, CoverConditions) {
@@ -50,6 +50,21 @@ func realistic(r *rand.Rand) (Cover, CoverConditions) {
 	return c, k
 }
 
+// screened draws a screen below a ready-made cover, as it hangs in a house, with
+// soil and crop some degrees from the air.
+func screened(r *rand.Rand) (Cover, CoverConditions) {
+	_, k := realistic(r)
+	all, screens := Covers(), readyLayers()[6:9]
+	c, err := WithScreen(all[r.IntN(len(all))].Cover, screens[r.IntN(len(screens))])
+	if err != nil {
+		panic(err)
+	}
+	k.Inside, k.RadiantRise = -10+50*r.Float64(), -10+20*r.Float64()
+	sun := k.AbsorbedSun[0]
+	k.AbsorbedSun = [MaxLayers]float64{sun}
+	return c, k
+}
+
 // TestCampaign solves as many covers of each kind as -covers says: of 300,000
 // every one closes, but for 1 at the ends of the ranges, which is refused.
 func TestCampaign(t *testing.T) {
@@ -64,6 +79,7 @@ func TestCampaign(t *testing.T) {
 	}
 	for name, draw := range map[string]func(*rand.Rand) (Cover, CoverConditions){
 		"realistic": realistic,
+		"screened":  screened,
 		"whole":     made(randomLayers),
 		"extreme":   made(extremeCover),
 	} {

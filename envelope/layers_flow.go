@@ -204,10 +204,11 @@ func (s *solver) approach(o *flow) error {
 				return err
 			}
 		}
-		if err := s.soak(); err != nil {
+		condenses, err := s.condenses()
+		if err != nil {
 			return err
 		}
-		if s.vapour < 0 {
+		if !condenses {
 			s.near.dries = true
 			if _, err := s.damp(1); err != nil {
 				return err
@@ -218,7 +219,7 @@ func (s *solver) approach(o *flow) error {
 	}
 	wetFirst := s.near.stage == stageAuto && s.near.have[s.near.last] && s.near.last > faceDamp
 	if wetFirst {
-		if err := s.soak(); err == nil && s.vapour >= 0 {
+		if condenses, err := s.condenses(); err == nil && condenses {
 			s.flow(o, 1)
 			return nil
 		}
@@ -234,11 +235,12 @@ func (s *solver) approach(o *flow) error {
 		return nil
 	}
 	x := s.x
-	if err := s.soak(); err != nil {
+	condenses, err := s.condenses()
+	if err != nil {
 		return err
 	}
 	switch {
-	case s.vapour >= 0:
+	case condenses:
 		s.flow(o, 1)
 		return nil
 	case dry:
@@ -251,4 +253,24 @@ func (s *solver) approach(o *flow) error {
 	share, err := s.partly(dryFace)
 	s.flow(o, share)
 	return err
+}
+
+// signDoubt is the heat of condensation, as a multiple of what the balances
+// leave open, below which they do not tell its sign: the face moves by what is
+// open over some 10 W/(m² K), and that heat by some 20 W/m² for each kelvin.
+const signDoubt = 5
+
+// condenses solves the cover with a wet face, near enough to tell whether vapour
+// condenses on it, and reports that.
+func (s *solver) condenses() (bool, error) {
+	if err := s.soak(); err != nil {
+		return false, err
+	}
+	if s.aim > closure && abs(s.latent) <= signDoubt*s.biggest {
+		s.aim = closure
+		if err := s.soak(); err != nil {
+			return false, err
+		}
+	}
+	return s.vapour >= 0, nil
 }

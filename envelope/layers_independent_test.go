@@ -150,21 +150,33 @@ func (p *plainLayers) balances(t []float64) []float64 {
 		o, s := 2*i+1, 2*i+2
 		tm := (t[o] + t[s]) / 2
 		k, mu, cp, rho := plainAir(tm)
-		ra := 9.80665 * math.Pow(g.Width, 3) * math.Abs(t[s]-t[o]) * cp * rho * rho / (tm * mu * k)
-		tilt := p.k.Tilt
-		if t[s] < t[o] {
-			tilt = 180 - tilt
+		at := func(d float64, nusselt func(ra, aspect, tilt float64) float64) float64 { // W/(m² K), with the house side warmer by d
+			ra := 9.80665 * math.Pow(g.Width, 3) * math.Abs(d) * cp * rho * rho / (tm * mu * k)
+			tilt := p.k.Tilt
+			if d < 0 {
+				tilt = 180 - tilt
+			}
+			return nusselt(ra, p.k.Height/g.Width, tilt) * k / g.Width
 		}
-		h := plainGapNusselt(ra, p.k.Height/g.Width, tilt) * k / g.Width
 		q := g.Bridge * (t[s] - t[o])
 		if len(t) == 2*n {
-			q += h * (t[s] - t[o])
+			q += at(t[s]-t[o], plainGapNusselt) * (t[s] - t[o])
 		} else {
-			// The gap's air between two films, each of twice the conductance.
+			// The gap's air between two films, each of twice the conductance; each by
+			// itself where the air is no longer between the sides.
 			air := t[2*n+i]
-			f[o] += 2 * h * (air - t[o])
-			f[s] += 2 * h * (air - t[s])
-			f[2*n+i] += 2 * h * (t[o] + t[s] - 2*air)
+			hOuter := at(t[s]-t[o], plainGapNusselt)
+			hInner := hOuter
+			if air > math.Max(t[o], t[s]) || air < math.Min(t[o], t[s]) {
+				near, far := plainNearer, plainGapNusselt
+				if math.Abs(air-t[o]) > math.Abs(air-t[s]) {
+					near, far = far, near
+				}
+				hOuter, hInner = at(air-t[o], near), at(t[s]-air, far)
+			}
+			f[o] += 2 * hOuter * (air - t[o])
+			f[s] += 2 * hInner * (air - t[s])
+			f[2*n+i] -= 2*hOuter*(air-t[o]) + 2*hInner*(air-t[s])
 		}
 		f[o] += q
 		f[s] -= q

@@ -43,8 +43,10 @@ type gapCalc struct {
 	held      float64 // Nusselt number while the solver relaxes, else 0
 	unsettled bool    // held apart from the correlation at the end
 
-	ra, nu, h float64 // last evaluation, h without bridge
-	air       float64 // °C
+	ra, nu, h float64    // last evaluation, h without bridge
+	side      int        // of flow and tilt
+	air       float64    // °C
+	films     [2]float64 // W/(m² K), h of the outer and the inner side where screens leak
 }
 
 // solver holds the problem and the iterate of one cover. It lives on the

@@ -109,11 +109,7 @@ func (s *solver) relax() {
 		moved := 0.0
 		for i := range s.n - 1 {
 			g := &s.gaps[i]
-			side := 0
-			if s.t[outerFace(i+1)] < s.t[innerFace(i)] {
-				side = 1
-			}
-			want, _ := g.flow[side].nusselt(g.ra, g.lnAspect, branchOf(g.ra))
+			want, _ := g.flow[g.side].nusselt(g.ra, g.lnAspect, branchOf(g.ra))
 			off := math.Abs(want-g.held) / want
 			g.unsettled = off > 1e-9
 			moved = max(moved, off)

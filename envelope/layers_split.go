@@ -61,8 +61,8 @@ func (s *solver) split(o *Solution) {
 		g, f := innerFace(i), outerFace(i+1)
 		link(g, f, s.gaps[i].bridge)
 		if s.leaks {
-			link(g, faces+i, 2*s.gaps[i].h)
-			link(f, faces+i, 2*s.gaps[i].h)
+			link(g, faces+i, 2*s.gaps[i].films[0])
+			link(f, faces+i, 2*s.gaps[i].films[1])
 		} else {
 			link(g, f, s.gaps[i].h)
 		}
