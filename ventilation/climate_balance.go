@@ -39,29 +39,33 @@ func (k *climateCase) exchange(x *climateNodes) float64 {
 }
 
 // exchangeAndRate is exchange with the rate of the flow with the inside density,
-// m³/s; by a small step of that where the elements have none, as with drives of
-// zero.
-func (k *climateCase) exchangeAndRate(x *climateNodes) (m, rate float64) {
+// m³/s, by a small step of that where the elements have none, as with drives of
+// zero, and with that with the inside vapour pressure at a given density, kg/(s
+// Pa): moister air leaves with less dry air in it.
+func (k *climateCase) exchangeAndRate(x *climateNodes) (m, rate, byPa float64) {
 	f := k.flow(x.air, x.vapour)
 	driven, p := f.driven(k.lastDrive)
 	all := f.turbulence()
 	m = driven + f.exchange.more(driven, all)
 	k.lastFlow, k.lastDrive = m, p
-	rate = f.byDensity(p) * f.exchange.share(driven, all)
+	rate, byPa = f.byDensity(p)
+	part := f.exchange.share(driven, all)
+	dry := k.pressure - x.vapour
+	rate, byPa = rate*part, -byPa*part*driven*f.dryIn*vapourRatio*k.pressure/(dry*dry)
 	if !(math.Abs(rate) < math.MaxFloat64) {
 		step := 1e-4*math.Abs(f.inside.rho-f.outside.rho) + 1e-9
 		f.at(f.inside.rho + step)
 		n, _ := f.solve(p)
-		rate = (n - m) / step
+		rate, byPa = (n-m)/step, 0
 	}
 	k.lastRate = rate
-	return m, rate
+	return m, rate, byPa
 }
 
 // evaluate fills the five residuals at x, with m the flow of dry air, kg/s, the
 // size of the terms of each (of water: of what passes each surface both ways),
-// and with derivatives their Jacobian, for which rate is the derivative of m
-// with the inside density.
+// and with derivatives their Jacobian, for which rate and byPa are the derivatives
+// of m with the inside density and with the vapour pressure at that density.
 //
 //	canopy: sun + long-wave = sensible + latent
 //	floor:  sun + long-wave = sensible + latent + ground
@@ -71,7 +75,7 @@ func (k *climateCase) exchangeAndRate(x *climateNodes) (m, rate float64) {
 //
 // The balance of the air is that of its enthalpy less h_g(T) times that of
 // water.
-func (k *climateCase) evaluate(x *climateNodes, m, rate float64, derivatives bool) {
+func (k *climateCase) evaluate(x *climateNodes, m, rate, byPa float64, derivatives bool) {
 	k.residual, k.size, k.jacobian = [5]float64{}, [5]float64{}, [5][5]float64{}
 	a := k.airTerms(x)
 	if k.skin != nil {
@@ -82,7 +86,7 @@ func (k *climateCase) evaluate(x *climateNodes, m, rate float64, derivatives boo
 	}
 	k.canopy(x, &a, derivatives)
 	k.floor(x, &a, derivatives)
-	k.carried(x, &a, m, rate, derivatives)
+	k.carried(x, &a, m, rate, byPa, derivatives)
 	if derivatives && x.wet {
 		k.followSaturation(x)
 	}
@@ -270,7 +274,7 @@ func (k *climateCase) lining(x *climateNodes, a *insideAir, derivatives bool) {
 }
 
 // carried adds the air and water carried by the flow, and what is set free.
-func (k *climateCase) carried(x *climateNodes, a *insideAir, m, rate float64, derivatives bool) {
+func (k *climateCase) carried(x *climateNodes, a *insideAir, m, rate, byPa float64, derivatives bool) {
 	latent := evaporationHeat + (vapourHeat-liquidHeat)*a.t
 	rise, gain := a.t-k.entering, a.w-k.enteringRatio
 	k.residual[onWater] += k.moisture + k.mist - x.drip - m*gain
@@ -305,7 +309,7 @@ func (k *climateCase) carried(x *climateNodes, a *insideAir, m, rate float64, de
 		k.jacobian[onAir][onWater] -= leakByPa * warms
 	}
 	rho := moistDensity(a.t, a.e, k.pressure)
-	mT, mE := -rate*rho/a.tk, -rate*(1-vapourRatio)/(gasConstantDryAir*a.tk)
+	mT, mE := -rate*rho/a.tk, byPa-rate*(1-vapourRatio)/(gasConstantDryAir*a.tk)
 	j := &k.jacobian
 	j[onWater][onWater] -= (m+leak)*a.byW + mE*gain
 	j[onWater][onAir] -= mT * gain

@@ -15,14 +15,14 @@ import (
 // closed balances.
 func (k *climateCase) newton(x *climateNodes, free bool) (stable, ok bool) {
 	for range 60 {
-		m, rate := k.lastFlow, 0.0
+		m, rate, byPa := k.lastFlow, 0.0, 0.0
 		if free {
-			m, rate = k.exchangeAndRate(x)
+			m, rate, byPa = k.exchangeAndRate(x)
 		}
 		if math.IsNaN(m) {
 			return false, false
 		}
-		k.evaluate(x, m, rate, true)
+		k.evaluate(x, m, rate, byPa, true)
 		step, stable := k.eliminate()
 		if k.closed(climateClosure) || k.standing(x, step) {
 			return stable, true
@@ -241,7 +241,7 @@ func (k *climateCase) settleWater(x *climateNodes) error {
 	}
 	if left := water(es); left >= 0 {
 		x.wet, x.drip = true, left
-		k.evaluate(x, k.lastFlow, 0, false)
+		k.evaluate(x, k.lastFlow, 0, 0, false)
 		return nil
 	}
 	if failed != nil {
@@ -275,7 +275,7 @@ func (k *climateCase) settleSurfaces(x *climateNodes) error {
 			before := *n
 			f := func(t float64) float64 {
 				*n = t
-				k.evaluate(x, k.lastFlow, 0, false)
+				k.evaluate(x, k.lastFlow, 0, 0, false)
 				return k.residual[i]
 			}
 			t, err := solve.Root(f, climateLow, climateHigh, 1e-13)
@@ -286,7 +286,7 @@ func (k *climateCase) settleSurfaces(x *climateNodes) error {
 			moved = max(moved, math.Abs(t-before))
 		}
 		if moved < surfaceTurn {
-			k.evaluate(x, k.lastFlow, 0, false)
+			k.evaluate(x, k.lastFlow, 0, 0, false)
 			return nil
 		}
 	}

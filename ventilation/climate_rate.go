@@ -10,8 +10,9 @@ import (
 // density of the inside air of given humidity, at the inside pressure p, Pa, that
 // balances it: what enters and leaves changes at that pressure as the drive of
 // each element does at its height, what leaves as its own density, too; then the
-// pressure follows as far as holds the two alike.
-func (s *dryFlow) byDensity(p float64) float64 {
+// pressure follows as far as holds the two alike. share is the fraction by which
+// the flow grows where the share of dry air in what leaves does.
+func (s *dryFlow) byDensity(p float64) (rate, share float64) {
 	kIn, kOut := s.outside.root*s.dryOut, s.inside.root*s.dryIn
 	var rateIn, rateOut, leverIn, leverOut, denser float64 // kg/(s Pa), kg m/(s Pa), kg/s
 	for i := range s.paths {
@@ -45,7 +46,8 @@ func (s *dryFlow) byDensity(p float64) float64 {
 		}
 	}
 	in, out := constant.Gravity*leverIn, denser/s.inside.rho-constant.Gravity*leverOut
-	return (in*rateOut + out*rateIn) / (rateIn + rateOut)
+	all := rateIn + rateOut
+	return (in*rateOut + out*rateIn) / all, rateIn / all
 }
 
 // levers returns what passes the element e that is no point, its rates with the

@@ -34,7 +34,7 @@ func TestFlowByDensity(t *testing.T) {
 		density := 1.2 - 0.08*(rnd.Float64()-0.3)
 		f.at(density)
 		_, p := f.driven(math.NaN())
-		rate := f.byDensity(p)
+		rate, share := f.byDensity(p)
 		const step = 1e-7
 		g := f
 		g.at(density + step)
@@ -44,6 +44,13 @@ func TestFlowByDensity(t *testing.T) {
 		want := (up - down) / (2 * step)
 		l := f.look(p)
 		require.InDelta(t, want, rate, 2e-5*math.Abs(want)+1e-6*(l.in+l.out), "%+v", n.paths)
+		// With drier air leaving, too.
+		g = f
+		g.dryIn *= 1 + 1e-6
+		up, _ = g.driven(p)
+		g.dryIn = f.dryIn * (1 - 1e-6)
+		down, _ = g.driven(p)
+		require.InDelta(t, (up-down)/(2e-6*max(l.in, 1e-9)), share, 1e-4)
 		for i := range n.paths {
 			if e := n.paths[i]; e.kind == tallPath && f.stands(&e) {
 				if in, out, _ := e.flows(e.drive(e.bottom, f.dynamic, f.buoyancy, p), e.drive(e.top, f.dynamic, f.buoyancy, p), f.outside, f.inside); in > 0 && out > 0 {

@@ -250,8 +250,8 @@ func (k *climateCase) between(a, b float64, x climateNodes) (climateNodes, bool,
 // judge evaluates the balances at x with the flow that x drives and reports
 // whether a small disturbance dies out.
 func (k *climateCase) judge(x *climateNodes) bool {
-	m, rate := k.exchangeAndRate(x)
-	k.evaluate(x, m, rate, true)
+	m, rate, byPa := k.exchangeAndRate(x)
+	k.evaluate(x, m, rate, byPa, true)
 	_, stable := k.eliminate()
 	return stable
 }

@@ -171,7 +171,7 @@ func (k *climateCase) state(out *ClimateState, x *climateNodes, stable bool) {
 	h := &c.house
 	k.found = *x
 	m := k.exchange(x)
-	k.evaluate(x, m, 0, false)
+	k.evaluate(x, m, 0, 0, false)
 	t, e, p := x.air, x.vapour, k.pressure
 	tk := t + kelvin
 	w := vapourRatio * e / (p - e)
