@@ -14,8 +14,10 @@ import (
 type followedPart struct {
 	have bool
 	mode faceMode
+	wet  float64 // fraction of the face under water or drops
 	x    [3*MaxLayers - 1]float64
 	by   [insideDrives][3*MaxLayers - 1]float64 // change of x with each drive
+	wets [insideDrives]float64                  // change of wet with each drive
 	at   [insideDrives]float64                  // the drives
 	near nearPart                               // what the solver prepares once, and the stage
 }
@@ -107,31 +109,55 @@ func (w *followedPart) solve(c *layerSet, k *CoverConditions, room *roomAir, spa
 	s.prepare(c, k, &standard, touching)
 	at := [insideDrives]float64{k.Inside, s.eIn, room.pressure}
 	w.near.dries = false
-	if !w.resume(&s, &at) {
-		w.near.have = [nearModes]bool{} // the answer is that from afar
+	if !w.resume(&s, &at) && !w.seek(&s) {
 		if err := s.settle(o); err != nil {
 			return partTakes{}, err
 		}
 		w.mode, w.have = s.inner, false
-		if !s.smooth() {
-			return s.stepped(c, touching, &at)
-		}
-		w.have, s.fresh = s.sole(s.inner), false
+		return s.stepped(c, touching, &at)
 	}
 	p := s.takes()
 	p.margin = s.margin()
 	s.split(o)
-	if !s.slopes(room.byPressure, &p) {
+	if !s.slopes(room.byPressure, w.wet, &p) {
 		return p, s.open()
 	}
-	w.at = at
-	copy(w.x[:], s.x[:s.vars])
+	w.keep(&s, &at, &p)
+	return p, nil
+}
+
+// keep takes the state for the next start.
+func (w *followedPart) keep(s *solver, at *[insideDrives]float64, p *partTakes) {
+	w.have, w.mode, w.at = s.sole(s.inner), s.inner, *at
+	w.wet += p.shares[0]
 	for d := range insideDrives {
+		w.wets[d] = p.shares[1+d]
 		for i := range s.vars {
-			w.by[d][i] = space.matrix[i][s.vars+1+d]
+			w.by[d][i] = s.system.matrix[i][s.vars+1+d]
 		}
 	}
-	return p, nil
+	copy(w.x[:], s.x[:s.vars])
+	near := &w.near
+	near.have[w.mode], near.last = w.have, w.mode
+	copy(near.x[w.mode][:], w.x[:])
+	near.seen, near.ratio = s.eIn, s.room.ratio
+	near.bySeen, near.byRatio = [nearVars]float64{}, [nearVars]float64{}
+}
+
+// seek finds the state of the part from the iterates of before, wet or dry as
+// they lead, and reports false where its balances do not tell its slopes.
+func (w *followedPart) seek(s *solver) bool {
+	var err error
+	w.near.dries = false
+	w.near.hanging = w.wet
+	if w.wet, err = s.seek(); err != nil || !s.smooth() {
+		return false
+	}
+	if s.sole(s.inner) || s.inner == faceDamp && w.wet < 1 {
+		return true
+	}
+	s.aim = closure // next time it begins from afar, too
+	return s.newton(nearSteps)
 }
 
 // resume finds the state of the part as it was before, wet or dry, moved along
@@ -144,18 +170,43 @@ func (w *followedPart) resume(s *solver, at *[insideDrives]float64) bool {
 	s.take(w.mode)
 	s.aim = roughClosure // slopes takes one step more
 	copy(s.x[:s.vars], w.x[:])
+	wet := w.wet
 	for d := range insideDrives {
 		move := at[d] - w.at[d]
+		wet += move * w.wets[d]
 		for i := range s.vars {
 			s.x[i] += move * w.by[d][i]
 		}
 	}
-	if s.newton(nearSteps) && s.sole(w.mode) && s.stays() {
+	ok := false
+	if w.mode == faceDamp {
+		wet, ok = s.drips(wet)
+	} else {
+		ok = s.newton(nearSteps) && s.sole(w.mode) && s.stays()
+	}
+	if ok && (w.mode == faceDamp || s.margin() > edgeDew) {
+		w.wet = wet
 		return true
 	}
 	s.x = old
 	w.have = false
 	return false
+}
+
+// drips finds the state with drops on about the share of the face, or with water
+// all over from which no vapour leaves, and reports whether it is the one that
+// settle would take, as it is of layers that water makes no more opaque.
+func (s *solver) drips(share float64) (float64, bool) {
+	last := innerFace(s.n - 1)
+	if s.near.stage == stageSoaked {
+		s.mix(1)
+		s.near.dries = true
+		return 1, s.newton(nearSteps) && s.sole(faceDamp) && s.t[last] > s.room.dew+edgeDew
+	}
+	if s.k.InnerFace != InnerAuto || s.dry.transmit[s.n-1] > 0 || !(share > 0 && share < 1) {
+		return share, false
+	}
+	return s.poise(share)
 }
 
 // stays reports whether the state that was found in the mode of the face is the
@@ -189,6 +240,9 @@ func (s *solver) margin() float64 {
 		}
 	}
 	t := s.t[innerFace(s.n-1)]
+	if s.inner == faceDamp { // all over, see slopes for a part
+		return t - s.room.dew
+	}
 	if s.inner != faceDry {
 		return min((s.room.ratio-s.water.ratio)/s.water.slope, abs(t-psychro.TriplePoint))
 	}
@@ -199,14 +253,14 @@ func (s *solver) margin() float64 {
 }
 
 // smooth reports whether the balances of the state, as they stand, tell its
-// slopes: the face is wet or dry all over and no gap is held.
+// slopes: the face is not held at the freezing point and no gap at a jump.
 func (s *solver) smooth() bool {
 	for i := range s.n - 1 {
 		if g := &s.gaps[i]; g.pinned || g.held > 0 || g.unsettled {
 			return false
 		}
 	}
-	return s.inner == faceDry || s.inner == faceWater || s.inner == faceFrost
+	return s.inner != faceHeld
 }
 
 // Steps of the drives by which slopes are found where a face is wet in part,

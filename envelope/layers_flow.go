@@ -86,23 +86,16 @@ func (s *solver) flow(o *flow, wet float64) {
 	}
 	var rises, sends [flowSides]float64 // K and W/m² of each side
 	for d := range sides {
-		warms := func(face int) float64 { // K
-			x := j[2*(face/2)][v+d]
-			if face&1 == 1 {
-				x += s.resist[face/2] * j[face][v+d]
-			}
-			return x
-		}
 		var black [maxFaces]float64
 		for a := range faces {
 			k := s.t[a] + constant.ZeroCelsius
-			black[a] = 4 * s.c.sigma * k * k * k * warms(a)
+			black[a] = 4 * s.c.sigma * k * k * k * s.rises(a, v+d)
 		}
 		seen := 0.0
 		if d == sideSeen {
 			seen = 1
 		}
-		rise := warms(last)
+		rise := s.rises(last, v+d)
 		sent := rad.radiosity(last, black[last], seen, rad.irradiance(last-1, faces, &black, 0, seen))
 		rises[d], sends[d] = rise, sent
 		water := 0.0
@@ -183,76 +176,12 @@ func (s *solver) forget() {
 // need not be closed: for the search of what facets see and of the humidity,
 // which ends with states by settle.
 func (s *solver) approach(o *flow) error {
-	last := innerFace(s.n - 1)
-	auto := s.k.InnerFace == InnerAuto
-	s.aim = roughClosure
-	s.dripAt = s.near.dripAt
-	switch {
-	case s.k.InnerFace == InnerWet:
-		err := s.soak()
-		s.flow(o, 1)
-		return err
-	case !auto || s.room.ratio == 0 || s.closed == 0:
-		err := s.taken(faceDry)
-		s.flow(o, 0)
-		return err
-	case s.near.stage == stageSoaked:
-		if s.near.last == faceDamp {
-			if off, err := s.damp(1); err != nil || off > 0 {
-				s.near.dries = true
-				s.flow(o, 1)
-				return err
-			}
-		}
-		condenses, err := s.condenses()
-		if err != nil {
-			return err
-		}
-		if !condenses {
-			s.near.dries = true
-			if _, err := s.damp(1); err != nil {
-				return err
-			}
-		}
-		s.flow(o, 1)
-		return nil
-	}
-	wetFirst := s.near.stage == stageAuto && s.near.have[s.near.last] && s.near.last > faceDamp
-	if wetFirst {
-		if condenses, err := s.condenses(); err == nil && condenses {
-			s.flow(o, 1)
-			return nil
-		}
-	}
-	if err := s.taken(faceDry); err != nil {
-		return err
-	}
-	dryFace := s.t[last]
-	s.dripAt, s.near.dripAt = dryFace, dryFace
-	dry := dryFace >= s.room.dew
-	if dry && (s.near.stage == stageFree || !s.coolsWet()) {
-		s.flow(o, 0)
-		return nil
-	}
-	x := s.x
-	condenses, err := s.condenses()
+	wet, err := s.seek()
 	if err != nil {
 		return err
 	}
-	switch {
-	case condenses:
-		s.flow(o, 1)
-		return nil
-	case dry:
-		s.x = x
-		err := s.taken(faceDry)
-		s.flow(o, 0)
-		return err
-	}
-	s.aim = closure
-	share, err := s.partly(dryFace)
-	s.flow(o, share)
-	return err
+	s.flow(o, wet)
+	return nil
 }
 
 // signDoubt is the heat of condensation, as a multiple of what the balances

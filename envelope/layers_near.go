@@ -29,8 +29,9 @@ type nearPart struct {
 	film innerFilmCalc          // of the conditions that the cover was last prepared for
 	gaps [MaxLayers - 1]gapCalc // the same
 
-	stage stage
-	dries bool // soaked, and above the dew point
+	stage   stage
+	dries   bool    // soaked, and above the dew point
+	hanging float64 // fraction of the face under drops before; 0 where that is not followed
 }
 
 // nearVars is the number of unknowns of a state that is kept.

@@ -15,7 +15,7 @@ import (
 const maxVars = maxFaces + 2*(MaxLayers-1) + 1
 
 type system struct {
-	matrix [maxVars][maxVars + mostSides]float64 // Jacobian and, behind it, the right-hand sides
+	matrix [maxVars][maxVars + mostSides + 1]float64 // Jacobian and, behind it, the right-hand sides, that of the share under drops last
 }
 
 const (

@@ -25,9 +25,10 @@ type insideSlope [insideDrives][insideDrives]float64
 type partTakes struct {
 	took   [insideDrives]float64
 	slope  insideSlope
-	inner  float64 // °C, of the inner face
-	open   float64 // W/m², that a balance was open before the last step
-	margin float64 // K, by which the inner face or the dew point may move and the face stays wet or dry
+	inner  float64            // °C, of the inner face
+	open   float64            // W/m², that a balance was open before the last step
+	margin float64            // K, by which the inner face or the dew point may move and the face stays wet or dry
+	shares [mostSides]float64 // of a face under drops in part: how their share moves with the last step and with each drive
 }
 
 // mostSides is the most right-hand sides of a system: what is open, and each
@@ -66,9 +67,9 @@ type sources struct {
 
 // slopes takes the last step to the root of the balances, and fills in what p
 // takes there and its slopes, all faces moved along with the drives. byRatio is
-// what 1 Pa of vapour adds to the humidity ratio. It reports false for a singular
-// matrix.
-func (s *solver) slopes(byRatio float64, p *partTakes) bool {
+// what 1 Pa of vapour adds to the humidity ratio, wet the share under drops. It
+// reports false for a singular matrix.
+func (s *solver) slopes(byRatio, wet float64, p *partTakes) bool {
 	if s.plain = false; !s.fresh {
 		s.evaluate(s.system)
 	}
@@ -76,12 +77,29 @@ func (s *solver) slopes(byRatio float64, p *partTakes) bool {
 	n := s.vars
 	src := s.sources(byRatio)
 	s.fresh = false
-	if !s.system.eliminate(n, mostSides) {
+	sides, sends := mostSides, 0.0
+	hanging := s.inner == faceDamp && wet < 1
+	if hanging {
+		sends = s.shareColumn(wet, n+mostSides)
+		sides++
+	}
+	if !s.system.eliminate(n, sides) {
 		return false
+	}
+	if hanging {
+		last := innerFace(s.n - 1)
+		var dew [mostSides]float64
+		dew[0] = s.room.dew - s.t[last]
+		dew[1+vapourDrive] = byRatio / s.room.wetAt(s.room.dew).slope
+		if !s.hangs(&dew, &p.shares) {
+			return false
+		}
+		p.margin = min(wet, 1-wet) * s.rises(last, n+mostSides)
 	}
 	for side := range mostSides {
 		own := side - 1
 		moved := s.moved(&src, n+side, own)
+		moved[glowTakes] -= p.shares[side] * sends
 		for i := range moved {
 			if own < 0 {
 				p.took[i] += moved[i]
@@ -143,23 +161,15 @@ func (s *solver) moved(c *sources, col, own int) (took [insideDrives]float64) {
 	faces := 2 * s.n
 	last := faces - 1
 	rad := s.optics()
-	rise := func(a int) float64 { // K
-		i := a / 2
-		t := m[2*i][col]
-		if a%2 == 1 {
-			t += s.resist[i] * m[2*i+1][col]
-		}
-		return t
-	}
 	var black [maxFaces]float64 // W/m²
 	for a := range faces {
-		black[a] = 4 * s.black[a] / (s.t[a] + constant.ZeroCelsius) * rise(a)
+		black[a] = 4 * s.black[a] / (s.t[a] + constant.ZeroCelsius) * s.rises(a, col)
 	}
 	seen := 0.0
 	if own == glowDrive {
 		seen = 1
 	}
-	face := rise(last)
+	face := s.rises(last, col)
 	took[airTakes] = c.byFace * face
 	took[glowTakes] = seen - rad.radiosity(last, black[last], rad.irradiance(last, faces, &black, 0, seen), rad.irradiance(last-1, faces, &black, 0, seen))
 	hMoves := c.hByFace * face
