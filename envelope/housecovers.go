@@ -46,6 +46,7 @@ type HouseCovers struct {
 	space   *system
 	loss    HouseLoss             // by which films are judged
 	judged  [insideDrives]float64 // drives when they were
+	wet     []wetPart             // each facet, where all films are under water
 	at      [insideDrives]float64
 	annexes []AnnexLoss
 }
@@ -73,7 +74,7 @@ func (h *House) CoversTo(dst *HouseCovers, k *HouseConditions) error {
 		dst.house = nil
 		return err
 	}
-	if dst.doubtful(k, &room) {
+	if dst.doubtful(k, &room) && (dst.Open > sureOpen || !dst.sure(k, &one, &room)) {
 		changed, err := false, error(nil)
 		if dst.ripe(&at) {
 			changed, err = dst.judge(k, &at)
@@ -101,7 +102,8 @@ func (c *HouseCovers) round(k *HouseConditions, one *CoverConditions, room *room
 	h := c.house
 	for i := range c.facets {
 		f := &c.facets[i]
-		if t := f.twin(h, k, c.facets[:i]); t != nil {
+		if f.like = f.twin(h, k, c.facets[:i]); f.like >= 0 {
+			t := &c.facets[f.like]
 			f.partTakes, f.split, f.sent, f.dry, f.dries = t.partTakes, t.split, t.sent, t.dry, t.dries
 			continue
 		}
@@ -123,7 +125,7 @@ func (c *HouseCovers) round(k *HouseConditions, one *CoverConditions, room *room
 // with the drives, or at first what LossTo begins with.
 func (c *HouseCovers) begin(h *House, k *HouseConditions, at *[insideDrives]float64) {
 	if c.house != h {
-		*c = HouseCovers{house: h, facets: c.facets[:0], matrix: c.matrix, space: new(system), loss: c.loss, judged: unjudged}
+		*c = HouseCovers{house: h, facets: c.facets[:0], matrix: c.matrix, space: new(system), loss: c.loss, wet: c.wet, judged: unjudged}
 		p := &h.plan
 		for i := range p.Shape.Facets {
 			if f := &p.Shape.Facets[i]; !f.Kind.InGround() && !f.Party {
@@ -160,18 +162,19 @@ func (c *HouseCovers) begin(h *House, k *HouseConditions, at *[insideDrives]floa
 	}
 }
 
-// twin returns the facet before f that is its like and sees the same, or nil.
-func (f *followedFacet) twin(h *House, k *HouseConditions, before []followedFacet) *followedFacet {
+// twin returns where the facet before f stands that is its like and sees the same,
+// or -1.
+func (f *followedFacet) twin(h *House, k *HouseConditions, before []followedFacet) int {
 	j := h.twin[f.facet]
 	if j < 0 || k.Sun != nil && k.Sun[j] != k.Sun[f.facet] {
-		return nil
+		return -1
 	}
 	for i := range before {
 		if t := &before[i]; t.facet == j && abs(t.seen-f.seen) <= twinLimit && t.apart.near.stage == f.apart.near.stage && t.touched.near.stage == f.touched.near.stage {
-			return t
+			return i
 		}
 	}
-	return nil
+	return -1
 }
 
 // sum adds up the facets, frame, doors, bridges and annexes.

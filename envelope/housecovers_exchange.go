@@ -2,7 +2,7 @@ package envelope
 
 // table readies the rows of I - F r for the exchange between the facets, with r
 // what each sends back of what it sees, and as many right-hand sides.
-func (c *HouseCovers) table(sides int, back func(f *followedFacet) float64) {
+func (c *HouseCovers) table(sides int, back func(i int) float64) {
 	n := len(c.facets)
 	if cap(c.matrix) < n*(n+seenBy) {
 		c.matrix = make([]float64, n*(n+seenBy))
@@ -10,7 +10,7 @@ func (c *HouseCovers) table(sides int, back func(f *followedFacet) float64) {
 	c.matrix = c.matrix[:n*(n+sides)]
 	wide := n + sides
 	for j := range c.facets {
-		r := back(&c.facets[j])
+		r := back(j)
 		for i := range n {
 			c.matrix[i*wide+j] = -r * c.house.room.share[i*n+j]
 		}
@@ -27,7 +27,7 @@ func (c *HouseCovers) exchange(glow float64) {
 	n := len(c.facets)
 	wide := n + seenBy
 	room := &c.house.room
-	c.table(seenBy, func(f *followedFacet) float64 { return 1 - f.slope[glowTakes][glowDrive] })
+	c.table(seenBy, func(i int) float64 { return 1 - c.facets[i].slope[glowTakes][glowDrive] })
 	for i := range c.facets {
 		row := c.matrix[i*wide+n : (i+1)*wide]
 		row[0] = room.warm[i]*glow - c.facets[i].seen
@@ -61,7 +61,7 @@ func (c *HouseCovers) spread() {
 	if len(c.house.room.share) == 0 {
 		return
 	}
-	c.table(sides, func(f *followedFacet) float64 { return f.split.radiosity[driveRoom] })
+	c.table(sides, func(i int) float64 { return c.facets[i].split.radiosity[driveRoom] })
 	wide := n + sides
 	for i := range c.facets {
 		row := c.matrix[i*wide+n : (i+1)*wide]

@@ -20,11 +20,15 @@ type followedPart struct {
 	wets [insideDrives]float64                  // change of wet with each drive
 	at   [insideDrives]float64                  // the drives
 	near nearPart                               // what the solver prepares once, and the stage
+	now  wetPart                                // what it sends, as it is
+
+	drenched wetPart // a dry part of a film, under water
 }
 
 // followedFacet is one facet of a HouseCovers.
 type followedFacet struct {
 	facet          int // index in Shape.Facets
+	like           int // where its twin stands, whose solution it shares, or -1
 	set            *layerSet
 	apart, touched followedPart
 	seen, sent     float64         // W/m²
@@ -42,8 +46,8 @@ type followedFacet struct {
 // seenBy counts what moves what a facet sees.
 const seenBy = 1 + insideDrives
 
-// solve finds the state of the facet that sees f.seen, and its slopes.
-func (f *followedFacet) solve(h *House, k *HouseConditions, one *CoverConditions, room *roomAir, space *system) error {
+// before sets one for the facet that sees f.seen, and returns its cover.
+func (f *followedFacet) before(h *House, k *HouseConditions, one *CoverConditions) *layerSet {
 	shape := &h.plan.Shape.Facets[f.facet]
 	cover := h.covers[f.facet]
 	if k.ScreenDrawn {
@@ -55,7 +59,13 @@ func (f *followedFacet) solve(h *House, k *HouseConditions, one *CoverConditions
 		one.AbsorbedSun = k.Sun[f.facet]
 	}
 	one.RadiantRise = fourthRoot(f.seen/standard.sigma) - constant.ZeroCelsius - k.Inside
-	c := cover.set
+	return cover.set
+}
+
+// solve finds the state of the facet that sees f.seen, and its slopes.
+func (f *followedFacet) solve(h *House, k *HouseConditions, one *CoverConditions, room *roomAir, space *system) error {
+	c := f.before(h, k, one)
+	shape := &h.plan.Shape.Facets[f.facet]
 	if f.set != c {
 		f.set = c
 		f.apart, f.touched = followedPart{}, followedPart{}
@@ -66,10 +76,12 @@ func (f *followedFacet) solve(h *House, k *HouseConditions, one *CoverConditions
 	}
 	var o Solution
 	part, err := f.apart.solve(c, one, room, space, false, &o)
+	f.apart.sends(c, f.seen, &part)
 	if err == nil && c.patchGap >= 0 {
 		var patch partTakes
 		var other Solution
 		patch, err = f.touched.solve(c, one, room, space, true, &other)
+		f.touched.sends(c, f.seen, &patch)
 		part.join(&patch, c.gaps[c.patchGap].Collapsed)
 		o.drive.join(&other.drive, c.gaps[c.patchGap].Collapsed)
 	}
@@ -221,7 +233,7 @@ func (s *solver) stays() bool {
 		return t < psychro.TriplePoint
 	case faceDry:
 		return face == InnerDry || face == InnerAuto && (s.room.ratio == 0 || s.closed == 0 ||
-			t >= s.room.dew && (s.near.stage == stageFree || s.near.stage == stageAuto && !s.coolsWet()))
+			t >= s.room.dew && (s.near.stage == stageFree || s.near.stage == stageAuto && t-s.room.dew > s.coolsBy()))
 	}
 	return false
 }

@@ -1,7 +1,5 @@
 package envelope
 
-import "cloche.example/internal/constant"
-
 // flow is what a cover sends to the others and takes of the vapour near a state,
 // straight in the long-wave that its inner face sees, W/m², and in the humidity
 // ratio of the air, kg/kg.
@@ -88,8 +86,7 @@ func (s *solver) flow(o *flow, wet float64) {
 	for d := range sides {
 		var black [maxFaces]float64
 		for a := range faces {
-			k := s.t[a] + constant.ZeroCelsius
-			black[a] = 4 * s.c.sigma * k * k * k * s.rises(a, v+d)
+			black[a] = s.slopeOf(a) * s.rises(a, v+d)
 		}
 		seen := 0.0
 		if d == sideSeen {

@@ -176,6 +176,11 @@ func (c *constants) emission(t float64) float64 {
 	return c.sigma * k2 * k2
 }
 
+// slopeOf returns the slope of the black emission of a face, W/(m² K).
+func (s *solver) slopeOf(face int) float64 {
+	return 4 * s.black[face] / (s.t[face] + constant.ZeroCelsius)
+}
+
 // start sets a first iterate: resistances in a row, of the usual size.
 func (s *solver) start() {
 	const inside, gap = 0.13, 0.16 // m² K/W

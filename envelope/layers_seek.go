@@ -1,5 +1,7 @@
 package envelope
 
+import "cloche.example/internal/constant"
+
 // What is closer than this to another state is closed to the end before it is
 // judged.
 const (
@@ -39,7 +41,7 @@ func (s *solver) seek() (wet float64, err error) {
 	dryFace := s.t[last]
 	s.dripAt, s.near.dripAt = dryFace, dryFace
 	dry := dryFace >= s.room.dew
-	if dry && (s.near.stage == stageFree || !s.coolsWet()) {
+	if dry && (s.near.stage == stageFree || dryFace-s.room.dew > s.coolsBy()) {
 		return 0, nil
 	}
 	x := s.x
@@ -85,4 +87,32 @@ func (s *solver) soaked() error {
 	s.near.dries = true
 	_, err := s.damp(1)
 	return err
+}
+
+// Safety of what water may cool a face by.
+const (
+	coolsSafety = 1.5 // times, for coefficients that change with it
+	coolsLeaky  = 1.0 // K, for gaps that air leaks through, whose heat need not rise with the temperature of a face
+)
+
+// coolsBy bounds by how much in K water that passes no vapour could cool the dry
+// face as it is evaluated, where every face that it lets lose heat were the inner
+// one itself: what is drawn from another comes by the surroundings in part.
+func (s *solver) coolsBy() float64 {
+	drawn := 0.0 // W/m²
+	last := 2*s.n - 1
+	for a := range 2 * s.n {
+		dry := s.dry.emittance[a] * (s.g[a] - s.black[a])
+		wet := s.wet.emittance[a] * (s.wet.irradiance(a, 2*s.n, &s.black, s.eOut, s.eIn) - s.black[a])
+		drawn += max(0, dry-wet-fluxRounding)
+	}
+	by := 0.0
+	if drawn > 0 {
+		k := s.t[last] + constant.ZeroCelsius
+		by = coolsSafety * drawn / (s.hIn + s.wet.emittance[last]*s.wet.inside[last]*4*s.black[last]/k)
+	}
+	if s.leaks {
+		by += coolsLeaky
+	}
+	return by
 }

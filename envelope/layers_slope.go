@@ -163,7 +163,7 @@ func (s *solver) moved(c *sources, col, own int) (took [insideDrives]float64) {
 	rad := s.optics()
 	var black [maxFaces]float64 // W/m²
 	for a := range faces {
-		black[a] = 4 * s.black[a] / (s.t[a] + constant.ZeroCelsius) * s.rises(a, col)
+		black[a] = s.slopeOf(a) * s.rises(a, col)
 	}
 	seen := 0.0
 	if own == glowDrive {

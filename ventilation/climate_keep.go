@@ -22,6 +22,11 @@ type keeping struct {
 	vented  bool          // the vents keep the house at Vent, or as near as they can
 	forced  bool          // the fans run, for the whole hour
 	outside psychro.State // air, for a pad
+
+	course course // of the last state
+	dried  hand   // what holds the humidity
+	topped bool   // the vents stand as wide as the humidity lets them
+	lifted bool   // the house is as warm as that lets it be
 }
 
 // sensibleShare is the share of sun and heat that air carries off as warmth, of
@@ -42,6 +47,7 @@ const (
 // writes the state to out.
 func (o *keeping) keep(out *ClimateState) error {
 	k := &o.k
+	o.dried, o.topped, o.lifted, o.course.known = nothing, false, false, false
 	least, most := o.t.Least, o.t.Most
 	if k.air.fansAlone() && least == 0 {
 		least = most
@@ -65,6 +71,7 @@ func (o *keeping) keep(out *ClimateState) error {
 	}
 	k.state(out, &o.x, o.stable)
 	out.Forced = o.forced
+	o.mark()
 	return nil
 }
 

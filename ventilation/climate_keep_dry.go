@@ -24,10 +24,12 @@ func (o *keeping) dry(most float64) error {
 	if top > u {
 		f, err := o.settleOn(u, damp, top, &o.drying.opening, func(u float64) (float64, error) { return over(u, o.t.Warm) })
 		if err != nil || f <= 0 {
+			o.dried = byVents
 			return err
 		}
 		damp = f
 	}
+	o.topped = true
 	warm := max(o.t.Warm, o.x.air)
 	high := min(o.t.Warm+o.t.Lift, o.t.Vent)
 	if high <= warm {
@@ -36,6 +38,9 @@ func (o *keeping) dry(most float64) error {
 	}
 	f, err := o.settleOn(warm, damp, high, &o.drying.warm, func(t float64) (float64, error) { return over(top, t) })
 	o.short = o.short || f > 0
+	if o.lifted = f > 0; !o.lifted {
+		o.dried = byHeater
+	}
 	return err
 }
 

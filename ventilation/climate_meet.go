@@ -140,13 +140,13 @@ func (s *skin) straighten() {
 // covers as often as it takes for these and the balances to agree. Where the
 // straight form leads astray, it begins anew where a house begins, and then
 // where the inside temperature is surely known.
-func (k *climateCase) meet(find func() error) error {
+func (k *climateCase) meet(find func() error, glide func() bool) error {
 	s := k.skin
 	if s == nil {
 		return find()
 	}
 	opening, heat := k.opening, k.heat
-	err := k.agree(find)
+	err := k.agree(find, glide)
 	if err == nil {
 		return nil
 	}
@@ -155,12 +155,12 @@ func (k *climateCase) meet(find func() error) error {
 	if bad := s.begin(k.drivesOf(&x)); bad != nil {
 		return bad
 	}
-	if err = k.agree(find); err == nil {
+	if err = k.agree(find, nil); err == nil {
 		return nil
 	}
 	k.opening, k.heat = opening, heat
 	if k.close() {
-		err = k.agree(find)
+		err = k.agree(find, nil)
 	}
 	if err != nil {
 		s.known = false
@@ -168,26 +168,56 @@ func (k *climateCase) meet(find func() error) error {
 	return err
 }
 
-// agree is meet from where the covers are.
-func (k *climateCase) agree(find func() error) error {
+// agree is meet from where the covers are. While glide leads on, find is spared but
+// for the last.
+func (k *climateCase) agree(find func() error, glide func() bool) error {
 	s := k.skin
 	s.straighten()
+	glides := glide != nil
 	for range skinPasses {
-		if err := find(); err != nil {
-			return err
+		glided := glides && !s.between && glide()
+		if !glided {
+			if err := find(); err != nil {
+				return err
+			}
 		}
-		agreed, err := s.follow(k.drivesOf(&k.found), k.c.house.FloorArea)
+		z := k.drivesOf(&k.found)
+		agreed, err := s.follow(z, k.c.house.FloorArea)
 		if err != nil {
 			return err
 		}
-		if agreed {
-			if err = find(); err == nil && k.found.air > realAirRange.Max {
-				err = errHot
-			}
+		if !agreed {
+			continue
+		}
+		if err = find(); err != nil {
 			return err
 		}
+		if glided && k.strayed(&z) {
+			glides = false
+			continue
+		}
+		if k.found.air > realAirRange.Max {
+			err = errHot
+		}
+		return err
 	}
 	return fmt.Errorf("balance of heat and water: %w: covers and inside do not agree near %g °C", ErrNotConverged, k.found.air)
+}
+
+// glideLand is by how much the state that is found may differ from the one that a
+// glide led to, K, W/m² and Pa: the straight form of the covers leaves the square
+// of it over some hundred.
+var glideLand = [drives]float64{byAir: 1e-4, byGlow: 1e-3, byVapour: 2e-2}
+
+// strayed reports whether the state found is another than that with the drives z,
+// where the covers were solved.
+func (k *climateCase) strayed(z *[drives]float64) bool {
+	for i, v := range k.drivesOf(&k.found) {
+		if !(math.Abs(v-z[i]) <= glideLand[i]) {
+			return true
+		}
+	}
+	return false
 }
 
 const (
@@ -208,7 +238,7 @@ func (k *climateCase) close() bool {
 		if s.begin(k.drivesOf(&x)) != nil || k.agree(func() (err error) {
 			k.found, _, err = k.hold(t)
 			return err
-		}) != nil {
+		}, nil) != nil {
 			return math.NaN()
 		}
 		return k.heat - heat

@@ -106,7 +106,7 @@ func (c *Climate) Solve(w Weather, s Setting) (ClimateState, error) {
 			k.state(&out, &x, stable)
 		}
 		return err
-	})
+	}, nil)
 	if err != nil {
 		return ClimateState{}, err
 	}
@@ -132,7 +132,7 @@ func (c *Climate) HeatFor(w Weather, s Setting, temperature float64) (ClimateSta
 			k.state(&out, &x, stable)
 		}
 		return err
-	})
+	}, nil)
 	if err != nil {
 		return ClimateState{}, err
 	}

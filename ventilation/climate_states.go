@@ -27,7 +27,7 @@ func (c *Climate) States(w Weather, s Setting) ([]ClimateState, error) {
 			k.state(&states[0], &first, stable)
 		}
 		return err
-	})
+	}, nil)
 	if err != nil {
 		return nil, err
 	}
@@ -83,7 +83,7 @@ func (k *climateCase) nearby(out *ClimateState, x climateNodes, stable bool) err
 		}
 		k.state(out, &x, stable)
 		return nil
-	})
+	}, nil)
 }
 
 // PathsTo writes to dst the flow of moist air through each element of the

@@ -91,7 +91,11 @@ func (y *yearRun) solve(w *Weather, s Setting) error {
 	if !k.warm {
 		o.x = k.start()
 	}
-	if err := k.meet(y.find); err != nil {
+	var glide func() bool
+	if y.hours.Rule != nil {
+		glide = o.glide
+	}
+	if err := k.meet(y.find, glide); err != nil {
 		return err
 	}
 	k.guess, k.warm = k.found, true

@@ -133,3 +133,20 @@ func DataTables() (aspects, cubic, screens []check.Line) {
 	}
 	return aspects, []check.Line{{Name: "CEN/TR 16798-8", Cells: enCubic[:]}}, screens
 }
+
+// ForgetfulYear is YearTo with every hour sought from afar.
+func ForgetfulYear(c *Climate, hours Hours) (*HouseYear, error) {
+	y := yearRun{c: c, hours: hours, dst: newHouseYear(len(hours.Temperature))}
+	if err := y.begin(); err != nil {
+		return nil, err
+	}
+	for i := range hours.Temperature {
+		if err := y.hour(i); err != nil {
+			return nil, err
+		}
+		k := &y.keeping.k
+		k.warm, k.skin = false, nil
+		y.keeping.course, y.keeping.vented = course{}, false
+	}
+	return y.dst, nil
+}

@@ -59,7 +59,7 @@ func (c *Climate) OpeningForTemperature(w Weather, s Setting, limit float64) (Re
 	err := o.k.meet(func() (err error) {
 		p, err = o.coolest(limit, 0, 1)
 		return err
-	})
+	}, nil)
 	return p, err
 }
 
@@ -123,7 +123,7 @@ func (c *Climate) OpeningForDeficit(w Weather, s Setting, low, high float64) (Re
 	err := o.k.meet(func() (err error) {
 		p, err = o.deficitWithin(low, high)
 		return err
-	})
+	}, nil)
 	return p, err
 }
 

@@ -1,0 +1,179 @@
+package ventilation
+
+import "math"
+
+// hand is what holds a temperature or a humidity.
+type hand uint8
+
+const (
+	nothing hand = iota
+	byHeater
+	byVents
+)
+
+// course is how the last state under a rule was kept. While a house stays on it
+// the state is one run of Newton's method over the balances together with the
+// heater's power or the flow that the vents let pass, see keeping.glide.
+type course struct {
+	known  bool
+	air    hand // what holds the inside temperature
+	dry    hand // what holds the humidity
+	top    bool // the vents stand as wide as the humidity lets them
+	full   bool // the heater gives all it has
+	lifted bool // the house is as warm as the humidity lets it be
+}
+
+// Ends of a glide. It needs no more digits than covers and balances take to agree:
+// keep finds the state to the last.
+const (
+	glideSteps  = 12
+	glideClosed = 1e-10 // fraction of the terms of each balance
+)
+
+// mark notes the course of the state that was kept.
+func (o *keeping) mark() {
+	c := course{known: !o.x.wet && o.x.vapour > 0 && !o.forced && !o.k.air.fansAlone()}
+	t := &o.t
+	switch {
+	case o.dried != nothing && o.vented:
+		c.known = false
+	case o.vented && !o.short:
+		c.air = byVents
+	case o.vented:
+		c.known = false
+	case o.heater > 0 && o.heater < t.Heater:
+		c.air = byHeater
+	case o.heater >= t.Heater:
+		c.full = true
+	}
+	c.dry, c.top, c.lifted = o.dried, o.topped, o.lifted
+	o.course = c
+}
+
+// glide finds the state on the course of the last one, with the covers as straight
+// as they are, and reports whether it keeps to it. What it finds is where the
+// covers are solved next; the state that counts is that of keep.
+func (o *keeping) glide() bool {
+	k, c, t := &o.k, o.course, &o.t
+	if !c.known || o.forced {
+		return false
+	}
+	x := o.x
+	q, m := 0.0, k.lastFlow
+	k.opening = t.Least
+	if c.top {
+		k.opening = max(t.Least, min(t.Dry, t.Most))
+	}
+	k.lastDrive = math.NaN()
+	warm := t.Warm
+	if c.lifted {
+		warm = min(t.Warm+t.Lift, t.Vent)
+	}
+	switch {
+	case c.full:
+		q = t.Heater
+	case c.air == byHeater && c.dry != byHeater:
+		q, x.air = o.heater, warm
+	case c.air == byVents:
+		x.air = t.Vent
+	}
+	flows := c.air == byVents || c.dry == byVents // the flow is sought
+	if flows && !(m > 0) {
+		return false
+	}
+	damp := t.Humidity
+	for range glideSteps {
+		es, slope := saturation(x.air)
+		if c.dry != nothing {
+			x.vapour = damp * es
+		} else if x.vapour > es {
+			return false
+		}
+		k.heat, k.radiant = o.base+(1-t.Radiant)*q, o.beamed+t.Radiant*q
+		rate := 0.0
+		if !flows {
+			m, rate = k.exchangeAndRate(&x)
+		}
+		k.evaluate(&x, m, rate, true)
+		if k.closed(glideClosed) {
+			return o.landed(&x, q, m)
+		}
+		o.steer(&x, c, damp*slope)
+		step, _ := k.eliminate()
+		dq, dm := 0.0, 0.0
+		switch {
+		case c.dry == byHeater: // and the temperature in the place of the vapour
+			x.air, dq = x.air+step[onWater], step[onAir]
+		case c.dry == byVents:
+			dm = step[onWater]
+			if c.air == byHeater {
+				dq = step[onAir]
+			} else {
+				x.air += step[onAir]
+			}
+		default:
+			x.vapour += step[onWater]
+			switch c.air {
+			case byHeater:
+				dq = step[onAir]
+			case byVents:
+				dm = step[onAir]
+			default:
+				x.air += step[onAir]
+			}
+		}
+		x.canopy, x.floor, x.lining = x.canopy+step[onCanopy], x.floor+step[onFloor], x.lining+step[onLining]
+		q, m = q+dq, m+dm
+		if !(x.vapour > 0 && m >= 0 && temperatureRange.Contains(x.air) && temperatureRange.Contains(x.canopy) && temperatureRange.Contains(x.floor)) {
+			return false
+		}
+	}
+	return false
+}
+
+// steer puts what the hands do into the columns of the Jacobian in the places of
+// what they hold; damp is the slope of the vapour pressure, Pa/K, at the humidity
+// that is held.
+func (o *keeping) steer(x *climateNodes, c course, damp float64) {
+	k := &o.k
+	j := &k.jacobian
+	f, r := k.c.longwave, o.t.Radiant
+	heat := [5]float64{onCanopy: r * f, onFloor: r * (1 - f), onAir: 1 - r}
+	w := vapourRatio * x.vapour / (k.pressure - x.vapour)
+	flow := [5]float64{onWater: k.enteringRatio - w, onAir: k.enteringHeat * (k.entering - x.air)}
+	if c.dry == byVents && c.air == byVents {
+		return
+	}
+	for i := range j {
+		row := &j[i]
+		switch {
+		case c.dry == byHeater:
+			row[onWater], row[onAir] = row[onAir]+damp*row[onWater], heat[i]
+		case c.dry == byVents && c.air == byHeater:
+			row[onWater], row[onAir] = flow[i], heat[i]
+		case c.dry == byVents:
+			row[onWater], row[onAir] = flow[i], row[onAir]+damp*row[onWater]
+		case c.air == byHeater:
+			row[onAir] = heat[i]
+		case c.air == byVents:
+			row[onAir] = flow[i]
+		}
+	}
+}
+
+// landed takes the state x with the heater at q, W, and the flow m, kg/s, if it is
+// one that the course leads to.
+func (o *keeping) landed(x *climateNodes, q, m float64) bool {
+	k, c, t := &o.k, o.course, &o.t
+	if q < 0 || q > t.Heater || x.air > t.Vent+sameState || q < t.Heater && x.air < t.Warm-sameState {
+		return false
+	}
+	if es, _ := saturation(x.air); c.dry == nothing && !c.lifted && x.vapour > t.Humidity*es*(1+1e-9) {
+		return false
+	}
+	if c.dry == byHeater {
+		o.drying.warm = x.air + 0.5*humidTolerance
+	}
+	o.heater, o.x, k.found, k.lastFlow = q, *x, *x, m
+	return true
+}
