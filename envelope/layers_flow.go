@@ -180,23 +180,3 @@ func (s *solver) approach(o *flow) error {
 	s.flow(o, wet)
 	return nil
 }
-
-// signDoubt is the heat of condensation, as a multiple of what the balances
-// leave open, below which they do not tell its sign: the face moves by what is
-// open over some 10 W/(m² K), and that heat by some 20 W/m² for each kelvin.
-const signDoubt = 5
-
-// condenses solves the cover with a wet face, near enough to tell whether vapour
-// condenses on it, and reports that.
-func (s *solver) condenses() (bool, error) {
-	if err := s.soak(); err != nil {
-		return false, err
-	}
-	if s.aim > closure && abs(s.latent) <= signDoubt*s.biggest {
-		s.aim = closure
-		if err := s.soak(); err != nil {
-			return false, err
-		}
-	}
-	return s.vapour >= 0, nil
-}

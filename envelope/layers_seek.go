@@ -2,12 +2,10 @@ package envelope
 
 import "cloche.example/internal/constant"
 
-// What is closer than this to another state is closed to the end before it is
-// judged.
-const (
-	edgeDew    = 0.05 // K, of a dry face from the dew point: roughClosure moves no face by more than a third of it
-	edgeVapour = 1e-7 // kg/(s m²), that pass a wet face: the heat of it is twice roughClosure
-)
+// edgeDew is the distance of a face from the dew point, K, below which its balances
+// are closed to the end before it is judged: roughClosure moves no face by more
+// than a third of it.
+const edgeDew = 0.05
 
 // seek finds the state of the part that settle would, from the iterates of before
 // and roughly closed, and returns the share of the face that is wet.
@@ -24,7 +22,7 @@ func (s *solver) seek() (wet float64, err error) {
 	}
 	wetFirst := s.near.stage == stageAuto && s.near.have[s.near.last] && s.near.last > faceDamp
 	if wetFirst {
-		if err := s.soakClosely(); err == nil && s.vapour >= 0 {
+		if condenses, err := s.condenses(); err == nil && condenses {
 			return 1, nil
 		}
 	}
@@ -45,11 +43,11 @@ func (s *solver) seek() (wet float64, err error) {
 		return 0, nil
 	}
 	x := s.x
-	if err := s.soakClosely(); err != nil {
-		return 0, err
-	}
+	condenses, err := s.condenses()
 	switch {
-	case s.vapour >= 0:
+	case err != nil:
+		return 0, err
+	case condenses:
 		return 1, nil
 	case dry:
 		s.x = x
@@ -64,13 +62,24 @@ func (s *solver) seek() (wet float64, err error) {
 	return s.partly(dryFace)
 }
 
-// soakClosely is soak, to the end where little vapour passes.
-func (s *solver) soakClosely() error {
-	if err := s.soak(); err != nil || abs(s.vapour) > edgeVapour || s.aim <= closure {
-		return err
+// signDoubt is the heat of condensation, as a multiple of what the balances
+// leave open, below which they do not tell its sign: the face moves by what is
+// open over some 10 W/(m² K), and that heat by some 20 W/m² for each kelvin.
+const signDoubt = 5
+
+// condenses solves the cover with a wet face, near enough to tell whether vapour
+// condenses on it, and reports that.
+func (s *solver) condenses() (bool, error) {
+	if err := s.soak(); err != nil {
+		return false, err
 	}
-	s.aim = closure
-	return s.soak()
+	if s.aim > closure && abs(s.latent) <= signDoubt*s.biggest {
+		s.aim = closure
+		if err := s.soak(); err != nil {
+			return false, err
+		}
+	}
+	return s.vapour >= 0, nil
 }
 
 // soaked finds the state under water, from which no vapour leaves.
@@ -81,7 +90,7 @@ func (s *solver) soaked() error {
 			return err
 		}
 	}
-	if err := s.soakClosely(); err != nil || s.vapour >= 0 {
+	if condenses, err := s.condenses(); err != nil || condenses {
 		return err
 	}
 	s.near.dries = true
