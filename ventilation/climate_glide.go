@@ -90,11 +90,11 @@ func (o *keeping) glide() bool {
 			return false
 		}
 		k.heat, k.radiant = o.base+(1-t.Radiant)*q, o.beamed+t.Radiant*q
-		rate := 0.0
+		rate, byPa := 0.0, 0.0
 		if !flows {
-			m, rate = k.exchangeAndRate(&x)
+			m, rate, byPa = k.exchangeAndRate(&x)
 		}
-		k.evaluate(&x, m, rate, true)
+		k.evaluate(&x, m, rate, byPa, true)
 		if k.closed(glideClosed) {
 			return o.landed(&x, q, m)
 		}
