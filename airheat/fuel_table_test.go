@@ -19,6 +19,14 @@ func TestGasHeatAgainstQuadrature(t *testing.T) {
 	}
 }
 
+// The upper ends of the pieces, K, a second time, as a guard against slips.
+func TestPiecesOfTheGases(t *testing.T) {
+	ends := [gases][2]float64{gasCO2: {1200}, gasH2O: {1700}, gasSO2: {1200}, gasN2: {500, 2000}, gasO2: {700, 2000}, gasCO: {1300}}
+	for g, s := range shomates {
+		require.Equal(t, ends[g], [2]float64{s[0].below, s[1].below})
+	}
+}
+
 // TestReadyMadeFuels: the table a second time, as a guard against slips.
 func TestReadyMadeFuels(t *testing.T) {
 	rows := []struct {

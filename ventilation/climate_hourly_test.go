@@ -224,3 +224,22 @@ func TestCarbonOfTheHoursCloses(t *testing.T) {
 		require.Positive(t, taken)
 	}
 }
+
+// The crop takes what leaves take in the light above it: 2.3 µmol in a joule of sun
+// inside [Vanthoor11b] table 3, Photons in one of the lamps'.
+func TestCarbonOfTheHoursSeesSunAndLamps(t *testing.T) {
+	hours := wetHours(1)
+	hours.Sun[0] = 0
+	hours.Settings = []ventilation.Setting{{Opening: 0.5, Lamps: ventilation.LampHeat{Light: 4000}}}
+	hours.CO2 = ventilation.DefaultCO2Hours()
+	require.Equal(t, &ventilation.CO2Hours{Outside: 420, Start: 420, Respiration: 0.5e-3 / 3600, Photons: 4.6}, hours.CO2)
+	h := summerHouse(t)
+	year, err := climate(t, h).YearTo(nil, hours)
+	require.NoError(t, err)
+	for _, i := range []int{0, 9, 12} {
+		light := 2.3*0.65*hours.Sun[i] + 4.6*4000/h.FloorArea
+		want := h.FloorArea * h.Crop.Uptake(light, year.CO2[i], year.CanopyTemperature[i])
+		require.InEpsilon(t, want, year.Photosynthesis[i], 1e-4, "hour %d", i)
+	}
+	require.Positive(t, hours.Sun[12])
+}

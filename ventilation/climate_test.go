@@ -2,6 +2,7 @@ package ventilation_test
 
 import (
 	"testing"
+	"time"
 
 	"github.com/stretchr/testify/require"
 
@@ -61,6 +62,13 @@ func TestDefaultsAreAsStated(t *testing.T) {
 	require.Equal(t, ventilation.SimpleCover{Area: 186, U: 5.8, Inside: 8, Outside: 23, Convection: 4, Emissivity: 0.8,
 		Transmittance: 0.65, Absorptance: 0.10, SkyFactor: 0.6}, ventilation.DefaultSimpleCover(186))
 	require.Equal(t, ventilation.FloorSurface{Conductance: 2, Convection: 3, Absorptance: 0.8, Wet: 0.5, Resistance: 500}, ventilation.DefaultFloorSurface())
+	require.Equal(t, ventilation.StructureStore{Capacity: 26e3, Exchange: 7, Sun: 0.1, Start: 15}, ventilation.DefaultStructureStore())
+	day := ventilation.Targets{Warm: 16, Vent: 24, Heater: 30e3, Humidity: 0.9, Lift: 3, Dry: 0.1, Most: 1}
+	require.Equal(t, day, ventilation.DefaultTargets(30e3))
+	night := day
+	night.Warm = 13
+	require.Equal(t, ventilation.DayNight{Day: day, Night: night, Morning: 7 * time.Hour, Evening: 19 * time.Hour,
+		ScreenFrom: 16 * time.Hour, ScreenTo: 9 * time.Hour, ScreenSun: 20, ScreenOutside: 12}, ventilation.DefaultDayNight(30e3))
 	// The film coefficients of the standard give its 5.8 for a single pane: 1/(1/8 + 1/23) = 5.94.
 	h := ventilation.ClimateHouse{FloorArea: 10, Volume: 20, Cover: ventilation.DefaultSimpleCover(20), Floor: ventilation.DefaultFloorSurface(),
 		Air: build(t, point(1, 1, 0))}
