@@ -171,7 +171,7 @@ func allRoots(f func(float64) float64, limit float64) []root {
 		if fa != 0 && fb != 0 && (fa < 0) == (fb < 0) || fa == 0 {
 			return
 		}
-		if r, err := solve.Root(f, a, b, 1e-13); err == nil {
+		if r, err := solve.Root(f, a, b, temperatureFound); err == nil {
 			roots = append(roots, root{r, fa > 0})
 		}
 	}

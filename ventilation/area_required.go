@@ -25,6 +25,15 @@ type RequiredArea struct {
 	Air      Balance // the flow at that rise with the areas needed
 }
 
+// Between leastFactor, which is as good as no opening, and mostFactor, a thousand
+// square kilometres for each one of a square metre, the factor is sought; riseStep
+// is the fraction of the rise by which it is disturbed to see whether it stays.
+const (
+	leastFactor = 1e-9
+	mostFactor  = 1e9
+	riseStep    = 1e-5
+)
+
 // AreaForRise returns how much larger, or smaller, all openings must be for
 // the house to stand rise, K, 0.01 to 80, above the outside air under load and
 // out. Leaks and fans stay as they are. A Factor of zero says that cover, leaks
@@ -62,7 +71,7 @@ func (n *Network) AreaForRise(load Load, out Outdoors, rise float64) (RequiredAr
 		need.Air.Neutral, need.Air.Pressure = math.NaN(), math.NaN()
 	}
 	h.n = scaled
-	step := 1e-5 * rise
+	step := riseStep * rise
 	need.Stable = factor == 0 || h.surplus(rise+step) < h.surplus(rise-step)
 	return need, nil
 }
@@ -90,18 +99,17 @@ func (n *Network) factorFor(flow float64, c FlowConditions) (float64, error) {
 		}
 		return b.Flow - flow
 	}
-	const least = 1e-9
-	if lack(least) >= 0 {
+	if lack(leastFactor) >= 0 {
 		return 0, nil
 	}
 	high := 1.0
 	for lack(high) < 0 {
 		high *= 2
-		if high > 1e9 {
-			return 0, fmt.Errorf("area for rise: %w: openings of 1e9 times the area pass too little", ErrNoSolution)
+		if high > mostFactor {
+			return 0, fmt.Errorf("area for rise: %w: openings of %g times the area pass too little", ErrNoSolution, mostFactor)
 		}
 	}
-	return solve.Root(lack, least, high, 1e-14)
+	return solve.Root(lack, leastFactor, high, flowFound)
 }
 
 // scaled returns the network with the area of each opening, and of its

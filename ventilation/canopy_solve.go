@@ -51,7 +51,7 @@ func (c Canopy) Solve(air psychro.State, sun, radiant, emissivity float64) (Cano
 	s := CanopyState{Sun: c.sun(sun)}
 	still := c.Stomata.still(s.Sun, c.CO2)
 	balance := func(t float64) float64 { c.canopyAt(&s, &still, air, radiant, emissivity, t); return s.Residual }
-	t, err := solve.Root(balance, climateLow, climateHigh, 1e-13)
+	t, err := solve.Root(balance, climateLow, climateHigh, temperatureFound)
 	if err != nil {
 		return CanopyState{}, fmt.Errorf("canopy: %w", err)
 	}

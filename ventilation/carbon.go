@@ -103,7 +103,7 @@ const mostCO2 = 1e6
 func (r *carbon) mean(pull, reference, supply float64) (float64, error) {
 	in := supply + r.c.Respiration
 	f := func(co2 float64) float64 { return pull*(reference-co2) + in - r.taken(co2) }
-	at, err := solve.Root(f, 0, mostCO2, 1e-10)
+	at, err := solve.Root(f, 0, mostCO2, co2Found)
 	if err != nil {
 		return at, fmt.Errorf("CO2: %w: more than all air can hold is set free, or none leaves", ErrNoSolution)
 	}
@@ -171,10 +171,14 @@ func (r *carbon) over(start, t, supply float64) (CO2State, error) {
 	return s, nil
 }
 
+// fewChanges is the number of air changes below which the series to the square is
+// exact to rounding where the exponential has lost digits.
+const fewChanges = 1e-5
+
 // store returns b and phi of over.
 func (r *carbon) store(t float64) (pull, phi float64) {
 	x := r.c.Exchange * t / r.c.Volume
-	if x < 1e-5 { // 1 - phi = x/2 - x²/6
+	if x < fewChanges { // 1 - phi = x/2 - x²/6
 		return r.per * r.c.Volume / t / (0.5 - x/6), 1 - x*(0.5-x/6)
 	}
 	phi = -math.Expm1(-x) / x

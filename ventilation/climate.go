@@ -208,7 +208,7 @@ func (h ClimateHouse) check() error {
 func (c SimpleCover) check() error {
 	films, sun := error(nil), error(nil)
 	if coverURange.Contains(c.U) && surfaceRange.Contains(c.Inside) && surfaceRange.Contains(c.Outside) {
-		if most := 1 / (1/c.Inside + 1/c.Outside); c.U > most*(1+1e-12) {
+		if most := 1 / (1/c.Inside + 1/c.Outside); c.U > most*(1+slack) {
 			films = &RangeError{Field: "Cover.U", Value: c.U, Min: coverURange.Min, Max: most, Unit: coverURange.Unit, Source: "the surface coefficients Inside and Outside alone"}
 		}
 	}

@@ -38,6 +38,14 @@ func (k *climateCase) exchange(x *climateNodes) float64 {
 	return m
 }
 
+// The small step by which the rate of a flow with density is found where its elements
+// tell none: a fraction of the difference of densities, and more, kg/m³, where there
+// is none, far above the rounding of a density.
+const (
+	densityStep = 1e-4
+	leastStep   = 1e-9
+)
+
 // exchangeAndRate is exchange with the rate of the flow with the inside density,
 // m³/s, by a small step of that where the elements have none, as with drives of
 // zero, and with that with the inside vapour pressure at a given density, kg/(s
@@ -53,7 +61,7 @@ func (k *climateCase) exchangeAndRate(x *climateNodes) (m, rate, byPa float64) {
 	dry := k.pressure - x.vapour
 	rate, byPa = rate*part, -byPa*part*driven*f.dryIn*vapourRatio*k.pressure/(dry*dry)
 	if !(math.Abs(rate) < math.MaxFloat64) {
-		step := 1e-4*math.Abs(f.inside.rho-f.outside.rho) + 1e-9
+		step := densityStep*math.Abs(f.inside.rho-f.outside.rho) + leastStep
 		f.at(f.inside.rho + step)
 		n, _ := f.solve(p)
 		rate, byPa = (n-m)/step, 0

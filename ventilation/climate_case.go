@@ -18,7 +18,8 @@ const (
 	liquidHeat      = constant.HeatLiquid // J/(kg K), heat capacity of liquid water
 )
 
-// Limits of every temperature while solving, °C.
+// Limits of every temperature while solving, °C: beyond all that is accepted as a
+// state, so that the way to one may pass outside, and where saturation is known.
 const (
 	climateLow  = -99.0
 	climateHigh = 109.0

@@ -123,13 +123,13 @@ func (s *dryFlow) bracket() (low, high float64, open bool) {
 	if !open || !fans {
 		return low, high, open
 	}
-	for step := 1.0; step < 1e12; step *= 4 {
+	for step := fanStep; step < mostFanStep; step *= fanGrowth {
 		if l := s.look(low); l.net() >= 0 {
 			break
 		}
 		low -= step
 	}
-	for step := 1.0; step < 1e12; step *= 4 {
+	for step := fanStep; step < mostFanStep; step *= fanGrowth {
 		if l := s.look(high); l.net() <= 0 {
 			break
 		}
@@ -155,6 +155,10 @@ func (s *dryFlow) turbulence() float64 {
 // step of Newton's method is told in advance: its error is that squared.
 const nearly = 1e-8
 
+// converging is the fraction of a miss that a step of Newton's method leaves at most
+// where it converges; else the search between bounds is quicker.
+const converging = 0.5
+
 // driven is solve for the pressures alone. A few steps of Newton's method from near end as a rule; where they do not, the
 // search is that of solver.pressure.
 func (s *dryFlow) driven(near float64) (flow, pressure float64) {
@@ -166,7 +170,7 @@ func (s *dryFlow) driven(near float64) (flow, pressure float64) {
 		if miss <= rounding*size {
 			return l.in - 0.5*net, p
 		}
-		if !(miss <= 0.5*last) {
+		if !(miss <= converging*last) {
 			break
 		}
 		// Newton's method squares the digits: the miss to come over this one is as

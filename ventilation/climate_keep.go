@@ -36,6 +36,14 @@ const sensibleShare = 0.3
 // noFlow is a flow, kg/s per m³ of the house, that is none: a change in ten years.
 const noFlow = 1e-9
 
+// Where trim goes: leastLead is by how much the entering air is colder than Vent at
+// least, K, or the flow that takes the heat grows without bound; shortest is the
+// fraction of a flow that one step of the search leaves at least.
+const (
+	leastLead = 0.01
+	shortest  = 0.1
+)
+
 // Tolerances of what a rule holds.
 const (
 	ventTolerance  = 1e-9  // fraction, of the opening of the vents that holds a temperature
@@ -208,7 +216,7 @@ func (o *keeping) trim(least, most float64) bool {
 	k := &o.k
 	k.heat, k.radiant, o.heater = o.base, o.beamed, 0
 	limit := o.t.Vent
-	if limit <= k.entering+0.01 {
+	if limit <= k.entering+leastLead {
 		return false
 	}
 	x := o.x
@@ -222,7 +230,7 @@ func (o *keeping) trim(least, most float64) bool {
 	for range 30 {
 		k.lastFlow = m
 		if es, _ := saturation(x.air); x.wet || x.vapour > es {
-			x.vapour, x.wet, x.drip = 0.99*es, false, 0
+			x.vapour, x.wet, x.drip = nearlySaturated*es, false, 0
 		}
 		if _, ok := k.newton(&x, false); !ok {
 			return false
@@ -242,7 +250,7 @@ func (o *keeping) trim(least, most float64) bool {
 			return false // colder than Vent without any flow
 		}
 		last, before = m, over
-		m = max(0.1*m, m-over/slope)
+		m = max(shortest*m, m-over/slope)
 	}
 	if !found {
 		return false

@@ -30,19 +30,30 @@ const weakest = 1e-7
 // errHot marks a flow too weak to keep the house within -60 to 80 °C.
 var errHot = fmt.Errorf("balance of heat and water: %w: the house would leave %g to %g °C", ErrNoSolution, temperatureRange.Min, temperatureRange.Max)
 
+// How the house stands at first, in the order of magnitude of houses: any start near
+// by ends at the same state.
+const (
+	firstShare  = 0.1  // fraction of sun and heat that warms the air
+	firstFilm   = 10.0 // W/(m² K) of floor, through which it leaves
+	firstRise   = 8.0  // K, at most, of the inside over the entering air
+	firstVapour = 1.1  // of the outside vapour pressure, and
+	firstGain   = 50.0 // Pa, more
+	firstDamp   = 0.95 // relative humidity, at most
+)
+
 // start returns the state from which Newton's method sets out: somewhat warmer
 // than the air that enters when the sun shines.
 func (k *climateCase) start() climateNodes {
 	h := &k.c.house
-	rise := 0.1 * (k.canopySun + k.floorSun + k.heat) / (h.FloorArea * 10)
-	rise = max(-8, min(8, rise))
+	rise := firstShare * (k.canopySun + k.floorSun + k.heat) / (h.FloorArea * firstFilm)
+	rise = max(-firstRise, min(firstRise, rise))
 	t := min(temperatureRange.Max, k.entering+rise)
 	if k.held {
 		t = k.target
 	}
 	x := climateNodes{air: t, canopy: t, floor: t + rise, lining: 0.5 * (t + k.outside)}
 	es, _ := saturation(t)
-	x.vapour = min(1.1*k.outsideVapour+50, 0.95*es)
+	x.vapour = min(firstVapour*k.outsideVapour+firstGain, firstDamp*es)
 	return x
 }
 
@@ -62,13 +73,18 @@ func (k *climateCase) solve() (climateNodes, bool, error) {
 	return k.stronger(x)
 }
 
+// mostVapour is the greatest share of vapour in the pressure of the inside air where
+// the strongest flow is sought: at 80 °C on a mountain no more than two thirds of it
+// saturate it.
+const mostVapour = 0.9
+
 // most returns a flow, kg/s of dry air, that no inside air of
 // -60 to 80 °C drives: each element with all the pressure that wind, stack
 // and fans can leave across it.
 func (k *climateCase) most() float64 {
 	es, _ := saturation(temperatureRange.Max)
 	sum := 0.0
-	for _, f := range [2]dryFlow{k.flow(temperatureRange.Min, 0), k.flow(temperatureRange.Max, min(es, 0.9*k.pressure))} {
+	for _, f := range [2]dryFlow{k.flow(temperatureRange.Min, 0), k.flow(temperatureRange.Max, min(es, mostVapour*k.pressure))} {
 		low, high, open := f.bracket()
 		if !open {
 			continue
@@ -179,7 +195,7 @@ func (k *climateCase) excess(m float64, x *climateNodes) (float64, error) {
 	y := *x
 	if y.wet {
 		es, _ := saturation(y.air)
-		y.vapour, y.wet, y.drip = 0.99*es, false, 0
+		y.vapour, y.wet, y.drip = nearlySaturated*es, false, 0
 	}
 	if _, ok := k.newton(&y, false); !ok {
 		y = *x
@@ -213,7 +229,7 @@ func (k *climateCase) between(a, b float64, x climateNodes) (climateNodes, bool,
 			}
 			return v
 		}
-		if m, err = solve.Root(f, a, b, 1e-14*b); err != nil {
+		if m, err = solve.Root(f, a, b, flowFound*b); err != nil {
 			if failed != nil {
 				err = failed
 			}

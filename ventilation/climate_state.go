@@ -148,7 +148,7 @@ func (k *climateCase) hold(t float64) (climateNodes, bool, error) {
 		x = k.guess
 		x.air, x.wet, x.drip = t, false, 0
 		es, _ := saturation(t)
-		x.vapour = min(x.vapour, 0.999*es)
+		x.vapour = min(x.vapour, nearlySaturated*es)
 	}
 	var err error
 	if stable, ok := k.newton(&x, true); ok && stable {

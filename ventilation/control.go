@@ -135,8 +135,8 @@ func (r OpeningRule) stop(opening, limit float64) float64 {
 		return opening
 	}
 	n := math.Round(opening / r.Step)
-	if n*r.Step > limit*(1+1e-12) {
-		n = math.Floor(limit / r.Step * (1 + 1e-12))
+	if n*r.Step > limit*(1+slack) {
+		n = math.Floor(limit / r.Step * (1 + slack))
 	}
 	return math.Min(limit, n*r.Step)
 }

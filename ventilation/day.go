@@ -111,7 +111,7 @@ func (c *Climate) Day(steps []DayStep, interval time.Duration, vents Vents, limi
 		if err != nil {
 			return DayCourse{}, fmt.Errorf("at %s: %w", clock(moment.Time), err)
 		}
-		if way := math.Abs(p.Opening - last); way > 1e-9 {
+		if way := math.Abs(p.Opening - last); way > openingTolerance {
 			d.Moves++
 			d.Travel += way
 		}

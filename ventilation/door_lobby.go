@@ -80,7 +80,7 @@ func (d DoorCase) passage(r *LobbyLoss, l Lobby, s perKilogram) error {
 	}
 	if a > 0 || b > 0 {
 		turn := func(before float64) float64 { return 1 - open(1-open(before, a), b) - before }
-		before, err := solve.Root(turn, 0, 1, 1e-14)
+		before, err := solve.Root(turn, 0, 1, flowFound)
 		if err != nil {
 			return err
 		}
@@ -130,7 +130,7 @@ func (d DoorCase) bothOpen(r *LobbyLoss, l Lobby, s perKilogram) error {
 	case high >= 0: // no outdoor air does
 		r.Middle = 1
 	default:
-		if r.Middle, err = solve.Root(gain, 0, 1, 1e-12); err != nil {
+		if r.Middle, err = solve.Root(gain, 0, 1, shareFound); err != nil {
 			return errors.Join(fault, err)
 		}
 	}

@@ -74,7 +74,7 @@ func (b bend) comesDown(drop float64) float64 {
 	for range maxSteps {
 		step := (b.drop(s) - drop) / b.slope(s)
 		s -= step
-		if !(step > 1e-13*s) {
+		if !(step > flowFound*10*s) {
 			break
 		}
 	}

@@ -76,7 +76,7 @@ func (v ColdVents) ForFlow(order [][]int, flow float64) (ColdAir, error) {
 	if most := lack(last); fault == nil && most < 0 {
 		return ColdAir{}, fmt.Errorf("vents: %w: wholly open they let in %.4g kg/s, wanted %.4g", ErrNoSolution, most+flow, flow)
 	}
-	opened, err := solve.Root(lack, 0, last, 1e-12)
+	opened, err := solve.Root(lack, 0, last, shareFound)
 	if err = errors.Join(fault, err); err != nil {
 		return ColdAir{}, err
 	}
@@ -108,7 +108,7 @@ func (v ColdVents) Widest(order [][]int) (ColdAir, error) {
 			safe, good = a, opened
 			continue
 		}
-		for low, high := good, opened; high-low > 1e-9; {
+		for low, high := good, opened; high-low > openingTolerance; {
 			mid := 0.5 * (low + high)
 			a, err := v.at(v.fractions(order, mid))
 			if err != nil {

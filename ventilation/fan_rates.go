@@ -123,6 +123,6 @@ func (m CirculatingFans) Solve() (CirculatingLayout, error) {
 		return CirculatingLayout{}, err
 	}
 	l := CirculatingLayout{Total: mixingRate * m.Floor, Throw: mixingThrow * m.Diameter}
-	l.Count = int(math.Ceil(l.Total / m.Flow * (1 - 1e-9))) // a fan more is not for rounding
+	l.Count = int(math.Ceil(l.Total / m.Flow * (1 - slack))) // a fan more is not for rounding
 	return l, nil
 }

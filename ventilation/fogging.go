@@ -101,7 +101,7 @@ func (f Fogging) limit(air psychro.Stream) (float64, psychro.State, error) {
 		return 0, air.State, wrapFogging(fault)
 	}
 	// As much as would saturate the air at its present temperature is too much.
-	water, err := solve.Root(lack, 0, first, 1e-14)
+	water, err := solve.Root(lack, 0, first, flowFound)
 	if err = errors.Join(fault, err); err != nil {
 		return 0, last, wrapFogging(err)
 	}

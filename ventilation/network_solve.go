@@ -99,6 +99,14 @@ func (s *solver) mix(b *Balance, x WindExchange) {
 	}
 }
 
+// Fans widen a bracket by fanStep, Pa, at first, fanGrowth times as much each time,
+// up to mostFanStep: beyond any pressure that a fan can be given.
+const (
+	fanStep     = 1.0
+	fanGrowth   = 4.0
+	mostFanStep = 1e12
+)
+
 // bracket returns inside pressures, Pa, between which the balance lies: at
 // low nothing leaves through an opening or leak, at high nothing enters. Fans
 // widen it.
@@ -116,13 +124,13 @@ func (s *solver) bracket() (low, high float64) {
 		high = max(high, a, b)
 	}
 	if fans {
-		for step := 1.0; ; step *= 4 {
+		for step := fanStep; ; step *= fanGrowth {
 			if f, _, _ := s.net(low); f >= 0 || math.IsInf(low, 0) {
 				break
 			}
 			low -= step
 		}
-		for step := 1.0; ; step *= 4 {
+		for step := fanStep; ; step *= fanGrowth {
 			if f, _, _ := s.net(high); f <= 0 || math.IsInf(high, 0) {
 				break
 			}

@@ -84,12 +84,12 @@ func (o *openings) coolest(limit, low, high float64) (RequiredOpening, error) {
 		return p.State.Temperature - limit
 	}
 	if excess(high) <= 0 {
-		u, err := solve.Root(excess, low, high, 1e-12)
+		u, err := solve.Root(excess, low, high, shareFound)
 		if err != nil {
 			return RequiredOpening{}, err
 		}
 		// The limit itself must hold: step to its cool side.
-		for step := 1e-12; excess(u) > 0 && u < high; step *= 2 {
+		for step := shareFound; excess(u) > 0 && u < high; step *= 2 {
 			u = min(high, u+step)
 		}
 		p.Opening, p.Met = u, true
@@ -158,10 +158,10 @@ func (o *openings) deficitWithin(low, high float64) (RequiredOpening, error) {
 						return math.NaN()
 					}
 					return p.State.Deficit - bound
-				}, a, b, 1e-12); err == nil {
+				}, a, b, shareFound); err == nil {
 					u = r
 				}
-				for step := 1e-12; beside(u) != 0 && u < b; step *= 2 {
+				for step := shareFound; beside(u) != 0 && u < b; step *= 2 {
 					u = min(b, u+step)
 				}
 			}

@@ -86,7 +86,7 @@ func (d DugIn) States(c FlowConditions) ([]DugInState, error) {
 		}
 		held := true
 		for i, f := range b.Paths[len(d.Openings):][:len(d.Wells)] {
-			least := 1e-12 * math.Max(f.In, f.Out) // rounding
+			least := slack * math.Max(f.In, f.Out)
 			held = held && (filled[i] && f.net() < -least || !filled[i] && f.net() >= -least)
 		}
 		if held {

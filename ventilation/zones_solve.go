@@ -219,7 +219,7 @@ func (s *zoneSolver) along() float64 {
 		}
 		high *= 2
 	}
-	length, err := solve.Root(part, 0, high, 1e-12)
+	length, err := solve.Root(part, 0, high, shareFound)
 	if err != nil {
 		return 0
 	}
@@ -248,7 +248,7 @@ func (s *zoneSolver) sweep() (moved float64) {
 			}
 			way *= 8
 		}
-		p, err := solve.Root(net, start, end, 0.1*zoneRounding*s.scale)
+		p, err := solve.Root(net, start, end, 0.1*zoneRounding*s.scale) // a tenth of what counts as nothing
 		if err != nil {
 			p = start
 		}
