@@ -61,6 +61,8 @@ func TestFlueGasByAnalysis(t *testing.T) {
 	}, func(in ...float64) float64 {
 		return DryGasFromAnalysis(GasAnalysis{CO2: in[0], O2: in[1], CO: in[2], N2: in[3]}, in[4])
 	})
+	// By hand with much air and little oxide: (11*0.05 + 8*0.15 + 7*0.80)/(3*0.05)*0.8 = 39.2.
+	require.InDelta(t, 39.2, DryGasFromAnalysis(GasAnalysis{CO2: 0.05, O2: 0.15, N2: 0.80}, 0.8), 1e-12)
 	check.Run(t, []check.Row{
 		{Where: "BWSteam11/p263/carbon-monoxide-Btu-lb", In: []float64{0.11, 14.33, 0.7857}, Printed: "61"},
 	}, func(in ...float64) float64 {

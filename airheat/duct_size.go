@@ -9,6 +9,9 @@ import (
 	"cloche.example/internal/solve"
 )
 
+// sizeFound is how near the logarithm of a diameter is sought.
+const sizeFound = 1e-14
+
 // flowAt solves loss(q) = pressure for a loss that rises with the flow.
 func flowAt(loss func(float64) (float64, float64), pressure float64) (float64, error) {
 	if pressure == 0 {
@@ -56,7 +59,7 @@ func RoundFor(s RoundSizing) (float64, error) {
 		g := Segment{Section: Round(math.Exp(ln)), Length: length, Roughness: roughness}.ready()
 		l, _ := g.loss(flow, air.Viscosity/air.Density)
 		return math.Log(l * air.Density / 2 / pressure)
-	}, math.Log(lo), math.Log(ductSizeRange.Max), 1e-14)
+	}, math.Log(lo), math.Log(ductSizeRange.Max), sizeFound)
 	if err != nil {
 		return math.NaN(), fmt.Errorf("diameter for %g Pa: %w", pressure, err)
 	}

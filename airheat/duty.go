@@ -122,7 +122,7 @@ func RiseFor(in psychro.State, flow Flow, power float64) (d Duty, err error) {
 		}
 		da := h.dryAir(flow)
 		miss := power - da*h.up
-		if math.Abs(miss) <= 1e-12*power+enthalpyRounding*da {
+		if math.Abs(miss) <= dutyClosure*power+enthalpyRounding*da {
 			h.fill(&d, &in, flow, da)
 			return d, nil
 		}
@@ -134,6 +134,9 @@ func RiseFor(in psychro.State, flow Flow, power float64) (d Duty, err error) {
 	}
 	return Duty{}, fmt.Errorf("%w: the rise at %g W, last %g K", ErrNotConverged, power, rise)
 }
+
+// dutyClosure is the fraction of the power to which the rise is solved.
+const dutyClosure = 1e-12
 
 // enthalpyRounding is what the rounding of two enthalpies of 1e5 J/kg leaves
 // open of their difference, J/kg, with a margin.

@@ -173,6 +173,13 @@ const vapourRatio = constant.MoleRatio // ratio of the molar masses of water and
 // airSettled is how well airAt finds the air, K: below what the march can show.
 const airSettled = 1e-11
 
+// Newton's steps for the temperature of the air stay between these, °C: beyond any
+// house, and where saturation is known.
+const (
+	coldestAir = -100.0
+	warmestAir = 90.0
+)
+
 // airAt inverts airHeat from a near guess by Newton's steps, kept in range.
 func (f *FreezeOut) airAt(e, guess float64) float64 {
 	if f.WetAir == 0 {
@@ -182,7 +189,7 @@ func (f *FreezeOut) airAt(e, guess float64) float64 {
 	for range 30 {
 		v, slope := f.airHeat(t)
 		dt := (e - v) / slope
-		t = math.Max(-100, math.Min(90, t+dt))
+		t = math.Max(coldestAir, math.Min(warmestAir, t+dt))
 		if math.Abs(dt) < airSettled {
 			break
 		}

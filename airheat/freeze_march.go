@@ -73,6 +73,7 @@ const (
 	firstStep    = 0.1        // of the air's time constant
 	stepGrowth   = 1.15       // ratio of one step to the one before, at most
 	longestStep  = 60.0       // s
+	hour         = 3600.0     // s, that the steps share out
 	maxEvaluated = 20_000_000 // stages of the whole march: some twenty seconds
 )
 
@@ -113,13 +114,13 @@ func (c *column) legs(fine float64) legs {
 	fastest := c.stiffest()
 	next := math.Min(longestStep, firstStep*c.airTime()) / fine
 	sum := 0.0
-	for sum < 3600 {
+	for sum < hour {
 		l.step = append(l.step, next)
 		sum += next
 		next = math.Min(longestStep/fine, next*(1+(stepGrowth-1)/fine))
 	}
 	for i := range l.step {
-		l.step[i] *= 3600 / sum
+		l.step[i] *= hour / sum
 		// The smallest s with (s² + s − 2)/4 ≥ step × fastest/2.
 		s := math.Max(2, math.Ceil((math.Sqrt(9+8*l.step[i]*fastest)-1)/2))
 		s = math.Min(s, maxEvaluated) // no number that an int could not hold

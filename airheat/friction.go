@@ -93,6 +93,10 @@ func colebrookStart(x, b, a float64) float64 {
 	return x - (x+colebrookC*crudeLog(y))*y/(y+colebrookC*b)
 }
 
+// fourthOrder is the miss of 1/√f from which a step of fourth order ends at rounding:
+// its error goes as the fourth power.
+const fourthOrder = 0.002
+
 // colebrookFrom is the root and its k from x, a guess near it: one step of
 // fourth order, two from far away. k is carried to the root to first order.
 func colebrookFrom(x, b, a float64) (root, k float64) {
@@ -104,7 +108,7 @@ func colebrookFrom(x, b, a float64) (root, k float64) {
 		miss := (x + colebrookC*fullLog(e, t)) * r
 		x -= inverseSeries(miss, k, r)
 		k += k * k * (1 / colebrookC) * miss
-		if miss < 0.002 && miss > -0.002 {
+		if miss < fourthOrder && miss > -fourthOrder {
 			break
 		}
 	}

@@ -6,6 +6,19 @@ import (
 	"cloche.example/internal/solve"
 )
 
+// Where the crossings of a fan and a system are searched and what counts as found.
+// Newton's method doubles the digits: after a last step of lastSteepStep the error is
+// near 1e-13, of lastFallingStep 1e-14; where the fan rises the slopes may be alike,
+// and lastRisingStep is asked.
+const (
+	leastSquare     = 0.1   // of the loss at the end, that the square of the flow has at least in the form of it that a start is found with
+	lastSteepStep   = 3e-7  // of the flow
+	lastFallingStep = 1e-7  // of the flow
+	lastRisingStep  = 1e-10 // of the flow
+	touching        = 1e-14 // of the pressure, by which rounding may part two curves that touch
+	sameFlow        = 1e-13 // of the flow, within which two crossings are one that lies on a knot
+)
+
 // Intersection is one point at which the fan gives just the pressure that the
 // duct system takes.
 type Intersection struct {
@@ -78,7 +91,7 @@ func (s *finder) falling(end, steep float64) float64 {
 	// The loss as a quadratic of the flow with its value and slope at the end gives
 	// the piece, and on it a start near the crossing.
 	square := (steep*b - end) / (b * b)
-	if !(square*b*b > 0.1*end) {
+	if !(square*b*b > leastSquare*end) {
 		square = end / (b * b)
 	}
 	line := end/b - square*b
@@ -105,8 +118,7 @@ func (s *finder) falling(end, steep float64) float64 {
 			peak = true
 		}
 		peak = peak || g > 0
-		// Newton doubles the digits: after a step of 3e-7 the error is near 1e-13.
-		next, done := search.Next(x, g, d, 3e-7*x)
+		next, done := search.Next(x, g, d, lastSteepStep*x)
 		if done && (f.pieceAt(next) == piece || next == x) {
 			return next
 		}
@@ -210,7 +222,7 @@ func (s *finder) concave(piece int, a, b, ga, gb float64) {
 	g, _ := s.gap(piece, turn)
 	// A touch is one root, found to the rounding of the two pressures.
 	p, _ := s.fan.piece(piece, turn)
-	if math.Abs(g) <= 1e-14*math.Abs(p) {
+	if math.Abs(g) <= touching*math.Abs(p) {
 		s.add(piece, turn)
 		return
 	}
@@ -227,7 +239,7 @@ func (s *finder) gap(piece int, q float64) (gap, slope float64) {
 
 // add notes a root once: a knot belongs to two pieces.
 func (s *finder) add(piece int, q float64) {
-	if q-s.last <= 1e-13*q {
+	if q-s.last <= sameFlow*q {
 		return
 	}
 	s.last = q

@@ -20,11 +20,9 @@ func (s *finder) cross(piece int, a, b, ga, gb float64) {
 
 // newton is the crossing between a and b, where the gap is ga and gb.
 func (s *finder) newton(piece int, a, b, ga, gb float64) float64 {
-	// A falling fan against a rising system has no flat place: Newton doubles
-	// the digits, and a last step of 1e-7 leaves an error near 1e-14.
-	enough := 1e-7
+	enough := lastFallingStep // a falling fan against a rising system has no flat place
 	if s.fan.pressure[piece+1] > s.fan.pressure[piece] {
-		enough = 1e-10
+		enough = lastRisingStep
 	}
 	search := solve.NewBracket(a, b, ga > 0)
 	x := s.start(piece, a, b, ga, gb)

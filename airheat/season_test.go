@@ -46,6 +46,23 @@ func heatedAll(t *testing.T, s HeatingSeason, setPoint, storage float64) []Seaso
 	return []SeasonHeat{hourly, bins, degree, monthly}
 }
 
+// The heat of the months is that of the season, each the loss of its hours less the
+// gains used: by hand, without gains, 200 W/K times 10 K in 744 hours.
+func TestHeatOfTheMonths(t *testing.T) {
+	m := Months{Hours: calendarHours()}
+	for k := range m.Outside {
+		m.Outside[k] = 20
+	}
+	m.Outside[0], m.Outside[3] = 6, 11
+	fuel, _ := FindFuel("propane")
+	r, heat, err := MonthlyHouse{SetPoint: 16, Loss: 200, Burner: Burner{Fuel: fuel, Rated: 20e3, Efficiency: 0.9}}.Solve(m)
+	require.NoError(t, err)
+	require.InEpsilon(t, 200*10*744*3600.0, heat[0], 1e-12)
+	require.InEpsilon(t, 200*5*720*3600.0, heat[3], 1e-12)
+	require.InEpsilon(t, r.Heat, heat[0]+heat[3], 1e-12)
+	require.InEpsilon(t, r.Loss, r.Heat, 1e-12)
+}
+
 func TestDegreeDayEnergy(t *testing.T) {
 	check.Run(t, []check.Row{
 		{Where: "MurMck03.Ex9.5/energy", In: []float64{133.7e3 / 21, 2186, 0.82}, Printed: "9.86e11", Tol: 5e8, Why: "half of the printed 986 GJ's last place"},

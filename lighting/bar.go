@@ -40,6 +40,10 @@ type barSource struct {
 	scale float64 // µmol/(s sr m): intensity of a metre on the axis
 }
 
+// shortBar is the tangent of the angle at which a bar is seen, up to which the angle
+// is taken of the difference of its ends.
+const shortBar = 0.5
+
 // ppfd returns what the bar gives to a point with the unit normal n, by
 // integration along the bar. With α the angle at the point from the foot of
 // the perpendicular, of length ρ, the integrand is
@@ -71,7 +75,7 @@ func (b *barSource) ppfd(x, y, z, nx, ny, nz float64) float64 {
 		return 0
 	}
 	a1, a2 := math.Atan2(s1, rho), math.Atan2(s2, rho)
-	if cross := (s2 - s1) * rho / (rho*rho + s1*s2); math.Abs(cross) < 0.5 && rho*rho+s1*s2 > 0 {
+	if cross := (s2 - s1) * rho / (rho*rho + s1*s2); math.Abs(cross) < shortBar && rho*rho+s1*s2 > 0 {
 		// A short bar: the difference of the two angles keeps its digits.
 		a2 = a1 + math.Atan(cross)
 	}

@@ -68,10 +68,13 @@ func edgeTerm(u, span, c1, c2, k float64) float64 {
 	return 30 * u * u * v * v * capShare(c1*c+c2*s, k)
 }
 
+// headOn is the square of a sine below which it is zero but for rounding.
+const headOn = 1e-14
+
 // capShare is (1 - c^2k)/(1 - c²), with its limits k at 1 and 1 at 0.
 func capShare(c, k float64) float64 {
 	x := 1 - c*c
-	if x < 1e-14 {
+	if x < headOn {
 		return k
 	}
 	if c <= 0 {

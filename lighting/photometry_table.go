@@ -98,6 +98,10 @@ func (t *Table) integral() float64 {
 	return sum
 }
 
+// narrow is the half width of a segment, radian, below which the series to h⁸ is exact
+// to rounding and keeps the digits that the difference loses.
+const narrow = 0.1
+
 // planeIntegral is ∫ I sin θ dθ of the piecewise linear I, exactly: each
 // segment gives 2 Ia sin m sin h + (Ib-Ia) (cos m (sin h/h - cos h) + sin m sin h)
 // with its middle m and half width h.
@@ -108,7 +112,7 @@ func planeIntegral(theta, value []float64) float64 {
 		sinM, cosM := math.Sincos(theta[i-1] + h)
 		sinH, cosH := math.Sincos(h)
 		lean := sinH/h - cosH
-		if h < 0.1 { // the series keeps the digits that the difference loses
+		if h < narrow {
 			h2 := h * h
 			lean = h2 / 3 * (1 - h2/10*(1-h2/28*(1-h2/54)))
 		}

@@ -148,8 +148,11 @@ func (s *Reflections) solve() error {
 	}
 	copy(p, z)
 	rz, scale := floats.Dot(r, z), floats.Max(s.Direct)
-	const most = 1000
-	for s.Residual = math.Inf(1); rz > 0 && s.Residual > 1e-12*scale; s.Iterations++ {
+	const (
+		most        = 1000
+		roomClosure = 1e-12 // of the strongest direct light
+	)
+	for s.Residual = math.Inf(1); rz > 0 && s.Residual > roomClosure*scale; s.Iterations++ {
 		if s.Iterations == most {
 			return fmt.Errorf("%w: reflections still err by %g µmol/(m² s) after %d rounds", ErrNotConverged, s.Residual, most)
 		}

@@ -74,8 +74,8 @@ func (k *climateCase) solve() (climateNodes, bool, error) {
 }
 
 // mostVapour is the greatest share of vapour in the pressure of the inside air where
-// the strongest flow is sought: at 80 °C on a mountain no more than two thirds of it
-// saturate it.
+// the strongest flow is sought: at 80 °C on a mountain four fifths of the pressure
+// saturate it at most.
 const mostVapour = 0.9
 
 // most returns a flow, kg/s of dry air, that no inside air of
