@@ -12,9 +12,14 @@ const mostFaults = 20
 type faults struct {
 	list  []error
 	count int
+	lines map[int]bool // that have been named
 }
 
 func (f *faults) add(line int, err error) {
+	if f.lines == nil {
+		f.lines = map[int]bool{}
+	}
+	f.lines[line] = true
 	if f.count++; len(f.list) < mostFaults {
 		f.list = append(f.list, fmt.Errorf("line %d: %w", line, err))
 	}

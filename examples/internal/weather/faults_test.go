@@ -169,6 +169,20 @@ func TestFilling(t *testing.T) {
 	require.ErrorContains(t, err, "at the end of the file, where nothing can be filled")
 }
 
+// Missing values are named together with gaps and hours out of order, and a value
+// that was refused is not called missing besides.
+func TestAllFaultsTogether(t *testing.T) {
+	rows := days("2001-01-01T00:00", 24)
+	rows[2] = "2001-01-01T02:00,,0.8,0,2"
+	rows[5] = "2001-01-01T05:00,1,8,0,2"
+	rows[9], rows[10] = rows[10], rows[9]
+	_, err := Read(strings.NewReader(text(append(rows[:14:14], rows[15:]...)...)), Options{})
+	for _, said := range []string{"line 8: temperature_c has no value", "line 11: relative_humidity is 8", "out of order", "missing before it"} {
+		require.ErrorContains(t, err, said)
+	}
+	require.NotContains(t, err.Error(), "relative_humidity has no value")
+}
+
 // TestYearsOfEveryKind reads whole years that begin in another month, leap
 // years, and those in other zones.
 func TestYearsOfEveryKind(t *testing.T) {

@@ -3,6 +3,7 @@ package weather
 import (
 	"errors"
 	"fmt"
+	"maps"
 	"math"
 	"time"
 
@@ -15,11 +16,11 @@ func finish(t *table, o Options, f *faults) (*Series, error) {
 	s := &Series{Format: t.format, Source: t.source, Typical: t.typical}
 	a := &s.Account
 	a.Negative, a.NoOffset = t.negative, t.noOffset
-	s.place(t, o, f)
-	t.order(o.Fill, a, f)
-	if f.count > 0 {
+	placed := s.place(t, o, f)
+	if !t.order(o.Fill, a, f) || !placed {
 		return nil, f.err()
 	}
+	t.named, f.lines = f.lines, map[int]bool{}
 	done := make([]bool, len(t.stamp))
 	for _, c := range []column{temperature, pressure, global, wind, cloud} {
 		t.fill(c, o.Fill, done, a, f)
@@ -39,11 +40,15 @@ func finish(t *table, o Options, f *faults) (*Series, error) {
 	if t.headers[dewPoint] == "" && t.headers[humidity] == "" {
 		f.file(errors.New("no column with the humidity: neither dew point nor relative humidity"))
 	}
-	if f.count > 0 {
+	if t.headers[temperature] == "" || t.headers[global] == "" || t.headers[dewPoint] == "" && t.headers[humidity] == "" {
 		return nil, f.err()
 	}
+	if t.named == nil {
+		t.named = map[int]bool{}
+	}
+	maps.Copy(t.named, f.lines) // no temperature, no dew point
 	t.dewPoints(o.Fill, done, a, f)
-	if f.count > 0 {
+	if t.headers[dewPoint] == "" {
 		return nil, f.err()
 	}
 	for _, d := range done {
@@ -61,16 +66,15 @@ func finish(t *table, o Options, f *faults) (*Series, error) {
 			t.shift(t.col[c])
 		}
 	}
-	zone := int64(math.Round(s.Site.Zone * hour))
-	if t.utc {
+	if ahead := s.ahead(t, o); ahead != 0 {
 		for i := range t.stamp {
-			t.stamp[i] += zone
+			t.stamp[i] += ahead
 		}
 		if t.whole() {
 			t.turn()
 		}
 	}
-	s.clock(t, zone)
+	s.clock(t, int64(math.Round(s.Site.Zone*hour)))
 	s.columns(t)
 	s.air()
 	if err := s.radiation(t, f); err != nil {
@@ -90,8 +94,27 @@ var (
 	altitudeRange  = domain.Range{Min: -500, Max: 9000, Unit: "m"}
 )
 
-// place finds the site of the series.
-func (s *Series) place(t *table, o Options, f *faults) {
+// farFromSun is how far standard time lies from the sun's at most, h; a file that has
+// its hours in another zone, such as UTC, is moved to that of its longitude.
+const farFromSun = 4
+
+// ahead is by how much the stamps are to be moved, s, for local standard time, which
+// this sets in the site.
+func (s *Series) ahead(t *table, o Options) int64 {
+	had := 0.0
+	if !t.utc {
+		had = s.Site.Zone
+	}
+	asked := t.utc && o.Zone != nil
+	if !asked && math.Abs(s.Site.Zone-s.Site.Longitude/15) > farFromSun {
+		s.Site.Zone = math.Round(s.Site.Longitude / 15)
+		s.Account.ZoneFromLongitude = true
+	}
+	return int64(math.Round((s.Site.Zone - had) * hour))
+}
+
+// place finds the site of the series, and reports whether there is one.
+func (s *Series) place(t *table, o Options, f *faults) bool {
 	switch {
 	case t.site != nil:
 		s.Site, s.SiteInFile = *t.site, true
@@ -99,7 +122,7 @@ func (s *Series) place(t *table, o Options, f *faults) {
 		s.Site = *o.Site
 	default:
 		f.file(errors.New("the file names no site: give latitude, longitude, zone and altitude"))
-		return
+		return false
 	}
 	if t.format == PVGIS {
 		if s.Site.Zone = math.Round(s.Site.Longitude / 15); o.Zone == nil {
@@ -109,14 +132,17 @@ func (s *Series) place(t *table, o Options, f *faults) {
 	if o.Zone != nil && t.utc {
 		s.Site.Zone = *o.Zone
 	}
+	placed := true
 	for _, err := range []error{
 		latitudeRange.Check("Latitude", s.Site.Latitude), longitudeRange.Check("Longitude", s.Site.Longitude),
 		zoneRange.Check("Zone", s.Site.Zone), altitudeRange.Check("Altitude", s.Site.Altitude),
 	} {
 		if err != nil {
 			f.file(domain.Within("Site", err))
+			placed = false
 		}
 	}
+	return placed
 }
 
 // clock gives each hour its time in local standard time.

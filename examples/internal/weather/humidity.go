@@ -29,7 +29,9 @@ func (t *table) dewPoints(fill bool, done []bool, a *Account, f *faults) {
 	name := t.headers[dewPoint]
 	t.fill(dewPoint, fill, done, a, f)
 	if t.headers[dewPoint] == "" {
-		f.file(fmt.Errorf("%s has no value", name))
+		if f.count == 0 {
+			f.file(fmt.Errorf("%s has no value", name))
+		}
 		return
 	}
 	for i, v := range td {

@@ -11,11 +11,12 @@ const longestFill = 3
 
 // order puts the rows on a line of hours without gaps: it names hours that
 // come twice, out of order or not at all, and inserts rows for the gaps that
-// are to be filled, each with missing values.
-func (t *table) order(fill bool, a *Account, f *faults) {
+// are to be filled, each with missing values. It reports false for a file with no
+// hours, or too many.
+func (t *table) order(fill bool, a *Account, f *faults) bool {
 	if len(t.stamp) == 0 {
 		f.file(fmt.Errorf("the file has no hours"))
-		return
+		return false
 	}
 	seen := map[int64]int{}
 	keep := []int{0} // rows, -1 for inserted ones
@@ -59,7 +60,7 @@ func (t *table) order(fill bool, a *Account, f *faults) {
 	}
 	if len(at) > mostHours {
 		f.file(fmt.Errorf("the file has more than the %d hours of a leap year", mostHours))
-		return
+		return false
 	}
 	line := make([]int, len(keep))
 	for c := range t.col {
@@ -78,6 +79,7 @@ func (t *table) order(fill bool, a *Account, f *faults) {
 		}
 	}
 	t.line, t.stamp = line, at
+	return true
 }
 
 // leapDayOnly reports whether just 29 February lies between two hours.
@@ -130,7 +132,9 @@ func (t *table) fill(c column, fill bool, done []bool, a *Account, f *faults) {
 			if n <= longestFill {
 				hint = "; gaps of at most 3 hours can be filled on request"
 			}
-			f.addf(number, "%s has no value for %s%s", name, plural(n), hint)
+			if !t.named[number] {
+				f.addf(number, "%s has no value for %s%s", name, plural(n), hint)
+			}
 		case i == 0 || end == len(v):
 			f.addf(number, "%s has no value for %s at the end of the file, where nothing can be filled", name, plural(n))
 		default:

@@ -77,9 +77,10 @@ type table struct {
 	site     *Site
 	source   string
 	typical  bool
-	year     int64   // s, of the nominal year of a typical one
-	utc      bool    // stamps are UTC
-	offset   float64 // h from the stamp to the instant for which radiation stands, of PVGIS
+	year     int64        // s, of the nominal year of a typical one
+	utc      bool         // stamps are UTC
+	named    map[int]bool // lines with a fault that may have cost them a value
+	offset   float64      // h from the stamp to the instant for which radiation stands, of PVGIS
 	noOffset bool
 	readings readAt
 	headers  [columns]string // as the file names them, "" where it has no such column

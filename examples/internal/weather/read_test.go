@@ -2,6 +2,7 @@ package weather
 
 import (
 	"bytes"
+	"fmt"
 	"math"
 	"os"
 	"testing"
@@ -246,4 +247,27 @@ func TestRoundingIsForgiven(t *testing.T) {
 	require.Equal(t, 1.0, s.RelativeHumidity[0])
 	_, err := Read(bytes.NewReader(text("5.102")), Options{})
 	require.ErrorContains(t, err, "above the temperature of 5 °C")
+}
+
+// A file in UTC of a far place is that of the place's own standard time.
+func TestAZoneFarFromTheSun(t *testing.T) {
+	own := read(t, []byte(sited("-75", "-5", 0)), Options{})
+	utc := read(t, []byte(sited("-75", "0", 5)), Options{})
+	require.True(t, utc.Account.ZoneFromLongitude)
+	require.False(t, own.Account.ZoneFromLongitude)
+	require.InDelta(t, -5, utc.Site.Zone, 0)
+	require.Equal(t, own.Time[0].Format(time.RFC3339), utc.Time[0].Format(time.RFC3339))
+	require.Equal(t, own.Temperature, utc.Temperature)
+	require.Equal(t, own.Direct, utc.Direct)
+}
+
+// sited are two days at a longitude, in a zone whose clock is so many hours ahead of
+// UTC-5.
+func sited(longitude, zone string, ahead int) string {
+	text := "# latitude_deg: 40\n# longitude_deg: " + longitude + "\n# zone_h: " + zone + "\n# altitude_m: 0\ntime,temperature_c,relative_humidity,global_w_m2\n"
+	at := time.Date(2019, 6, 1, ahead, 0, 0, 0, time.UTC)
+	for i := range 48 {
+		text += fmt.Sprintf("%s,%d,0.7,%d\n", at.Add(time.Duration(i)*time.Hour).Format("2006-01-02T15:04"), i%7, max(0, 8-(i%24-12)*(i%24-12))*50)
+	}
+	return text
 }

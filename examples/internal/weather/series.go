@@ -92,7 +92,7 @@ type Account struct {
 	Apart                int      // hours whose beam and diffuse miss the global radiation by 50 W/m² and 20 %
 	PressureFromAltitude bool     // the file has no pressure
 	LeapDayLeftOut       bool     // a leap year without 29 February
-	ZoneFromLongitude    bool     // neither file nor caller gave a zone
+	ZoneFromLongitude    bool     // neither file nor caller gave a zone near the sun's
 	NoOffset             bool     // the file does not say for which minute its radiation stands
 }
 
