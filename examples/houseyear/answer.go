@@ -28,6 +28,7 @@ type answer struct {
 	Money     money      `json:"money"`
 	Amount    float64    `json:"heater_energy_amount"`
 	Unit      string     `json:"heater_energy_unit"`
+	Durations []duration `json:"heater_durations"` // none: it never works
 	Cures     []cure     `json:"cures"`
 	Vents     *hotVents  `json:"vents_for_hot_hours"` // null: no hot hour, or no changes were tried
 	Methods   []method   `json:"methods"`
@@ -90,6 +91,7 @@ func solve(ctx context.Context, p plan.Filled, s *weather.Series, o options, pro
 	if a.Site.Name == "" {
 		a.Site.Name = "a place without a name"
 	}
+	a.Durations = y.durations()
 	a.Money = h.money(&a.Account.Whole)
 	a.Amount, a.Unit = a.Account.Whole.Fuel*3.6e6*h.source.PerJ, h.source.Unit
 	if !o.bare {

@@ -16,7 +16,7 @@ import (
 func (h *house) years(ctx context.Context, p plan.Filled, trials []answers.Change, progress io.Writer) (*trialYears, error) {
 	r := &trialYears{trials: trials, tried: make([]tried, len(trials))}
 	var fault error
-	inPairs(len(trials)+1, func(i int) {
+	spread(atATime, len(trials)+1, func(i int) {
 		if i == 0 {
 			r.own, fault = h.solve(ctx)
 			r.say(progress, "the house as it is")
@@ -36,7 +36,7 @@ func (h *house) years(ctx context.Context, p plan.Filled, trials []answers.Chang
 	}
 	r.trials = append(r.trials, cooling...)
 	r.tried = append(r.tried, make([]tried, len(cooling))...)
-	inPairs(len(cooling), func(i int) { r.try(ctx, h, len(trials)+i, progress) })
+	spread(atATime, len(cooling), func(i int) { r.try(ctx, h, len(trials)+i, progress) })
 	return r, ctx.Err()
 }
 
@@ -55,11 +55,14 @@ func (r *trialYears) say(progress io.Writer, name string) {
 	r.saying.Unlock()
 }
 
-// inPairs does what is to be done, two at a time.
-func inPairs(n int, do func(i int)) {
+// atATime is how many houses are solved at a time.
+const atATime = 2
+
+// spread does what is to be done, so many at a time.
+func spread(workers, n int, do func(i int)) {
 	next := make(chan int)
 	var all sync.WaitGroup
-	for range 2 {
+	for range workers {
 		all.Go(func() {
 			for i := range next {
 				do(i)

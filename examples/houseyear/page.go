@@ -1,11 +1,9 @@
 package main
 
 import (
-	"cmp"
 	"fmt"
 	"html/template"
 	"math"
-	"slices"
 
 	"gonum.org/v1/plot/plotter"
 
@@ -50,6 +48,9 @@ func (a *answer) newPage() *page.Page {
 	d.Picture(a.dayPicture("The day of the heater's peak", a.Account.Peak.At.hour))
 	d.Picture(a.dayPicture("The hottest day", a.Account.Hottest.hour))
 	d.Section("Tables")
+	if len(a.Durations) > 0 {
+		d.Table("How long the heater gives how much", durationHeads, a.durationRows())
+	}
 	for _, t := range a.tables() {
 		d.Table(t.name, t.heads, t.rows)
 	}
@@ -92,17 +93,11 @@ func chart(title, said, x, y string, high float64, lines ...line) template.HTML 
 
 // duration draws the heater's power over the hours in which it is at least that.
 func (a *answer) duration() (template.HTML, string) {
-	var list []float64
-	for i := range a.year.State {
-		if q := a.year.heat(i); q > 0 {
-			list = append(list, q/1000)
-		}
-	}
-	slices.SortFunc(list, func(x, y float64) int { return cmp.Compare(y, x) })
+	list := a.year.heats()
 	var xy plotter.XYs
 	step := max(1, len(list)/400)
 	for i := 0; i < len(list); i += step {
-		xy = append(xy, plotter.XY{X: float64(i), Y: list[i]})
+		xy = append(xy, plotter.XY{X: float64(i), Y: list[i] / 1000})
 	}
 	xy = append(xy, plotter.XY{X: float64(len(list)), Y: 0})
 	said := fmt.Sprintf("The heater works in %s; its greatest mean over an hour is %s kW of %s kW.", hours(len(list)), num(a.Account.Peak.Heat/1000, 1), num(a.filled.Heater.Power/1000, 1))

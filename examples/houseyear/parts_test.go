@@ -6,6 +6,7 @@ import (
 
 	"github.com/stretchr/testify/require"
 
+	"cloche.example/examples/internal/plan"
 	"cloche.example/examples/internal/weather"
 )
 
@@ -203,4 +204,27 @@ func TestDeepGround(t *testing.T) {
 	require.InDelta(t, 182, high/24-low/24, 3)
 	require.Greater(t, deep[high]-deep[low], 2.0)
 	require.Less(t, deep[high]-deep[low], 25.2, "less than the air's own")
+}
+
+// The hours of the heater by its power are those of the hours, and the greatest power
+// gives all of the heat; a heater of half the power gives more than half of it.
+func TestDurations(t *testing.T) {
+	a := solved(t, plan.Demo(), part(t, "02-02", 4))
+	require.Len(t, a.Durations, durationSteps)
+	for k, d := range a.Durations {
+		hours, below := 0, 0.0
+		for i := range a.year.State {
+			q := a.year.heat(i)
+			if q >= d.Power {
+				hours++
+			}
+			below += min(q, d.Power) / kWh
+		}
+		require.Equal(t, hours, d.Hours)
+		require.InDelta(t, below/a.Account.Whole.Heater, d.Share, 1e-9)
+		require.InDelta(t, 34000*float64(k+1)/durationSteps, d.Power, 1e-9)
+	}
+	require.InDelta(t, 1, a.Durations[durationSteps-1].Share, 1e-9)
+	require.Greater(t, a.Durations[4].Share, 0.6)
+	require.Empty(t, solved(t, plan.Demo(), part(t, "07-08", 1)).Durations)
 }

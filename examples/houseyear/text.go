@@ -30,6 +30,10 @@ func (a *answer) text() *report.Report {
 		}
 	}
 	a.cureTable(r)
+	if len(a.Durations) > 0 {
+		r.Section("How long the heater gives how much")
+		r.Table(durationHeads, a.durationRows())
+	}
 	for _, t := range a.tables() {
 		r.Section("%s", t.name)
 		r.Table(t.heads, t.rows)
