@@ -273,6 +273,16 @@ func (r *rings) settle(cell []float64, first float64) {
 	}
 }
 
+// SetAbove sets the temperature above the floor from now on, t, °C, -60 to 200, as
+// it changes by the hour: Up goes there.
+func (s *Store) SetAbove(t float64) error {
+	if err := errors.Join(s.made(), airTemperatureRange.Check("t", t)); err != nil {
+		return err
+	}
+	s.above = t
+	return nil
+}
+
 // Clone returns a store that stands where s does, and goes its own way.
 func (s *Store) Clone() *Store {
 	c := *s

@@ -45,7 +45,7 @@ type use struct {
 	Heat  float64 `json:"heat_kwh_m2"`
 	Fuel  float64 `json:"heater_energy_kwh_m2"`
 	Lamps float64 `json:"lamps_kwh_m2"`
-	Per   float64 `json:"heat_and_lamps_w_m2_k"` // over the degree-hours of inside over outside
+	Per   float64 `json:"heat_and_lamps_w_m2_k"` // over the degree-hours of inside over outside; 0 where these are few
 }
 
 // Heat and lamps over degree-hours in six compartments of one glasshouse, W/(m² K):
@@ -56,12 +56,16 @@ const (
 	compartSix = "S. Hemming, H.F. de Zwart, A. Elings, I. Righini, A. Petropoulou, Autonomous Greenhouse Challenge, first edition (2018), data set, 4TU.ResearchData; Sensors 19(8):1807, 2019; data read in full"
 )
 
+// apartEnough is how much warmer the house is in the mean than the air outside, K, where
+// heat over degree-hours says something.
+const apartEnough = 3
+
 // use is that of the whole time.
 func (a *answer) use() use {
 	w, area := &a.Account.Whole, a.year.house.steady.House.Shape.FloorArea
 	u := use{Heat: w.Heater / area, Fuel: w.Fuel / area, Lamps: w.LampPower / area}
-	if k := (w.Inside - w.Outside) * float64(w.Hours); k > 0 {
-		u.Per = 1000 * (u.Heat + u.Lamps) / k
+	if w.Inside-w.Outside > apartEnough {
+		u.Per = 1000 * (u.Heat + u.Lamps) / ((w.Inside - w.Outside) * float64(w.Hours))
 	}
 	return u
 }

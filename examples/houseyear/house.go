@@ -27,6 +27,8 @@ type house struct {
 	vents   vents
 	ridge   ridge
 	ground  envelope.GroundCoefficients
+
+	handDays [367]bool // days on which vents are opened by hand, by the day of the year
 }
 
 // newHouse makes the house of the plan, which stands where the weather was.
@@ -53,6 +55,7 @@ func newHouse(p *plan.Plan, s *weather.Series) (*house, error) {
 	}
 	h.ridge, h.ground = h.newRidge(), h.steady.House.Envelope.Ground()
 	h.stores(shape)
+	h.hand()
 	h.climate, err = h.steady.House.Climate(false)
 	return h, err
 }
@@ -77,6 +80,9 @@ func (h *house) stores(shape envelope.Shape) {
 	h.mass.Capacity, h.mass.Exchange, h.mass.Start = n.Structure, n.AirStructure, at
 }
 
+// Ends of the temperature of the deep ground, °C.
+const coldestDeep, warmestDeep = -40, 60
+
 // deep is the deep ground of each hour, °C, and once more the last: the mean of
 // the outside air with the wave that [IsoGround17] C.3 has it send under the
 // house, behind the air's own and weaker.
@@ -87,7 +93,7 @@ func (h *house) deep() []float64 {
 		out[i] = c.OutsideMean
 		if h.soil.Deep > 0 {
 			month := 0.5 + 12*min(1, (float64(at.YearDay()-1)+float64(at.Hour())/24)/365)
-			out[i] = max(-40, min(60, c.OutsideMean-h.ground.Flow(c, month).OutWave/h.ground.Total))
+			out[i] = max(coldestDeep, min(warmestDeep, c.OutsideMean-h.ground.Flow(c, month).OutWave/h.ground.Total))
 		}
 	}
 	return more(out)

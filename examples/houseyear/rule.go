@@ -15,6 +15,11 @@ type rule struct {
 	house *house
 	ctx   context.Context
 	year  *year
+	noted int                       // count of hours
+	hour  int                       // that was begun last
+	next  int                       // after that which is begun
+	seen  *ventilation.ClimateState // its state; nil before it has one
+	state ventilation.ClimateState
 	fault error // ends the year
 }
 
@@ -27,9 +32,12 @@ const (
 
 // At has heat and vents for the humidity as DefaultTargets has them.
 func (r *rule) At(m ventilation.HourMoment) ventilation.Targets {
+	r.next = m.Hour + 1
 	if m.Hour > 0 {
+		r.refused(m.Hour - 1)
 		r.note(m.Hour-1, &m.Before)
 	}
+	r.hour, r.seen = m.Hour, nil
 	if r.ctx.Err() != nil || r.fault != nil {
 		return ventilation.Targets{Warm: math.NaN()} // refused at once, hour after hour
 	}
@@ -65,6 +73,8 @@ func (r *rule) At(m ventilation.HourMoment) ventilation.Targets {
 
 // Refine lets the tubes in the soil take what they do in the state x.
 func (r *rule) Refine(x *ventilation.ClimateState, t *ventilation.Targets) bool {
+	r.state = *x
+	r.seen = &r.state
 	u := r.year.tubes
 	if u == nil || r.fault != nil {
 		return false
@@ -79,7 +89,7 @@ func (h *house) opens(i int) (least, most float64) {
 	c, s := h.plan.VentControl, h.weather
 	clock := float64(s.Time[i].Hour())
 	switch {
-	case len(h.plan.Vents) == 0, c.By == "hand" && (clock < c.HandFrom || clock >= c.HandUntil):
+	case len(h.plan.Vents) == 0, c.By == "hand" && (clock < c.HandFrom || clock >= c.HandUntil || !h.handDays[s.Time[i].YearDay()]):
 		return 0, 0
 	case c.By == "hand":
 		return c.Hand, c.Hand
@@ -104,18 +114,6 @@ func (h *house) fog(m *ventilation.HourMoment, t *ventilation.Targets) float64 {
 	}
 	part := max(0, min(1, (t.Humidity-x.RelativeHumidity)/dryFor))
 	return part * f.Spray / 1000 / 3600 * h.steady.House.Shape.FloorArea * f.Evaporated
-}
-
-// note keeps the state of an hour that is over.
-func (r *rule) note(i int, x *ventilation.ClimateState) {
-	y := r.year
-	y.State[i] = *x
-	if u := y.tubes; u != nil && r.fault == nil {
-		r.fault = u.end(x)
-		if area := r.house.steady.House.Shape.FloorArea; r.house.soil.Deep > 0 && i+2 < len(y.Deep) {
-			y.Deep[i+2] += u.up[i] / (r.house.soil.Deep * area) // it rises into the floor's soil
-		}
-	}
 }
 
 func byDay(q plan.SetPoints, clock float64) bool { return clock >= q.DayFrom && clock < q.DayUntil }

@@ -46,15 +46,16 @@ func (h *house) solve(ctx context.Context) (*year, error) {
 	for _, p := range s.Pressure {
 		y.Pressure += p / float64(n)
 	}
-	if y.tubes, err = newTubes(h.plan, y.Pressure); err != nil {
+	if y.tubes, err = newTubes(h.plan, y.Pressure, h.climate.House().Floor.Conductance*h.steady.House.Shape.FloorArea); err != nil {
 		return nil, fmt.Errorf("soil_store: %w", err)
 	}
 	y.State = make([]ventilation.ClimateState, n)
 	var gain envelope.SolarGain
+	keeps := &rule{house: h, ctx: ctx, year: y}
 	hours := ventilation.Hours{
 		Temperature: more(s.Temperature), RelativeHumidity: more(s.RelativeHumidity), Sun: more(s.Global), Wind: more(y.Wind), Sky: more(y.Sky),
 		Pressure: y.Pressure, Settings: h.settings(y), Soil: h.soil, Structure: h.mass,
-		Deep: y.Deep, CO2: h.carbon(), Rule: &rule{house: h, ctx: ctx, year: y},
+		Deep: y.Deep, CO2: h.carbon(), Rule: keeps,
 		Gain: func(i int) (*envelope.SolarGain, error) {
 			err := h.glazing.GainTo(&gain, h.sunlight(min(i, n-1)))
 			return &gain, err
@@ -67,6 +68,7 @@ func (h *house) solve(ctx context.Context) (*year, error) {
 	if all == nil {
 		return nil, err
 	}
+	keeps.refused(n)
 	y.Why = err
 	y.Opening, y.Soil, y.Mass = all.Opening[:n], all.SoilTemperature[:n], all.StructureTemperature[:n]
 	y.Deep, y.CO2, y.Given, y.TakenUp = y.Deep[:n], all.CO2[:n], all.Dosed[:n], all.Photosynthesis[:n]

@@ -51,7 +51,7 @@ func (a *answer) text() *report.Report {
 		r.Table(dayHeads, dayRows(a.Day))
 	}
 	r.Section("How it was reckoned")
-	r.Note("Air, water, light and heat of each hour are one steady state on the covers of the plan; soil and structure remember. The deep ground has the yearly wave of ISO 13370. Heat and vents hold the humidity as far as a tenth of the vents' opening and 3 K more heat do. Lamps burn by clock, daylight and what the crop has had since midnight. Fans in walls and roof run, with their pads, in bright hours in which the vents wide open do not do. Carbon dioxide is given by day while the vents are shut.")
+	r.Note("Air, water, light and heat of each hour are one steady state on the covers of the plan; soil and structure remember. The deep ground has the yearly wave of ISO 13370. Heat and vents hold the humidity as far as a tenth of the vents' opening and 3 K more heat do. Vents moved by hand are opened on days that are not cold and on which the shut house would be too warm. Lamps burn by clock, daylight and what the crop has had since midnight. Fans in walls and roof run, with their pads, in bright hours in which the vents wide open do not do. Carbon dioxide is given by day while the vents are shut.")
 	for _, n := range a.Notes {
 		r.Note("%s", n)
 	}

@@ -19,11 +19,13 @@ type tubes struct {
 	flow     float64 // m³/s
 	air      airheat.AirProperties
 	pressure float64   // Pa
+	grip     float64   // W/K, from the floor's surface to the soil under it
 	fan      []float64 // W, electricity by the hour
 	up       []float64 // W, from it into the floor by the hour
 	took     []float64 // W, by the hour, from the house's air: what the tubes keep and what drains off with their water
 	water    []float64 // kg/s, condensed by the hour
 	keeps    []float64 // W, by the hour, the part of it that does not drain off with the water
+	owed     float64   // K, by which the deep ground is to be warmer for what rose into the floor and did not yet count
 	runs     bool      // in the hour that is solved
 	back     bool      // and blows backward, to give heat
 }
@@ -36,14 +38,23 @@ const (
 )
 
 // newTubes has the soil at the house's mean temperature; nil without tubes.
-func newTubes(p *plan.Plan, pressure float64) (*tubes, error) {
+func newTubes(p *plan.Plan, pressure, grip float64) (*tubes, error) {
 	if p.SoilStore == nil {
 		return nil, nil
 	}
 	s, at := fromplan.SoilStore(p), answers.MeanSetPoint(p)
 	s.Above = at
 	store, err := airheat.NewSoilStore(s, at)
-	return &tubes{store: store, flow: p.SoilStore.Flow, air: airheat.DryAir(at, pressure), pressure: pressure}, err
+	return &tubes{store: store, flow: p.SoilStore.Flow, air: airheat.DryAir(at, pressure), pressure: pressure, grip: grip}, err
+}
+
+// over is the temperature of the soil under the floor in the state x, °C, to which
+// heat rises from the tubes.
+func (u *tubes) over(x *ventilation.ClimateState) float64 {
+	if u.grip <= 0 {
+		return x.FloorTemperature
+	}
+	return x.FloorTemperature - x.Ground/u.grip
 }
 
 // passed is house air that went through the tubes.
@@ -78,11 +89,15 @@ const (
 // straight sets what the house's air meets in the tubes as straight lines through what
 // they take in its state x, and returns that.
 func (u *tubes) straight(x *ventilation.ClimateState, t *ventilation.Targets) (passed, error) {
-	at, err := u.pass(u.store.Clone(), x.Temperature, x.HumidityRatio)
+	own := u.store.Clone()
+	if err := own.SetAbove(u.over(x)); err != nil {
+		return passed{}, err
+	}
+	at, err := u.pass(own.Clone(), x.Temperature, x.HumidityRatio)
 	if err != nil {
 		return at, err
 	}
-	warmer, err := u.pass(u.store.Clone(), x.Temperature+byKelvin, x.HumidityRatio)
+	warmer, err := u.pass(own.Clone(), x.Temperature+byKelvin, x.HumidityRatio)
 	if err != nil {
 		return at, err
 	}
@@ -92,7 +107,7 @@ func (u *tubes) straight(x *ventilation.ClimateState, t *ventilation.Targets) (p
 	if at.water <= 0 {
 		return at, nil
 	}
-	drier, err := u.pass(u.store.Clone(), x.Temperature, x.HumidityRatio+byRatio)
+	drier, err := u.pass(own.Clone(), x.Temperature, x.HumidityRatio+byRatio)
 	if err != nil {
 		return at, err
 	}

@@ -50,8 +50,11 @@ func (u *tubes) end(x *ventilation.ClimateState) error {
 	none := x.DryAir == 0 && x.Temperature == 0 // without a state the stores stand still
 	var p passed
 	var err error
+	if !none {
+		err = u.store.SetAbove(u.over(x))
+	}
 	switch {
-	case none:
+	case none || err != nil:
 	case u.runs:
 		if p, err = u.pass(u.store, x.Temperature, x.HumidityRatio); err != nil {
 			return err

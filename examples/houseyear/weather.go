@@ -1,7 +1,6 @@
 package main
 
 import (
-	"encoding/json"
 	"errors"
 	"fmt"
 	"io"
@@ -23,37 +22,6 @@ func readWeather(name string, fill bool, in io.Reader, p *plan.Plan) (*weather.S
 		return weather.Greensboro()
 	}
 	return fromplan.Weather(p, name, fill, in)
-}
-
-// atSite is the plan where the weather was, and in its months where the weather
-// is a whole year.
-func atSite(p plan.Filled, s *weather.Series) (plan.Filled, error) {
-	site := map[string]any{"latitude_deg": s.Site.Latitude, "longitude_deg": s.Site.Longitude, "time_zone_h": s.Site.Zone, "altitude_m": s.Site.Altitude}
-	if s.Whole() {
-		t, mj, rh := monthMeans(s)
-		site["months"] = map[string]any{"temperature_c": t, "sun_mj_m2_d": mj, "relative_humidity": rh}
-	}
-	text, err := json.Marshal(map[string]any{"site": site})
-	if err != nil {
-		return p, err
-	}
-	return p.Change(text)
-}
-
-// monthMeans are the temperature, °C, sun, MJ/(m² d), and humidity of each month.
-func monthMeans(s *weather.Series) (t, mj, rh [12]float64) {
-	var n [12]float64
-	for i, at := range s.Time {
-		m := at.Month() - 1
-		n[m]++
-		t[m] += s.Temperature[i]
-		mj[m] += s.Global[i] * 0.0864
-		rh[m] += s.RelativeHumidity[i]
-	}
-	for m := range n {
-		t[m], mj[m], rh[m] = t[m]/n[m], mj[m]/n[m], rh[m]/n[m]
-	}
-	return t, mj, rh
 }
 
 // fillSky gives hours without a reading the sky's heat radiation from cloud
