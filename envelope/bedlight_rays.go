@@ -37,11 +37,14 @@ func (p *prism) faces(g Glazing, parts []part) (all []face) {
 	return all
 }
 
+// onEdge is how far outside, m, a point may lie that was made to lie on an edge.
+const onEdge = 1e-9
+
 // holds tells whether a point of the section lies inside, but for rounding.
 func (p *prism) holds(at planar) bool {
 	for _, l := range p.longs {
 		d, v := l.edge.b.minus(l.edge.a), at.minus(l.edge.a)
-		if d.x*v.z-d.z*v.x < -1e-9*d.length() {
+		if d.x*v.z-d.z*v.x < -onEdge*d.length() {
 			return false
 		}
 	}

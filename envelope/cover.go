@@ -138,9 +138,13 @@ func NewCover(layers []Layer, gaps []Gap) (Cover, error) {
 	return Cover{c}, nil
 }
 
+// slack is the fraction by which rounding may put a sum or a length beyond a limit that
+// it was made to meet.
+const slack = 1e-12
+
 // sumToOne takes off the rounding of a sum that should end at 1.
 func sumToOne(v float64) float64 {
-	if v > 1 && v < 1+1e-12 {
+	if v > 1 && v < 1+slack {
 		return 1
 	}
 	return v

@@ -215,9 +215,11 @@ func (g *Ground) check() error {
 	check(surfaceRange, "WallSurface", g.WallSurface)
 	check(surfaceRange, "OutsideSurface", g.OutsideSurface)
 	if groundAreaRange.Contains(g.Area) && g.Perimeter > 0 {
-		// No figure of a given area has less rim than a circle.
-		if least := 2 * math.Sqrt(math.Pi*g.Area); g.Perimeter < 0.02*least {
-			check(domain.Range{Min: 0.02 * least, Max: groundPerimeterRange.Max, Unit: "m", Source: "a fiftieth of the rim of a circle of this area"}, "Perimeter", g.Perimeter)
+		// No figure of a given area has less rim than a circle; of a rim, a part may
+		// be exposed.
+		const leastRim = 0.02
+		if least := 2 * math.Sqrt(math.Pi*g.Area); g.Perimeter < leastRim*least {
+			check(domain.Range{Min: leastRim * least, Max: groundPerimeterRange.Max, Unit: "m", Source: "a fiftieth of the rim of a circle of this area"}, "Perimeter", g.Perimeter)
 		}
 	}
 	return errors.Join(faults...)

@@ -1,5 +1,9 @@
 package envelope
 
+// allKept is what two facing surfaces must lose of the radiation between them, as a
+// fraction: perfect mirrors would keep it for ever.
+const allKept = 1e-9
+
 // MaxLayers is the largest number of layers of a cover.
 const MaxLayers = 6
 
@@ -56,7 +60,7 @@ func (w *longwave) trace(n int) bool {
 			o, f := outerFace(i), innerFace(i)
 			t := w.transmit[i]
 			loss := 1 - w.reflect(f)*r[i+1]
-			if !(loss > 1e-9) {
+			if !(loss > allKept) {
 				return false
 			}
 			// In space i+1: d = t d_i + rho_f u + e_f with u = r d + s.

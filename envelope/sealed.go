@@ -76,6 +76,9 @@ func DefaultSealedUnit() SealedUnit {
 // sealedMean is the mean temperature of [EnGlass11] 7 in kelvin.
 const sealedMean = 283.0
 
+// spaceSettled is the move of a space's resistance, m² K/W, that is rounding.
+const spaceSettled = 1e-14
+
 // SealedResult carries the terms of a declared U-value.
 type SealedResult struct {
 	U       float64   // W/(m² K), between the environmental temperatures of EN 673
@@ -134,7 +137,7 @@ func (g SealedUnit) solve(pc *constants) (SealedResult, error) {
 			r.RSpaces[i] = next
 		}
 		total = sum
-		if moved < 1e-14 {
+		if moved < spaceSettled {
 			break
 		}
 	}

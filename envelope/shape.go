@@ -254,7 +254,7 @@ func (f *Form) check() error {
 	if eave && ridge {
 		top := domain.Range{Min: f.Eave + 0.05, Max: ridgeRange.Max, Unit: "m", Source: "above the eave"}
 		if span && f.Section == RoundArch {
-			top.Max, top.Source = f.Eave+f.Span/2*(1+1e-12), "above the eave by at most half the span, a half circle"
+			top.Max, top.Source = f.Eave+f.Span/2*(1+slack), "above the eave by at most half the span, a half circle"
 		}
 		ridge = check(top, "Ridge", f.Ridge)
 	}

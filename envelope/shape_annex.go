@@ -7,6 +7,9 @@ import (
 	"cloche.example/internal/domain"
 )
 
+// noArea is what rounding leaves of a wall that an annex covers whole, m².
+const noArea = 1e-9
+
 // Place is where an annex stands against the house.
 type Place uint8
 
@@ -165,7 +168,7 @@ func (s *Shape) attach(a *Annex) {
 	dwarf := a.Width * math.Min(a.High, f.DwarfWall)
 	kept := s.Facets[:0]
 	for _, w := range s.Facets {
-		if w.Tilt == 90 && math.Abs(w.Azimuth-out) < 1e-9 {
+		if w.Tilt == 90 && math.Abs(w.Azimuth-out) < sameAzimuth {
 			switch w.Kind {
 			case SideWall, EndWall, BackWall:
 				w.Area -= x.Partition - dwarf
@@ -175,7 +178,7 @@ func (s *Shape) attach(a *Annex) {
 				w.Area -= x.Sunken
 			}
 		}
-		if w.Area > 1e-9 {
+		if w.Area > noArea {
 			kept = append(kept, w)
 		}
 	}

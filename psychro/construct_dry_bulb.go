@@ -78,9 +78,12 @@ func (m Model) FromAbsoluteHumidity(t, d, p float64) (State, error) {
 	return m.build(t, p, m.fractionFromVapourDensity(t, d, p), xs, "absolute humidity", d, "kg/m³", State.AbsoluteHumidity)
 }
 
+// noFraction is how far below none rounding puts a mole fraction.
+const noFraction = 1e-12
+
 // floor lifts a mole fraction that rounding has put just below none.
 func floor(x float64) float64 {
-	if x < 0 && x > -1e-12 {
+	if x < 0 && x > -noFraction {
 		return 0
 	}
 	return x

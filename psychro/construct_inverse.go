@@ -130,7 +130,7 @@ func (m Model) FromSpecificVolumeAndHumidityRatio(v, w, p float64) (State, error
 	}
 	x := fractionOf(w)
 	t := v*p/(gasAir*(1+gasFactor*w)) - kelvin
-	if m == RealGas && t > -150 && t < 300 {
+	if m == RealGas && t > coldestStart && t < hottestStart {
 		slope := gasAir * (1 + gasFactor*w) / p
 		for range 30 {
 			d := (m.volume(t, p, x, w) - v) / slope

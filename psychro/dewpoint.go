@@ -74,12 +74,25 @@ const (
 	gl0, gl1, gl2, gl3, gl4 = 6.74153e-8, -2.50377e-7, 3.98092e-7, 8.13626e-7, -1.87333e-6
 )
 
+// Where one step of Newton's method from the guess ends at rounding: coldestLog is the
+// logarithm of the pressure over the triple point's from which the fit of the line over
+// ice holds, expandable the logarithm of the factor to which expMinus is exact, oneStep
+// the step whose square is lost. Elsewhere refineDewPoint begins at firstEnhancement,
+// 1/Pa, and ends when a factor moves by settledEnhancement.
+const (
+	coldestLog         = -13.0
+	expandable         = 0.015
+	oneStep            = 0.002
+	firstEnhancement   = 4.2e-8
+	settledEnhancement = 1e-13
+)
+
 // frostPoint takes the mole fraction of vapour.
 func frostPoint(x, p float64) float64 {
 	e := x * p
 	l := math.Log(e * (1 / triplePressure))
 	g := p*(gi0+l*(gi1+l*gi2)) + e*(gi3+l*gi4)
-	if !(l > -13 && math.Abs(g) < 0.015) { // below the fit of the line over ice
+	if !(l > coldestLog && math.Abs(g) < expandable) {
 		return refineDewPoint(Ice, e, p)
 	}
 	// u need not be the inverse of l - g: by how much it is off counts like
@@ -90,7 +103,7 @@ func frostPoint(x, p float64) float64 {
 	slope := -(1 + u) * perT * iceLogDerivative(u)
 	logF, extra := enhancementOfVapour(Ice, perT, p, x*expMinus(g)*(1+off), 1-x, slope)
 	d := (g - off - logF) / (slope + extra)
-	if !(math.Abs(d) < 0.002) {
+	if !(math.Abs(d) < oneStep) {
 		return refineDewPoint(Ice, e, p)
 	}
 	return tripleKelvin/(1+u-d*(1+u)*perT) - kelvin // one step of Newton, in 1/T
@@ -111,7 +124,7 @@ func liquidDewPoint(x, p float64) float64 {
 	q *= q
 	logF, extra := enhancementOfVapour(Liquid, perT, p, x*(q*q), 1-x, slope)
 	d := (g - logF) / (slope + extra)
-	if !(math.Abs(d) < 0.002 && math.Abs(g) < 0.015) {
+	if !(math.Abs(d) < oneStep && math.Abs(g) < expandable) {
 		return refineDewPoint(Liquid, e, p)
 	}
 	// One step of Newton on ln(f ps) in 1/T, where the line still curves a little.
@@ -122,11 +135,11 @@ func liquidDewPoint(x, p float64) float64 {
 // line alone. Each pass leaves about a hundredth of the error at most, near
 // boiling, and mostly less than a thousandth.
 func refineDewPoint(surface Surface, e, p float64) float64 {
-	f := 1 + 4.2e-8*p
+	f := 1 + firstEnhancement*p
 	for range 20 {
 		t := pureTemperature(surface, e/f)
 		next := enhancement(surface, 1/(t+kelvin), p, e/f/p)
-		done := math.Abs(next-f) < 1e-13
+		done := math.Abs(next-f) < settledEnhancement
 		f = next
 		if done {
 			break

@@ -39,6 +39,10 @@ func handbookLogSlope(s Surface, t float64) float64 {
 	return -c8/(T*T) + c10 + T*(2*c11+T*3*c12) + c13/T
 }
 
+// lastHandbookStep is the step, K, after which Newton's method is at rounding: its error
+// goes as the square.
+const lastHandbookStep = 1e-7
+
 // handbookTemperature is the inverse of handbookSaturation: °C, from Pa.
 // Newton on ln p from the IAPWS line, which lies within 0.02 K.
 func handbookTemperature(s Surface, e float64) float64 {
@@ -46,7 +50,7 @@ func handbookTemperature(s Surface, e float64) float64 {
 	for range 10 {
 		d := math.Log(handbookSaturation(s, t)/e) / handbookLogSlope(s, t)
 		t -= d
-		if math.Abs(d) < 1e-7 {
+		if math.Abs(d) < lastHandbookStep {
 			break
 		}
 	}

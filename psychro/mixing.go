@@ -117,6 +117,17 @@ func (m Model) settle(flow, h, w, p float64) (Mixture, error) {
 	return r, nil
 }
 
+// Searches for a temperature begin between these, °C: beyond the range of every state,
+// and where the formulas still rise.
+const (
+	coldestStart = -150.0
+	hottestStart = 300.0
+)
+
+// settledMixture is the step, K, at which Newton's method ends, whose next one is lost
+// in rounding.
+const settledMixture = 1e-9
+
 // temperature of unsaturated air of enthalpy h and humidity ratio w, °C.
 func (m Model) temperature(h, w, p float64) float64 {
 	t := (h - w*latentZero) / (heatAir + w*heatVapour)
@@ -124,11 +135,11 @@ func (m Model) temperature(h, w, p float64) float64 {
 		return t
 	}
 	x := fractionOf(w)
-	t = math.Max(-150, math.Min(t, 300))
+	t = math.Max(coldestStart, math.Min(t, hottestStart))
 	for range 20 {
 		d := (m.enthalpy(t, p, x, w) - h) / m.heatCapacity(t, p, x, w)
 		t -= d
-		if math.Abs(d) < 1e-9 {
+		if math.Abs(d) < settledMixture {
 			break
 		}
 	}

@@ -90,6 +90,10 @@ func SteamEnthalpy(t float64) float64 {
 	return RealGas.condensed(Liquid, t) + LatentHeatOver(Liquid, t)
 }
 
+// dried is how far below none rounding puts the humidity ratio of a stream that gives
+// all its vapour.
+const dried = 1e-15
+
 // Changed returns the stream after heat, W, and water, kg/s, of the given
 // enthalpy, J/kg, are added to it; fog, if any, is part of the result. It is
 // the one balance behind humidifying and the gains of a room: give
@@ -102,7 +106,7 @@ func (s Stream) Changed(heat, water, enthalpy float64) (Mixture, error) {
 		return Mixture{}, err
 	}
 	w := s.State.w + water/s.DryAir
-	if w < 0 && w > -1e-15 {
+	if w < 0 && w > -dried {
 		w = 0
 	}
 	if !humidityRatiosRange.Contains(w) {

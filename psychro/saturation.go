@@ -82,7 +82,7 @@ func SaturationTemperatureOver(s Surface, e float64) float64 {
 		return math.NaN()
 	}
 	t := pureTemperature(s, e)
-	if s == Ice && t > TriplePoint && t < TriplePoint+1e-9 {
+	if s == Ice && t > TriplePoint && t < TriplePoint+triplePlaces {
 		t = TriplePoint
 	}
 	if !s.contains(t) {
@@ -224,6 +224,14 @@ func iceInverseGuess(l float64) float64 {
 	return l * ((v1 + l*v2) + s*((v3+l*v4)+s*v5))
 }
 
+// triplePlaces is how far above the triple point rounding puts the inverse of the
+// pressure there, K. settledInverse is the step, as a fraction of the temperature in
+// kelvin, at which Newton's method ends.
+const (
+	triplePlaces   = 1e-9
+	settledInverse = 1e-12
+)
+
 // iceTemperature solves [IapwsIce11] eq. 6 for the temperature: °C, from Pa.
 func iceTemperature(e float64) float64 {
 	l := math.Log(e / triplePressure)
@@ -240,7 +248,7 @@ func iceTemperature(e float64) float64 {
 		if !(next > 1) {
 			return math.NaN()
 		}
-		if math.Abs(next-T) < 1e-12*T {
+		if math.Abs(next-T) < settledInverse*T {
 			return next - kelvin
 		}
 		T = next
