@@ -165,10 +165,10 @@ func (w *followedPart) seek(s *solver) bool {
 	if w.wet, err = s.seek(); err != nil || !s.smooth() {
 		return false
 	}
-	if s.sole(s.inner) || s.inner == faceDamp && w.wet < 1 {
+	if s.inner == faceDamp && w.wet < 1 || !s.far && s.sole(s.inner) && s.margin() > 0 {
 		return true
 	}
-	s.aim = closure // next time it begins from afar, too
+	s.aim = closure // from afar, where the next may begin there, too, and at a jump of a gap
 	return s.newton(nearSteps)
 }
 

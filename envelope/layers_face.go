@@ -172,6 +172,7 @@ func (s *solver) taken(m faceMode) error {
 		return nil
 	}
 	s.take(m)
+	s.far = true
 	if err := s.solve(); err != nil {
 		return s.search(m)
 	}

@@ -78,6 +78,7 @@ type solver struct {
 	dripAt float64 // °C, the dry inner face; NaN when it was not solved
 	leaks  bool
 	plain  bool // freeze the coefficients in the Jacobian
+	far    bool // a state was sought from afar
 
 	resist [MaxLayers]float64 // m² K/W
 	half   [MaxLayers]float64 // W/m², sun at each face

@@ -54,6 +54,7 @@ func (s *solver) seek() (wet float64, err error) {
 		return 0, s.taken(faceDry)
 	}
 	if w := s.near; w.hanging > 0 && w.hanging < 1 {
+		copy(s.x[:s.vars], w.x[faceDamp][:])
 		if share, ok := s.poise(w.hanging); ok {
 			return share, nil
 		}
