@@ -208,10 +208,25 @@ func (h *House) floats(i int, k *HouseConditions, mean float64, near *annexNear)
 		return t, fmt.Errorf("Annexes[%d]: %w", i, inner)
 	}
 	if err != nil {
-		return t, fmt.Errorf("Annexes[%d], temperature without heating: %w", i, err)
+		return t, fmt.Errorf("Annexes[%d], temperature without heating: %w", i, beyond(off, err))
 	}
 	near.temperature = t
 	return t, nil
+}
+
+// beyond returns the fault of an annex whose heat balances outside floatRange alone,
+// as by the line through its end and a kelvin within; else err.
+func beyond(off func(float64) float64, err error) error {
+	end, within := floatRange.Min, floatRange.Min+1
+	if off(end) < 0 {
+		end, within = floatRange.Max, floatRange.Max-1
+	}
+	a, b := off(end), off(within)
+	t := end - a*(within-end)/(b-a)
+	if fault := floatRange.Check("Temperature", t); fault != nil {
+		return fault
+	}
+	return err
 }
 
 // annexAt returns the terms of annex i at the temperature t in °C; mean is as

@@ -170,3 +170,17 @@ func TestAnnexFromNear(t *testing.T) {
 	require.NoError(t, h.LossTo(&r, &k))
 	require.Zero(t, testing.AllocsPerRun(10, func() { _ = h.LossTo(&r, &k) }))
 }
+
+// An annex that the sky and an icy night would leave colder than the range is told by
+// its temperature, as near as its line says.
+func TestAnnexColderThanTheRange(t *testing.T) {
+	p := dugIn(t, 0)
+	p.Annexes[0].AirChanges, p.Annexes[0].PartitionU = 0.2, 0.5
+	h, err := NewHouse(p)
+	require.NoError(t, err)
+	k := DefaultHouseConditions()
+	k.Inside, k.Outside, k.SkyDrop = -59, -59, 35
+	_, err = h.Loss(k)
+	require.ErrorIs(t, err, ErrRange)
+	require.ErrorContains(t, err, "Annexes[0], temperature without heating: Temperature is -6")
+}
