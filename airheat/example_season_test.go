@@ -38,7 +38,7 @@ func Example_seasonMethods() {
 	hours, e1 := season.Hourly()
 	bins, e2 := season.Bins(2)
 	degrees, e3 := season.DegreeHours(base)
-	monthly, _, e4 := airheat.MonthlyHouse{SetPoint: 14, Loss: season.Loss, Aperture: 40, Plants: season.Plants, Storage: 10, Burner: season.Burner, Price: 0.38}.Solve(months)
+	monthly, _, e4 := airheat.MonthlyHouse{SetPoint: 14, Aperture: 40, Plants: season.Plants, Storage: 10, Burner: season.Burner, Price: 0.38}.Solve(months)
 	for _, err := range []error{e1, e2, e3, e4} {
 		if err != nil {
 			log.Fatal(err)

@@ -139,7 +139,7 @@ func TestEdgesOfTheSeason(t *testing.T) {
 		min, max float64
 		set      func(h *MonthlyHouse, m *Months) *float64
 	}{
-		{"Loss", 1e-3, 1e9, func(h *MonthlyHouse, _ *Months) *float64 { return &h.Loss }},
+		{"Loss", 1e-3, 1e9, func(_ *MonthlyHouse, m *Months) *float64 { return &m.Loss[3] }},
 		{"Aperture", 0, 1e6, func(h *MonthlyHouse, _ *Months) *float64 { return &h.Aperture }},
 		{"Storage", 0, 1e4, func(h *MonthlyHouse, _ *Months) *float64 { return &h.Storage }},
 		{"Price", 0, 1e6, func(h *MonthlyHouse, _ *Months) *float64 { return &h.Price }},
@@ -147,7 +147,7 @@ func TestEdgesOfTheSeason(t *testing.T) {
 		{"Sun", 0, 1500, func(_ *MonthlyHouse, m *Months) *float64 { return &m.Sun[3] }},
 	} {
 		edges(t, c.field, c.min, c.max, func(v float64) error {
-			h, k := MonthlyHouse{SetPoint: 12, Loss: 780, Storage: 5, Burner: demo.Burner}, m
+			h, k := MonthlyHouse{SetPoint: 12, Storage: 5, Burner: demo.Burner}, m
 			*c.set(&h, &k) = v
 			_, _, err := h.Solve(k)
 			return err

@@ -12,6 +12,7 @@ type Months struct {
 	Outside [12]float64 // °C, -90 to 120, mean of each month
 	Sun     [12]float64 // W/m², 0 to 1500, mean of each month over day and night
 	Lamps   [12]float64 // W, 0 to 1e9, heat of the lamps, mean of each month over day and night
+	Loss    [12]float64 // W/K, 0.001 to 1e9, house to outside, mean of each month
 	Hours   [12]float64 // h, 1 to 745, in each month
 }
 
@@ -20,8 +21,8 @@ func calendarHours() [12]float64 {
 	return [12]float64{744, 672, 744, 720, 744, 720, 744, 744, 720, 744, 720, 744}
 }
 
-// MonthlyMeans returns the months of the season's year, °C, W/m² and h; a year
-// of 8,784 hours has a 29th of February.
+// MonthlyMeans returns the months of the season's year, °C, W/m², W/K and h; a
+// year of 8,784 hours has a 29th of February.
 func (s HeatingSeason) MonthlyMeans() (Months, error) {
 	if err := s.check(); err != nil {
 		return Months{}, err
@@ -32,6 +33,7 @@ func (s HeatingSeason) MonthlyMeans() (Months, error) {
 	}
 	i := 0
 	for k := range 12 {
+		m.Loss[k] = s.Loss
 		n := int(m.Hours[k])
 		for range n {
 			m.Outside[k] += s.Outside[i] / float64(n)
@@ -48,7 +50,6 @@ func (s HeatingSeason) MonthlyMeans() (Months, error) {
 // MonthlyHouse is a house for the monthly method.
 type MonthlyHouse struct {
 	SetPoint float64 // °C, -90 to 120, mean over day and night
-	Loss     float64 // W/K, 0.001 to 1e9, house to outside
 	Aperture float64 // m², 0 to 1e6, of horizontal area whose sun is taken up inside
 	Plants   Plants  // what they turn into vapour
 	Gain     float64 // W, 0 to 1e9, constant gains
@@ -92,7 +93,6 @@ const (
 func (h MonthlyHouse) Solve(m Months) (SeasonHeat, [12]float64, error) {
 	err := errors.Join(
 		roomRange.Check("SetPoint", h.SetPoint),
-		domain.Range{Min: 1e-3, Max: conductanceRange.Max, Unit: "W/K"}.Check("Loss", h.Loss),
 		domain.Range{Min: 0, Max: 1e6, Unit: "m²"}.Check("Aperture", h.Aperture),
 		powerRange.Check("Gain", h.Gain), h.Plants.check("part of Aperture", h.Aperture),
 		domain.Range{Min: 0, Max: 1e4, Unit: "h"}.Check("Storage", h.Storage),
@@ -100,7 +100,8 @@ func (h MonthlyHouse) Solve(m Months) (SeasonHeat, [12]float64, error) {
 		h.Burner.Check(),
 	)
 	for k := range 12 {
-		err = errors.Join(err, roomRange.Check("Outside", m.Outside[k]), sunRange.Check("Sun", m.Sun[k]), powerRange.Check("Lamps", m.Lamps[k]), domain.Range{Min: 1, Max: 745, Unit: "h"}.Check("Hours", m.Hours[k]))
+		err = errors.Join(err, roomRange.Check("Outside", m.Outside[k]), sunRange.Check("Sun", m.Sun[k]), powerRange.Check("Lamps", m.Lamps[k]),
+			domain.Range{Min: 1e-3, Max: conductanceRange.Max, Unit: "W/K"}.Check("Loss", m.Loss[k]), domain.Range{Min: 1, Max: 745, Unit: "h"}.Check("Hours", m.Hours[k]))
 	}
 	if err != nil {
 		return SeasonHeat{}, [12]float64{}, err
@@ -108,7 +109,7 @@ func (h MonthlyHouse) Solve(m Months) (SeasonHeat, [12]float64, error) {
 	r := SeasonHeat{Method: "monthly means", Peak: math.NaN()}
 	var heat [12]float64
 	for k := range 12 {
-		loss := h.Loss * (h.SetPoint - m.Outside[k])
+		loss := m.Loss[k] * (h.SetPoint - m.Outside[k])
 		if loss <= 0 {
 			continue
 		}

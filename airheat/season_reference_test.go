@@ -61,7 +61,7 @@ func TestSeasonsWorkedApart(t *testing.T) {
 			require.NoError(t, err)
 			m, err := s.MonthlyMeans()
 			require.NoError(t, err)
-			month := MonthlyHouse{SetPoint: s.SetPoints.mean(), Loss: s.Loss, Aperture: s.Aperture, Plants: s.Plants, Gain: s.Gain, Storage: r[17], Burner: s.Burner, Price: s.Price}
+			month := MonthlyHouse{SetPoint: s.SetPoints.mean(), Aperture: s.Aperture, Plants: s.Plants, Gain: s.Gain, Storage: r[17], Burner: s.Burner, Price: s.Price}
 			monthly, _, err := month.Solve(m)
 			require.NoError(t, err)
 			same(r[20:30], hourly)

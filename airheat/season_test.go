@@ -41,7 +41,7 @@ func heatedAll(t *testing.T, s HeatingSeason, setPoint, storage float64) []Seaso
 	require.NoError(t, err)
 	m, err := s.MonthlyMeans()
 	require.NoError(t, err)
-	monthly, _, err := MonthlyHouse{SetPoint: setPoint, Loss: s.Loss, Aperture: s.Aperture, Gain: s.Gain, Plants: s.Plants, Storage: storage, Burner: s.Burner, Price: s.Price}.Solve(m)
+	monthly, _, err := MonthlyHouse{SetPoint: setPoint, Aperture: s.Aperture, Gain: s.Gain, Plants: s.Plants, Storage: storage, Burner: s.Burner, Price: s.Price}.Solve(m)
 	require.NoError(t, err)
 	return []SeasonHeat{hourly, bins, degree, monthly}
 }
@@ -51,11 +51,11 @@ func heatedAll(t *testing.T, s HeatingSeason, setPoint, storage float64) []Seaso
 func TestHeatOfTheMonths(t *testing.T) {
 	m := Months{Hours: calendarHours()}
 	for k := range m.Outside {
-		m.Outside[k] = 20
+		m.Outside[k], m.Loss[k] = 20, 200
 	}
 	m.Outside[0], m.Outside[3] = 6, 11
 	fuel, _ := FindFuel("propane")
-	r, heat, err := MonthlyHouse{SetPoint: 16, Loss: 200, Burner: Burner{Fuel: fuel, Rated: 20e3, Efficiency: 0.9}}.Solve(m)
+	r, heat, err := MonthlyHouse{SetPoint: 16, Burner: Burner{Fuel: fuel, Rated: 20e3, Efficiency: 0.9}}.Solve(m)
 	require.NoError(t, err)
 	require.InEpsilon(t, 200*10*744*3600.0, heat[0], 1e-12)
 	require.InEpsilon(t, 200*5*720*3600.0, heat[3], 1e-12)

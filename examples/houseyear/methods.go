@@ -14,8 +14,8 @@ type method struct {
 	Leaves string  `json:"leaves_out"`
 }
 
-// methods reckon the same year with one coefficient of loss, that of the mean of
-// the heated months. Part of a year has none of them.
+// methods reckon the same year with one coefficient of loss, the mean of the year's
+// colder hours; the months have one each. Part of a year has none of them.
 func (h *house) methods(a *answer) ([]method, error) {
 	s, p, year := h.weather, h.plan, h.steady.Year
 	if !s.Whole() {
@@ -56,7 +56,7 @@ func (h *house) methods(a *answer) ([]method, error) {
 	if err = add("bins of 1 K", "which hours of one temperature are sunny", one, err); err != nil {
 		return nil, err
 	}
-	m := method{Name: "months, storage by a utilisation", Heat: year.Heat, Leaves: "days within a month"}
+	m := method{Name: "months, storage by a utilisation", Heat: year.Heat, Leaves: "which hours of a month are sunny"}
 	if was := a.Account.Whole.Heater; was > 0 {
 		m.Over = m.Heat / was
 	}

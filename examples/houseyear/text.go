@@ -125,7 +125,7 @@ func (a *answer) methodTable(r *report.Report) {
 	r.Section("The same weather by short methods")
 	heads, rows := a.methodRows()
 	r.Table(heads, rows)
-	r.Note("All of them have one coefficient of loss, %s W/K.", num(a.year.house.steady.Year.Loss, 0))
+	r.Note("All have one coefficient of loss, %s W/K, but the months one each.", num(a.year.house.steady.Year.Loss, 0))
 }
 
 func (a *answer) methodRows() (heads []string, rows [][]string) {

@@ -90,10 +90,10 @@ func year(r *report.Report, p *plan.Filled, a *answers.Result) {
 	r.Value("lamps", y.LampCost, 0, p.Currency)
 	r.Value("fan and controls", y.FanCost, 0, p.Currency)
 	r.Value("all together", y.Total, 0, p.Currency)
-	r.Note("At %s °C, the mean of the set-points, with %s W/K: the loss at %s °C outside, the mean of the heated months, under the season's wind and cloud, at the %s %% that the crop's water makes inside. Evaporating it is the heater's work by night, and the sun's by day.",
-		report.Number(y.SetPoint, 1), report.Number(y.Loss, 0), report.Number(y.Outside, 1), report.Number(100*y.Humidity, 0))
+	r.Note("Kept at %s °C, the mean of the set-points; a month's loss is that of its hours that are colder, which lie about its mean by the normal law with %s K. In their mean it is %s W/K under the season's wind and cloud, covers wet in one hour and dry in another. At %s °C outside, the mean of the heated months, the crop's water makes %s %% inside. Evaporating it is the heater's work by night, and the sun's by day.",
+		report.Number(y.SetPoint, 1), report.Number(answers.Deviation, 1), report.Number(y.Loss, 0), report.Number(y.Outside, 1), report.Number(100*y.Humidity, 0))
 	if y.Vented > 0 {
-		r.Note("So that it grows no damper than the plan's limit, %s m³/s of outside air are let in by night.", report.Number(y.Vented, 3))
+		r.Note("So that it grows no damper than the plan's limit, %s m³/s of outside air are let in there by night.", report.Number(y.Vented, 3))
 	}
 
 	r.Section("What pays back")

@@ -52,18 +52,23 @@ func (h *House) Loss(air envelope.HouseAir, month float64) (envelope.HouseLoss, 
 	return h.loss(air, month, fromplan.Drawn(h.Plan, air.Outside.Temperature(), 0))
 }
 
-func (h *House) loss(air envelope.HouseAir, month float64, drawn bool) (envelope.HouseLoss, error) {
+func (h *House) loss(air envelope.HouseAir, month float64, drawn bool) (r envelope.HouseLoss, err error) {
+	err = h.lossTo(&r, air, month, drawn)
+	return r, err
+}
+
+// lossTo is loss that begins with what dst holds and uses its slices again.
+func (h *House) lossTo(dst *envelope.HouseLoss, air envelope.HouseAir, month float64, drawn bool) error {
 	k, drier, err := fromplan.Conditions(h.Plan, air, month, drawn)
 	if err != nil {
-		return envelope.HouseLoss{}, err
+		return err
 	}
 	h.Drier = h.Drier || drier
-	r, err := h.Envelope.Loss(k)
-	if err != nil {
-		return r, fmt.Errorf("heat loss: %w", err)
+	if err := h.Envelope.LossTo(dst, &k); err != nil {
+		return fmt.Errorf("heat loss: %w", err)
 	}
-	h.assume(&r, air.Inside.Temperature()-air.Outside.Temperature())
-	return r, nil
+	h.assume(dst, air.Inside.Temperature()-air.Outside.Temperature())
+	return nil
 }
 
 // assume puts the plan's assumptions in place of what the library computes; rise

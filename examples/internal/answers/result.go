@@ -104,7 +104,7 @@ func (r *Result) air(h *House) error {
 	h.Drier = drier
 	r.Air = h.designAir(k)
 	r.Crop = p.Crop.Vapour
-	air, _, fog, err := h.settled(weather{h.Night.Outside, n.Wind, n.Cloud, float64(n.Month), h.drawn()}, h.Night.Inside.Temperature())
+	air, _, fog, err := h.settled(weather{h.Night.Outside, n.Wind, n.Cloud, float64(n.Month), h.drawn()}, h.Night.Inside.Temperature(), 0)
 	r.Fog = fog
 	r.Settled = air.Inside.RelativeHumidity()
 	return err

@@ -18,10 +18,11 @@ type weather struct {
 }
 
 // settled is the air inside, at t, °C, in which as much water evaporates as
-// condenses on the covers and leaks out: what crop and soil set free. The loss
-// is that of the house there, its facets until the next call, and fog, kg/h, what
-// even saturated air does not get rid of.
-func (h *House) settled(w weather, t float64) (air envelope.HouseAir, r envelope.HouseLoss, fog float64, err error) {
+// condenses on the covers, leaks out and goes with the air that is vented, kg/s:
+// what crop and soil set free. The loss is that of the house there without that
+// air, its facets until the next call, and fog, kg/h, what even saturated air does
+// not get rid of.
+func (h *House) settled(w weather, t, vented float64) (air envelope.HouseAir, r envelope.HouseLoss, fog float64, err error) {
 	air = envelope.HouseAir{Outside: w.outside, Wind: w.wind, Cloud: w.cloud}
 	if air.Inside, err = psychro.FromRelativeHumidity(t, 0.5, h.Pressure); err != nil {
 		return air, r, 0, err
@@ -31,7 +32,7 @@ func (h *House) settled(w weather, t float64) (air envelope.HouseAir, r envelope
 		return air, r, 0, err
 	}
 	b := &h.vapour
-	if err := h.Envelope.SolveVapourTo(b, &k, envelope.VapourSources{Released: h.Plan.Crop.Vapour / 3600}); err != nil {
+	if err := h.Envelope.SolveVapourTo(b, &k, envelope.VapourSources{Released: h.Plan.Crop.Vapour / 3600, Exchange: vented}); err != nil {
 		return air, r, 0, fmt.Errorf("humidity inside: %w", err)
 	}
 	if air.Inside, err = psychro.FromRelativeHumidity(t, min(1, b.Humidity), h.Pressure); err != nil {

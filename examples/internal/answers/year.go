@@ -12,12 +12,12 @@ import (
 // Year is the heat, light and money of a year, by the monthly method.
 type Year struct {
 	SetPoint   float64   `json:"mean_set_point_c"`
-	Loss       float64   `json:"loss_w_k"`                      // at the mean of the heated months, with the water that the crop sets free
+	Loss       float64   `json:"loss_w_k"`                      // the mean of the hours that are colder than the set-point, with the water that the crop sets free
 	Doors      float64   `json:"door_passages_w_k"`             // part of the loss
 	Ridge      float64   `json:"air_from_ridge_saves_fraction"` // of the loss, taken off it; below zero it costs; 0 where the heater draws low
-	Outside    float64   `json:"heated_months_outside_c"`
-	Humidity   float64   `json:"inside_relative_humidity"` // that settles there
-	Vented     float64   `json:"vented_against_damp_m3_s"` // by night, so that the humidity stays at its limit
+	Outside    float64   `json:"heated_months_outside_c"`       // each month by its loss
+	Humidity   float64   `json:"inside_relative_humidity"`      // that settles there
+	Vented     float64   `json:"vented_against_damp_m3_s"`      // by night, so that the humidity stays at its limit
 	Unmet      float64   `json:"beyond_the_heater_kwh"`
 	Heat       float64   `json:"heat_kwh"`
 	Gains      float64   `json:"gains_used_kwh"`
@@ -52,36 +52,42 @@ type MonthOf struct {
 	LampCost float64 `json:"lamps_currency"`
 }
 
-// Year is the monthly method on the plan's means: each month's loss less what
-// the sun and the lamps give and the crop does not turn into vapour.
+// Year is the monthly method on the plan's means: each month's loss in its hours
+// that are colder than the set-point, less what the sun and the lamps give and the
+// crop does not turn into vapour.
 func (h *House) Year(sun Sun, light *Light, fan float64) (Year, error) {
 	p := h.Plan
 	y := Year{SetPoint: MeanSetPoint(p)}
-	if err := h.seasonLoss(&y); err != nil {
+	losses, err := h.seasonLoss(&y)
+	if err != nil {
 		return y, err
 	}
-	var err error
 	if y.passages, err = h.Doors(y.air); err != nil {
 		return y, err
 	}
 	for _, d := range y.passages {
 		y.Doors += d.Daily * 1000 / 24 / (y.SetPoint - y.Outside)
 	}
-	y.Loss += y.Doors
 	if h.fromRidge() {
 		r, err := h.Ridge(y.loss, y.air, h.statedInlet())
 		if err != nil {
 			return y, err
 		}
 		y.Ridge = r.Saving
-		y.Loss *= 1 - r.Saving
 	}
+	m := airheat.Months{Hours: fromplan.Hours()}
+	lost, kelvins := 0.0, 0.0
+	for i, t := range p.Site.Months.Temperature {
+		colder := max(1e-9, monthHours{t}.below(y.SetPoint))
+		m.Outside[i] = y.SetPoint - colder
+		m.Loss[i] = (losses[i] + y.Doors) * (1 - y.Ridge)
+		lost, kelvins = lost+m.Loss[i]*colder*m.Hours[i], kelvins+colder*m.Hours[i]
+	}
+	y.Loss = lost / kelvins
 	source, err := fromplan.HeatSource(p)
 	if err != nil {
 		return y, err
 	}
-	m := airheat.Months{Hours: fromplan.Hours()}
-	copy(m.Outside[:], p.Site.Months.Temperature)
 	burning := lampHours(p, sun, light)
 	plants := airheat.Plants{Area: sun.Gain * h.Shape.FloorArea, Evaporated: p.Crop.TranspiredSun}
 	for i, mj := range p.Site.Months.Sun {
@@ -94,7 +100,7 @@ func (h *House) Year(sun Sun, light *Light, fan float64) (Year, error) {
 	stores := fromplan.Stores(p, h.Shape)
 	capacity := (stores.Structure + fromplan.Soil(p).HeatCapacity*stores.SoilDepth) * h.Shape.FloorArea
 	s, heat, err := airheat.MonthlyHouse{
-		SetPoint: y.SetPoint, Loss: y.Loss, Aperture: sun.Gain * h.Shape.FloorArea, Plants: plants,
+		SetPoint: y.SetPoint, Aperture: sun.Gain * h.Shape.FloorArea, Plants: plants,
 		Storage: min(capacity/y.Loss/3600, 10000), Burner: source.Burner,
 	}.Solve(m)
 	if err != nil {
@@ -108,7 +114,7 @@ func (h *House) Year(sun Sun, light *Light, fan float64) (Year, error) {
 	y.FanCost = y.FanEnergy * price
 	for i, of := range p.Site.Months.Temperature {
 		month := MonthOf{Month: i + 1, Outside: of, Sun: m.Sun[i] * sun.Gain * h.Shape.FloorArea * m.Hours[i] / 1000, Lamps: m.Lamps[i] * m.Hours[i] / 1000, Heat: min(heat[i], p.Heater.Power*m.Hours[i]*3600) / joulesPerKWh}
-		month.Loss = max(0, y.Loss*(y.SetPoint-of)) * m.Hours[i] / 1000
+		month.Loss = m.Loss[i] * (y.SetPoint - m.Outside[i]) * m.Hours[i] / 1000
 		if s.Heat > 0 {
 			month.HeatCost = y.HeatCost * month.Heat / y.Heat
 		}

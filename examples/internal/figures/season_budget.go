@@ -35,7 +35,7 @@ func solveYearBudget(v []float64) (r Result, err error) {
 		return r, err
 	}
 	k--
-	house := airheat.MonthlyHouse{SetPoint: v[0], Loss: v[1], Aperture: v[2], Storage: v[3], Price: 0.38, Plants: airheat.Plants{Area: 0.625 * v[2], Evaporated: 0.5}}
+	house := airheat.MonthlyHouse{SetPoint: v[0], Aperture: v[2], Storage: v[3], Price: 0.38, Plants: airheat.Plants{Area: 0.625 * v[2], Evaporated: 0.5}}
 	house.Burner.Rated, house.Burner.Efficiency = 1e6, 0.88
 	house.Burner.Fuel, _ = airheat.FindFuel("wood pellets")
 	outside, sun := inventedYear(v[4])

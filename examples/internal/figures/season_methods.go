@@ -47,7 +47,7 @@ func solveSeasonMethods(v []float64) (r Result, err error) {
 	hours, e1 := season.Hourly()
 	bins, e2 := season.Bins(2)
 	degrees, e3 := season.DegreeHours(base)
-	monthly, _, e4 := airheat.MonthlyHouse{SetPoint: mean, Loss: season.Loss, Aperture: v[3], Plants: season.Plants, Storage: 10, Burner: season.Burner, Price: 0.38}.Solve(months)
+	monthly, _, e4 := airheat.MonthlyHouse{SetPoint: mean, Aperture: v[3], Plants: season.Plants, Storage: 10, Burner: season.Burner, Price: 0.38}.Solve(months)
 	if err := errors.Join(e1, e2, e3, e4); err != nil {
 		return r, err
 	}
