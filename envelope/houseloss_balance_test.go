@@ -53,7 +53,7 @@ func TestVapourBalanceOneAnswer(t *testing.T) {
 	}
 }
 
-var balances = flag.Int("balances", 200, "random houses whose vapour TestRandomBalances balances")
+var balances = flag.Int("balances", 300, "random houses whose vapour TestRandomBalances balances")
 
 // randomHouse makes a house of any form and covers.
 func randomHouse(t *testing.T, r *rand.Rand) *House {
@@ -90,7 +90,8 @@ func randomHour(r *rand.Rand, h *House) (HouseConditions, VapourSources) {
 }
 
 // Random balances close, five in each house, from afar and from an hour that differs by little or
-// much, with the same answer.
+// much, with the same answer, and Loss at its humidity is that of the balance: one
+// of the first 300 has films of which some stay wet only where others are dry.
 func TestRandomBalances(t *testing.T) {
 	r := rand.New(rand.NewPCG(99, 101))
 	open, another, between, drier, rounds := 0, 0, 0, 0, 0
@@ -144,5 +145,5 @@ func TestRandomBalances(t *testing.T) {
 	t.Logf("%d balances, %d not closed, %d with another answer, %d between two states, %d with a drier state at the same humidity, %.1f solutions of all covers for each", *balances, open, another, between, drier, float64(rounds)/float64(max(1, *balances)))
 	require.LessOrEqual(t, open, *balances/100_000)
 	require.LessOrEqual(t, another, *balances/100_000)
-	require.LessOrEqual(t, drier, 3+*balances/500)
+	require.LessOrEqual(t, drier, *balances/20_000)
 }

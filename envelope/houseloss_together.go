@@ -46,6 +46,8 @@ const (
 	jumpLimit    = 0.5  // W/m², accepted where a cover jumps from one state to another and no state agrees with what the others then send; the cover's flux is uncertain by as much
 	exactFrom    = 5e-3 // W/m² that facets miss: a step of Newton's method from there leaves less than mutualLimit, its square over some thousands, so that the covers may be solved to the end
 	twinLimit    = 1e-9 // W/m², by which what twins see may differ for them to share a solution: a tenth of mutualLimit
+	letGo        = 0.95 // of the most that a film under water lies above the dew point: it is let go of in the same turn
+	surelyDry    = 3.0  // K, the same: as much as a film is colder at most once the others are dry
 	mostFlips    = 4    // changes between wet and dry after which a facet is taken as wet: a film that water makes opaque may have no state that agrees with what the others then send
 	leastSeen    = 1.0  // W/m², less than any face inside receives, and
 	mostSeen     = 1500 // more: the search does not go there
@@ -109,8 +111,26 @@ func (t *together) cover(facet int) Cover {
 }
 
 // judge lets go of the films under water that would dry off, which then are dry
-// where they can be, and reports whether there were any.
+// where they can be, and reports whether there were any. A dry film sends less, so
+// that with it others may stay wet: those go first that would dry off the most.
 func (t *together) judge() (more bool) {
+	most := 0.0
+	t.soaked(func(p *nearPart) { most = max(most, p.above) })
+	t.soaked(func(p *nearPart) {
+		if max(0, p.above) >= min(surelyDry, letGo*most) {
+			p.stage, more = stageFree, true
+		}
+	})
+	for i := range t.dst.mutual {
+		if !t.dst.mutual[i].soaked {
+			t.dst.mutual[i].flips = 0
+		}
+	}
+	return more
+}
+
+// soaked does it with each part of a film under water that would dry off.
+func (t *together) soaked(do func(p *nearPart)) {
 	for i := range t.dst.near {
 		if t.dst.mutual[i].soaked {
 			continue
@@ -118,12 +138,10 @@ func (t *together) judge() (more bool) {
 		w := &t.dst.near[i]
 		for _, p := range [2]*nearPart{&w.apart, &w.touched} {
 			if p.stage == stageSoaked && p.dries {
-				p.stage, more = stageFree, true
+				do(p)
 			}
 		}
-		t.dst.mutual[i].flips = 0
 	}
-	return more
 }
 
 // moisten sets the humidity ratio of the inside air in kg/kg.
@@ -154,6 +172,7 @@ func (t *together) round(exact bool) error {
 			dst.near[j].apart.stage == near.apart.stage && dst.near[j].touched.stage == near.touched.stage {
 			m[i].flow = m[j].flow
 			near.apart.dries, near.touched.dries = dst.near[j].apart.dries, dst.near[j].touched.dries
+			near.apart.above, near.touched.above = dst.near[j].apart.above, dst.near[j].touched.above
 			if exact {
 				h.same(r, &dst.Facets[j])
 			}

@@ -96,10 +96,11 @@ func (s *solver) settle(o *Solution) error {
 		}
 		return nil
 	case stage == stageSoaked:
-		s.near.dries = true
-		if _, err := s.damp(1); err != nil {
+		above, err := s.damp(1)
+		if err != nil {
 			return err
 		}
+		s.near.dries, s.near.above = true, above
 		s.report(o, 1)
 		return nil
 	case dry:

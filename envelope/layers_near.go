@@ -31,6 +31,7 @@ type nearPart struct {
 
 	stage   stage
 	dries   bool    // soaked, and above the dew point
+	above   float64 // K, by which it is then
 	hanging float64 // fraction of the face under drops before; 0 where that is not followed
 }
 

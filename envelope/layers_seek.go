@@ -87,15 +87,15 @@ func (s *solver) condenses() (bool, error) {
 func (s *solver) soaked() error {
 	if s.near.last == faceDamp {
 		if off, err := s.damp(1); err != nil || off > edgeDew {
-			s.near.dries = true
+			s.near.dries, s.near.above = true, off
 			return err
 		}
 	}
 	if condenses, err := s.condenses(); err != nil || condenses {
 		return err
 	}
-	s.near.dries = true
-	_, err := s.damp(1)
+	off, err := s.damp(1)
+	s.near.dries, s.near.above = true, off
 	return err
 }
 
