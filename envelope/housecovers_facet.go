@@ -23,6 +23,7 @@ type followedPart struct {
 	now  wetPart                                // what it sends, as it is
 
 	drenched wetPart // a dry part of a film, under water
+	drowned  bool    // taken as under water in a look at the house
 }
 
 // followedFacet is one facet of a HouseCovers.

@@ -60,81 +60,128 @@ func (w *followedPart) drench(c *layerSet, k *CoverConditions, room *roomAir, sp
 }
 
 // sure reports whether the films are as LossTo has them: in a house whose films
-// are all under water each that is dry would dry off, and each that is wet would
-// not. It takes the margin of that into account.
+// are all under water those that are dry would dry off, let go of as judge does,
+// and each that is wet would not. It takes the margin of that into account.
 func (c *HouseCovers) sure(k *HouseConditions, one *CoverConditions, room *roomAir) bool {
-	h := c.house
 	if c.judged[0] == unjudged[0] {
 		return false
 	}
+	for i := range c.facets {
+		f := &c.facets[i]
+		if f.like >= 0 || !f.film {
+			continue
+		}
+		if f.apart.near.stage == stageAuto || f.dries && !f.soaked || !f.drench(f.before(c.house, k, one), one, room, c.space) {
+			return false
+		}
+	}
+	margin := math.Inf(1)
+	for first := true; ; first = false {
+		moved, wide := c.drenched()
+		most, left := 0.0, false
+		for i := range c.facets {
+			f, more := &c.facets[i], moved[i*wide]
+			for p := range f.judged {
+				switch {
+				case p.drowned:
+					most, left = max(most, p.above(more, room.dew)), true
+				case first && p.near.stage == stageSoaked && !f.soaked:
+					margin = min(margin, room.dew-p.now.face-p.now.faceBySeen*more-sureMiss(more))
+				}
+			}
+		}
+		switch {
+		case !left:
+			c.Margin = min(c.Margin, margin)
+			return margin > 0
+		case !(most > 0): // they would stay wet
+			return false
+		}
+		for i := range c.facets {
+			f, more := &c.facets[i], moved[i*wide]
+			for p := range f.judged {
+				if p.drowned && p.above(more, room.dew) >= min(surelyDry, letGo*most) {
+					p.drowned, margin = false, min(margin, p.above(more, room.dew)-sureMiss(more))
+				}
+			}
+		}
+		if !(margin > 0) {
+			return false
+		}
+	}
+}
+
+// sureMiss is what the look may miss of a face, K, of which moved moves what it
+// sees, W/m².
+func sureMiss(moved float64) float64 { return sureDew + sureSeen*abs(moved) }
+
+// above returns by how much in K the part under water lies above the dew point,
+// where what it sees is more by so much, W/m².
+func (w *followedPart) above(more, dew float64) float64 {
+	return w.drenched.face + w.drenched.faceBySeen*more - dew
+}
+
+// judged yields the parts of a film that are solved for it.
+func (f *followedFacet) judged(yield func(*followedPart) bool) {
+	if f.film && f.like < 0 && yield(&f.apart) && f.set.patchGap >= 0 {
+		yield(&f.touched)
+	}
+}
+
+// drenched finds by how much in W/m² what each facet sees is more with the parts
+// under water that are drowned: the first of each row, of which the length is wide.
+func (c *HouseCovers) drenched() (moved []float64, wide int) {
+	const sides = 1
 	n := len(c.facets)
 	c.wet = c.wet[:0]
 	for i := range c.facets {
 		f := &c.facets[i]
 		if f.like >= 0 {
 			c.wet = append(c.wet, c.wet[f.like])
-			continue
+		} else {
+			c.wet = append(c.wet, f.watered())
 		}
-		if f.film && (f.apart.near.stage == stageAuto || f.dries && !f.soaked) {
-			return false
-		}
-		w, ok := f.under(f.before(h, k, one), one, room, c.space)
-		if !ok {
-			return false
-		}
-		c.wet = append(c.wet, w)
 	}
-	const sides = 1
 	c.table(sides, func(i int) float64 { return c.wet[i].sentBySeen })
-	wide := n + sides
+	wide = n + sides
 	for j := range n {
 		more := c.wet[j].sent - c.facets[j].sent
 		for i := range n {
-			c.matrix[i*wide+n] += h.room.share[i*n+j] * more
+			c.matrix[i*wide+n] += c.house.room.share[i*n+j] * more
 		}
 	}
 	eliminateRows(c.matrix, n, sides)
-	margin := math.Inf(1)
-	for i := range c.facets {
-		f, moved := &c.facets[i], c.matrix[i*wide+n]
-		if f.like < 0 && f.film {
-			for _, p := range [2]*followedPart{&f.apart, &f.touched} {
-				miss := sureDew + sureSeen*abs(moved)
-				switch {
-				case p.lets():
-					margin = min(margin, p.drenched.face+p.drenched.faceBySeen*moved-room.dew-miss)
-				case p.near.stage == stageSoaked && !f.soaked && (p != &f.touched || f.set.patchGap >= 0):
-					margin = min(margin, room.dew-p.now.face-p.now.faceBySeen*moved-miss)
-				}
-			}
-		}
-	}
-	c.Margin = min(c.Margin, margin)
-	return margin > 0
+	return c.matrix[n:], wide
 }
 
-// under returns the facet with its dry parts, where it is a film, under water.
-func (f *followedFacet) under(set *layerSet, one *CoverConditions, room *roomAir, space *system) (o wetPart, ok bool) {
-	o = wetPart{sent: f.sent, sentBySeen: 1 - f.slope[glowTakes][glowDrive]}
-	if !f.film {
-		return o, true
+// drench finds the dry parts of a film under water and takes them as drowned.
+func (f *followedFacet) drench(set *layerSet, one *CoverConditions, room *roomAir, space *system) bool {
+	for p := range f.judged {
+		if p.drowned = p.lets(); p.drowned && !p.drench(set, one, room, space, p == &f.touched) {
+			return false
+		}
 	}
-	share := [2]float64{1, 0}
-	if set.patchGap >= 0 {
-		share[1] = set.gaps[set.patchGap].Collapsed
-		share[0] = 1 - share[1]
-	}
-	for i, p := range [2]*followedPart{&f.apart, &f.touched} {
-		if share[i] == 0 || !p.lets() {
+	return true
+}
+
+// watered returns the facet with its drowned parts under water.
+func (f *followedFacet) watered() wetPart {
+	o := wetPart{sent: f.sent, sentBySeen: 1 - f.slope[glowTakes][glowDrive]}
+	for p := range f.judged {
+		if !p.drowned {
 			continue
 		}
-		if !p.drench(set, one, room, space, i == 1) {
-			return o, false
+		share := 1.0
+		if f.set.patchGap >= 0 {
+			share = f.set.gaps[f.set.patchGap].Collapsed
+			if p == &f.apart {
+				share = 1 - share
+			}
 		}
-		o.sent += share[i] * (p.drenched.sent - p.now.sent)
-		o.sentBySeen += share[i] * (p.drenched.sentBySeen - p.now.sentBySeen)
+		o.sent += share * (p.drenched.sent - p.now.sent)
+		o.sentBySeen += share * (p.drenched.sentBySeen - p.now.sentBySeen)
 	}
-	return o, true
+	return o
 }
 
 // lets reports whether the part is dry where it could be wet.
