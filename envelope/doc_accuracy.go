@@ -72,7 +72,7 @@
 //
 // Of 200,000 random vapour balances, in houses of all forms and covers, all close
 // to 1e-9 of the vapour, with the same answer from another hour within 2e-6 of the
-// humidity; Loss at that humidity has a drier state of its films in 231 (go test
+// humidity; Loss at that humidity has another state of its films in 8 (go test
 // ./envelope -run RandomBalances -balances 200000).
 //
 // Speed, in microseconds of processor time for a core on which math.Exp costs 15

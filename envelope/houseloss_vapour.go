@@ -60,8 +60,9 @@ func (v VapourSources) check() error {
 // There is one answer, whatever came before. A film that passes heat radiation
 // sends more of it when wet, so that other covers take less vapour: a house may
 // have a balance with the film wet and a drier one with it dry, and the answer
-// is the moister. At its humidity Loss, which judges such films anew, may find
-// the drier state: so it does in 1 of 900 random houses.
+// is the moister, with FacetLoss.TwoStates where a film could be dry. At its
+// humidity Loss, which judges such films anew, may find the drier state: so it
+// does in 1 of 25,000 random houses.
 func (h *House) SolveVapour(k HouseConditions, v VapourSources) (VapourBalance, error) {
 	var r VapourBalance
 	err := h.SolveVapourTo(&r, &k, v)
