@@ -5,8 +5,6 @@ import (
 	"testing"
 
 	"github.com/stretchr/testify/require"
-
-	"cloche.example/internal/constant"
 )
 
 // The defaults are those that their comments state.
@@ -23,7 +21,9 @@ func TestDefaultsAreAsStated(t *testing.T) {
 	require.Equal(t, Ground{WallThickness: 0.1, Soil: soil, EdgeConductivity: 0.036, FloorSurface: 0.17, WallSurface: 0.13, OutsideSurface: 0.04}, DefaultGround(soil))
 	require.Equal(t, GroundClimate{InsideMean: 16, OutsideMean: 9, OutsideSwing: 10, Coldest: 1, OutsideLag: 1}, DefaultGroundClimate())
 	require.Equal(t, NodeStores{Structure: 120e3, SoilDepth: 0.2, AirStructure: 30, AirSoil: 5}, DefaultNodeStores())
-	require.Equal(t, SealedUnit{Conductivity: 1, Tilt: 90, ROut: 0.04, RIn: 0.13, Mean: 283 - constant.ZeroCelsius, Difference: 15}, DefaultSealedUnit())
+	unit := DefaultSealedUnit()
+	require.InDelta(t, 9.85, unit.Mean, 1e-9)
+	require.Equal(t, SealedUnit{Conductivity: 1, Tilt: 90, ROut: 0.04, RIn: 0.13, Mean: unit.Mean, Difference: 15}, unit)
 	require.Equal(t, Form{Span: 6, Length: 12, Eave: 1.8, Ridge: 3.2, ArchStrips: 6, Bays: 1}, DefaultForm())
 }
 
