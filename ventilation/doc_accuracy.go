@@ -96,6 +96,7 @@
 //	the same                    wind alone                                exact                 no flow
 //	[Kittas97] eq., quoted      two small openings, stack and wind        1 %, by the densities no wind at one coefficient
 //	[Kittas97b], abstract       wind dominates from U/sqrt(dT) = 1 on     from 0.96 on          -
+//	the same                    at 5 K sides add to a roof to 2.5 m/s     stack leads to 2.15   -
 //	[TeitelW14], abstract       tracer gas in a house of one span, sides  14 % above pressures  agree well to 4 m/s
 //	                            to windward and lee
 //	[LopezSonic11], abstract    turbulence at side vents carries 36 % of  12 %                  0 %
@@ -103,7 +104,9 @@
 //
 // The measured air changes themselves stand in texts that could not be opened:
 // none could be read for houses with roll-up sides alone, two ridge vents or
-// one door, so no error against a measured flow can be stated.
+// one door, so no error against a measured flow can be stated. [BoulardB95],
+// [Kittas97], [DeJong90] and [Baille94] were sought more than once; they are known
+// here by abstracts and by texts that quote their equations.
 //
 // Climate on random houses and hours (TestCampaignOfHouses, 1,000,000 houses with
 // covers by U, 999,120 of them stable at the temperature that HeatFor held): HeatFor
