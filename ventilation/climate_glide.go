@@ -21,6 +21,7 @@ type course struct {
 	top    bool // the vents stand as wide as the humidity lets them
 	full   bool // the heater gives all it has
 	lifted bool // the house is as warm as the humidity lets it be
+	wide   bool // the vents stand as wide as they go, and the house is too warm
 }
 
 // Ends of a glide. It needs no more digits than covers and balances take to agree:
@@ -40,7 +41,7 @@ func (o *keeping) mark() {
 	case o.vented && !o.short:
 		c.air = byVents
 	case o.vented:
-		c.known = false
+		c.known, c.wide = c.known && o.wide, true
 	case o.heater > 0 && o.heater < t.Heater:
 		c.air = byHeater
 	case o.heater >= t.Heater:
@@ -49,6 +50,80 @@ func (o *keeping) mark() {
 	c.dry, c.top, c.lifted = o.dried, o.topped, o.lifted
 	o.course = c
 }
+
+// remain finds the state that keep would on the course c of the last one where one
+// solution tells that the others lead nowhere else, and reports whether it is that.
+//
+// Where air that enters is colder than the house, the wider vents stand and the
+// less is heated the cooler it is: a house too warm with the vents wide open is
+// so at any opening, and one that takes heat to be warm enough is too cold
+// without. Where warmth or vents hold the humidity at its limit, it is above that
+// with less of them.
+func (o *keeping) remain(c course) bool {
+	k, t := &o.k, &o.t
+	warm := t.Warm
+	switch {
+	case c.wide && c.dry == nothing && t.Least < t.Most:
+		k.heat, k.radiant, o.heater = o.base, o.beamed, 0
+		o.open(c)
+		k.guess = o.x
+		var err error
+		if o.x, o.stable, err = k.solve(); err != nil || !(o.x.air > max(t.Vent, k.entering)) {
+			return false
+		}
+		o.vented, o.short, o.wide, o.dried, o.topped, o.lifted = true, true, true, nothing, false, false
+		return o.humidity() <= t.Humidity
+	case c.vented() || c.full || c.air != byHeater || c.dry == byVents:
+		return false
+	case c.dry == byHeater:
+		if !o.glide() {
+			return false
+		}
+		if warm = o.drying.warm; !(warm > t.Warm && warm < min(t.Warm+t.Lift, t.Vent)) {
+			return false
+		}
+	case c.lifted:
+		warm = min(t.Warm+t.Lift, t.Vent)
+	}
+	o.open(c)
+	k.heat, k.guess = o.base, o.x
+	if err := o.held(warm); err != nil || !o.stable || !(o.heater > 0 && o.heater < t.Heater) || !(k.entering < warm) {
+		return false
+	}
+	over := o.humidity() - t.Humidity
+	o.vented, o.short, o.wide, o.dried, o.topped, o.lifted = false, c.lifted, false, c.dry, c.top, c.lifted
+	switch {
+	case t.Humidity == 1:
+		return c.dry == nothing && !c.top
+	case c.dry == byHeater:
+		return over <= 0 && over >= -humidClose
+	case c.lifted:
+		return over > 0
+	}
+	return over <= 0 && !c.top
+}
+
+// humidClose is by how much, fraction, the humidity may lie below its limit where
+// warmth holds it: what humidTolerance of warmth is worth at 0 °C, twice what it
+// is at 30.
+const humidClose = 8e-8
+
+// open sets the vents as the course has them where they are not sought.
+func (o *keeping) open(c course) {
+	t, u := &o.t, o.t.Least
+	switch {
+	case c.wide:
+		u = t.Most
+	case c.top:
+		u = max(t.Least, min(t.Dry, t.Most))
+	}
+	if u != o.k.opening {
+		o.k.opening, o.k.lastDrive = u, math.NaN()
+	}
+}
+
+// vented reports whether the vents hold the temperature, or fall short of it.
+func (c course) vented() bool { return c.air == byVents || c.wide }
 
 // glide finds the state on the course of the last one, with the covers as straight
 // as they are, and reports whether it keeps to it. What it finds is where the
@@ -60,11 +135,7 @@ func (o *keeping) glide() bool {
 	}
 	x := o.x
 	q, m := 0.0, k.lastFlow
-	k.opening = t.Least
-	if c.top {
-		k.opening = max(t.Least, min(t.Dry, t.Most))
-	}
-	k.lastDrive = math.NaN()
+	o.open(c)
 	warm := t.Warm
 	if c.lifted {
 		warm = min(t.Warm+t.Lift, t.Vent)
@@ -165,7 +236,7 @@ func (o *keeping) steer(x *climateNodes, c course, damp float64) {
 // one that the course leads to.
 func (o *keeping) landed(x *climateNodes, q, m float64) bool {
 	k, c, t := &o.k, o.course, &o.t
-	if q < 0 || q > t.Heater || x.air > t.Vent+sameState || q < t.Heater && x.air < t.Warm-sameState {
+	if q < 0 || q > t.Heater || c.wide != (x.air > t.Vent+sameState) || q < t.Heater && x.air < t.Warm-sameState {
 		return false
 	}
 	if es, _ := saturation(x.air); c.dry == nothing && !c.lifted && x.vapour > t.Humidity*es*(1+1e-9) {

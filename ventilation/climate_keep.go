@@ -27,6 +27,7 @@ type keeping struct {
 	dried  hand   // what holds the humidity
 	topped bool   // the vents stand as wide as the humidity lets them
 	lifted bool   // the house is as warm as that lets it be
+	wide   bool   // the vents stand as wide as they go, and the house is too warm
 }
 
 // sensibleShare is the share of sun and heat that air carries off as warmth, of
@@ -55,7 +56,13 @@ const (
 // writes the state to out.
 func (o *keeping) keep(out *ClimateState) error {
 	k := &o.k
-	o.dried, o.topped, o.lifted, o.course.known = nothing, false, false, false
+	if o.course.known && !o.forced && o.remain(o.course) {
+		k.state(out, &o.x, o.stable)
+		out.Forced = false
+		o.mark()
+		return nil
+	}
+	o.dried, o.topped, o.lifted, o.wide, o.course.known = nothing, false, false, false, false
 	least, most := o.t.Least, o.t.Most
 	if k.air.fansAlone() && least == 0 {
 		least = most
@@ -197,7 +204,7 @@ func (o *keeping) vent(least, most float64) error {
 	k.opening, k.lastDrive, k.guess = most, math.NaN(), o.x
 	var err error
 	if o.x, o.stable, err = k.solve(); err == nil && o.x.air > max(o.t.Vent, k.entering) {
-		o.short = true // wide open is the best there is
+		o.short, o.wide = true, true // wide open is the best there is
 		return nil
 	}
 	p, err := o.coolest(o.t.Vent, least, most)
