@@ -48,7 +48,7 @@ func (k *climateCase) covered(x *climateNodes, a *insideAir) {
 	j[onAir] = [5]float64{-g[airHeat][byGlow] * byC, -g[airHeat][byGlow] * byF, 0, -g[airHeat][byVapour], -g[airHeat][byAir]}
 }
 
-// prepareSkin solves the covers where the balances will set out from.
+// prepareSkin sets what drives the covers from outside; meet solves them.
 func (k *climateCase) prepareSkin(w *Weather, set *Setting) error {
 	r := k.c.house.Real
 	if err := w.checkReal(r.House); err != nil {
@@ -58,15 +58,44 @@ func (k *climateCase) prepareSkin(w *Weather, set *Setting) error {
 		k.skin = new(skin)
 	}
 	s := k.skin
+	before := s.mild
 	s.outside(r, w, set, k.c.house.FloorArea)
+	s.milder = s.mild - before
 	k.coverSun, k.skyLoss, k.solAir = 0, 0, math.NaN()
-	x := k.moist()
-	if err := s.begin(k.drivesOf(&x)); err != nil {
+	return nil
+}
+
+// set solves the covers at the drives z, where the balances set out from.
+func (k *climateCase) set(z [drives]float64) error {
+	s := k.skin
+	if err := s.begin(z); err != nil {
 		return err
 	}
 	k.coverSun = s.covers.Sun
 	k.conductances()
 	return nil
+}
+
+// setOut solves the covers where the balances will set out from: where a glide
+// leads that takes them as they were, in the weather as it is, where they were, or
+// at first where a house begins.
+func (k *climateCase) setOut(glide func() bool) error {
+	s := k.skin
+	s.straighten()
+	if !s.known {
+		x := k.moist()
+		return k.set(k.drivesOf(&x))
+	}
+	z := s.near.at
+	if glide != nil {
+		was := s.near
+		s.near.shift(s.milder)
+		if k.conductances(); glide() {
+			z = k.drivesOf(&k.found)
+		}
+		s.near = was
+	}
+	return k.set(z)
 }
 
 // moist returns a state from which covers begin: that of start, in damp air, so

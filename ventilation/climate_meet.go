@@ -24,14 +24,11 @@ const (
 	skinEdge      = 1e-5 // fraction, of a share that is as good as one state alone
 )
 
-// begin solves the covers where the balances will set out from: where they were
-// last met, or at z.
+// begin solves the covers at z, where the balances will set out from.
 func (s *skin) begin(z [drives]float64) (err error) {
 	s.straighten()
 	turns := 1
-	if s.known {
-		z = s.near.at
-	} else {
+	if !s.known {
 		turns = skinColdTurns
 	}
 	for range turns {
@@ -146,13 +143,16 @@ func (k *climateCase) meet(find func() error, glide func() bool) error {
 		return find()
 	}
 	opening, heat := k.opening, k.heat
+	if err := k.setOut(glide); err != nil {
+		return err
+	}
 	err := k.agree(find, glide)
 	if err == nil {
 		return nil
 	}
 	s.known = false
 	x := k.moist()
-	if bad := s.begin(k.drivesOf(&x)); bad != nil {
+	if bad := k.set(k.drivesOf(&x)); bad != nil {
 		return bad
 	}
 	if err = k.agree(find, nil); err == nil {

@@ -33,6 +33,8 @@ type skin struct {
 	near   taken // where the covers were last solved
 	solved int   // count of solutions of all covers
 
+	mild, milder float64 // °C, of what the covers are in outside, roughly, and K by which that has risen since they were solved
+
 	miss float64 // W, by which the last pass missed what was foreseen
 	slow int     // count of passes that left most of it
 
@@ -71,6 +73,9 @@ func (s *skin) outside(r *RealCover, w *Weather, set *Setting, floor float64) {
 		s.sun = make([][envelope.MaxLayers]float64, len(shape.Facets))
 	}
 	lit := 1 - set.Shade
+	even := lit * w.Sun * r.Absorptance * floor / shape.CoverArea
+	still, wind := 4.0, 4.0 // W/(m² K) and J/(m³ K), of ISO 6946
+	s.mild = k.Outside + (even-skySeen*k.SkyDrop)/(still+wind*w.Wind+skySeen)
 	switch {
 	case w.Gain != nil && lit == 1:
 		k.Sun = w.Gain.Sun
@@ -82,7 +87,6 @@ func (s *skin) outside(r *RealCover, w *Weather, set *Setting, floor float64) {
 		}
 		k.Sun = s.sun
 	case w.Sun*r.Absorptance > 0:
-		even := lit * w.Sun * r.Absorptance * floor / shape.CoverArea
 		for i := range s.sun {
 			if f := &shape.Facets[i]; !f.Kind.InGround() && !f.Party {
 				s.sun[i] = [envelope.MaxLayers]float64{even}
@@ -90,6 +94,20 @@ func (s *skin) outside(r *RealCover, w *Weather, set *Setting, floor float64) {
 		}
 		k.Sun = s.sun
 	}
+}
+
+// skySeen is the coefficient of heat radiation of a cover to what it sees of the
+// sky, W/(m² K): for a guess.
+const skySeen = 3.0
+
+// shift moves the straight form to an outside that is milder by so many kelvin:
+// with all temperatures the covers take what they took.
+func (t *taken) shift(milder float64) {
+	glow := t.at[byGlow]
+	t.at[byAir] += milder
+	t.at[byGlow] += milder * 4 * glow / math.Sqrt(math.Sqrt(glow/constant.StefanBoltzmann))
+	_, slope := saturation(t.lining)
+	t.at[byVapour] += milder * slope
 }
 
 // solve solves the covers at the drives z.

@@ -134,19 +134,22 @@ func DataTables() (aspects, cubic, screens []check.Line) {
 	return aspects, []check.Line{{Name: "CEN/TR 16798-8", Cells: enCubic[:]}}, screens
 }
 
-// ForgetfulYear is YearTo with every hour sought from afar.
-func ForgetfulYear(c *Climate, hours Hours) (*HouseYear, error) {
+// ForgetfulYear is YearTo with every hour sought from afar, and says in which hours
+// covers stand between dry and wet.
+func ForgetfulYear(c *Climate, hours Hours) (*HouseYear, []bool, error) {
+	var between []bool
 	y := yearRun{c: c, hours: hours, dst: newHouseYear(len(hours.Temperature))}
 	if err := y.begin(); err != nil {
-		return nil, err
+		return nil, nil, err
 	}
 	for i := range hours.Temperature {
 		if err := y.hour(i); err != nil {
-			return nil, err
+			return nil, nil, err
 		}
+		between = append(between, y.state.CoversBetween)
 		k := &y.keeping.k
 		k.warm, k.skin = false, nil
 		y.keeping.course, y.keeping.vented = course{}, false
 	}
-	return y.dst, nil
+	return y.dst, between, nil
 }
