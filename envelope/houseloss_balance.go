@@ -15,6 +15,7 @@ const (
 	vapourTogether = 20    // rounds of the search for all at once; two to four are usual
 	exactRatio     = 1e-5  // of the humidity ratio: a step of Newton's method from there leaves less than vapourClosure
 	vapourDistinct = 1e-12 // fraction by which two humidity ratios differ
+	slowShare      = 0.5   // of the miss before: a solution that leaves more is slow
 )
 
 // vapourSearch is the search for the humidity ratio in kg/kg, between low, where
@@ -233,7 +234,7 @@ func (b *vapourSearch) solve(w float64) error {
 		if b.high-b.low <= vapourDistinct*b.high {
 			return nil
 		}
-		if math.Abs(off) > 0.5*math.Abs(lastOff) {
+		if math.Abs(off) > slowShare*math.Abs(lastOff) {
 			slow++
 		} else {
 			slow = 0

@@ -264,7 +264,7 @@ func (s *solver) evaluate(j *system) float64 {
 			if s.inner == faceWater && s.t[last] > psychro.TriplePoint && s.t[last] < hottestHeat {
 				j.matrix[last][last] += s.vapour * evaporationBend
 			}
-			if d := s.in - s.t[last]; !s.plain && h > stillVapour && math.Abs(d) > 1e-9 {
+			if d := s.in - s.t[last]; !s.plain && h > stillVapour && math.Abs(d) > alikeAir {
 				j.matrix[last][last] += s.latent * (slope + h) / (d * h)
 			}
 		}

@@ -134,7 +134,7 @@ func (s *solver) sources(byRatio float64) sources {
 	h, slope := s.film.coefficient(s.in, s.t[last])
 	warmer, _ := s.film.coefficient(s.in+filmStep, s.t[last])
 	c := sources{byRatio: byRatio, byFace: slope, hByAir: (warmer - h) / filmStep, node: -1}
-	if abs(d) > 1e-9 {
+	if abs(d) > alikeAir {
 		c.hByFace = (slope + h) / d
 	}
 	c.byAir = h + c.hByAir*d
@@ -197,10 +197,13 @@ func (s *solver) moved(c *sources, col, own int) (took [insideDrives]float64) {
 	return took
 }
 
+// noVapour is a vapour pressure, Pa, that counts as none.
+const noVapour = 1e-6
+
 // byVapourPressure returns what 1 Pa of vapour adds to the air's humidity ratio,
 // kg/kg per Pa.
 func (r *roomAir) byVapourPressure() float64 {
-	if r.pressure < 1e-6 {
+	if r.pressure < noVapour {
 		return constant.MoleRatio / r.state.Pressure()
 	}
 	return r.ratio * (1 + r.ratio/constant.MoleRatio) / r.pressure

@@ -5,6 +5,9 @@ import (
 	"math"
 )
 
+// noPivot is what a pivot of a system without a solution is below.
+const noPivot = 1e-280
+
 // eliminate solves the first n rows for each of the given number of
 // right-hand sides that stand behind the matrix, by Gaussian elimination with
 // row pivoting, in place. It returns false for a singular matrix.
@@ -22,7 +25,7 @@ func (j *system) eliminate(n, sides int) bool {
 			}
 		}
 		pivot := j.matrix[p][p]
-		if !(math.Abs(pivot) > 1e-280) {
+		if !(math.Abs(pivot) > noPivot) {
 			return false
 		}
 		top := j.matrix[p][p : n+sides]
@@ -93,6 +96,21 @@ func (s *solver) open() error {
 	return fmt.Errorf("%w: cover of %d layers, a face balance stays open by %g W/m² after %d steps", ErrNotConverged, s.n, s.biggest, s.steps)
 }
 
+// How relax moves the held Nusselt numbers: they begin at firstHeld, go firstShare of
+// the way in a round, and after shareFalls rounds shareLater of the share before, so
+// that what sways about a jump comes to rest. heldAgrees is the difference, as a
+// fraction, from which a gap counts as not at its correlation, heldSettled what is
+// rounding.
+const (
+	firstHeld   = 1.5
+	firstShare  = 0.5
+	relaxRounds = 400
+	shareFalls  = 60
+	shareLater  = 0.95
+	heldAgrees  = 1e-9
+	heldSettled = 1e-13
+)
+
 // relax is the last resort: Newton's method with the Nusselt numbers of all
 // gaps held, which leaves a monotone system, then the Nusselt numbers moved
 // part of the way to the correlation, again and again. A gap that still moves
@@ -101,27 +119,27 @@ func (s *solver) relax() {
 	s.vars = s.base()
 	s.start()
 	for i := range s.n - 1 {
-		s.gaps[i].held, s.gaps[i].locked, s.gaps[i].pinned = 1.5, false, false
+		s.gaps[i].held, s.gaps[i].locked, s.gaps[i].pinned = firstHeld, false, false
 	}
-	share := 0.5
-	for round := range 400 {
+	share := firstShare
+	for round := range relaxRounds {
 		s.newton(60)
 		moved := 0.0
 		for i := range s.n - 1 {
 			g := &s.gaps[i]
 			want, _ := g.flow[g.side].nusselt(g.ra, g.lnAspect, branchOf(g.ra))
 			off := math.Abs(want-g.held) / want
-			g.unsettled = off > 1e-9
+			g.unsettled = off > heldAgrees
 			moved = max(moved, off)
-			if round < 399 {
+			if round < relaxRounds-1 {
 				g.held += share * (want - g.held)
 			}
 		}
-		if moved < 1e-13 {
+		if moved < heldSettled {
 			break
 		}
-		if round > 60 {
-			share *= 0.95
+		if round > shareFalls {
+			share *= shareLater
 		}
 	}
 	s.newton(60)
@@ -167,7 +185,7 @@ func (s *solver) rebranch(tries *[MaxLayers - 1]int) bool {
 func (s *solver) newton(limit int) bool {
 	j := s.system
 	sum := s.evaluate(j)
-	frozen, rest, damping := 0, 6, 0.5
+	frozen, rest, damping := 0, firstRest, firstDamping
 	for range limit {
 		if s.biggest <= s.aim {
 			return true
@@ -213,7 +231,7 @@ func (s *solver) newton(limit int) bool {
 			}
 			if try == 7 {
 				frozen = rest
-				rest, damping = 2*rest, max(0.1, 0.7*damping)
+				rest, damping = 2*rest, max(leastDamping, nextDamping*damping)
 				s.plain = true
 				sum = s.evaluate(j)
 				break
@@ -226,6 +244,25 @@ func (s *solver) newton(limit int) bool {
 	return s.biggest <= s.aim
 }
 
+// Where halving a step does not help, newton goes firstRest frozen steps by firstDamping
+// of their length, then twice as many by nextDamping of that, leastDamping at least.
+const (
+	firstRest    = 6
+	firstDamping = 0.5
+	nextDamping  = 0.7
+	leastDamping = 0.1
+)
+
+// march holds firstHeat, W/(m² K), over its first step of time: less, so a longer step,
+// where the balances close, more where they open, up to mostHeat, beyond which the
+// faces stand still.
+const (
+	firstHeat   = 30.0
+	longerStep  = 0.6
+	shorterStep = 3.0
+	mostHeat    = 1e4
+)
+
 // march follows the faces to their steady state as if each held a little
 // heat, in implicit steps of time that lengthen while the balances close: slow
 // where Newton's method runs in circles, and as fast at the end.
@@ -234,7 +271,7 @@ func (s *solver) march(limit int) {
 	s.plain = false
 	s.start()
 	sum := s.evaluate(j)
-	perStep := 30.0 // W/(m² K), heat held over the length of a step
+	perStep := firstHeat
 	for range limit {
 		if s.biggest <= s.aim {
 			return
@@ -263,9 +300,9 @@ func (s *solver) march(limit int) {
 		}
 		next := s.evaluate(j)
 		if next < sum {
-			perStep *= 0.6
+			perStep *= longerStep
 		} else {
-			perStep = min(perStep*3, 1e4)
+			perStep = min(perStep*shorterStep, mostHeat)
 		}
 		sum = next
 	}

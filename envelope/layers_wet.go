@@ -13,6 +13,10 @@ import (
 // its own difference of density stirs the air.
 const stillVapour = 0.5
 
+// alikeAir is the difference of face and air, K, below which their convection has no
+// slope that could be told from rounding.
+const alikeAir = 1e-9
+
 // Ends of the formula of a wet face. Beyond them the solver only passes on its
 // way: vapour that carries off heat at a mole fraction of 0.95 outweighs every
 // heat that reaches a face within the ranges of CoverConditions.
