@@ -54,8 +54,8 @@ func (a *answer) decide() []decision {
 	}
 	cost := decision{Code: "cost", Verdict: "told", Ask: "What does the time cost?"}
 	m := a.Money
-	cost.Answer = fmt.Sprintf("%s %s: %s for %s %s of heater energy, %s for %s kWh of lamps, %s for %s kWh of heater fan and controls, %s for %s m³ of water", num(m.Total, 0), p.Currency,
-		num(m.Heat, 0), num(a.Amount, 0), a.Unit, num(m.Lamps, 0), num(w.LampPower, 0), num(m.Fan, 0), num(w.FanPower, 0), num(m.Water, 0), num((w.Given+w.Sprayed+w.Pads)/1000, 1))
+	cost.Answer = fmt.Sprintf("%s %s: %s for %s %s, %s for %s kWh of lamps, %s for %s kWh of heater fan and controls, %s for %s m³ of water", num(m.Total, 0), p.Currency,
+		num(m.Heat, 0), num(a.Amount, 0), a.Unit+" of "+a.burns(), num(m.Lamps, 0), num(w.LampPower, 0), num(m.Fan, 0), num(w.FanPower, 0), num(m.Water, 0), num((w.Given+w.Sprayed+w.Pads)/1000, 1))
 	if w.VentPower+w.TubePower > 0 {
 		cost.Answer += fmt.Sprintf(", %s for %s kWh of the other fans", num(m.Vents, 0), num(w.VentPower+w.TubePower, 0))
 	}
@@ -73,6 +73,18 @@ func (a *answer) decide() []decision {
 	return list
 }
 
+// burns is what the heater takes.
+func (a *answer) burns() string {
+	h := a.filled.Heater
+	switch {
+	case h.Kind != "burner":
+		return "electricity for heat"
+	case h.Fuel.Name == "own":
+		return "fuel"
+	}
+	return h.Fuel.Name
+}
+
 // heater tells whether the set-point was held.
 func (a *answer) heater() decision {
 	w := &a.Account.Whole
@@ -85,6 +97,9 @@ func (a *answer) heater() decision {
 	}
 	d.Answer = fmt.Sprintf("%s colder than %s K below it. Of %s kW the peak asks %s kW, %s: %s °C outside, wind %s m/s, sky %s °C, %s kW of it through vents.", hours(w.Cold), num(chilly, 1),
 		num(power/1000, 1), num(k.Heat/1000, 1), k.At.Time, num(k.At.Outside, 1), num(k.Wind, 1), num(k.Sky, 0), num(math.Max(0, k.Vent)/1000, 1))
+	if k.Rise > 0 {
+		d.Answer += fmt.Sprintf(" The set-point rises by %s K in that hour: %s kW go into structure and ground.", num(k.Rise, 0), num(k.Kept/1000, 1))
+	}
 	if w.Cold > 0 {
 		d.Answer += fmt.Sprintf(" The worst hour, %s, has %s °C inside.", c.Time, num(c.Inside, 1))
 		d.Cure = a.cureFor(w.Cold, func(c cure) int { return c.Cold }, "second_film", "screen", "digging_in")

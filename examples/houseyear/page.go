@@ -18,7 +18,7 @@ func (a *answer) newPage() *page.Page {
 	p := &a.filled.Plan
 	d := page.New("A year of hours: "+p.Name, p.Note)
 	s := a.Site
-	d.Paragraph(fmt.Sprintf("Weather: %s, %s, %d hours from %s to %s.", s.Name, s.Format, s.Hours, s.First, s.Last))
+	d.Paragraph(s.words())
 	d.Section("Decisions")
 	for _, c := range a.Decisions {
 		if c.Verdict == "told" {
@@ -54,6 +54,7 @@ func (a *answer) newPage() *page.Page {
 	for _, t := range a.tables() {
 		d.Table(t.name, t.heads, t.rows)
 	}
+	d.Table("What closes", []string{"balance", "residue"}, a.closingRows())
 	if heads, rows := a.methodRows(); len(a.Methods) > 0 {
 		d.Table("The same weather by short methods", heads, rows)
 	}

@@ -13,9 +13,37 @@ import (
 // fills are those of stacked bars, from below.
 var fills = []string{"#1f6fb4", "var(--faint)", "#c65a11", "#a87b00", "#5b3f8f"} // the last for the stores
 
+// told is the share of the whole below which a part is not drawn or named.
+const told = 0.002
+
+// parts leaves out the parts of each month that are next to nothing in all of them.
+func (a *answer) parts(names []string, of func(*sums) []float64) ([]string, func(*sums) []float64) {
+	all, sum := make([]float64, len(names)), 0.0
+	for i := range a.Account.Months {
+		for k, v := range of(&a.Account.Months[i]) {
+			all[k], sum = all[k]+max(0, v), sum+max(0, v)
+		}
+	}
+	var kept []int
+	var left []string
+	for k, v := range all {
+		if v > told*sum {
+			kept, left = append(kept, k), append(left, names[k])
+		}
+	}
+	return left, func(t *sums) (v []float64) {
+		every := of(t)
+		for _, k := range kept {
+			v = append(v, every[k])
+		}
+		return v
+	}
+}
+
 // monthBars draws parts of each month on top of each other. Parts below nothing
 // are left out; the unit is a thousand of the sums'.
 func (a *answer) monthBars(title, unit string, names []string, of func(*sums) []float64) (template.HTML, string) {
+	names, of = a.parts(names, of)
 	most := 1e-9
 	for i := range a.Account.Months {
 		sum := 0.0

@@ -35,3 +35,30 @@ func TestFiles(t *testing.T) {
 	require.Equal(t, 25, bytes.Count(table, []byte("\n")))
 	golden.Refuse(t, start, []string{"-weather", weatherFile(t, part(t, "07-09", 1)), "-no-changes", "-hours", t.TempDir()}, "-hours")
 }
+
+// Pictures name what the house has, and no more.
+func TestPicturesNameWhatThereIs(t *testing.T) {
+	drawn := func(plan string) string {
+		var b bytes.Buffer
+		_, err := solved(t, changed(t, plan), part(t, "04-20", 3)).newPage().WriteTo(&b)
+		require.NoError(t, err)
+		return b.String()
+	}
+	without, with := drawn("{}"), drawn(withTubes)
+	require.NotContains(t, without, "in tubes")
+	require.Contains(t, with, ">in tubes<")
+	require.Contains(t, without, ">condensed<")
+	require.Contains(t, without, "What closes")
+}
+
+// The peak tells of a set-point that has just risen.
+func TestThePeakTellsOfTheSetPoint(t *testing.T) {
+	s := part(t, "02-04", 2)
+	a := solved(t, changed(t, "{}"), s)
+	require.InDelta(t, 4, a.Account.Peak.Rise, 1e-9)
+	require.Contains(t, a.Decisions[0].Answer, "rises by 4 K")
+	even := solved(t, changed(t, `{"set_points": {"day": {"temperature_c": 11}}}`), s)
+	require.Zero(t, even.Account.Peak.Rise)
+	require.NotContains(t, even.Decisions[0].Answer, "rises")
+	require.Greater(t, a.Account.Peak.Kept, even.Account.Peak.Kept+2000)
+}

@@ -15,11 +15,7 @@ func (a *answer) text() *report.Report {
 	if p.Note != "" {
 		r.Note("%s", p.Note)
 	}
-	s := a.Site
-	r.Note("Weather: %s, %s, %.2f degree north, %.2f degree east, %.0f m, %+g h; %d hours from %s to %s.", s.Name, s.Format, s.Latitude, s.Longitude, s.Altitude, s.Zone, s.Hours, s.First, s.Last)
-	if s.Moved {
-		r.Note("The site of the weather stands in place of the plan's.")
-	}
+	r.Note("%s", a.Site.words())
 	r.Section("Decisions")
 	for _, d := range a.Decisions {
 		mark := map[string]string{"holds": "[holds]", "fails": "[FAILS]", "told": "[told] "}[d.Verdict]
@@ -62,6 +58,15 @@ func (a *answer) text() *report.Report {
 	return r
 }
 
+// words tell where and when the weather was.
+func (s *siteOf) words() string {
+	said := fmt.Sprintf("Weather: %s, %s, %.2f degree north, %.2f degree east, %.0f m, %+g h; %d hours from %s to %s.", s.Name, s.Format, s.Latitude, s.Longitude, s.Altitude, s.Zone, s.Hours, s.First, s.Last)
+	if s.Moved {
+		said += " The site of the weather stands in place of the plan's."
+	}
+	return said
+}
+
 func (a *answer) cureTable(r *report.Report) {
 	if len(a.Cures) == 0 {
 		return
@@ -96,13 +101,24 @@ func (a *answer) closing(r *report.Report) {
 	r.Section("What closes")
 	r.Value("stored in soil and structure", c.Stored, 0, "kWh")
 	r.Value("gone into the deep ground", c.Deep, 0, "kWh")
-	r.Text("heat, residue of the worst hour", below(c.HourHeat), "of its heat")
-	r.Text("water, residue of the worst hour", below(c.HourWater), "of its water")
-	r.Text("heat over all hours, stores included", below(c.Heat), "of it")
-	r.Text("water over all hours", below(c.Water), "of it")
+	for _, row := range a.closingRows() {
+		value, unit, _ := strings.Cut(row[1], " of ")
+		r.Text(row[0], value, "of "+unit)
+	}
 	if w.Failed > 0 {
 		why, _, _ := strings.Cut(a.year.Why.Error(), "\n")
 		r.Note("%s without a steady state that closes count in no sum of heat and water. %s.", hours(w.Failed), why)
+	}
+}
+
+// closingRows are the residues of the balances.
+func (a *answer) closingRows() [][]string {
+	c := a.Account.Closure
+	return [][]string{
+		{"heat, residue of the worst hour", below(c.HourHeat) + " of its heat"},
+		{"water, residue of the worst hour", below(c.HourWater) + " of its water"},
+		{"heat over all hours, stores included", below(c.Heat) + " of it"},
+		{"water over all hours", below(c.Water) + " of it"},
 	}
 }
 

@@ -19,6 +19,8 @@ type peak struct {
 	Wind float64 `json:"wind_m_s"`
 	Sky  float64 `json:"sky_c"`
 	Vent float64 `json:"through_vents_w"` // with the vapour
+	Kept float64 `json:"into_structure_and_ground_w"`
+	Rise float64 `json:"set_point_rose_k"` // since the hour before
 }
 
 // moment is one hour.
@@ -52,7 +54,8 @@ func (y *year) account() *account {
 		}
 		x := &y.State[i]
 		if q := y.heat(i); q > a.Peak.Heat+full || q > a.Peak.Heat-full && q > 0 && w.Temperature[i] < a.Peak.At.Outside {
-			a.Peak = peak{y.moment(i), q, y.Wind[i], y.Sky[i], split(x, y.Opening[i]).vent + x.AirLatent*(1-x.Leakage/max(x.DryAir, 1e-12))}
+			a.Peak = peak{y.moment(i), q, y.Wind[i], y.Sky[i], split(x, y.Opening[i]).vent + x.AirLatent*(1-x.Leakage/max(x.DryAir, 1e-12)),
+				x.ToStructure + x.Ground, y.setPoint(i) - y.setPoint(max(0, i-1))}
 		}
 		if d := x.Temperature - y.setPoint(i); d < low {
 			low, a.Coldest = d, y.moment(i)
