@@ -88,7 +88,7 @@ func (y *year) tubesFan(i int) float64 {
 // carbonOut is the CO2 that the air carries off in hour i, kg/s.
 func (y *year) carbonOut(i int) float64 {
 	x := &y.State[i]
-	return x.VolumeOut * ventilation.CO2Density(1, x.Temperature, y.Pressure) * (y.CO2[i] - y.house.carbon().Outside)
+	return x.VolumeOut * ventilation.CO2Density(1, x.Temperature, y.Pressure) * (y.CO2[i] - y.house.outside)
 }
 
 // from is whence the wind blows in hour i, degree; NaN where it is not known.

@@ -22,6 +22,7 @@ type house struct {
 	mass    ventilation.StructureStore
 	source  fromplan.Source
 	burner  fromplan.CO2Burner
+	outside float64 // µmol/mol of CO2
 	lamps   lamps
 	fan     float64 // W, electricity of the heater's fan
 	vents   vents
@@ -56,6 +57,7 @@ func newHouse(p *plan.Plan, s *weather.Series) (*house, error) {
 	h.ridge, h.ground = h.newRidge(), h.steady.House.Envelope.Ground()
 	h.stores(shape)
 	h.hand()
+	h.outside = h.carbon().Outside
 	h.climate, err = h.steady.House.Climate(false)
 	return h, err
 }
