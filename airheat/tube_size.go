@@ -41,16 +41,22 @@ func (t PerforatedTube) HolesFor(evenness float64, supply TubeSupply) (Perforate
 	const inside = 0.999 // of what just fits, so that rounding does not refuse it
 	widest := inside * t.Diameter * math.Min(1, math.Min(math.Pi/n, 1/math.Sqrt(t.Discharge*n)))
 	hi := math.Log(math.Min(holeDiameterRange.Max, widest))
-	if e := excess(lo); e < 0 {
-		return t, TubeFlow{}, fmt.Errorf("%w: holes of %g m give an evenness of %.4g, %g is wanted", ErrNoSolution, t.HoleDiameter, e+evenness, evenness)
+	spare := excess(lo)
+	if spare < 0 {
+		return t, TubeFlow{}, fmt.Errorf("%w: holes of %g m give an evenness of %.4g, %g is wanted", ErrNoSolution, t.HoleDiameter, spare+evenness, evenness)
 	}
+	// What is lacking to 1 grows with the fourth power of small holes' diameter, the
+	// square of their area; steps suppose the sixth, not to pass a first crossing.
 	const (
-		step    = 0.05  // of the logarithm of the diameter, fine enough to see the first crossing
-		settled = 1e-12 // of the same
+		step    = 0.05  // of the logarithm of the diameter, at the least
+		power   = 6     // of the diameter
+		settled = 1e-12 // of the logarithm
 	)
-	for a := lo; a < hi && failed == nil; a += step {
-		b := math.Min(a+step, hi)
-		if excess(b) >= 0 {
+	for a := lo; a < hi && failed == nil; {
+		lacking := math.Max(1-evenness-spare, 1e-12)
+		b := math.Min(a+math.Max(step, math.Log((1-evenness)/lacking)/power), hi)
+		if spare = excess(b); spare >= 0 {
+			a = b
 			continue
 		}
 		d, err := solve.Root(excess, a, b, settled)

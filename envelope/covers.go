@@ -96,17 +96,38 @@ func TripleWall16() Cover {
 	return must([]Layer{polycarbonateSkin, polycarbonateSkin, polycarbonateSkin}, SheetGap(0.00725), SheetGap(0.00725))
 }
 
+// readyCovers are the ready-made covers, from the simplest on.
+var readyCovers = [...]struct {
+	name  string
+	cover func() Cover
+	light float64
+}{
+	{"single film", SingleFilm, 0.88},
+	{"single infrared film", SingleInfraredFilm, 0.87},
+	{"double film", DoubleFilm, 0.78},
+	{"double film, infrared inside", DoubleInfraredFilm, 0.77},
+	{"single glass", SingleGlass, 0.90},
+	{"double glass", DoubleGlass, 0.81},
+	{"twin-wall sheet 6 mm", TwinWall6, 0.80},
+	{"twin-wall sheet 10 mm", TwinWall10, 0.80},
+	{"triple-wall sheet 16 mm", TripleWall16, 0.72},
+}
+
 // Covers returns the ready-made covers, from the simplest on.
-func Covers() []NamedCover {
-	return []NamedCover{
-		{"single film", SingleFilm(), 0.88},
-		{"single infrared film", SingleInfraredFilm(), 0.87},
-		{"double film", DoubleFilm(), 0.78},
-		{"double film, infrared inside", DoubleInfraredFilm(), 0.77},
-		{"single glass", SingleGlass(), 0.90},
-		{"double glass", DoubleGlass(), 0.81},
-		{"twin-wall sheet 6 mm", TwinWall6(), 0.80},
-		{"twin-wall sheet 10 mm", TwinWall10(), 0.80},
-		{"triple-wall sheet 16 mm", TripleWall16(), 0.72},
+func Covers() (list []NamedCover) {
+	for _, c := range readyCovers {
+		list = append(list, NamedCover{c.name, c.cover(), c.light})
 	}
+	return list
+}
+
+// FindCover returns the ready-made cover of the name, as Covers lists them, and
+// whether there is one.
+func FindCover(name string) (NamedCover, bool) {
+	for _, c := range readyCovers {
+		if c.name == name {
+			return NamedCover{c.name, c.cover(), c.light}, true
+		}
+	}
+	return NamedCover{}, false
 }

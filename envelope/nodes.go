@@ -106,14 +106,14 @@ func (h *House) Nodes(k HouseConditions, level float64, stores NodeStores) (Node
 		return Nodes{}, Drive{}, &RangeError{Field: "Inside", Value: k.Inside, Min: domain.MoreThan(k.Outside), Max: nodeLevelRange.Max, Unit: "°C", Source: "warmer than Outside"}
 	}
 	k.Sun = nil
-	held, err := h.Loss(k)
-	if err != nil {
+	var low HouseLoss
+	if err := h.LossTo(&low, &k); err != nil {
 		return Nodes{}, Drive{}, err
 	}
+	held := low // but for its facets
 	there := k
 	there.Inside = level
-	low, err := h.Loss(there)
-	if err != nil {
+	if err := h.LossTo(&low, &there); err != nil {
 		return Nodes{}, Drive{}, domain.Within("at level", err)
 	}
 	floor := h.plan.Shape.FloorArea

@@ -27,12 +27,14 @@ type way struct {
 
 func (d *draught) data() any {
 	out := struct {
-		Inside float64 `json:"inside_c"`
-		Limit  float64 `json:"limit_c"`
-		Wind   float64 `json:"wind_m_s"`
-		Wanted float64 `json:"air_wanted_m3_s"`
-		Orders []way   `json:"orders"`
-	}{Inside: d.vents.Inside, Limit: d.vents.Limit, Wind: d.wind, Wanted: max(0, d.air/3600)}
+		Inside float64   `json:"inside_c"`
+		Limit  float64   `json:"limit_c"`
+		Wind   float64   `json:"wind_m_s"`
+		Wanted float64   `json:"air_wanted_m3_s"`
+		Leaks  float64   `json:"cracks_on_the_winter_night_m3_s"`
+		Orders []way     `json:"orders"` // none without vents
+		Doors  []passage `json:"doors"`
+	}{Inside: d.vents.Inside, Limit: d.vents.Limit, Wind: d.wind, Wanted: max(0, d.air/3600), Leaks: d.leaks, Orders: []way{}, Doors: append([]passage{}, d.passed...)}
 	for i, o := range d.orders {
 		of := func(a ventilation.ColdAir) found {
 			f := found{Chill: a.Chill, Air: a.Air.Volume}

@@ -26,14 +26,19 @@ const points = 120
 func (d *draught) draw(format string) (io.WriterTo, error) {
 	last := len(d.opened) - 1
 	p := plot.New()
-	p.Title.Text = fmt.Sprintf("Cold air from vents open %g %%, %g °C outside: %s", d.opened[last], d.coldest(), d.plan.Name)
+	p.Title.Text = "No vents: " + d.plan.Name
+	if len(d.orders) > 0 {
+		p.Title.Text = fmt.Sprintf("Cold air from vents open %g %%, %g °C outside: %s", d.opened[last], d.coldest(), d.plan.Name)
+	}
 	p.X.Label.Text, p.Y.Label.Text = "across the house, m", "above the ground outside, m"
 	pic := picture{plot: p}
 	pic.section(d.plan.House, d.vents.Crop)
 	for _, v := range d.plan.Vents {
 		pic.line("", page.PenOf(3).Color, 5, nil, pairs(fromplan.VentLine(d.plan.House, v)))
 	}
-	pic.named("vents", page.PenOf(3).Color, 5, nil)
+	if len(d.plan.Vents) > 0 {
+		pic.named("vents", page.PenOf(3).Color, 5, nil)
+	}
 	for i, o := range d.orders {
 		pic.falls(d, o, d.rows[i][d.cold()].opened[last], page.PenOf(i).Color)
 	}

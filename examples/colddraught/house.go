@@ -30,6 +30,8 @@ type house struct {
 	orders []order
 	from   []int // index of the plan's vent, by opening
 	volume float64
+	leaks  float64   // m³/s, on the plan's winter night
+	passed []passage // through doors
 }
 
 // house checks what only this program asks, under the names of the flags.
@@ -52,9 +54,6 @@ func (c choice) house(given bool) (*house, error) {
 	if limit := p.SetPoints.Limits.Chill; limit > inside {
 		faults = append(faults, fmt.Errorf("set_points.limits.chill_c is %g °C, and the house air is colder: set_points.winter_night.temperature_c is %g °C", limit, inside))
 	}
-	if len(p.Vents) == 0 {
-		faults = append(faults, errors.New("the plan has no vents for cold air to fall from"))
-	}
 	if err := errors.Join(faults...); err != nil {
 		return nil, err
 	}
@@ -71,7 +70,11 @@ func (c choice) house(given bool) (*house, error) {
 		}
 		h.air = 3600 * drying.Flow // none where outside air cannot dry
 	}
-	return h, h.open(of)
+	if err := h.open(of); err != nil {
+		return nil, err
+	}
+	h.passed, err = h.doors(of)
+	return h, err
 }
 
 // usual are the outside temperatures of the tables: the coldest and the mildest,
@@ -122,6 +125,7 @@ func (h *house) open(of *answers.House) error {
 		openings = append(openings, list...)
 	}
 	switch {
+	case len(jets) == 0:
 	case len(high) == 0:
 		h.orders = []order{{"low vents alone", [][]int{low}}}
 	case len(low) == 0:
@@ -129,33 +133,32 @@ func (h *house) open(of *answers.House) error {
 	default:
 		h.orders = []order{{"high vents first", [][]int{high, low}}, {"low vents first", [][]int{low, high}}}
 	}
-	leaks, err := cracks(of)
-	if err != nil {
+	h.vents = ventilation.ColdVents{Jets: jets, Inside: p.SetPoints.WinterNight.Temperature, Pressure: of.Pressure, Wind: h.wind,
+		Crop: p.Crop.Height - p.House.Depth, Limit: p.SetPoints.Limits.Chill}
+	loss, err := of.Loss(of.Night, float64(p.Site.WinterNight.Month))
+	if h.leaks = loss.Leakage.Volume; err != nil || len(jets) == 0 {
 		return err
 	}
-	network, err := ventilation.NewNetwork(openings, leaks, nil)
-	h.vents = ventilation.ColdVents{Network: network, Jets: jets, Inside: p.SetPoints.WinterNight.Temperature, Pressure: of.Pressure, Wind: h.wind,
-		Crop: p.Crop.Height - p.House.Depth, Limit: p.SetPoints.Limits.Chill}
+	h.vents.Network, err = ventilation.NewNetwork(openings, cracks(of, h.leaks), nil)
 	return err
 }
 
 // cracks are half the house's leaks low and half high, of a size that lets
-// through in the calm of the plan's winter night what its leakage says.
-func cracks(of *answers.House) ([]ventilation.Leak, error) {
+// through in the calm of the plan's winter night what its leakage says, m³/s.
+func cracks(of *answers.House, leaks float64) []ventilation.Leak {
 	p := of.Plan
-	loss, err := of.Loss(of.Night, float64(p.Site.WinterNight.Month))
-	if err != nil || loss.Leakage.Volume <= 0 {
-		return nil, err
+	if leaks <= 0 {
+		return nil
 	}
 	low, high := 0.1*p.House.RidgeHeight, 0.95*p.House.RidgeHeight
 	const exponent = 0.65
 	in, out := ventilation.DryAirDensity(of.Night.Inside.Temperature(), of.Pressure), ventilation.DryAirDensity(of.Night.Outside.Temperature(), of.Pressure)
 	at := max(0.1, (out-in)*constant.Gravity*(high-low)/2) // Pa at each
-	flow := loss.Leakage.Volume / math.Pow(at, exponent)
+	flow := leaks / math.Pow(at, exponent)
 	return []ventilation.Leak{
 		{Name: "low", Height: low, Flow: flow, Exponent: exponent, PressureCoefficient: fromplan.PressureCoefficient(p, "near end")},
 		{Name: "high", Height: high, Flow: flow, Exponent: exponent, PressureCoefficient: fromplan.PressureCoefficient(p, "ridge")},
-	}, nil
+	}
 }
 
 // at returns the air at the crop with the vents of an order opened so far.

@@ -3,6 +3,7 @@ package main
 import (
 	"encoding/json"
 	"io"
+	"math"
 	"os"
 	"path/filepath"
 	"strings"
@@ -30,8 +31,9 @@ func TestDemo(t *testing.T) {
 
 // answer is what the tests read of the JSON.
 type answer struct {
-	Wanted float64 `json:"air_wanted_m3_s"`
-	Orders []way   `json:"orders"`
+	Wanted float64   `json:"air_wanted_m3_s"`
+	Orders []way     `json:"orders"`
+	Doors  []passage `json:"doors"`
 }
 
 func answered(t *testing.T, stdin string, args ...string) answer {
@@ -94,7 +96,35 @@ func TestOneKindOfVents(t *testing.T) {
 	ridge := `{"vents": [{"name": "ridge", "place": "ridge"}]}`
 	require.Len(t, answered(t, ridge, "-plan", "-").Orders, 1)
 	require.Contains(t, golden.Print(t, with(ridge), "-plan", "-", "-air", "90000"), "too small")
-	golden.Refuse(t, with(`{"vents": []}`), []string{"-plan", "-"}, "no vents")
+}
+
+// Without vents cracks and doors are all by which cold air comes.
+func TestNoVents(t *testing.T) {
+	plain := `{"vents": []}`
+	text := golden.Print(t, with(plain), "-plan", "-")
+	require.Contains(t, text, "The plan has no vents")
+	require.NotContains(t, text, "NaN")
+	d := answered(t, plain, "-plan", "-", "-outside", "-14,0")
+	require.Empty(t, d.Orders)
+	require.Len(t, d.Doors, 2)
+	cold, mild := d.Doors[0], d.Doors[1]
+	require.Greater(t, cold.Air, mild.Air)
+	require.Less(t, cold.Mixed, mild.Mixed)
+	// Vents that are there change nothing of it.
+	vented := answered(t, `{"vents": [{"name": "ridge", "place": "ridge"}]}`, "-plan", "-", "-outside", "-14,0")
+	require.Equal(t, vented.Doors, d.Doors)
+	// What flows in is as much as the two-way flow of a doorway lets in with
+	// the demo's figures: a third of the opening's discharge, area and root of
+	// g' times height, in the time that it stands open.
+	p := plan.Demo()
+	require.Len(t, p.House.Doors, 1)
+	door := p.House.Doors[0]
+	rise := 29 / (0.5 * (288.15 + 259.15)) * 9.81
+	want := 0.6 * door.Width * door.Height / 3 * math.Sqrt(rise*door.Height) * door.Open
+	require.InEpsilon(t, want, answered(t, "", "-outside", "-14").Doors[0].Air, 0.1)
+	golden.Print(t, with(plain), "-plan", "-", "-figure", filepath.Join(t.TempDir(), "a.svg"))
+	none := answered(t, `{"vents": [], "house": {"doors": []}}`, "-plan", "-")
+	require.Empty(t, none.Doors)
 }
 
 func TestWindDraws(t *testing.T) {

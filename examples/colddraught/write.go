@@ -10,6 +10,9 @@ import (
 // answer says how far the vents may open at the coldest outside, and which
 // order is the better.
 func (d *draught) answer() []string {
+	if len(d.orders) == 0 {
+		return d.shutHouse()
+	}
 	var all []string
 	best, most := 0, -1.0
 	cold := d.cold()
@@ -85,6 +88,9 @@ func (d *draught) shut(order int, a ventilation.ColdAir) bool {
 }
 
 func (d *draught) warnings() (all []string) {
+	if len(d.orders) == 0 {
+		return nil
+	}
 	for i, r := range d.rows[0] {
 		if r.small {
 			all = append(all, fmt.Sprintf("At %s °C outside all vents wide open do not let in the %s m³/h wanted.", report.Number(d.outside[i], 0), report.Number(d.air, 0)))
@@ -128,14 +134,23 @@ func (d *draught) write() *report.Report {
 		}
 		r.Table(header, rows)
 	}
-	r.Note("A mark ! lies below the chill limit. A dash: the vents let no air in, it leaves by them and enters by cracks.")
-	d.limits(r)
-	r.Section("Notes")
-	r.Note("Air enters as a jet, level from walls and 45 degrees down from roof and ridge, and falls by its weight. Of the published band of the fall and of the rival laws of dilution the coldest answer is shown; a jet that falls steeply draws in more air than that answer knows, and the crop may see half the chill.")
-	r.Note("Open the high vents first and little: the air has the more way to mix. Below 5 °C outside keep low vents shut (common practice, no source). The jets do not meet, and leaks, half of them low and half high, are spent before they reach the crop.")
+	if len(d.orders) > 0 {
+		r.Note("A mark ! lies below the chill limit. A dash: the vents let no air in, it leaves by them and enters by cracks.")
+		d.limits(r)
+	}
+	d.doorTable(r)
+	if len(d.orders) > 0 {
+		notes(r)
+	}
 	r.Section("Cautions")
 	r.Note("Vents must close in storm and frost; drives, ropes and structure follow local codes and licensed practice.")
 	return r
+}
+
+func notes(r *report.Report) {
+	r.Section("Notes")
+	r.Note("Air enters as a jet, level from walls and 45 degrees down from roof and ridge, and falls by its weight. Of the published band of the fall and of the rival laws of dilution the coldest answer is shown; a jet that falls steeply draws in more air than that answer knows, and the crop may see half the chill.")
+	r.Note("Open the high vents first and little: the air has the more way to mix. Below 5 °C outside keep low vents shut (common practice, no source). The jets do not meet, and leaks, half of them low and half high, are spent before they reach the crop.")
 }
 
 func (d *draught) given(r *report.Report) {

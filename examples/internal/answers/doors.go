@@ -36,10 +36,9 @@ func (h *House) Doors(air envelope.HouseAir) ([]Door, error) {
 				return nil, fmt.Errorf("house.doors[%d]: %w", i, err)
 			}
 			r.Each, r.Daily = lost.Each/3600, lost.Each*d.OpeningsPerDay/joulesPerKWh
-			if a := annex(p, d.Lobby); a >= 0 {
+			if volume := h.LobbyVolume(d); volume > 0 {
 				r.Lobby = true
-				s := h.Shape.Annexes[a]
-				through, err := c.WithLobby(ventilation.Lobby{Volume: s.Volume, Outer: c.Door})
+				through, err := c.WithLobby(ventilation.Lobby{Volume: volume, Outer: c.Door})
 				if err == nil {
 					r.Saved = through.Saved
 					r.Each, r.Daily = through.Passage/3600, through.Passage*d.OpeningsPerDay/joulesPerKWh
@@ -49,6 +48,14 @@ func (h *House) Doors(air envelope.HouseAir) ([]Door, error) {
 		list = append(list, r)
 	}
 	return list, nil
+}
+
+// LobbyVolume is that of the annex through which the door is passed, m³; 0 for none.
+func (h *House) LobbyVolume(d plan.Door) float64 {
+	if a := annex(h.Plan, d.Lobby); a >= 0 {
+		return h.Shape.Annexes[a].Volume
+	}
+	return 0
 }
 
 // annex is the place of the annex of that name, -1 for none.

@@ -3,6 +3,7 @@ package answers
 import (
 	"errors"
 	"fmt"
+	"slices"
 
 	"cloche.example/envelope"
 	"cloche.example/examples/internal/fromplan"
@@ -21,6 +22,7 @@ type House struct {
 	Drier    bool              // the night is drier than the sky's emissivity is known for
 
 	vapour envelope.VapourBalance // of the last state asked for: the next begins there
+	last   envelope.HouseLoss     // likewise
 }
 
 // NewHouse makes the house. The ground sees it kept all year at the mean of the
@@ -53,7 +55,9 @@ func (h *House) Loss(air envelope.HouseAir, month float64) (envelope.HouseLoss, 
 }
 
 func (h *House) loss(air envelope.HouseAir, month float64, drawn bool) (r envelope.HouseLoss, err error) {
-	err = h.lossTo(&r, air, month, drawn)
+	err = h.lossTo(&h.last, air, month, drawn)
+	r = h.last
+	r.Facets, r.Annexes = slices.Clone(r.Facets), slices.Clone(r.Annexes)
 	return r, err
 }
 

@@ -133,11 +133,11 @@ func (h *House) dryFilm(wet *Night) error {
 		return err
 	}
 	k.InnerFace = envelope.InnerDry
-	r, err := h.Envelope.Loss(k)
-	if err != nil {
+	r := &h.last
+	if err := h.Envelope.LossTo(r, &k); err != nil {
 		return fmt.Errorf("damp night with dry covers: %w", err)
 	}
-	h.assume(&r, air.Inside.Temperature()-air.Outside.Temperature())
+	h.assume(r, air.Inside.Temperature()-air.Outside.Temperature())
 	wet.DryFilm = r.Total
 	return nil
 }

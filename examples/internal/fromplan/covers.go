@@ -18,18 +18,16 @@ func Cover(p *plan.Plan, name string) (envelope.Cover, error) {
 			return ownCover(own)
 		}
 	}
-	for _, ready := range envelope.Covers() {
-		if ready.Name != name {
-			continue
-		}
-		gaps := ready.Cover.Gaps()
-		if len(gaps) == 1 && gaps[0].Bridge == 0 && ready.Cover.Layers()[0].Thickness < 1e-3 {
-			gaps[0].Width, gaps[0].Collapsed, gaps[0].CollapsedWidth = p.Cover.FilmGap, p.Cover.Collapsed, filmContact
-			return envelope.NewCover(ready.Cover.Layers(), gaps)
-		}
-		return ready.Cover, nil
+	ready, found := envelope.FindCover(name)
+	if !found {
+		return envelope.Cover{}, fmt.Errorf("cover %q is none of the plan's own and none that is ready-made", name)
 	}
-	return envelope.Cover{}, fmt.Errorf("cover %q is none of the plan's own and none that is ready-made", name)
+	gaps := ready.Cover.Gaps()
+	if len(gaps) == 1 && gaps[0].Bridge == 0 && ready.Cover.Layers()[0].Thickness < 1e-3 {
+		gaps[0].Width, gaps[0].Collapsed, gaps[0].CollapsedWidth = p.Cover.FilmGap, p.Cover.Collapsed, filmContact
+		return envelope.NewCover(ready.Cover.Layers(), gaps)
+	}
+	return ready.Cover, nil
 }
 
 func ownCover(own plan.OwnCover) (envelope.Cover, error) {
