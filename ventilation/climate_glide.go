@@ -36,11 +36,9 @@ func (o *keeping) mark() {
 	c := course{known: !o.x.wet && o.x.vapour > 0 && !o.forced && !o.k.air.fansAlone()}
 	t := &o.t
 	switch {
-	case o.dried != nothing && o.vented:
-		c.known = false
-	case o.vented && !o.short:
+	case o.vented && o.dried == nothing && !o.short:
 		c.air = byVents
-	case o.vented:
+	case o.vented && o.dried == nothing:
 		c.known, c.wide = c.known && o.wide, true
 	case o.heater > 0 && o.heater < t.Heater:
 		c.air = byHeater
@@ -73,12 +71,11 @@ func (o *keeping) remain(c course) bool {
 		}
 		o.vented, o.short, o.wide, o.dried, o.topped, o.lifted = true, true, true, nothing, false, false
 		return o.humidity() <= t.Humidity
-	case c.vented() || c.full || c.air != byHeater || c.dry == byVents:
+	case c.vented() || c.full || c.air != byHeater && c.dry != byVents:
+		return false
+	case c.dry != nothing && !o.glide():
 		return false
 	case c.dry == byHeater:
-		if !o.glide() {
-			return false
-		}
 		if warm = o.drying.warm; !(warm > t.Warm && warm < min(t.Warm+t.Lift, t.Vent)) {
 			return false
 		}
@@ -86,9 +83,20 @@ func (o *keeping) remain(c course) bool {
 		warm = min(t.Warm+t.Lift, t.Vent)
 	}
 	o.open(c)
+	if c.dry == byVents {
+		k.opening, k.lastDrive = o.drying.opening, math.NaN()
+	}
 	k.heat, k.guess = o.base, o.x
-	if err := o.held(warm); err != nil || !o.stable || !(o.heater > 0 && o.heater < t.Heater) || !(k.entering < warm) {
-		return false
+	if c.air == byHeater {
+		if err := o.held(warm); err != nil || !o.stable || !(o.heater > 0 && o.heater < t.Heater) || !(k.entering < warm) {
+			return false
+		}
+	} else {
+		var err error
+		k.radiant, o.heater = o.beamed, 0
+		if o.x, o.stable, err = k.solve(); err != nil || !(o.x.air >= warm && o.x.air <= t.Vent && k.entering < o.x.air) {
+			return false
+		}
 	}
 	over := o.humidity() - t.Humidity
 	o.vented, o.short, o.wide, o.dried, o.topped, o.lifted = false, c.lifted, false, c.dry, c.top, c.lifted
@@ -96,17 +104,22 @@ func (o *keeping) remain(c course) bool {
 	case t.Humidity == 1:
 		return c.dry == nothing && !c.top
 	case c.dry == byHeater:
-		return over <= 0 && over >= -humidClose
+		return over <= 0 && over >= -humidWarm
+	case c.dry == byVents:
+		return over <= 0 && over >= -humidVented
 	case c.lifted:
 		return over > 0
 	}
 	return over <= 0 && !c.top
 }
 
-// humidClose is by how much, fraction, the humidity may lie below its limit where
-// warmth holds it: what humidTolerance of warmth is worth at 0 °C, twice what it
-// is at 30.
-const humidClose = 8e-8
+// By how much, fraction, the humidity may lie below its limit: what humidTolerance
+// is worth of warmth at 0 °C, and of vents that dry the house in a tenth of their
+// way.
+const (
+	humidWarm   = 8e-8
+	humidVented = 1e-5
+)
 
 // open sets the vents as the course has them where they are not sought.
 func (o *keeping) open(c course) {
@@ -242,9 +255,46 @@ func (o *keeping) landed(x *climateNodes, q, m float64) bool {
 	if es, _ := saturation(x.air); c.dry == nothing && !c.lifted && x.vapour > t.Humidity*es*(1+1e-9) {
 		return false
 	}
+	if c.dry == byVents {
+		u := o.letting(x, m)
+		if !(u > t.Least && u < min(t.Dry, t.Most)) {
+			return false
+		}
+		o.drying.opening = u + 0.5*humidTolerance
+	}
 	if c.dry == byHeater {
 		o.drying.warm = x.air + 0.5*humidTolerance
 	}
 	o.heater, o.x, k.found, k.lastFlow = q, *x, *x, m
 	return true
+}
+
+// letting returns the opening of the vents that lets the flow m, kg/s, pass in the
+// state x, or NaN.
+func (o *keeping) letting(x *climateNodes, m float64) float64 {
+	f := o.k.flow(x.air, x.vapour)
+	u, p := o.drying.opening, o.k.lastDrive
+	if !(u > 0) {
+		u = 0.5 * o.t.Dry
+	}
+	last, before := 0.0, math.NaN()
+	for range glideSteps {
+		f.opening = u
+		var driven float64
+		driven, p = f.solve(p)
+		over := driven - m
+		slope := driven / u // leaks and fans apart
+		if !math.IsNaN(before) {
+			slope = (over - before) / (u - last)
+		}
+		last, before = u, over
+		step := over / slope
+		if u -= step; math.Abs(step) <= 1e-3*humidTolerance {
+			return u
+		}
+		if !(u > 0 && u <= 1) {
+			break
+		}
+	}
+	return math.NaN()
 }
