@@ -190,7 +190,7 @@ func (s *solver) taken(m faceMode) error {
 func (s *solver) search(m faceMode) error {
 	const (
 		margin = 1.0  // K, beyond the surroundings (chosen; the bracket may be wider)
-		reach  = 20.0 // K, more, while heat is left over: sun (chosen, as before)
+		reach  = 20.0 // K, more, while heat is left over, as with sun, or missing, as where water dries off (chosen)
 		passes = 200
 	)
 	s.under = m
@@ -201,6 +201,12 @@ func (s *solver) search(m faceMode) error {
 			break
 		}
 		high += reach
+	}
+	for range passes {
+		if off, err := s.leftOver(low, m); err != nil || off > 0 {
+			break
+		}
+		low -= reach
 	}
 	for range passes {
 		mid := low + (high-low)/2

@@ -224,3 +224,16 @@ func TestWetBesideDrops(t *testing.T) {
 	}
 	require.Positive(t, found)
 }
+
+// A wet film in dry air, as warm as the air outside and under a sky warmer than both,
+// cools by drying more than anything around it.
+func TestWetFaceColderThanAllAround(t *testing.T) {
+	k := DefaultCoverConditions()
+	k.Inside, k.InsideHumidity, k.RadiantRise, k.Outside, k.SkyDrop, k.Wind = 30, 0.3, 1.1670655315307954, 30, -6, 1.0/6
+	k.Tilt, k.Height, k.InnerFace = 82.40535663140855, 11.35, InnerWet
+	s, err := SingleFilm().Solve(k)
+	require.NoError(t, err)
+	require.Less(t, s.InnerTemperature, 29.0)
+	require.Less(t, s.Residual, 1e-9)
+	require.Less(t, s.Condensate, 0.0)
+}
