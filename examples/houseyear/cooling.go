@@ -31,7 +31,7 @@ func (r *trialYears) cooling(ctx context.Context, h *house, p plan.Filled) ([]an
 			return nil, err
 		}
 	}
-	v, err := newHotVents(y)
+	v, err := newHotVents(ctx, y)
 	if err != nil {
 		return nil, err
 	}

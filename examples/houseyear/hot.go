@@ -1,6 +1,7 @@
 package main
 
 import (
+	"context"
 	"errors"
 	"math"
 	"slices"
@@ -70,7 +71,7 @@ func factor(k int) float64 { return math.Pow(sizeStep, float64(k)) }
 func (s *ventSearch) last() int { return len(s.sizes) - 1 }
 
 // newHotVents looks at every hot hour of the year; nil without one or without vents.
-func newHotVents(y *year) (*hotVents, error) {
+func newHotVents(ctx context.Context, y *year) (*hotVents, error) {
 	p, limit := y.house.plan, y.house.plan.SetPoints.Limits.Hot
 	if len(p.Vents) == 0 {
 		return nil, nil
@@ -86,6 +87,9 @@ func newHotVents(y *year) (*hotVents, error) {
 		r.Hot++
 		if y.house.weather.Temperature[i] > limit {
 			r.Outside++
+		}
+		if ctx.Err() != nil {
+			return nil, ctx.Err()
 		}
 		k, err := s.size(i, limit)
 		if err != nil {

@@ -22,8 +22,8 @@ func split(x *ventilation.ClimateState, opening float64) airFlows {
 
 // lit is the daylight on the trays with the shade that was drawn, µmol/(m² s).
 func (y *year) lit(i int) float64 {
-	w := y.house.weather
-	return y.Daylight[i] * (1 - shade(y.house.plan, w.Global[i], y.screen(i)))
+	p := y.house.plan
+	return y.Daylight[i] * fromplan.ShadeLight(p, y.house.weather.Global[i]) * screenLeaves(p, y.screen(i))
 }
 
 // lampShare is the part of the light above the crop that comes from lamps.

@@ -228,3 +228,17 @@ func TestDurations(t *testing.T) {
 	require.Greater(t, a.Durations[4].Share, 0.6)
 	require.Empty(t, solved(t, plan.Demo(), part(t, "07-08", 1)).Durations)
 }
+
+// A screen inside keeps light from the trays that it takes up as heat; outside both
+// stay out.
+func TestShadeAndLight(t *testing.T) {
+	s := part(t, "07-08", 1)
+	lit := func(change string) float64 { return solved(t, changed(t, change), s).Account.Whole.DayLight }
+	bare := lit("{}")
+	outside := lit(`{"shade": {"place": "outside screen", "above_sun_w_m2": 0}}`)
+	inside := lit(`{"shade": {"place": "inside screen", "above_sun_w_m2": 0}}`)
+	require.InEpsilon(t, 0.5*bare, outside, 1e-9)
+	require.InEpsilon(t, outside, inside, 1e-9)
+	cooler := solved(t, changed(t, `{"shade": {"place": "outside screen"}}`), s).Account.Hottest.Inside
+	require.Less(t, cooler, solved(t, changed(t, `{"shade": {"place": "inside screen"}}`), s).Account.Hottest.Inside)
+}

@@ -132,15 +132,18 @@ func inWind(c plan.VentControl, wind float64) float64 {
 // screenLight is what a ready-made screen lets through; from memory.
 const screenLight = 0.4
 
-// shade is the part of the sun that shade and drawn screen keep out.
+// shade is the part of the sun's heat that shade and drawn screen keep out.
 func shade(p *plan.Plan, sun float64, drawn bool) float64 {
-	left := fromplan.ShadeLeft(p, sun)
-	if drawn {
-		light := screenLight
-		if o := p.Screen.Own; o != nil {
-			light = o.LightTransmittance
-		}
-		left *= light
+	return 1 - fromplan.ShadeLeft(p, sun)*screenLeaves(p, drawn)
+}
+
+// screenLeaves is the part of the sun that the screen lets through.
+func screenLeaves(p *plan.Plan, drawn bool) float64 {
+	switch {
+	case !drawn:
+		return 1
+	case p.Screen.Own != nil:
+		return p.Screen.Own.LightTransmittance
 	}
-	return 1 - left
+	return screenLight
 }

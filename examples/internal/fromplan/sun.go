@@ -103,6 +103,15 @@ func Glazing(p *plan.Plan, s envelope.Shape) (envelope.Glazing, error) {
 	return envelope.NewGlazing(s, lights, p.Cover.SunKept)
 }
 
+// ShadeLight is the part of the light that the plan's shade lets through under the sun,
+// W/m² on level ground.
+func ShadeLight(p *plan.Plan, sun float64) float64 {
+	if q := p.Shade; q != nil && sun > q.AboveSun {
+		return 1 - q.Drawn*(1-q.Transmittance)
+	}
+	return 1
+}
+
 // ShadeLeft is the part of the sun, W/m² on level ground, that the plan's shade
 // leaves the house: what an inside screen takes up stays in it.
 func ShadeLeft(p *plan.Plan, sun float64) float64 {
@@ -112,6 +121,6 @@ func ShadeLeft(p *plan.Plan, sun float64) float64 {
 	case q.Place == "inside screen":
 		return 1 - q.Drawn*q.Reflectance
 	default:
-		return 1 - q.Drawn*(1-q.Transmittance)
+		return ShadeLight(p, sun)
 	}
 }
