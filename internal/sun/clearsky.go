@@ -94,6 +94,10 @@ func (in ClearSkyInput) IneichenPerez() (ClearSky, error) {
 	return ClearSky{Global: global, Direct: direct, Diffuse: global - direct*c}, nil
 }
 
+// airOfRefraction is the temperature of the air that bends the sun, °C: ten kelvin
+// more lift a sun on the horizon by a fiftieth of a degree less.
+const airOfRefraction = 10.0
+
 // ClearSky returns the clear-sky irradiance at the site and time by Ineichen
 // and Perez with the turbidity, Linke's, dimensionless, 1 to 10, the pressure
 // of the standard atmosphere and refraction at 10 °C; the site may lie up to
@@ -103,7 +107,7 @@ func (s Site) ClearSky(t time.Time, turbidity float64) (ClearSky, error) {
 	pressure := atmosphere.Pressure(s.altitude)
 	in := ClearSkyInput{Zenith: sun.Zenith(), Turbidity: turbidity, Altitude: s.altitude, Extraterrestrial: sun.Extraterrestrial()}
 	if sun.Elevation > -1 {
-		in.Zenith -= Refraction(sun.Elevation, pressure, 10)
+		in.Zenith -= Refraction(sun.Elevation, pressure, airOfRefraction)
 	}
 	if in.Zenith < 90 {
 		in.Zenith = max(in.Zenith, 0)

@@ -51,6 +51,9 @@ func TestDynamicalLead(t *testing.T) {
 	require.InDelta(t, 33.103434, DynamicalLead(time.Date(1960, 1, 1, 12, 0, 0, 0, time.UTC)).Seconds(), 1e-5)
 	require.InDelta(t, 35.101375, DynamicalLead(time.Date(1964, 1, 1, 12, 0, 0, 0, time.UTC)).Seconds(), 1e-5)
 	// The polynomials meet the table and each other.
+	// The first entry of the table, ten seconds, and the last, 37, beside 32.184 s.
+	require.InDelta(t, 42.184, DynamicalLead(time.Date(1972, 2, 1, 0, 0, 0, 0, time.UTC)).Seconds(), 1e-9)
+	require.InDelta(t, 69.184, DynamicalLead(time.Date(2020, 1, 1, 0, 0, 0, 0, time.UTC)).Seconds(), 1e-9)
 	last := DynamicalLead(time.Date(1971, 12, 31, 23, 0, 0, 0, time.UTC)).Seconds()
 	require.InDelta(t, 42.184, last, 0.2)
 	a := DynamicalLead(time.Date(1960, 12, 31, 0, 0, 0, 0, time.UTC)).Seconds()
@@ -131,6 +134,9 @@ func TestSunDay(t *testing.T) {
 // counts; the sums were done in decimals.
 func TestSunPolynomials(t *testing.T) {
 	require.InDelta(t, 281.231060019, siderealTime(36525), 1e-7)
+	// Fifty centuries off, where its cube counts, by decimal arithmetic apart.
+	require.InDelta(t, 319.9299088427428, siderealTime(50*36525), 1e-6)
+	require.InDelta(t, 242.9309928972571, siderealTime(-50*36525), 1e-6)
 	require.InDelta(t, 360288.1950090482, meanLongitude(1), 1e-9)
 }
 

@@ -91,6 +91,9 @@ type Crossing struct {
 // within which a level that a node only creeps up to counts as never reached.
 const settled = 1e-9
 
+// timeFound is how near a time is sought, s.
+const timeFound = 1e-6
+
 // First returns the first crossing of level, °C, by node i, which starts at
 // start, °C, within limit, s. The curve is cut at its turning points, of which
 // there are at most three, so that no crossing is missed, and the first piece
@@ -116,7 +119,7 @@ func (c *Course) First(i int, start, level, limit float64) (Crossing, error) {
 			t := from
 			if f.at(from)*side < 0 { // else the start lies at the level but for rounding
 				var err error
-				if t, err = solve.Root(f.at, from, to, 1e-6); err != nil {
+				if t, err = solve.Root(f.at, from, to, timeFound); err != nil {
 					return Crossing{}, fmt.Errorf("time to %g °C: %w", level, err)
 				}
 			}

@@ -6,6 +6,10 @@ import (
 	"cloche.example/internal/solve"
 )
 
+// turnFound is how near a turning point is sought, s: a thousandth of what a time is
+// promised to.
+const turnFound = 1e-9
+
 // expSum is base + slope t + the sum of n terms c[k] exp(-mu[k] t), with
 // falling mu[k] >= 0.
 type expSum struct {
@@ -67,7 +71,7 @@ func (g *expSum) zeros(limit float64, out *[4]float64) int {
 		to := cuts[k]
 		vTo := h.at(to)
 		if vFrom < 0 && vTo > 0 || vFrom > 0 && vTo < 0 {
-			if t, err := solve.Root(h.at, from, to, 1e-9); err == nil {
+			if t, err := solve.Root(h.at, from, to, turnFound); err == nil {
 				out[found] = t
 				found++
 			}

@@ -6,6 +6,10 @@ package transient
 
 import "math"
 
+// uncoupled is the square of an element beside the diagonal over those on it that is
+// rounding of the eigenvalues.
+const uncoupled = 1e-18
+
 // System is the equations C dT/dt = f - G T of three stores ready for exact
 // solution: eigenvalues and eigenvectors. It is a value, safe to copy and to
 // share; the zero System is invalid.
@@ -46,7 +50,7 @@ func jacobi3(m [3][3]float64) (val [3]float64, vec [3][3]float64) {
 		for _, pq := range pairs {
 			p, q := pq[0], pq[1]
 			// Relative to the diagonal, so that small eigenvalues keep their digits.
-			if math.Abs(m[p][q]) <= 1e-18*math.Sqrt(math.Abs(m[p][p]*m[q][q])) {
+			if math.Abs(m[p][q]) <= uncoupled*math.Sqrt(math.Abs(m[p][p]*m[q][q])) {
 				continue
 			}
 			done = false
