@@ -41,22 +41,14 @@ func newVents(p *plan.Plan, directed bool) (v vents, err error) {
 		}
 		v.winds = append(v.winds, w)
 	}
-	flow := 0.0
 	for _, f := range p.VentFans {
 		v.power += f.Power
-		flow += f.Flow
 	}
 	if q := p.Pads; q != nil && v.winds[0].forced != nil {
 		v.salt = q.Salt
-		noon, err := fromplan.Air(p, p.Site.SummerNoon.Temperature, p.Site.SummerNoon.RelativeHumidity)
-		if err != nil {
+		if v.pad, err = fromplan.PadEfficiency(p); err != nil {
 			return v, err
 		}
-		wet, err := ventilation.PadWall{Area: q.Area, Efficiency: q.Efficiency, Speed: q.Speed, Cycles: q.Salt}.Cool(noon, flow)
-		if err != nil {
-			return v, fmt.Errorf("pads: %w", err)
-		}
-		v.pad = min(wet.Efficiency, 0.99)
 	}
 	return v, nil
 }

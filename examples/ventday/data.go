@@ -1,6 +1,10 @@
 package main
 
-import "math"
+import (
+	"math"
+
+	"cloche.example/examples/internal/fromplan"
+)
 
 // found is a step of the day in JSON.
 type found struct {
@@ -9,6 +13,8 @@ type found struct {
 	Outside    float64  `json:"outside_c"`
 	Wind       float64  `json:"wind_m_s"`
 	Opening    float64  `json:"opening_fraction"`
+	High       float64  `json:"high_vents_fraction"`
+	Low        float64  `json:"low_vents_fraction"`
 	Inside     float64  `json:"inside_c"`
 	Humidity   float64  `json:"relative_humidity"`
 	Deficit    float64  `json:"deficit_pa"`
@@ -29,7 +35,7 @@ type way struct {
 	Humid       float64 `json:"humid_h"`
 	Dry         float64 `json:"dry_h"`
 	Transpired  float64 `json:"transpired_kg"`
-	Water       float64 `json:"fog_evaporated_kg"`
+	Water       float64 `json:"fog_and_pads_evaporated_kg"`
 	Moves       int     `json:"moves_count"`
 	Steps       []found `json:"steps"`
 }
@@ -46,7 +52,8 @@ func (d *day) data() any {
 			Humid: c.Humid.Hours(), Dry: c.Dry.Hours(), Transpired: c.Transpired, Water: c.Water, Moves: c.Moves}
 		for i, p := range c.Points {
 			at := d.steps[i].Weather
-			w.Steps = append(w.Steps, found{p.Time.Hours(), at.Sun, at.Air.Temperature(), at.Wind, p.Vents.Opening, p.State.Temperature, p.State.RelativeHumidity, p.State.Deficit,
+			high, low := fromplan.InTurn(d.plan, p.Vents.Opening)
+			w.Steps = append(w.Steps, found{p.Time.Hours(), at.Sun, at.Air.Temperature(), at.Wind, p.Vents.Opening, high, low, p.State.Temperature, p.State.RelativeHumidity, p.State.Deficit,
 				some(p.State.CanopyTemperature), p.State.AirChanges, p.Vents.By.String()})
 		}
 		out.Ways = append(out.Ways, w)

@@ -3,24 +3,46 @@ package main
 import (
 	"math"
 
+	"cloche.example/examples/internal/fromplan"
 	"cloche.example/ventilation"
 )
 
-// blow lets the plan's fans run in the steps in which open vents alone leave the
-// house warmer than the vents are to hold it, and sums the day anew.
-func (d *day) blow(c *ventilation.DayCourse, limits ventilation.DayLimits) error {
-	fans, err := d.house.Climate(true)
-	if err != nil {
-		return err
+// at is the house in a step with its vents opened to the given fraction of their
+// area, in the plan's order, and with its fans running past wet pads, or not.
+func (d *day) at(step ventilation.DayStep, opening float64, fans bool) (ventilation.ClimateState, error) {
+	s := step.Setting
+	if s.Opening = 0; opening > 0 {
+		openings, err := fromplan.OpenedInTurn(d.plan, opening)
+		if err != nil {
+			return ventilation.ClimateState{}, err
+		}
+		var blow []ventilation.FixedFan
+		if fans {
+			blow, s.Pad = fromplan.VentFans(d.plan), d.pad
+		}
+		if len(openings)+len(blow) > 0 {
+			if s.Air, err = ventilation.NewNetwork(openings, nil, blow); err != nil {
+				return ventilation.ClimateState{}, err
+			}
+			s.Opening = 1
+		}
 	}
+	return d.climate.Solve(step.Weather, s)
+}
+
+// run has the vents stand in the plan's order, lets fans run in the steps in which
+// open vents alone leave the house warmer than they are to hold it, and sums the
+// day anew.
+func (d *day) run(c *ventilation.DayCourse, limits ventilation.DayLimits) (err error) {
 	for i := range c.Points {
 		p := &c.Points[i]
-		if p.Vents.Opening == 0 || p.State.Temperature <= d.plan.SetPoints.Day.VentTemperature {
+		if p.State, err = d.at(d.steps[i], p.Vents.Opening, false); err != nil {
+			return err
+		}
+		if len(d.plan.VentFans) == 0 || p.Vents.Opening == 0 || p.State.Temperature <= d.plan.SetPoints.Day.VentTemperature {
 			continue
 		}
-		s := d.steps[i].Setting
-		s.Opening = p.Vents.Opening
-		if p.State, err = fans.Solve(d.steps[i].Weather, s); err != nil {
+		if p.State, err = d.at(d.steps[i], p.Vents.Opening, true); err != nil {
 			return err
 		}
 	}

@@ -33,12 +33,15 @@ type day struct {
 	climate *ventilation.Climate
 	steps   []ventilation.DayStep
 	courses []course // by hand, automatic, wide open
+	pad     float64  // fraction, of the way to the wet bulb while fans run
 	openBy  float64  // h, start of the step in which a shut house first asks for air; NaN for none
 }
 
-// watched are vents that stop at an interrupt and tell how far the day is.
+// watched are vents that stop at an interrupt and tell how far the day is. They
+// move in the plan's order.
 type watched struct {
 	ventilation.Vents
+	day  *day
 	ctx  context.Context
 	tell func(at time.Duration)
 }
@@ -48,6 +51,7 @@ func (w watched) Opening(m ventilation.VentMoment) (ventilation.VentOpening, err
 		return ventilation.VentOpening{}, err
 	}
 	w.tell(m.Time)
+	m.At = func(opening float64) (ventilation.ClimateState, error) { return w.day.at(m.Step, opening, false) }
 	return w.Vents.Opening(m)
 }
 
@@ -76,19 +80,22 @@ func compute(ctx context.Context, c choice, progress *program.Meter) (*day, erro
 		{"automatic", fromplan.VentRule(c.plan, c.plan.SetPoints.Day.VentTemperature)},
 		{"wide open", ventilation.Schedule{{Opening: 1}}},
 	}
+	if c.plan.Pads != nil {
+		if d.pad, err = fromplan.PadEfficiency(c.plan); err != nil {
+			return nil, err
+		}
+	}
 	for i, k := range ways {
 		tell := func(at time.Duration) { progress.At((float64(i) + at.Hours()/24) / float64(len(ways))) }
-		dayCourse, err := d.climate.Day(d.steps, c.step, watched{k.vents, ctx, tell}, limits)
+		dayCourse, err := d.climate.Day(d.steps, c.step, watched{k.vents, d, ctx, tell}, limits)
 		if ctx.Err() != nil {
 			return nil, ctx.Err()
 		}
 		if err != nil {
 			return nil, fmt.Errorf("vents %s: %w", k.name, err)
 		}
-		if len(c.plan.VentFans) > 0 {
-			if err := d.blow(&dayCourse, limits); err != nil {
-				return nil, fmt.Errorf("fans, vents %s: %w", k.name, err)
-			}
+		if err := d.run(&dayCourse, limits); err != nil {
+			return nil, fmt.Errorf("vents %s: %w", k.name, err)
 		}
 		d.courses = append(d.courses, course{k.name, dayCourse})
 	}

@@ -38,10 +38,22 @@ type answer struct {
 // ways are by hand, automatic, wide open.
 func ways(t *testing.T, args ...string) answer {
 	t.Helper()
+	return decoded(t, golden.Print(t, with(""), append(args, "-json")...))
+}
+
+func decoded(t *testing.T, text string) answer {
+	t.Helper()
 	var d struct{ Answer answer }
-	require.NoError(t, json.Unmarshal([]byte(golden.Print(t, with(""), append(args, "-json")...)), &d))
+	require.NoError(t, json.Unmarshal([]byte(text), &d))
 	require.Len(t, d.Answer.Ways, 3)
 	return d.Answer
+}
+
+func demoPlan(t *testing.T, change string) *plan.Plan {
+	t.Helper()
+	p, err := plan.Demo().Change([]byte(change))
+	require.NoError(t, err)
+	return &p.Plan
 }
 
 func TestShadeAndFogCool(t *testing.T) {

@@ -5,6 +5,7 @@ import (
 	"math"
 	"time"
 
+	"cloche.example/examples/internal/fromplan"
 	"cloche.example/internal/report"
 )
 
@@ -49,9 +50,6 @@ func (d *day) warnings() (all []string) {
 	if open := d.courses[wideOpen]; open.Above > 0 {
 		all = append(all, d.verdict(open))
 	}
-	if d.plan.Pads != nil {
-		all = append(all, "The plan's wet pads are dry on this day: they cool only air that fans draw through them.")
-	}
 	return all
 }
 
@@ -71,12 +69,12 @@ func (d *day) write() *report.Report {
 	}
 	d.given(&p)
 	p.Section("Hour by hour")
-	p.Table([]string{"time", "sun W/m²", "outside °C", "wind m/s", "hand", "°C", "kPa", "auto", "°C", "kPa", "leaves °C", "changes 1/h", "set by"}, d.table())
-	p.Note("Opening as a fraction, inside air, vapour pressure deficit; leaves, air changes and what set the vents are those of the automatic house. The time is that of the step's start.")
+	p.Table([]string{"time", "sun W/m²", "outside °C", "wind m/s", "hand", "°C", "kPa", "auto", "high", "low", "°C", "kPa", "leaves °C", "changes 1/h", "set by"}, d.table())
+	p.Note("Opening as a fraction of the area of all vents, and of that of the high and of the low ones; inside air, vapour pressure deficit; leaves, air changes and what set the vents are those of the automatic house. The time is that of the step's start.")
 	p.Section("The day side by side")
 	p.Table([]string{"", d.courses[0].name, d.courses[1].name, d.courses[2].name}, d.summary())
 	p.Section("Notes")
-	p.Note("Steady balance of heat, water and air in each step, through the plan's covers and crop; heat stored in soil and structure is left out, which would lower the afternoon's peak and lift the evening. All vents move together and come to rest; fans run while open vents alone leave the house warmer than they are to hold it; a thermal screen stays open. \"Wide open\" is the best these vents can do by day.")
+	p.Note("Steady balance of heat, water and air in each step, through the plan's covers and crop; heat stored in soil and structure is left out, which would lower the afternoon's peak and lift the evening. %s, and come to rest; fans run, past wet pads where the plan has them, while open vents alone leave the house warmer than they are to hold it; a thermal screen stays open. \"Wide open\" is the best these vents can do by day.", d.turn())
 	p.Note("The clear 15th of %s follows the plan's summer day; its formulas stand in weather.go. Discharge and pressure coefficients are uncertain by 20 %% and more.", d.date().Month())
 	p.Section("Cautions")
 	p.Note("A closed house in the sun overheats people and plants within minutes: leave a vent that opens without power, and watch for heat stroke. Gusts exceed the mean wind: vents must be held and shut in time; structure and drives follow local codes and licensed practice.")
@@ -87,6 +85,18 @@ func (d *day) write() *report.Report {
 		p.Note("Fans start without warning: guard them, and switch them off at an isolator before reaching in.")
 	}
 	return &p
+}
+
+// turn says in which order the vents move.
+func (d *day) turn() string {
+	high, low := fromplan.InTurn(d.plan, 1e-3)
+	switch {
+	case high > low:
+		return "Vents in ridge and roof open first, those in the walls when they stand wide"
+	case low > high:
+		return "Vents in the walls open first, those in ridge and roof when they stand wide"
+	}
+	return "All vents move together"
 }
 
 // given prints the vents and how they are moved.
@@ -119,10 +129,11 @@ func (d *day) table() (rows [][]string) {
 	hand, auto := d.courses[byHand].Points, d.courses[automatic].Points
 	for i := 0; i < len(auto); i += every {
 		w, a, b := d.steps[i].Weather, hand[i], auto[i]
+		high, low := fromplan.InTurn(d.plan, b.Vents.Opening)
 		rows = append(rows, []string{
 			clock(b.Time.Hours()), report.Number(w.Sun, 0), report.Number(w.Air.Temperature(), 1), report.Number(w.Wind, 1),
 			report.Number(a.Vents.Opening, 2), report.Number(a.State.Temperature, 1), report.Number(a.State.Deficit/1000, 2),
-			report.Number(b.Vents.Opening, 2), report.Number(b.State.Temperature, 1), report.Number(b.State.Deficit/1000, 2),
+			report.Number(b.Vents.Opening, 2), report.Number(high, 2), report.Number(low, 2), report.Number(b.State.Temperature, 1), report.Number(b.State.Deficit/1000, 2),
 			report.Number(b.State.CanopyTemperature, 1), report.Number(b.State.AirChanges, 0), b.Vents.By.String(),
 		})
 	}
@@ -135,7 +146,7 @@ func (d *day) summary() [][]string {
 		{"mean inside, °C"}, {"hottest, °C"}, {"  at"}, {"coolest, °C"},
 		{"hours above " + report.Number(d.plan.SetPoints.Limits.Hot, 0) + " °C"}, {"degree-hours above, K h"},
 		{"deficit least, kPa"}, {"deficit most, kPa"}, {"hours humid, below 0.3 kPa"}, {"hours dry, above 1.2 kPa"},
-		{"transpired, kg"}, {"fog evaporated, kg"}, {"settled as mist, kg"}, {"moves of the vents"},
+		{"transpired, kg"}, {"fog and pads evaporated, kg"}, {"settled as mist, kg"}, {"moves of the vents"},
 	}
 	for _, c := range d.courses {
 		for i, v := range []string{

@@ -25,7 +25,7 @@ type Summer struct {
 	Wind       float64  `json:"wind_m_s"`
 	Fog        *Fogged  `json:"with_fog_in_calm"` // null: no fog, or none under that sun
 	FogWindy   *Fogged  `json:"with_fog_in_wind"`
-	Pads       *Padded  `json:"with_pads"` // null: no pads, or no fans that draw air through them
+	Pads       *Padded  `json:"with_pads"` // null: no pads, or air more than full of water behind them
 }
 
 // Noon is a steady state. Where wind works against warm air and two states are
@@ -168,6 +168,9 @@ func (h *House) noon(n *ventilation.Network, load ventilation.Load, wind float64
 	}
 	if wind > 0 {
 		hot.Air.Neutral = math.NaN() // wind moves it about, and out of the house
+	}
+	if g := h.Plan.House; hot.Air.Neutral > g.RidgeHeight || hot.Air.Neutral < -g.Depth {
+		hot.Air.Neutral = math.NaN() // fans move it out of the house
 	}
 	return &Noon{Rise: hot.Rise, Inside: hot.Temperature, Flow: hot.Air.Volume, Changes: ventilation.AirChanges(hot.Air.Volume, h.Shape.Volume), Neutral: some(hot.Air.Neutral), States: max(1, count)}, nil
 }

@@ -1,7 +1,6 @@
 package answers
 
 import (
-	"errors"
 	"fmt"
 	"math"
 
@@ -90,7 +89,7 @@ func (h *House) fogged(n *ventilation.Network, load ventilation.Load, wind float
 func (h *House) padded(load ventilation.Load) (*Padded, error) {
 	p := h.Plan
 	q := p.Pads
-	flow := fanFlow(h)
+	flow := fromplan.OutwardFlow(p)
 	if q == nil || flow <= 0 {
 		return nil, nil
 	}
@@ -99,9 +98,7 @@ func (h *House) padded(load ventilation.Load) (*Padded, error) {
 		return nil, err
 	}
 	cool, err := ventilation.PadWall{Area: q.Area, Efficiency: q.Efficiency, Speed: q.Speed, Cycles: q.Salt}.Cool(outside, flow)
-	if errors.Is(err, ventilation.ErrRange) {
-		return nil, nil // the warning says so
-	} else if err != nil {
+	if err != nil {
 		return nil, fmt.Errorf("pads: %w", err)
 	}
 	r := &Padded{Supply: cool.Supply.Temperature(), Flow: flow, Efficiency: cool.Efficiency, Water: 3600 * cool.Water}
@@ -115,15 +112,4 @@ func (h *House) padded(load ventilation.Load) (*Padded, error) {
 	}
 	r.Humidity = s.RelativeHumidity()
 	return r, nil
-}
-
-// fanFlow is what the fans that blow out move, m³/s, at no pressure difference.
-func fanFlow(h *House) float64 {
-	flow := 0.0
-	for _, f := range h.Plan.VentFans {
-		if f.Blows == "out" {
-			flow += f.Flow
-		}
-	}
-	return flow
 }

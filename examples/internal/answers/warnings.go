@@ -13,7 +13,7 @@ type Warning struct {
 
 // WarningCodes are those of all warnings.
 func WarningCodes() []string {
-	return []string{"sky_not_known", "wet_night_asks_more_water", "fog", "fan_unstable", "operating_points", "two_states_in_wind", "year_beyond_heater", "weather_file_not_read", "pads_without_fans", "arch_in_strips", "assumptions"}
+	return []string{"sky_not_known", "wet_night_asks_more_water", "fog", "fan_unstable", "operating_points", "two_states_in_wind", "year_beyond_heater", "weather_file_not_read", "pads_too_damp", "arch_in_strips", "assumptions"}
 }
 
 func (r *Result) warning(code, format string, a ...any) {
@@ -50,7 +50,7 @@ func (r *Result) warn() {
 		r.warning("weather_file_not_read", "The months serve here; houseyear reads the hours of the weather file.")
 	}
 	if p.Pads != nil && r.Summer.Pads == nil {
-		r.warning("pads_without_fans", "The wet pads count for nothing at the summer noon: no fan of the plan blows out to draw air through them, or not at a speed of 0.1 to 3 m/s.")
+		r.warning("pads_too_damp", "The wet pads count for nothing at the summer noon: with what the crop evaporates the air would be more than full of water.")
 	}
 	if p.House.Shape == "round arch" || p.House.Shape == "pointed arch" {
 		r.warning("arch_in_strips", "The arch counts as flat strips, of its exact area.")

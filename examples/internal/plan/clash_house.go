@@ -8,6 +8,9 @@ import (
 // largestFloor of a house, m².
 const largestFloor = 100_000
 
+// largestVolume of a house, m³, as the exchange of its air takes it.
+const largestVolume = 1_000_000
+
 // leastRise from eave to ridge makes a roof, m.
 const leastRise = 0.05
 
@@ -29,6 +32,8 @@ func (f *filler) shape(h House) {
 	}
 	if floor := floorArea(h); floor > largestFloor {
 		f.clash(fmt.Sprintf("a house has at most %.0f m² of floor, and this one %.0f", float64(largestFloor), floor), span, "house.length_m", "house.bays_count")
+	} else if v := floor * (h.RidgeHeight + h.Depth); v > largestVolume {
+		f.clash(fmt.Sprintf("a house holds at most %.0f m³, floor times height of the ridge above it, and this one %.0f", float64(largestVolume), v), "house.ridge_height_m", "house.depth_m", span, "house.length_m", "house.bays_count")
 	}
 	if h.Depth > h.Span {
 		f.clash("a house is dug in no deeper than it is wide", "house.depth_m", span)

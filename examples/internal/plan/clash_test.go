@@ -18,6 +18,9 @@ const (
 
 // clashes are plans that contradict themselves, by what the report says.
 var clashes = []struct{ plan, says string }{
+	{`{"pads": {}}`, "fans that blow out must draw air through the pads at 0.1 to 3 m/s: give vent_fans or another area, or leave the pads out: pads.area_m2 is 4 m² by default, vent_fans is a list of 0"},
+	{`{"pads": {"area_m2": 1}, "vent_fans": [{"name": "a", "flow_m3_s": 4}]}`, "fans that blow out must draw air through the pads"},
+	{`{"pads": {}, "vent_fans": [{"name": "a", "flow_m3_s": 4, "blows": "in"}]}`, "fans that blow out must draw air through the pads"},
 	{`{"house": {"eave_height_m": 3, "ridge_height_m": 2.9}}`, "the ridge must stand 0.05 m and more above the eave: house.ridge_height_m is 2.9 m, house.eave_height_m is 3 m"},
 	{`{"house": {"shape": "round arch", "ridge_height_m": 5}}`, "a round arch rises above its eave by no more than half its span: house.ridge_height_m is 5 m, house.eave_height_m is 1.3 m by default, house.span_m is 6.4 m by default"},
 	{`{"house": {"shape": "pointed arch", "ridge_slope_deg": 60}}`, "no circular arcs lead from this eave to this ridge"},
@@ -25,6 +28,7 @@ var clashes = []struct{ plan, says string }{
 	{`{"house": {"shape": "uneven gable", "ridge_offset_m": 7}}`, "the ridge must stand within the span, 2 % from its ends and more"},
 	{`{"house": {"span_m": 2, "depth_m": 2.5}}`, "a house is dug in no deeper than it is wide"},
 	{`{"house": {"length_m": 400, "bays_count": 200}}`, "a house has at most 100000 m² of floor, and this one 512000: house.span_m is 6.4 m by default, house.length_m is 400 m"},
+	{`{"house": {"length_m": 400, "span_m": 30, "bays_count": 8, "eave_height_m": 9, "ridge_height_m": 12}}`, "a house holds at most 1000000 m³, floor times height of the ridge above it, and this one 1152000: house.ridge_height_m is 12 m"},
 	{`{"house": {"annexes": [{"name": "a", "width_m": 6.4, "high_m": 3}]}}`, "annexes must not cover more than their wall"},
 	{`{"house": {"shape": "lean-to", "bays_count": 2}}`, "a lean-to has one bay"},
 	{`{"house": {"dwarf_wall": {"height_m": 1.5}}}`, "the dwarf wall must end at the eave or below"},

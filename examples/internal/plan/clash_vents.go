@@ -48,6 +48,17 @@ func (f *filler) vents(p *Plan) {
 			f.clash("a fan must be above the floor", under("vent_fans", i, "centre_above_ground_m"), "house.depth_m")
 		}
 	}
+	if q := p.Pads; q != nil {
+		out := 0.0
+		for _, v := range p.VentFans {
+			if v.Blows == "out" {
+				out += v.Flow
+			}
+		}
+		if speed := out / q.Area; !(speed >= 0.1 && speed <= 3) {
+			f.clash("fans that blow out must draw air through the pads at 0.1 to 3 m/s: give vent_fans or another area, or leave the pads out", "pads.area_m2", "vent_fans")
+		}
+	}
 	if s := p.Shade; s != nil && s.Transmittance+s.Reflectance > 1+1e-9 {
 		f.clash("a shade must not let through and turn back more than there is", "shade.transmittance_fraction", "shade.reflectance_fraction")
 	}

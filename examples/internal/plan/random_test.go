@@ -70,6 +70,8 @@ func TestShortPlansSuffice(t *testing.T) {
 		}
 		if r.IntN(2) == 0 {
 			p["vents"] = []any{map[string]any{"name": "a", "place": places[r.IntN(len(places))]}, map[string]any{"name": "b"}}
+		}
+		if p["pads"] != nil || r.IntN(2) == 0 {
 			p["vent_fans"] = []any{map[string]any{"name": "a", "flow_m3_s": 1}}
 		}
 		text, err := json.Marshal(p)
