@@ -40,6 +40,10 @@ type HouseCovers struct {
 	// not known.
 	Margin float64
 
+	// Smooth is by how much, K, all may move before a coefficient of convection, too,
+	// changes its course, as at a critical Rayleigh number; at most Margin.
+	Smooth float64
+
 	house   *House
 	facets  []followedFacet
 	matrix  []float64 // of the exchange between facets
@@ -88,6 +92,7 @@ func (h *House) CoversTo(dst *HouseCovers, k *HouseConditions) error {
 		}
 		dst.Margin = 0
 	}
+	dst.Smooth = min(dst.Smooth, dst.Margin)
 	dst.spread()
 	dst.at = at
 	dst.sum(k, &room)
@@ -111,8 +116,9 @@ func (c *HouseCovers) round(k *HouseConditions, one *CoverConditions, room *room
 			return err
 		}
 	}
-	c.Open, c.Margin = 0, math.Inf(1)
+	c.Open, c.Margin, c.Smooth = 0, math.Inf(1), math.Inf(1)
 	for i := range c.facets {
+		c.Smooth = min(c.Smooth, c.facets[i].smooth)
 		c.Open, c.Margin = max(c.Open, c.facets[i].open), min(c.Margin, c.facets[i].margin)
 	}
 	if h.plan.Radiant == RadiantEnclosure {

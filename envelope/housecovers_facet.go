@@ -107,6 +107,7 @@ func (p *partTakes) join(patch *partTakes, share float64) {
 		}
 	}
 	p.inner, p.margin, p.open = min(p.inner, patch.inner), min(p.margin, patch.margin), max(p.open, patch.open)
+	p.smooth = min(p.smooth, patch.smooth)
 }
 
 func (r *response) join(patch *response, share float64) {
@@ -130,7 +131,7 @@ func (w *followedPart) solve(c *layerSet, k *CoverConditions, room *roomAir, spa
 		return s.stepped(c, touching, &at)
 	}
 	p := s.takes()
-	p.margin = s.margin()
+	p.margin, p.smooth = s.margin(), s.straight()
 	s.split(o)
 	if !s.slopes(room.byPressure, w.wet, &p) {
 		return p, s.open()

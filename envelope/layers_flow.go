@@ -99,8 +99,7 @@ func (s *solver) flow(o *flow, wet float64) {
 		if heat > 0 {
 			water = (s.vapour*s.water.bends - carry*s.water.slope) * rise
 			if dt := s.in - s.t[last]; s.hIn > stillVapour && abs(dt) > alikeAir {
-				_, slope := s.film.coefficient(s.in, s.t[last])
-				water += s.vapour * (slope + s.hIn) / (dt * s.hIn) * rise
+				water += s.vapour * (s.hInSlope + s.hIn) / (dt * s.hIn) * rise
 			}
 		}
 		switch d {

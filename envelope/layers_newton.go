@@ -88,16 +88,17 @@ type solver struct {
 	x [maxVars]float64
 
 	// Last evaluation.
-	t       [maxFaces]float64 // °C
-	black   [maxFaces]float64 // W/m²
-	g       [maxFaces]float64 // W/m², irradiance
-	f       [maxVars]float64  // balances
-	hIn     float64
-	latent  float64 // W/m², with the heat that holds the face
-	vapour  float64 // kg/(s m²)
-	water   wetAt   // of the face as water or frost
-	steps   int
-	biggest float64 // W/m², largest open balance
+	t        [maxFaces]float64 // °C
+	black    [maxFaces]float64 // W/m²
+	g        [maxFaces]float64 // W/m², irradiance
+	f        [maxVars]float64  // balances
+	hIn      float64
+	hInSlope float64 // W/(m² K), of the convection inside with the face
+	latent   float64 // W/m², with the heat that holds the face
+	vapour   float64 // kg/(s m²)
+	water    wetAt   // of the face as water or frost
+	steps    int
+	biggest  float64 // W/m², largest open balance
 }
 
 // prepare fills the problem for cover c in conditions k; the pointers of s
@@ -241,7 +242,7 @@ func (s *solver) evaluate(j *system) float64 {
 	// Convection and vapour inside.
 	last := faces - 1
 	h, slope := s.film.coefficient(s.in, s.t[last])
-	s.hIn = h
+	s.hIn, s.hInSlope = h, slope
 	s.f[last] += h * (s.in - s.t[last])
 	if s.plain {
 		slope = -h

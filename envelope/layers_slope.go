@@ -28,6 +28,7 @@ type partTakes struct {
 	inner  float64            // °C, of the inner face
 	open   float64            // W/m², that a balance was open before the last step
 	margin float64            // K, by which the inner face or the dew point may move and the face stays wet or dry
+	smooth float64            // K, by which temperatures may move before a coefficient changes its course
 	shares [mostSides]float64 // of a face under drops in part: how their share moves with the last step and with each drive
 }
 
@@ -131,7 +132,7 @@ func (s *solver) sources(byRatio float64) sources {
 		}
 	}
 	d := s.in - s.t[last]
-	h, slope := s.film.coefficient(s.in, s.t[last])
+	h, slope := s.hIn, s.hInSlope
 	warmer, _ := s.film.coefficient(s.in+filmStep, s.t[last])
 	c := sources{byRatio: byRatio, byFace: slope, hByAir: (warmer - h) / filmStep, node: -1}
 	if abs(d) > alikeAir {

@@ -239,6 +239,13 @@ func (s *innerFilmCalc) iso15099(inside, d float64) (h, slope float64) {
 	return h, slope
 }
 
+// rayleigh is the Rayleigh number of iso15099.
+func (s *innerFilmCalc) rayleigh(inside, d float64) float64 {
+	film := inside + constant.ZeroCelsius - innerFilm*d // eq. 132
+	b, _ := s.c.buoyancy(film, s.c.air(film, s.p))
+	return b * math.Abs(d) * s.height * s.height * s.height // eq. 131
+}
+
 // plate is [ChuChu75] with air at the mean of face and room, gravity taken
 // along the slope.
 func (s *innerFilmCalc) plate(inside, d float64) (h, slope float64) {

@@ -14,6 +14,9 @@ const (
 	skinOpen      = 1e-5 // W/m², by which what the facets see and their balances may be off: it counts by its square, since what they take is corrected for it
 	skinBend      = 2e-6 // fraction of the heat that may be missed where no face is near another state: of what the slopes there then miss, a thousandth is left as a rule and a third at worst
 	skinBendOpen  = 3e-4 // W/m², for skinOpen there
+	skinCurve     = 2e-5 // fraction of the heat that may be missed where no coefficient is near another course, either: straight lines then miss its square
+	skinCurveOpen = 1e-2 // W/m², for skinOpen there
+	skinMoved     = 2.0  // K for each W/m² that is open, some times what moves a face
 	skinMargin    = 10   // times as far as the missed heat moves the inside are the faces from another state
 	skinCold      = 1    // W/m², the same where the covers begin cold
 	skinColdTurns = 8    // turns in which a cold start comes to that, or the balances set out from what it has
@@ -88,8 +91,7 @@ func (s *skin) follow(z [drives]float64, floor float64) (agreed bool, err error)
 	}
 	leak, _, _ := s.near.leakAt(z[byAir], z[byVapour])
 	size, leaks := missed(now.took, [drives]float64{}), math.Abs(now.leak-leak)
-	agreed = miss <= skinAgreement*size+skinLeast*floor && leaks <= skinAgreement*now.leak && now.open <= skinOpen ||
-		miss <= skinBend*size && leaks <= skinBend*now.leak && now.open <= skinBendOpen && skinMargin*miss <= now.margin*now.slope[airHeat][byAir]
+	agreed = miss <= skinAgreement*size+skinLeast*floor && leaks <= skinAgreement*now.leak && now.open <= skinOpen || now.reaches(miss, leaks)
 	last := s.near
 	s.near = now
 	if miss > skinSlower*s.miss {
@@ -100,6 +102,14 @@ func (s *skin) follow(z [drives]float64, floor float64) (agreed bool, err error)
 		s.between, s.far, s.low, s.high, s.share = true, last, 0, 1, 0.5
 	}
 	return agreed, nil
+}
+
+// reaches reports whether the straight form through t holds where the covers would
+// take another heat by miss, W, and let through another leak, kg/s.
+func (t *taken) reaches(miss, leaks float64) bool {
+	size, room := missed(t.took, [drives]float64{}), t.slope[airHeat][byAir]
+	return miss <= skinBend*size && leaks <= skinBend*t.leak && t.open <= skinBendOpen && skinMargin*miss <= t.margin*room ||
+		miss <= skinCurve*size && leaks <= skinCurve*t.leak && t.open <= skinCurveOpen && skinMargin*miss <= t.smooth*room && skinMoved*t.open <= t.smooth
 }
 
 // narrow halves the share in which the covers stand between their two states:
@@ -204,21 +214,23 @@ func (k *climateCase) agree(find func() error, glide func() bool) error {
 	return fmt.Errorf("balance of heat and water: %w: covers and inside do not agree near %g °C", ErrNotConverged, k.found.air)
 }
 
-// glideLand is by how much the state that is found may differ from the one that a
-// glide led to, K, W/m² and Pa: the straight form of the covers leaves the square
-// of it over some hundred.
-var glideLand = [drives]float64{byAir: 1e-4, byGlow: 1e-3, byVapour: 2e-2}
-
-// strayed reports whether the state found is another than that with the drives z,
-// where the covers were solved.
+// strayed reports whether the state found is farther from that with the drives z,
+// where the covers were solved, than their straight form reaches.
 func (k *climateCase) strayed(z *[drives]float64) bool {
-	for i, v := range k.drivesOf(&k.found) {
-		if !(math.Abs(v-z[i]) <= glideLand[i]) {
-			return true
-		}
+	s := k.skin
+	to := k.drivesOf(&k.found)
+	there, _ := s.near.from(&to)
+	leak, _, _ := s.near.leakAt(to[byAir], to[byVapour])
+	near := true
+	for i, v := range to {
+		near = near && math.Abs(v-z[i]) <= glideLand[i]
 	}
-	return false
+	return !near && !s.near.reaches(missed(there, s.near.took), math.Abs(leak-s.near.leak))
 }
+
+// glideLand is what counts as one state, K, W/m² and Pa: the straight form of the
+// covers leaves the square of it over some hundred.
+var glideLand = [drives]float64{byAir: 1e-4, byGlow: 1e-3, byVapour: 2e-2}
 
 const (
 	closest    = 1e-3 // K, of the inside temperature, to which close finds the house

@@ -57,6 +57,7 @@ type taken struct {
 	lining            float64                 // °C, mean of the inner faces
 	sky               float64                 // W, driven by the sky
 	open              float64                 // W/m², by which what the facets see and their balances were off
+	smooth            float64                 // K, that a coefficient is from another course
 	margin            float64                 // K, that a face is from another state
 }
 
@@ -124,7 +125,7 @@ func (s *skin) solve(z *[drives]float64) (t taken, err error) {
 	}
 	c := &s.covers
 	t = taken{at: *z, took: [drives]float64{airHeat: c.Air, glowHeat: c.Radiation, water: c.Condensate}, slope: c.Slope,
-		latent: c.Latent, leak: c.Leakage.DryAir, leakByK: c.LeakageByK, leakByPa: c.LeakageByPa, lining: c.Inner, sky: c.Sky, open: c.Open, margin: c.Margin}
+		latent: c.Latent, leak: c.Leakage.DryAir, leakByK: c.LeakageByK, leakByPa: c.LeakageByPa, lining: c.Inner, sky: c.Sky, open: c.Open, smooth: c.Smooth, margin: c.Margin}
 	s.bound(&t)
 	return t, nil
 }
