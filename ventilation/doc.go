@@ -39,7 +39,7 @@
 //	floor:  sun + long-wave = sensible + latent + into the ground
 //	cover:  convection + long-wave + condensation = (U without its inner film) A (Tcover - Tsol-air),
 //	        or what package envelope has each facet, frame, door and bridge take (RealCover)
-//	water:  transpiration + soil + mist + moisture = condensation + drip + m (W - Wo)
+//	water:  transpiration + soil + mist + moisture = condensation + drip + into a store + m (W - Wo)
 //	air:    sensible + heat + h_g of what evaporates = to the cover + m (h - ho) + h_g of what condenses
 //
 // with m in dry air, the same in and out. Leaves are one layer with stomata
@@ -53,12 +53,15 @@
 // under a TargetRule, which sets the targets of each hour: targets by day and
 // night, a humidity held by vents and heat, a screen by sun and clock
 // (DayNight), or a rule of the user's own. Heat enters as air, as radiation to
-// crop and floor, in the floor, and from lamps as light, radiation and air.
+// crop and floor, in the floor, and from lamps as light, radiation and air. House
+// air may be blown through a store that takes heat and, above a vapour pressure of
+// its own, water; a RefiningRule sets both anew for the state that they make.
 // [FAO56] gives radiation and reference evapotranspiration outdoors (Grass).
 //
 // CO2: what burners and dosing give, what the canopy's photosynthesis takes and
 // what the exchanged air carries, in steady state, over a period and hour by
-// hour (CO2Case, CO2Hours), in µmol/mol and kg.
+// hour (CO2Case, CO2Hours), in µmol/mol and kg; a burner brings its heat and vapour
+// with what it gives in the hour.
 //
 // Winter: the outside air that holds a humidity after what condenses on the
 // cover (DryingCase), its heat and heat recovery, the time to dry and rounds of
