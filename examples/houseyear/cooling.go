@@ -3,6 +3,8 @@ package main
 import (
 	"context"
 	"fmt"
+	"math"
+	"strings"
 
 	"cloche.example/examples/internal/answers"
 	"cloche.example/examples/internal/plan"
@@ -46,15 +48,19 @@ func (r *trialYears) cooling(ctx context.Context, h *house, p plan.Filled) ([]an
 	vents := answers.Change{Code: "more_vents", Plan: *scaled(&with.Plan, factor)}
 	area := ventArea(&vents.Plan)
 	vents.Name, vents.Cost = fmt.Sprintf("%s m² of vents in place of %s", num(area, 1), num(had, 1)), (area-had)*h.plan.Prices.VentsPerM2
+	list := []answers.Change{vents}
+	if h.plan.VentControl.By == "hand" && v != nil && had > 0 {
+		list = append(list, added(p, "vents_by_temperature", "vents moved by the temperature", `{"vent_control": {"by": "temperature"}}`, false, math.NaN()))
+	}
 	if v == nil || v.All {
-		return []answers.Change{vents}, nil
+		return list, nil
 	}
 	floor, q := h.steady.House.Shape.FloorArea, h.plan
 	pads, err := h.pads(with)
-	return []answers.Change{vents,
+	return append(list,
 		added(with, "shade", "a shade in the sun", `{"shade": {}}`, q.Shade != nil, floor*q.Prices.ShadePerM2),
 		added(with, "fog", "fog in the sun", `{"fog": {}}`, q.Fog != nil, floor*q.Prices.FogPerM2),
-		pads}, err
+		pads), err
 }
 
 // Fans beside pads: their electricity, W for each m³/s, and the speed at the pads,
@@ -64,28 +70,40 @@ const (
 	padSpeed = 1.25
 )
 
-// pads are wet pads with fans of the size of practice, or with the plan's own fans.
+// pads are wet pads with fans of the size of practice, or what of the two is missing.
 func (h *house) pads(p plan.Filled) (answers.Change, error) {
 	rates := ventilation.DefaultFanRates(h.steady.House.Shape.FloorArea)
 	rates.Altitude = p.Site.Altitude
 	flows, err := rates.Solve()
-	flow, cost, text := flows.Summer, flows.Summer*p.Prices.VentFansPerM3S, fmt.Sprintf(`"vent_fans": [{"name": "fans", "flow_m3_s": %.4g, "power_w": %.4g}], `, flows.Summer, fanPower*flows.Summer)
+	flow, cost := flows.Summer, 0.0
+	var names, parts []string
 	if len(p.VentFans) > 0 {
-		flow, cost, text = 0, 0, ""
+		flow = 0
 		for _, f := range p.VentFans {
 			flow += f.Flow
 		}
+	} else {
+		cost += flow * p.Prices.VentFansPerM3S
+		names = append(names, fmt.Sprintf("fans of %s m³/s", num(flow, 1)))
+		parts = append(parts, fmt.Sprintf(`"vent_fans": [{"name": "fans", "flow_m3_s": %.4g, "power_w": %.4g}]`, flow, fanPower*flow))
 	}
-	area := flow / padSpeed
-	name := fmt.Sprintf("fans of %s m³/s and %s m² of pads", num(flow, 1), num(area, 1))
-	return added(p, "pads", name, fmt.Sprintf(`{%s"pads": {"area_m2": %.4g}}`, text, area), p.Pads != nil, cost+area*p.Prices.PadsPerM2), err
+	if p.Pads == nil {
+		area := flow / padSpeed
+		cost += area * p.Prices.PadsPerM2
+		names = append(names, fmt.Sprintf("%s m² of pads", num(area, 1)))
+		parts = append(parts, fmt.Sprintf(`"pads": {"area_m2": %.4g}`, area))
+	}
+	if names == nil {
+		names = []string{"fans and pads"}
+	}
+	return added(p, "pads", strings.Join(names, " and "), "{"+strings.Join(parts, ", ")+"}", parts == nil, cost), err
 }
 
 // added is a section put into a plan that has none.
 func added(p plan.Filled, code, name, change string, has bool, cost float64) answers.Change {
 	c := answers.Change{Code: code, Name: name, Cost: cost}
 	if has {
-		c.WhyNot = "the house has it"
+		c.WhyNot = "there already"
 		return c
 	}
 	other, err := p.Change([]byte(change))

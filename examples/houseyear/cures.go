@@ -3,6 +3,7 @@ package main
 import (
 	"context"
 	"fmt"
+	"math"
 
 	"cloche.example/examples/internal/answers"
 )
@@ -12,11 +13,11 @@ type cure struct {
 	Code   string   `json:"code"`
 	Name   string   `json:"name"`
 	WhyNot string   `json:"why_not"`       // empty where it was tried
-	Cost   *float64 `json:"cost_currency"` // null: not tried
+	Cost   *float64 `json:"cost_currency"` // null: not tried, or no price in the plan
 	Heat   float64  `json:"heat_saved_kwh"`
 	Share  float64  `json:"heat_saved_fraction"`
 	Money  float64  `json:"saved_currency"` // of heat, fan, lamps and water together
-	Years  *float64 `json:"payback_years"`  // null: never
+	Years  *float64 `json:"payback_years"`  // null: never, or no price
 	Cold   int      `json:"cold_hours_count"`
 	Hot    int      `json:"hot_hours_count"`
 	Humid  int      `json:"humid_hours_count"`
@@ -72,7 +73,9 @@ func (h *house) cures(a *answer, r *trialYears) (cures []cure) {
 		default:
 			b := r.tried[i].account
 			c.Cold, c.Hot, c.Humid, c.Wet, c.Dark, c.Failed, c.Peak = b.Whole.Cold, b.Whole.Hot, b.Whole.Humid, b.Whole.Dripping, b.Whole.Dark, b.Whole.Failed, b.Peak.Heat
-			c.Cost = &t.Cost
+			if !math.IsNaN(t.Cost) {
+				c.Cost = &t.Cost
+			}
 			c.saved(h, a, a.Account.Whole.Heater-b.Whole.Heater, a.Money.Total-r.tried[i].money.Total)
 		}
 		cures = append(cures, c)

@@ -15,7 +15,7 @@ func (a *answer) hot() decision {
 		d.Answer += " " + v.words()
 	}
 	if w.Hot+w.Failed > 0 && len(a.Cures) > 0 {
-		d.Cure = a.cureFor(w.Hot+w.Failed, func(c cure) int { return c.Hot + c.Failed }, "more_vents", "shade", "fog", "pads")
+		d.Cure = a.cureFor(w.Hot+w.Failed, func(c cure) int { return c.Hot + c.Failed }, "vents_by_temperature", "more_vents", "shade", "fog", "pads")
 	}
 	return d
 }
@@ -25,7 +25,11 @@ func (v *hotVents) words() string {
 	if v.All {
 		return fmt.Sprintf("Vents cure all of them from %s m² on.", num(v.Factor*v.Had, 1))
 	}
-	said := fmt.Sprintf("No size of vents cures them all: in %s the outside air itself is above it, and %s remain with %s m².", hours(v.Outside), hours(v.Never), num(v.Sizes[len(v.Sizes)-1].Area, 1))
+	said := "No size of vents cures them all: "
+	if v.Outside > 0 {
+		said += fmt.Sprintf("in %s the outside air itself is above it, and ", hours(v.Outside))
+	}
+	said += fmt.Sprintf("%s remain with %s m².", hours(v.Never), num(v.Sizes[len(v.Sizes)-1].Area, 1))
 	if v.Factor > 0 {
 		said += fmt.Sprintf(" Of the others, %s m² cure %s %%.", num(v.Factor*v.Had, 1), num(100*enough, 0))
 	}

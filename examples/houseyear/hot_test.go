@@ -99,8 +99,12 @@ func TestNoVentsCureHotAir(t *testing.T) {
 	require.Contains(t, a.Decisions[1].Answer, "No size of vents cures them all")
 	require.Contains(t, a.Decisions[1].Cure, "a shade in the sun")
 	_, cures = tried1(t, changed(t, `{"shade": {}, "vent_fans": [{"name": "fan", "flow_m3_s": 2}]}`), part(t, "07-08", 1))
-	require.Contains(t, cures["shade"].WhyNot, "has it")
-	require.Contains(t, cures["pads"].Name, "fans of 2.0 m³/s and 1.6 m²")
+	require.Contains(t, cures["shade"].WhyNot, "there already")
+	require.Contains(t, cures["pads"].Name, "1.6 m² of pads")
+	_, cures = tried1(t, changed(t, `{"pads": {"area_m2": 2}, "vent_control": {"by": "hand", "hand_from_h": 8, "hand_until_h": 20, "hand_fraction": 0.1}}`), mild(t, 2, 4))
+	require.Regexp(t, `^fans of \d\.\d m³/s$`, cures["pads"].Name)
+	require.Less(t, cures["vents_by_temperature"].Hot, cures["cooler_night"].Hot)
+	require.Nil(t, cures["vents_by_temperature"].Cost)
 }
 
 // A house without vents is looked at with one in its ridge.
