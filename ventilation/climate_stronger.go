@@ -3,6 +3,12 @@ package ventilation
 // stronger returns x, a stable state, unless there is one with a stronger flow.
 func (k *climateCase) stronger(x climateNodes) (climateNodes, bool, error) {
 	m := k.lastFlow
+	if m == 0 { // air at rest, as light as that outside: where it moves it may not be
+		if top := k.most(); top > 0 {
+			return k.search(top)
+		}
+		return x, true, nil
+	}
 	top, none := k.strongest(&x)
 	if none {
 		return x, true, nil
@@ -38,7 +44,8 @@ func (k *climateCase) strongest(x *climateNodes) (top float64, none bool) {
 	if top = m; k.wind > 0 || k.fans {
 		top, grows = k.onTheWay(&f, at, still)
 	}
-	if m > 0 && k.mayTurn() {
+	dried := x.vapour < k.enteringVapour // by the cover, so that it is denser than its warmth leaves it
+	if m > 0 && (dried || k.mayTurn()) {
 		side := k.otherSide()
 		f.at(still + side)
 		beyond, _ := f.solve(p)

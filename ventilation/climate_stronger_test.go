@@ -1,6 +1,7 @@
 package ventilation_test
 
 import (
+	"math/rand/v2"
 	"testing"
 
 	"github.com/stretchr/testify/require"
@@ -76,5 +77,29 @@ func TestStrongerStates(t *testing.T) {
 			require.GreaterOrEqual(t, y.DryAir, x.DryAir*(1-1e-6))
 			require.Less(t, y.NodeResidual, 1e-9)
 		})
+	}
+}
+
+// Bare houses, calm and dark, that are hardly warmer than outside: air that what
+// condenses has dried may be as dense as that outside, or denser; neither that at
+// rest nor a weak flow of it is the answer where a stronger one stands.
+func TestDriedAirIsLookedBeyond(t *testing.T) {
+	rnd := rand.New(rand.NewPCG(4, 1))
+	for range 6000 {
+		h, err := randomHouse(rnd)
+		require.NoError(t, err)
+		h.Crop, h.Floor.Wet = ventilation.Canopy{}, 0
+		w, s, err := randomHour(rnd)
+		require.NoError(t, err)
+		w.Wind, w.Sun = 0, 0
+		c := climate(t, h)
+		x, err := c.HeatFor(w, s, w.Air.Temperature()+rnd.Float64())
+		if err != nil || !x.Stable {
+			continue
+		}
+		s.Heat = x.Heat
+		y, err := c.Solve(w, s)
+		require.NoError(t, err)
+		require.GreaterOrEqual(t, y.DryAir, x.DryAir*(1-1e-6), "%.4f and %.4f °C", x.Temperature, y.Temperature)
 	}
 }
