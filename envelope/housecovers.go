@@ -107,6 +107,7 @@ func (c *HouseCovers) round(k *HouseConditions, one *CoverConditions, room *room
 	h := c.house
 	for i := range c.facets {
 		f := &c.facets[i]
+		f.fit(h, k)
 		if f.like = f.twin(h, k, c.facets[:i]); f.like >= 0 {
 			t := &c.facets[f.like]
 			f.partTakes, f.split, f.sent, f.dry, f.dries = t.partTakes, t.split, t.sent, t.dry, t.dries

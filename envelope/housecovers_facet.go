@@ -47,31 +47,33 @@ type followedFacet struct {
 // seenBy counts what moves what a facet sees.
 const seenBy = 1 + insideDrives
 
-// before sets one for the facet that sees f.seen, and returns its cover.
-func (f *followedFacet) before(h *House, k *HouseConditions, one *CoverConditions) *layerSet {
-	shape := &h.plan.Shape.Facets[f.facet]
-	cover := h.covers[f.facet]
+// fit lets go of what is known of another cover, as when a screen is drawn.
+func (f *followedFacet) fit(h *House, k *HouseConditions) {
+	c := h.covers[f.facet].set
 	if k.ScreenDrawn {
-		cover = h.drawn[f.facet]
+		c = h.drawn[f.facet].set
 	}
+	if f.set != c {
+		f.set, f.film, f.soaked = c, c.dry.transmit[c.n-1] > 0, false
+		f.apart, f.touched = followedPart{}, followedPart{}
+	}
+}
+
+// before sets one for the facet that sees f.seen.
+func (f *followedFacet) before(h *House, k *HouseConditions, one *CoverConditions) {
+	shape := &h.plan.Shape.Facets[f.facet]
 	one.Tilt, one.Height = shape.Tilt, shape.Height
 	one.AbsorbedSun = [MaxLayers]float64{}
 	if k.Sun != nil {
 		one.AbsorbedSun = k.Sun[f.facet]
 	}
 	one.RadiantRise = fourthRoot(f.seen/standard.sigma) - constant.ZeroCelsius - k.Inside
-	return cover.set
 }
 
 // solve finds the state of the facet that sees f.seen, and its slopes.
 func (f *followedFacet) solve(h *House, k *HouseConditions, one *CoverConditions, room *roomAir, space *system) error {
-	c := f.before(h, k, one)
-	shape := &h.plan.Shape.Facets[f.facet]
-	if f.set != c {
-		f.set = c
-		f.apart, f.touched = followedPart{}, followedPart{}
-		f.film, f.soaked = c.dry.transmit[c.n-1] > 0, false
-	}
+	f.before(h, k, one)
+	c, shape := f.set, &h.plan.Shape.Facets[f.facet]
 	if !one.valid(c.n) {
 		return domain.Within(fmt.Sprintf("facet %d (%s)", f.facet, shape.Name), one.check(c.n))
 	}

@@ -71,7 +71,8 @@ func (c *HouseCovers) sure(k *HouseConditions, one *CoverConditions, room *roomA
 		if f.like >= 0 || !f.film {
 			continue
 		}
-		if f.apart.near.stage == stageAuto || f.dries && !f.soaked || !f.drench(f.before(c.house, k, one), one, room, c.space) {
+		f.before(c.house, k, one)
+		if f.apart.near.stage == stageAuto || f.dries && !f.soaked || !f.drench(f.set, one, room, c.space) {
 			return false
 		}
 	}

@@ -16,7 +16,8 @@ const (
 	skinBendOpen  = 3e-4 // W/m², for skinOpen there
 	skinCurve     = 2e-5 // fraction of the heat that may be missed where no coefficient is near another course, either: straight lines then miss its square
 	skinCurveOpen = 1e-2 // W/m², for skinOpen there
-	skinMoved     = 2.0  // K for each W/m² that is open, some times what moves a face
+	skinMoved     = 20   // K for each W/m² that is open: more than a hundred times what moves a face, since convection bends most where face and air are alike
+	skinSteady    = 50   // the same as skinMargin, for that
 	skinMargin    = 10   // times as far as the missed heat moves the inside are the faces from another state
 	skinCold      = 1    // W/m², the same where the covers begin cold
 	skinColdTurns = 8    // turns in which a cold start comes to that, or the balances set out from what it has
@@ -109,7 +110,7 @@ func (s *skin) follow(z [drives]float64, floor float64) (agreed bool, err error)
 func (t *taken) reaches(miss, leaks float64) bool {
 	size, room := missed(t.took, [drives]float64{}), t.slope[airHeat][byAir]
 	return miss <= skinBend*size && leaks <= skinBend*t.leak && t.open <= skinBendOpen && skinMargin*miss <= t.margin*room ||
-		miss <= skinCurve*size && leaks <= skinCurve*t.leak && t.open <= skinCurveOpen && skinMargin*miss <= t.smooth*room && skinMoved*t.open <= t.smooth
+		miss <= skinCurve*size && leaks <= skinCurve*t.leak && t.open <= skinCurveOpen && skinSteady*miss <= t.smooth*room && skinMoved*t.open <= t.smooth
 }
 
 // narrow halves the share in which the covers stand between their two states:
