@@ -294,7 +294,7 @@ func (k *climateCase) carried(x *climateNodes, a *insideAir, m, rate, byPa float
 	k.size[onAir] += math.Abs(toMass)
 	if over := a.e - k.storeVapour; k.condensing > 0 && over > 0 {
 		k.residual[onWater] -= k.condensing * over
-		k.size[onWater] += k.condensing * (a.e + k.storeVapour)
+		k.size[onWater] += k.condensing * over
 		k.jacobian[onWater][onWater] -= k.condensing
 	}
 	leak, leakHeat, leakByK, leakByPa := 0.0, 0.0, 0.0, 0.0

@@ -4,7 +4,6 @@ import (
 	"context"
 	"fmt"
 	"math"
-	"strings"
 
 	"cloche.example/examples/internal/answers"
 	"cloche.example/examples/internal/plan"
@@ -70,33 +69,25 @@ const (
 	padSpeed = 1.25
 )
 
-// pads are wet pads with fans of the size of practice, or what of the two is missing.
+// pads are wet pads with fans of the size of practice, or with the plan's own.
 func (h *house) pads(p plan.Filled) (answers.Change, error) {
 	rates := ventilation.DefaultFanRates(h.steady.House.Shape.FloorArea)
 	rates.Altitude = p.Site.Altitude
 	flows, err := rates.Solve()
-	flow, cost := flows.Summer, 0.0
-	var names, parts []string
-	if len(p.VentFans) > 0 {
-		flow = 0
-		for _, f := range p.VentFans {
+	flow, cost, name, text := 0.0, 0.0, "", ""
+	for _, f := range p.VentFans {
+		if f.Blows == "out" {
 			flow += f.Flow
 		}
-	} else {
-		cost += flow * p.Prices.VentFansPerM3S
-		names = append(names, fmt.Sprintf("fans of %s m³/s", num(flow, 1)))
-		parts = append(parts, fmt.Sprintf(`"vent_fans": [{"name": "fans", "flow_m3_s": %.4g, "power_w": %.4g}]`, flow, fanPower*flow))
 	}
-	if p.Pads == nil {
-		area := flow / padSpeed
-		cost += area * p.Prices.PadsPerM2
-		names = append(names, fmt.Sprintf("%s m² of pads", num(area, 1)))
-		parts = append(parts, fmt.Sprintf(`"pads": {"area_m2": %.4g}`, area))
+	if flow == 0 {
+		flow = flows.Summer
+		cost, name = flow*p.Prices.VentFansPerM3S, fmt.Sprintf("fans of %s m³/s and ", num(flow, 1))
+		text = fmt.Sprintf(`"vent_fans": [{"name": "fans", "flow_m3_s": %.4g, "power_w": %.4g}], `, flow, fanPower*flow)
 	}
-	if names == nil {
-		names = []string{"fans and pads"}
-	}
-	return added(p, "pads", strings.Join(names, " and "), "{"+strings.Join(parts, ", ")+"}", parts == nil, cost), err
+	area := flow / padSpeed
+	return added(p, "pads", fmt.Sprintf("%s%s m² of pads", name, num(area, 1)), fmt.Sprintf(`{%s"pads": {"area_m2": %.4g}}`, text, area),
+		p.Pads != nil, cost+area*p.Prices.PadsPerM2), err
 }
 
 // added is a section put into a plan that has none.
