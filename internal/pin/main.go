@@ -3,10 +3,12 @@
 // and runs the package's tests; a literal whose change no test notices is
 // printed. It writes nothing into the source tree.
 //
-//	go run ./internal/pin [-file NAME] [-every N] ./psychro
+//	go run ./internal/pin [-file NAME] [-every N] [-whole] ./psychro
 //
 // It takes about a second or more a literal: it is a long run, for use when a
-// formula or a table is added. The ends of ranges are left out.
+// formula or a table is added. The ends of ranges are left out. With -whole it
+// tries whole numbers from 3 on, too, as tables have them; one that stands for no
+// floating-point number does not build when changed, and is passed over.
 package main
 
 import (
@@ -33,20 +35,21 @@ type literal struct {
 func main() {
 	only := flag.String("file", "", "look at this file only")
 	every := flag.Int("every", 1, "try every N-th literal")
+	whole := flag.Bool("whole", false, "try whole numbers, too")
 	run := flag.String("run", "", "run only the tests that match, as go test -run does")
 	flag.Parse()
 	if flag.NArg() != 1 || *every < 1 {
 		flag.Usage()
 		os.Exit(2)
 	}
-	if err := pin(flag.Arg(0), *only, *every, *run); err != nil {
+	if err := pin(flag.Arg(0), *only, *every, *run, *whole); err != nil {
 		fmt.Fprintln(os.Stderr, err)
 		os.Exit(1)
 	}
 }
 
-func pin(dir, only string, every int, run string) error {
-	literals, err := find(dir, only)
+func pin(dir, only string, every int, run string, whole bool) error {
+	literals, err := find(dir, only, whole)
 	if err != nil {
 		return err
 	}
@@ -61,12 +64,15 @@ func pin(dir, only string, every int, run string) error {
 	tried, free := 0, 0
 	for i := 0; i < len(literals); i += every {
 		l := literals[i]
-		held, err := noticed(dir, tmp, run, l)
+		seen, err := noticed(dir, tmp, run, l)
 		if err != nil {
 			return err
 		}
+		if seen == unbuilt {
+			continue
+		}
 		tried++
-		if !held {
+		if seen == unnoticed {
 			free++
 			fmt.Printf("%s:%d: %s can change by 1 %%\n", l.file, l.line, l.text)
 		}
@@ -75,8 +81,9 @@ func pin(dir, only string, every int, run string) error {
 	return nil
 }
 
-// find returns the floating-point literals of the package's library files.
-func find(dir, only string) ([]literal, error) {
+// find returns the floating-point literals of the package's library files, and with
+// whole its whole numbers.
+func find(dir, only string, whole bool) ([]literal, error) {
 	files, err := filepath.Glob(filepath.Join(dir, "*.go"))
 	if err != nil {
 		return nil, err
@@ -96,10 +103,10 @@ func find(dir, only string) ([]literal, error) {
 				return false
 			}
 			b, ok := n.(*ast.BasicLit)
-			if !ok || b.Kind != token.FLOAT {
+			if !ok || b.Kind != token.FLOAT && !(whole && b.Kind == token.INT) {
 				return true
 			}
-			if v, err := strconv.ParseFloat(b.Value, 64); err != nil || v == 0 {
+			if v, err := strconv.ParseFloat(b.Value, 64); err != nil || v == 0 || b.Kind == token.INT && v < leastWhole {
 				return true
 			}
 			p := fset.Position(b.Pos())
@@ -125,35 +132,52 @@ func isRange(n ast.Node) bool {
 	return ok && x.Name == "domain" && sel.Sel.Name == "Range"
 }
 
-// noticed reports whether a test of the package fails when l is one per cent
-// larger.
-func noticed(dir, tmp, run string, l literal) (bool, error) {
+// leastWhole passes over the ones and twos of formulas.
+const leastWhole = 3
+
+// What became of a change.
+const (
+	noticedByTests = iota
+	unnoticed
+	unbuilt
+)
+
+// noticed reports what becomes of l one per cent larger: whether a test of the
+// package fails.
+func noticed(dir, tmp, run string, l literal) (int, error) {
 	src, err := os.ReadFile(l.file)
 	if err != nil {
-		return false, err
+		return 0, err
 	}
 	v, err := strconv.ParseFloat(l.text, 64)
 	if err != nil {
-		return false, err
+		return 0, err
 	}
 	changed := string(src[:l.start]) + strconv.FormatFloat(v*1.01, 'g', -1, 64) + string(src[l.end:])
 	file := filepath.Join(tmp, "changed.go")
 	if err := os.WriteFile(file, []byte(changed), 0o600); err != nil {
-		return false, err
+		return 0, err
 	}
 	abs, err := filepath.Abs(l.file)
 	if err != nil {
-		return false, err
+		return 0, err
 	}
 	overlay, err := json.Marshal(map[string]map[string]string{"Replace": {abs: file}})
 	if err != nil {
-		return false, err
+		return 0, err
 	}
 	list := filepath.Join(tmp, "overlay.json")
 	if err := os.WriteFile(list, overlay, 0o600); err != nil {
-		return false, err
+		return 0, err
 	}
-	return tests(dir, run, "-overlay", list).Run() != nil, nil
+	out, err := tests(dir, run, "-overlay", list).CombinedOutput()
+	switch {
+	case err == nil:
+		return unnoticed, nil
+	case strings.Contains(string(out), "[build failed]"):
+		return unbuilt, nil
+	}
+	return noticedByTests, nil
 }
 
 // tests is the command that runs the package's tests.
