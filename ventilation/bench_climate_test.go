@@ -96,8 +96,8 @@ func BenchmarkVentYearUnderRule(b *testing.B) {
 
 // An hour of a house on real covers under day and night targets, screen and
 // humidity, from the hour before: its limit is the solutions of all covers that
-// it takes, each of which solves every facet some times over where they see each
-// other; both counts are reported.
+// it takes, each of a step or two of Newton's method for every facet that has no
+// twin; the count is reported.
 func BenchmarkRealHours(b *testing.B) {
 	for _, see := range []envelope.RadiantRoom{envelope.RadiantGiven, envelope.RadiantEnclosure} {
 		b.Run(see.String(), func(b *testing.B) {
