@@ -81,6 +81,10 @@ func TestNoVentsCureHotAir(t *testing.T) {
 	require.False(t, v.All)
 	require.Positive(t, v.Outside)
 	require.GreaterOrEqual(t, v.Never, v.Outside)
+	require.InDelta(t, 1.1*v.Had, v.Sizes[0].Area, 1e-9)
+	floor, most := a.year.house.steady.House.Shape.FloorArea, v.Sizes[len(v.Sizes)-1].Area
+	require.LessOrEqual(t, most, 0.4*floor)
+	require.Greater(t, 1.1*most, 0.4*floor)
 	last := v.Hot
 	for _, size := range v.Sizes {
 		require.LessOrEqual(t, size.Left, last)
