@@ -14,7 +14,7 @@ const (
 	skinOpen      = 1e-5 // W/m², by which what the facets see and their balances may be off: it counts by its square, since what they take is corrected for it
 	skinBend      = 2e-6 // fraction of the heat that may be missed where no face is near another state: of what the slopes there then miss, a thousandth is left as a rule and a third at worst
 	skinBendOpen  = 3e-4 // W/m², for skinOpen there
-	skinCurve     = 1e-5 // fraction of the heat that may be missed where no coefficient is near another course, either: straight lines then miss its square
+	skinCurve     = 2e-5 // fraction of the heat that may be missed where no coefficient is near another course, either: straight lines then miss its square
 	skinCurveOpen = 1e-2 // W/m², for skinOpen there
 	skinMoved     = 20   // K for each W/m² that is open: more than a hundred times what moves a face, since convection bends most where face and air are alike
 	skinSteady    = 50   // the same as skinMargin, for that
