@@ -106,7 +106,7 @@ func (h *house) open(of *answers.House) error {
 		if v.Length < 3*v.Height {
 			jet = ventilation.DefaultInletJet(ventilation.CompactInlet)
 		}
-		jet.Length, jet.Reach = min(v.Length, 200), width
+		jet.Length, jet.Reach = min(v.Length, 200), min(width, 500)
 		up := false
 		switch v.Place {
 		case "near end", "far end":

@@ -2,77 +2,17 @@ package main
 
 import (
 	"encoding/json"
-	"flag"
 	"fmt"
 	"math"
 	"math/rand/v2"
-	"strings"
 	"testing"
 
 	"github.com/stretchr/testify/require"
 
 	"cloche.example/examples/internal/answers"
+	"cloche.example/examples/internal/campaign"
 	"cloche.example/examples/internal/plan"
 )
-
-var rounds = flag.Int("plans", 40, "random plans to try")
-
-// single are the keys that stand in no list and hold one value.
-func single() (list []plan.Key) {
-	for _, k := range plan.Keys() {
-		if strings.Contains(k.Path, "[]") || strings.HasSuffix(k.Path, "_file") {
-			continue
-		}
-		switch k.Kind {
-		case plan.Number, plan.Whole, plan.Choice, plan.Name, plan.Switch:
-			list = append(list, k)
-		}
-	}
-	return list
-}
-
-// value is a random value for a key, at an end of its range now and then.
-func value(r *rand.Rand, k plan.Key) any {
-	x := k.Min + r.Float64()*(k.Max-k.Min)
-	switch r.IntN(6) {
-	case 0:
-		x = k.Min
-	case 1:
-		x = k.Max
-	case 2:
-		if usual, ok := k.Default.(float64); ok {
-			x = min(max(usual*(0.5+r.Float64()), k.Min), k.Max)
-		}
-	}
-	switch k.Kind {
-	case plan.Number:
-		return x
-	case plan.Whole:
-		return math.Round(x)
-	case plan.Switch:
-		return r.IntN(2) == 0
-	}
-	return k.Choices[r.IntN(len(k.Choices))]
-}
-
-// changed is a plan's change of a few random keys.
-func changed(r *rand.Rand, keys []plan.Key) string {
-	root := map[string]any{}
-	for range 1 + r.IntN(5) {
-		k := keys[r.IntN(len(keys))]
-		parts := strings.Split(k.Path, ".")
-		m := root
-		for _, p := range parts[:len(parts)-1] {
-			if m[p] == nil {
-				m[p] = map[string]any{}
-			}
-			m = m[p].(map[string]any)
-		}
-		m[parts[len(parts)-1]] = value(r, k)
-	}
-	text, _ := json.Marshal(root)
-	return string(text)
-}
 
 // closed demands that what belongs together adds up.
 func closed(t testing.TB, a *answers.Result, said string) {
@@ -123,16 +63,11 @@ func closed(t testing.TB, a *answers.Result, said string) {
 // the plan.
 func TestRandomPlans(t *testing.T) {
 	r := rand.New(rand.NewPCG(5, 8))
-	keys := single()
-	bases := []plan.Filled{plan.Demo()}
-	for _, name := range []string{"arch", "leanto", "mountain"} {
-		p, err := plan.Open("../plans/"+name+".json", nil)
-		require.NoError(t, err)
-		bases = append(bases, p)
-	}
+	keys := campaign.Keys()
+	bases := campaign.Bases(t)
 	refused, failed := 0, map[string]int{}
-	for i := range *rounds {
-		change := changed(r, keys)
+	for i := range campaign.Rounds() {
+		change := campaign.Change(r, keys)
 		p, err := bases[i%len(bases)].Change([]byte(change))
 		if err != nil {
 			refused++
@@ -161,11 +96,11 @@ func TestRandomPlans(t *testing.T) {
 			require.NotContains(t, out, odd, change)
 		}
 	}
-	t.Logf("%d plans, %d refused, %d not computed", *rounds, refused, len(failed))
+	t.Logf("%d plans, %d refused, %d not computed", campaign.Rounds(), refused, len(failed))
 	for said, n := range failed {
 		t.Logf("%d × %.300s", n, said)
 	}
-	require.Less(t, refused, *rounds*9/10)
+	require.Less(t, refused, campaign.Rounds()*9/10)
 }
 
 func textOf(p *plan.Filled, a *answers.Result) string { return text(p, a).String() }
@@ -174,7 +109,7 @@ func textOf(p *plan.Filled, a *answers.Result) string { return text(p, a).String
 func TestEndsOfEveryRange(t *testing.T) {
 	base := plan.Demo()
 	failed := 0
-	for _, k := range single() {
+	for _, k := range campaign.Keys() {
 		if k.Kind != plan.Number && k.Kind != plan.Whole {
 			continue
 		}

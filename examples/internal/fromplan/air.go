@@ -30,8 +30,8 @@ func WinterNight(p *plan.Plan) (envelope.HouseAir, error) {
 
 // The sky's emissivity is known for these dew points, °C.
 const (
-	driest  = -40
-	dampest = 29.999 // of 30
+	driest  = -39.999 // of -40
+	dampest = 29.999  // of 30
 )
 
 // Conditions are those of the house in the given air, in a month, with its
