@@ -90,7 +90,7 @@ func TestCampaignOfHouses(t *testing.T) {
 		}
 	}
 	t.Logf("%d houses: %d held and stable, %d refused, %d without an answer, %d stronger states missed, %d times needless heat", *campaign, held, refused, open, missed, needless)
-	// What doc_accuracy.go records of 1,000,000 houses: none without an answer, 38 missed.
+	// What doc_accuracy.go records of 1,000,000 houses: none without an answer, 27 missed.
 	require.LessOrEqual(t, open, *campaign/1000000)
 	require.LessOrEqual(t, missed, *campaign/20000)
 	require.Zero(t, needless)
@@ -140,7 +140,7 @@ func TestCampaignOfRealHours(t *testing.T) {
 		}
 	}
 	t.Logf("%d hours: %d without an answer, %d between dry and wet, %d wrong", n, open, between, wrong)
-	// A cover with a leaking screen may have two states, or none that is found.
-	require.LessOrEqual(t, open, n/50000)
-	require.LessOrEqual(t, wrong, n/50000)
+	// What doc_accuracy.go records of 250,000 hours: 1 without an answer, none wrong.
+	require.LessOrEqual(t, open, n/100000)
+	require.LessOrEqual(t, wrong, n/100000)
 }
