@@ -37,11 +37,23 @@ func run(args []string, in io.Reader, out, problems io.Writer) int {
 	f.StringVar(&o.hours, "hours", "", "write every hour to this `file`, CSV with units in the header")
 	f.StringVar(&o.html, "html", "", "write the report with its pictures to this `file`, one page that needs nothing else")
 	f.BoolVar(&o.json, "json", false, "print every figure as JSON")
-	f.BoolVar(&o.print, "print-plan", false, "write the plan with every key as the hours see it, its site and months those of the weather, to start from; winterhouse -explain tells the keys")
+	f.BoolVar(&o.print, "print-plan", false, "write the plan with every key as the hours see it, its site and months those of the weather, to start from")
+	explain := f.Bool("explain", false, "print every key of a plan with its unit, range, default and meaning; a word after it chooses sections")
 	f.BoolVar(&o.lines, "lines", false, "read a plan a line from standard input, or with -plan a change to that plan a line, and print a result a line, under one weather and with no changes tried")
 	ctx, stop := signal.NotifyContext(context.Background(), os.Interrupt)
 	defer stop()
-	return f.Run(args, out, problems, func() (io.WriterTo, error) { return o.answer(ctx, in, program.Progress(problems)) })
+	f.MostWords = 1
+	return f.Run(args, out, problems, func() (io.WriterTo, error) {
+		switch {
+		case *explain:
+			var b bytes.Buffer
+			err := plan.Explain(&b, f.Arg(0))
+			return &b, err
+		case f.NArg() > 0:
+			return nil, fmt.Errorf("%q is not understood; -h explains", f.Arg(0))
+		}
+		return o.answer(ctx, in, program.Progress(problems))
+	})
 }
 
 func (o options) answer(ctx context.Context, in io.Reader, progress io.Writer) (io.WriterTo, error) {

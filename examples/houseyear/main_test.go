@@ -125,3 +125,10 @@ func TestAnInterruptEnds(t *testing.T) {
 	_, err := solve(ctx, plan.Demo(), part(t, "01-03", 2), options{}, io.Discard)
 	require.ErrorIs(t, err, context.Canceled)
 }
+
+func TestExplain(t *testing.T) {
+	run := golden.Run(func(args []string, out, problems io.Writer) int { return run(args, strings.NewReader(""), out, problems) })
+	require.Contains(t, golden.Print(t, run, "-explain"), "weather_file ")
+	require.NotContains(t, golden.Print(t, run, "-explain", "vents"), "weather_file ")
+	golden.Refuse(t, run, []string{"more"}, "not understood")
+}
