@@ -24,9 +24,10 @@ func (s *solver) gapAir(i int) gapAir {
 }
 
 // across finds the Nusselt number of the gap with the difference d in K across
-// it, positive where the house side is warmer, and its derivative over ln(ra).
-func (s *solver) across(g *gapCalc, a *gapAir, d float64, pin int) (slope float64) {
-	g.ra = a.per * math.Abs(d)
+// it, positive where the house side is warmer, and its derivative over ln(ra); per
+// is gapAir.per.
+func (s *solver) across(g *gapCalc, per, d float64, pin int) (slope float64) {
+	g.ra = per * math.Abs(d)
 	g.side = 0
 	if d < 0 {
 		g.side = 1
@@ -60,7 +61,7 @@ func (s *solver) gap(i, pin int, j *system) int {
 	o, f := innerFace(i), outerFace(i+1) // outer and inner side of the gap
 	d := s.t[f] - s.t[o]
 	a := s.gapAir(i)
-	slope := s.across(g, &a, d, pin)
+	slope := s.across(g, a.per, d, pin)
 	g.h = g.nu * a.over
 	// d h/d t at the outer (-) and inner (+) side, times d.
 	bend := a.over * slope

@@ -104,7 +104,7 @@ func (s *solver) leakyGap(i, pin int, j *system) int {
 // stronger returns the side that is farther from the air, or both, with the
 // difference d in K: it decides the branch of the gap.
 func (s *solver) stronger(g *gapCalc, a *gapAir, of across, d float64, pin int) gapSide {
-	slope := s.across(g, a, d, pin)
+	slope := s.across(g, a.per, d, pin)
 	r := s.sideOf(a, of, d, g.nu, slope)
 	if g.pinned {
 		r.byNusselt = a.over
