@@ -127,7 +127,9 @@ func TestAnInterruptEnds(t *testing.T) {
 }
 
 func TestExplain(t *testing.T) {
-	run := golden.Run(func(args []string, out, problems io.Writer) int { return run(args, strings.NewReader(""), out, problems) })
+	run := golden.Run(func(args []string, out, problems io.Writer) int {
+		return run(args, strings.NewReader(""), out, problems)
+	})
 	require.Contains(t, golden.Print(t, run, "-explain"), "weather_file ")
 	require.NotContains(t, golden.Print(t, run, "-explain", "vents"), "weather_file ")
 	golden.Refuse(t, run, []string{"more"}, "not understood")
