@@ -147,7 +147,9 @@
 // where it took 55 and 93, and 85 and 140; a fifth less in winter, half as much again
 // in summer, when facets change between wet and dry and vents and heater take turns.
 // Films that see each other cost most: whether they are wet is a question to all
-// of them. A cover by U takes 16 to 27 microseconds where math.Exp takes 15 ns.
+// of them. A year of the example houseyear, sun on each facet and light included,
+// takes 0.6 s there. A cover by U takes 16 to 27 microseconds by hour where math.Exp
+// takes 15 ns.
 //
 // # Known departures from the sources
 //
