@@ -66,5 +66,5 @@ func TestTubesThroughRefusedHours(t *testing.T) {
 	require.Len(t, a.year.tubes.up, 48)
 	require.Equal(t, 5, a.Account.Whole.Failed)
 	require.Less(t, a.Account.Closure.Heat, asked)
-	require.Contains(t, string(a.year.table().Bytes()), "2001-04-20T07:00")
+	require.Contains(t, a.year.table().String(), "2001-04-20T07:00")
 }
