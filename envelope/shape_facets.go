@@ -33,7 +33,7 @@ type Surroundings struct {
 	Perimeter   float64 // m, 0.5 to 1e5, of the floor, exposed to the outside
 	Depth       float64 // m, 0 to 5, floor below grade
 	RidgeHeight float64 // m, 0.3 to 30, above grade
-	EaveHeight  float64 // m above grade
+	EaveHeight  float64 // m, 0 to 15, above grade; no higher than the ridge
 }
 
 // NewFacetShape returns the shape made of the caller's own facets, which must
