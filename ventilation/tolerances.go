@@ -1,8 +1,8 @@
 package ventilation
 
 // How near the searches of this package come to what they seek: far below what
-// anybody can print or measure, and a hundred times or more above what float64
-// leaves uncertain, so that each search ends.
+// anybody can print or measure, and some times the spacing of float64 there, at
+// which solve.Root ends in any case.
 const (
 	temperatureFound = 1e-13 // K, of a temperature of up to 100 °C
 	shareFound       = 1e-12 // fraction, of an opening or of two airs in a mixture
