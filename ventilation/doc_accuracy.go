@@ -133,23 +133,26 @@
 // has no state, and the heat of all others is envelope's within 1e-6 but for 6,
 // four of which have another state of a facet at a jump.
 //
-// An hour of a house of eleven facets on real covers under day and night targets
-// takes 3.1 rounds over all facets where each is alone and 3.1 to 3.5 where they see
-// each other (BenchmarkRealHours), which HouseYear.Solved counts, and one run of
-// Newton's method over house, heater and vents between two rounds, while the rule
-// leads on as it did. A year takes, in microseconds of processor time by hour, on a
-// busy core where math.Exp takes 6 ns as a rule and 11 in that company:
+// An hour of a house of eleven facets on double infrared film under day and night
+// targets takes 3.2 rounds over all facets, alone or seeing each other
+// (BenchmarkRealHours, two weeks of spring), which HouseYear.Solved counts, and one
+// run of Newton's method over house, heater and vents between two rounds, while the
+// rule leads on as it did. Winter takes a fifth less than the mean of a year, summer
+// half as much again, when facets change between wet and dry and vents and heater
+// take turns. Films that see each other cost most: whether they are wet is a question
+// to all of them.
 //
-//	cover                    alone   in an enclosure
-//	single glass             31      46
-//	double infrared film     43      70
+// Speed, in microseconds of processor time for a core on which math.Exp costs 15 ns:
+// 2.78 times what was measured on an idle one on which it costs 5.4 (go test
+// ./ventilation -bench 'RealHours|Summer|VentYear|Network12|Tall4|MathExp'):
 //
-// where it took 55 and 93, and 85 and 140; a fifth less in winter, half as much again
-// in summer, when facets change between wet and dry and vents and heater take turns.
-// Films that see each other cost most: whether they are wet is a question to all
-// of them. A year of the example houseyear, sun on each facet and light included,
-// takes 0.6 s there. A cover by U takes 16 to 27 microseconds by hour where math.Exp
-// takes 15 ns.
+//	Network.Solve, twelve points                           1.4
+//	Network.Solve, four tall vents                         0.74
+//	Climate.Solve, a cover by U                            14
+//	hour of Climate.YearTo, a cover by U, set openings     10
+//	the same under targets                                 12
+//	the same on real covers, each facet alone              136
+//	the same in an enclosure                               167
 //
 // # Known departures from the sources
 //
