@@ -36,7 +36,7 @@ type facetAt struct {
 const (
 	apart = 5      // K, about, between points
 	most  = 12     // points more, where the curve steps in many hours
-	small = 0.0003 // of the loss at the coldest point: steps that count for less are left
+	small = 0.0006 // of the loss at the coldest point: steps that count for less are left
 )
 
 // curve asks the house at points over the temperatures outside from low to high,
