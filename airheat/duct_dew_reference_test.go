@@ -38,12 +38,7 @@ func TestDuctDewWorkedApart(t *testing.T) {
 // numbers worked apart from the library: on the same cells and steps, and on finer
 // ones.
 func TestMoistStoresWorkedApart(t *testing.T) {
-	first := DefaultSoilStore()
-	first.Tubes, first.Diameter, first.Length, first.Spacing = 8, 0.16, 12, 0.5
-	first.SoilConductivity, first.SoilCapacity, first.Film, first.Depth, first.Above = 2, 2e6, 6, 0.5, 15
-	second := first
-	second.Tubes, second.Diameter, second.Length, second.Spacing = 20, 0.1, 20, 0.3
-	second.SoilConductivity, second.SoilCapacity, second.Film, second.Depth, second.Above = 1.2, 2.6e6, 12, 0.6, 18
+	first, second := storesWorkedApart()
 	a, err := NewSoilStore(first, 12)
 	require.NoError(t, err)
 	b, err := NewSoilStore(second, 16)

@@ -274,7 +274,8 @@ func (r *rings) settle(cell []float64, first float64) {
 }
 
 // SetAbove sets the temperature above the floor from now on, t, °C, -60 to 200, as
-// it changes by the hour: Up goes there.
+// it changes by the hour: Up goes there. The error is a *RangeError for t, or says
+// that the store was not made.
 func (s *Store) SetAbove(t float64) error {
 	if err := errors.Join(s.made(), airTemperatureRange.Check("t", t)); err != nil {
 		return err

@@ -11,17 +11,23 @@ import (
 	"cloche.example/internal/check"
 )
 
+// storesWorkedApart are a store of few wide tubes and one of many narrow ones.
+func storesWorkedApart() (first, second SoilStore) {
+	first = DefaultSoilStore()
+	first.Tubes, first.Diameter, first.Length, first.Spacing = 8, 0.16, 12, 0.5
+	first.SoilConductivity, first.SoilCapacity, first.Film, first.Depth, first.Above = 2, 2e6, 6, 0.5, 15
+	second = first
+	second.Tubes, second.Diameter, second.Length, second.Spacing = 20, 0.1, 20, 0.3
+	second.SoilConductivity, second.SoilCapacity, second.Film, second.Depth, second.Above = 1.2, 2.6e6, 12, 0.6, 18
+	return first, second
+}
+
 // Two soil stores, charged, at rest and emptied from the far end, against numbers
 // worked apart from the library: on the same cells and steps, and on finer ones.
 func TestSoilStoresWorkedApart(t *testing.T) {
 	rows := check.Numbers(t, "soilstore.csv")
 	require.Len(t, rows, 96)
-	first := DefaultSoilStore()
-	first.Tubes, first.Diameter, first.Length, first.Spacing = 8, 0.16, 12, 0.5
-	first.SoilConductivity, first.SoilCapacity, first.Film, first.Depth, first.Above = 2, 2e6, 6, 0.5, 15
-	second := first
-	second.Tubes, second.Diameter, second.Length, second.Spacing = 20, 0.1, 20, 0.3
-	second.SoilConductivity, second.SoilCapacity, second.Film, second.Depth, second.Above = 1.2, 2.6e6, 12, 0.6, 18
+	first, second := storesWorkedApart()
 	for k, c := range []struct {
 		store          SoilStore
 		start, density float64
