@@ -6,7 +6,7 @@ import "math"
 const (
 	poiseSteps = 8    // more, and a search by brackets is no slower
 	poiseClose = 0.01 // K, from the dew point on the way: what is left open there is as roughClosure
-	poiseStep  = 0.3  // most of the way to a share of none or all that a step goes
+	poiseLeft  = 0.3  // of the way to a share of none or all, that a step leaves at least
 )
 
 // poise finds the share of the face under drops by Newton's method over it and
@@ -37,7 +37,7 @@ func (s *solver) poise(share float64) (float64, bool) {
 			return share, false
 		}
 		more := (-off - s.rises(last, v)) / rise
-		more = max(-(1-poiseStep)*share, min((1-poiseStep)*(1-share), more))
+		more = max(-(1-poiseLeft)*share, min((1-poiseLeft)*(1-share), more))
 		for r := range v {
 			step := m[r][v] + more*m[r][v+1]
 			if !(abs(step) <= stepLimit) {
