@@ -14,12 +14,12 @@ const (
 	skinOpen      = 1e-5 // W/m², by which what the facets see and their balances may be off: it counts by its square, since what they take is corrected for it
 	skinBend      = 2e-6 // fraction of the heat that may be missed where no face is near another state: of what the slopes there then miss, a thousandth is left as a rule and a third at worst
 	skinBendOpen  = 3e-4 // W/m², for skinOpen there
+	skinMargin    = 10   // times as far as the missed heat moves the inside are the faces from another state there
 	skinCurve     = 2e-5 // fraction of the heat that may be missed where no coefficient is near another course, either: straight lines then miss its square
 	skinCurveOpen = 1e-2 // W/m², for skinOpen there
 	skinMoved     = 20   // K for each W/m² that is open: more than a hundred times what moves a face, since convection bends most where face and air are alike
-	skinSteady    = 50   // the same as skinMargin, for that
-	skinMargin    = 10   // times as far as the missed heat moves the inside are the faces from another state
-	skinCold      = 1    // W/m², the same where the covers begin cold
+	skinSteady    = 50   // for skinMargin there: from another course
+	skinCold      = 1    // W/m², for skinOpen where the covers begin cold
 	skinColdTurns = 8    // turns in which a cold start comes to that, or the balances set out from what it has
 	skinPasses    = 60   // passes; three or four are usual, some twenty more between two states
 	skinSlower    = 0.5  // of the difference before, that a pass leaves where covers bend

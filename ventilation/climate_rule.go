@@ -128,7 +128,8 @@ type RefiningRule interface {
 	TargetRule
 	// Refine is told the state x that the targets t gave. It may set Exchange, Store,
 	// Condensing and StoreVapour of t anew; while it reports true the hour is solved
-	// again, at most 20 times, and the last state stands.
+	// again, at most 20 times, and the last state stands. What is out of range is
+	// refused as it is of At.
 	Refine(x *ClimateState, t *Targets) (again bool)
 }
 
