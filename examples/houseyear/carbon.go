@@ -50,7 +50,7 @@ func (h *house) burnt(x *ventilation.ClimateState) float64 {
 	return x.Moisture / h.burner.Vapour * h.burner.Heat
 }
 
-// least is below what a heater is off, W: rounding.
+// least is a heat that is none, W: rounding.
 const least = 1e-6
 
 // heater is the heat of the heater in the state x, W: what the burner does not give.

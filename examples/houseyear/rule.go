@@ -71,6 +71,8 @@ func (r *rule) At(m ventilation.HourMoment) ventilation.Targets {
 	return t
 }
 
+var _ ventilation.RefiningRule = (*rule)(nil)
+
 // Refine lets the tubes in the soil take what they do in the state x.
 func (r *rule) Refine(x *ventilation.ClimateState, t *ventilation.Targets) bool {
 	r.state = *x

@@ -42,7 +42,7 @@ func (u *tubes) refine(x *ventilation.ClimateState, t *ventilation.Targets) (boo
 	}
 	at, err := u.straight(x, t)
 	off := math.Abs(at.heat-x.ToStore) + evaporating*math.Abs(at.water-x.IntoStore)
-	return off > tubesAgree*(math.Abs(at.heat)+evaporating*at.water)+1e-6, err
+	return off > tubesAgree*(math.Abs(at.heat)+evaporating*at.water)+least, err
 }
 
 // end passes the hour that was solved, with the house's air as it came out.

@@ -72,6 +72,9 @@ func OutwardFlow(p *plan.Plan) (flow float64) {
 	return flow
 }
 
+// mostPad is the greatest efficiency that a house's balance takes (Setting.Pad).
+const mostPad = 0.99
+
 // PadEfficiency is that of the plan's pads at the flow of its fans, fraction of the
 // way to the wet bulb of the summer noon.
 func PadEfficiency(p *plan.Plan) (float64, error) {
@@ -84,5 +87,5 @@ func PadEfficiency(p *plan.Plan) (float64, error) {
 	if err != nil {
 		return 0, fmt.Errorf("pads: %w", err)
 	}
-	return min(wet.Efficiency, 0.99), nil
+	return min(wet.Efficiency, mostPad), nil
 }
