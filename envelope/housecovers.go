@@ -41,7 +41,7 @@ type HouseCovers struct {
 	Margin float64
 
 	// Smooth is by how much, K, all may move before a coefficient of convection, too,
-	// changes its course, as at a critical Rayleigh number; at most Margin.
+	// changes its course, as at a critical Rayleigh number; at most Margin, and 0 where it is not known.
 	Smooth float64
 
 	house   *House
