@@ -90,6 +90,10 @@ func usual(cold, mild float64) []float64 {
 	return list
 }
 
+// Ends of a jet's measures, m: a longer vent's falls no farther, and a wider house's
+// air has fallen long before.
+const longestJet, farthestJet = 200, 500
+
 // open makes the network of the plan's vents and their jets.
 func (h *house) open(of *answers.House) error {
 	p := h.plan
@@ -106,7 +110,7 @@ func (h *house) open(of *answers.House) error {
 		if v.Length < 3*v.Height {
 			jet = ventilation.DefaultInletJet(ventilation.CompactInlet)
 		}
-		jet.Length, jet.Reach = min(v.Length, 200), min(width, 500)
+		jet.Length, jet.Reach = min(v.Length, longestJet), min(width, farthestJet)
 		up := false
 		switch v.Place {
 		case "near end", "far end":
