@@ -25,8 +25,8 @@ func summerWeathers(tb testing.TB) (w [64]ventilation.Weather) {
 // Newton's method, each with a flow and its rate (some 5 looks at 3 roots and a
 // tall opening), 4 saturation pressures with slopes and an elimination of order
 // 5; then one or two flows, and in four of ten a few more steps, for a stronger
-// state: about 5 µs, of which the saturation line, at 3 roots and 3 divisions a
-// look, is 1.
+// state: about 5 µs where math.Exp takes 5.4 ns, of which the saturation line, at 3
+// roots and 3 divisions a look, is 1.
 func BenchmarkSummerBalance(b *testing.B) {
 	c := climate(b, summerHouse(b))
 	w := summerWeathers(b)

@@ -29,6 +29,7 @@ type course struct {
 const (
 	glideSteps  = 12
 	glideClosed = 1e-10 // fraction of the terms of each balance
+	glideDamp   = 1e-9  // fraction, of a humidity that is at its limit but for what such balances leave open
 )
 
 // mark notes the course of the state that was kept.
@@ -225,9 +226,6 @@ func (o *keeping) steer(x *climateNodes, c course, damp float64) {
 	heat := [5]float64{onCanopy: r * f, onFloor: r * (1 - f), onAir: 1 - r}
 	w := vapourRatio * x.vapour / (k.pressure - x.vapour)
 	flow := [5]float64{onWater: k.enteringRatio - w, onAir: k.enteringHeat * (k.entering - x.air)}
-	if c.dry == byVents && c.air == byVents {
-		return
-	}
 	for i := range j {
 		row := &j[i]
 		switch {
@@ -252,7 +250,7 @@ func (o *keeping) landed(x *climateNodes, q, m float64) bool {
 	if q < 0 || q > t.Heater || c.wide != (x.air > t.Vent+sameState) || q < t.Heater && x.air < t.Warm-sameState {
 		return false
 	}
-	if es, _ := saturation(x.air); c.dry == nothing && !c.lifted && x.vapour > t.Humidity*es*(1+1e-9) {
+	if es, _ := saturation(x.air); c.dry == nothing && !c.lifted && x.vapour > t.Humidity*es*(1+glideDamp) {
 		return false
 	}
 	if c.dry == byVents {

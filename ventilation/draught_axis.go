@@ -56,6 +56,10 @@ func (j ColdJet) land(psi, drop, reach float64) Landing {
 	return l
 }
 
+// axisFound is the last step of comesDown, as a fraction of the way: Newton's method
+// doubles the digits, so that the next is rounding.
+const axisFound = 1e-13
+
 // comesDown returns the last s, m, at which the axis has dropped by drop; +Inf
 // if none. The drop is convex: Newton's steps from beyond the root fall to it.
 func (b bend) comesDown(drop float64) float64 {
@@ -74,7 +78,7 @@ func (b bend) comesDown(drop float64) float64 {
 	for range maxSteps {
 		step := (b.drop(s) - drop) / b.slope(s)
 		s -= step
-		if !(step > flowFound*10*s) {
+		if !(step > axisFound*s) {
 			break
 		}
 	}
