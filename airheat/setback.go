@@ -28,7 +28,8 @@ type SetBack struct {
 const (
 	setBackStep  = 300.0 // s, the thermostat's step
 	setBackDays  = 3000  // after which a house that still drifts is given up
-	newtonDays   = 100   // of which those that begin where Newton's method says; then each where the last ended, which always draws nearer
+	leastShare   = 1e-3  // of the way that Newton's method says, below which a day begins where the last ended, which always draws nearer
+	stepsGain    = 0.25  // of that share, by which the day must come nearer to repeating: where the heater turns from full to less the way bends
 	daysAlike    = 1e-9  // K, between one day's start and the next of a day that repeats
 	atTheSetting = 1e-6  // K, by which rounding may leave the air below a set-point it has reached
 )
@@ -50,24 +51,31 @@ func (h Transient) NightSetBack(d envelope.Drive, sp SetPoints, rated float64) (
 	_, t := h.holdingHeat(d, sp.mean())
 	hold, _ := h.holdingHeat(d, sp.Day)
 	constant := math.Max(0, hold-d.Heat) * 86400
-	for n := range setBackDays {
-		r, end, slope := h.day(t, d, sp, rated)
-		off := [3]float64{end.Air - t.Air, end.Structure - t.Structure, end.Soil - t.Soil}
-		if math.Abs(off[0]) < daysAlike && math.Abs(off[1]) < daysAlike && math.Abs(off[2]) < daysAlike {
+	r, end, slope := h.day(t, d, sp, rated)
+	for days := 1; days < setBackDays; days++ {
+		off := end.over(t)
+		if farthest(off) < daysAlike {
 			r.ConstantHeat = constant
 			if constant > 0 {
 				r.Saving = 1 - r.HeatPerDay/constant
 			}
 			return r, nil
 		}
-		t = end
-		if x, ok := fixedPoint(slope, off); ok && n < newtonDays {
-			share := 1.0
-			if n%3 == 2 {
-				share = 0.5 // out of turns between two sides of a kink
-			}
-			t = Temperatures{t.Air + share*(x[0]-off[0]), t.Structure + share*(x[1]-off[1]), t.Soil + share*(x[2]-off[2])}
+		from, share := end, 0.0
+		x, ok := fixedPoint(slope, off)
+		if ok {
+			share = 1
 		}
+		for ; share > leastShare && days < setBackDays; share, days = share/2, days+1 {
+			begin := Temperatures{t.Air + share*x[0], t.Structure + share*x[1], t.Soil + share*x[2]}
+			_, after, _ := h.day(begin, d, sp, rated)
+			if farthest(after.over(begin)) < (1-stepsGain*share)*farthest(off) {
+				from = begin
+				break
+			}
+		}
+		t = from
+		r, end, slope = h.day(t, d, sp, rated)
 	}
 	return SetBack{}, fmt.Errorf("%w: the days do not yet repeat after %d of them", ErrNotConverged, setBackDays)
 }
@@ -141,4 +149,14 @@ func fixedPoint(slope [3][3]float64, off [3]float64) (x [3]float64, ok bool) {
 	}
 	err := mat.NewVecDense(3, x[:]).SolveVec(m, mat.NewVecDense(3, off[:]))
 	return x, err == nil && !math.IsNaN(x[0]+x[1]+x[2])
+}
+
+// over returns by how much each temperature lies above that of u.
+func (t Temperatures) over(u Temperatures) [3]float64 {
+	return [3]float64{t.Air - u.Air, t.Structure - u.Structure, t.Soil - u.Soil}
+}
+
+// farthest returns the largest of the differences, whichever its sign.
+func farthest(off [3]float64) float64 {
+	return max(math.Abs(off[0]), math.Abs(off[1]), math.Abs(off[2]))
 }

@@ -1,6 +1,8 @@
 package airheat
 
 import (
+	"math"
+	"math/rand/v2"
 	"testing"
 	"time"
 
@@ -67,5 +69,24 @@ func TestSetBacksWorkedApart(t *testing.T) {
 		require.InDelta(t, r[24], s.Lowest, 1e-6)
 		require.InDelta(t, r[25], s.LowestSoil, 1e-6)
 		require.InDelta(t, r[26], s.WarmestAir, 1e-6)
+	}
+}
+
+// Houses of all weights, whose structure or soil may take centuries to follow and
+// whose heater passes from full to less at any hour.
+func TestSetBackOfRandomHouses(t *testing.T) {
+	r := rand.New(rand.NewPCG(1, 2))
+	between := func(low, high float64) float64 { return low * math.Pow(high/low, r.Float64()) }
+	for i := range 2000 {
+		n := envelope.Nodes{AirCapacity: between(1e3, 1e9), StructureCapacity: between(1e3, 1e11), SoilCapacity: between(1e3, 1e11),
+			Cover: between(0.1, 1e6), Leakage: between(0.1, 1e6), CoverSky: between(0.1, 1e6), AirStructure: between(0.1, 1e6),
+			AirSoil: between(0.1, 1e6), StructureOutside: between(0.01, 1e5), SoilDeep: between(0.01, 1e5)}
+		d := envelope.Drive{Outside: -20 + 40*r.Float64(), SkyDrop: 20 * r.Float64(), Deep: 20 * r.Float64()}
+		starts := r.IntN(12)
+		sp := SetPoints{Day: 12 + 10*r.Float64(), Night: 2 + 10*r.Float64(), DayStarts: starts, DayEnds: starts + 1 + r.IntN(11)}
+		s, err := house(t, n).NightSetBack(d, sp, between(1e2, 1e9))
+		require.NoError(t, err, i)
+		drift := daysAlike * (n.AirCapacity + n.StructureCapacity + n.SoilCapacity)
+		require.LessOrEqual(t, math.Abs(s.Residual), 1e-6*s.HeatPerDay+drift+1e-3, i) // J
 	}
 }
