@@ -50,10 +50,11 @@ func (t PerforatedTube) HolesFor(evenness float64, supply TubeSupply) (Perforate
 	const (
 		step    = 0.05  // of the logarithm of the diameter, at the least
 		power   = 6     // of the diameter
+		least   = 1e-12 // lacking: rounding
 		settled = 1e-12 // of the logarithm
 	)
 	for a := lo; a < hi && failed == nil; {
-		lacking := math.Max(1-evenness-spare, 1e-12)
+		lacking := math.Max(1-evenness-spare, least)
 		b := math.Min(a+math.Max(step, math.Log((1-evenness)/lacking)/power), hi)
 		if spare = excess(b); spare >= 0 {
 			a = b
