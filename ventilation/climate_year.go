@@ -26,7 +26,8 @@ type Hours struct {
 
 	// Rule moves vents, heater and screen; nil: they stand as Settings have them.
 	// With it Opening and Screen of the hour's setting are not used, and Heat and
-	// Radiant of it are what is there without the heater.
+	// Radiant of it are what is there without the heater. A RefiningRule may set some
+	// targets anew once it is told the hour's state.
 	Rule TargetRule
 
 	// Gain returns the sun through and into each facet of Real in the hour, which is
