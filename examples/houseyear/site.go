@@ -61,7 +61,7 @@ func monthMeans(s *weather.Series) (t, mj, rh [12]float64) {
 		m := at.Month() - 1
 		n[m]++
 		t[m] += s.Temperature[i]
-		mj[m] += s.Global[i] * 0.0864
+		mj[m] += s.Global[i] * 0.0864 // 86,400 s a day
 		rh[m] += s.RelativeHumidity[i]
 	}
 	for m := range n {
