@@ -29,7 +29,11 @@ func (l SupplyLimits) Warnings(supply float64) []string {
 		limit float64
 	}{{"film", l.Film}, {"plants", l.Plant}, {"people", l.Person}} {
 		if supply > k.limit {
-			w = append(w, fmt.Sprintf("supply air of %.0f °C is above the limit of %.0f °C for %s at the outlet", supply, k.limit, k.what))
+			s := fmt.Sprintf("%.0f", supply)
+			if s == fmt.Sprintf("%.0f", k.limit) {
+				s = "a little more than " + s
+			}
+			w = append(w, fmt.Sprintf("supply air of %s °C is above the limit of %.0f °C for %s at the outlet", s, k.limit, k.what))
 		}
 	}
 	return w

@@ -13,6 +13,7 @@ import (
 // they are.
 type comparison struct {
 	plan    *plan.Plan
+	house   *answers.House
 	layers  airheat.TwoLayers
 	from    string // what the heater's flow is taken from
 	planned row
@@ -57,6 +58,7 @@ func compare(p *plan.Plan, stated bool) (comparison, error) {
 		return c, err
 	}
 	c.from = heater.FlowFrom
+	c.house = house
 	c.layers = house.Layers(loss, house.Night, heater.Inlet)
 	shares := []float64{0.2, 0.3, 0.4, 0.5, 0.6, 0.7, 0.8}
 	if !slices.Contains(shares, c.layers.RisingShare) {
@@ -81,7 +83,10 @@ func (c comparison) one(share float64) (r row, err error) {
 	t, q := c.layers, c.plan.Heater.MixingFans
 	t.RisingShare = share
 	if r.ridge, err = t.RidgeReturn(); err != nil {
-		return r, err
+		return r, c.house.LayersFault(t, err)
+	}
+	if q.Power > r.ridge.Floor.Heat {
+		return r, fmt.Errorf("heater.mixing_fans.power_w is %g W: the house loses only %.0f W where %.0f %% of the heat rises", q.Power, r.ridge.Floor.Heat, 100*share)
 	}
 	r.fans, err = t.Fans(airheat.MixingFans{Flow: q.Flow, Power: q.Power, FilmFactor: q.Film}, q.WorthOfElectricity)
 	return r, err

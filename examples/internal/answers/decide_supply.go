@@ -77,7 +77,15 @@ func (r *Result) waterDecision() *Decision {
 func (r *Result) powerDecision() *Decision {
 	p := r.Power
 	d := &Decision{Code: "electricity", Ask: "What electricity does it draw with everything on?", Verdict: told}
-	d.Answer = fmt.Sprintf("%s, %s A in each of %s.", kilo(p.Total), number(p.Current, 1), plural(p.Phases, "live wire", "live wires"))
+	if p.Total == 0 {
+		d.Answer = "None: the plan gives no lamps, no fan's curve and no heater.electric_w."
+		return d
+	}
+	wires := "the live wire"
+	if p.Phases > 1 {
+		wires = fmt.Sprintf("each of %d live wires", p.Phases)
+	}
+	d.Answer = fmt.Sprintf("%s, %s A in %s.", kilo(p.Total), number(p.Current, 1), wires)
 	if p.Fuse > 0 {
 		d.Answer += fmt.Sprintf(" The next of the common fuses is %s A; which one, and its kind, is the electrician's to say.", number(p.Fuse, 0))
 	} else {

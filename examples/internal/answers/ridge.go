@@ -1,6 +1,9 @@
 package answers
 
 import (
+	"errors"
+	"fmt"
+
 	"cloche.example/airheat"
 	"cloche.example/envelope"
 )
@@ -23,6 +26,7 @@ type Ridge struct {
 func (h *House) Ridge(loss envelope.HouseLoss, air envelope.HouseAir, inlet float64) (Ridge, error) {
 	t := h.Layers(loss, air, inlet)
 	r, err := t.RidgeReturn()
+	err = h.LayersFault(t, err)
 	return Ridge{h.Plan.Heater.RidgeReturn.KnownFrom == "measured", t.Lower, t.Outside, r.Floor.Upper, r.Ridge.Upper, r.CoilView, r.Saving, r.SavingHeat, r.Bound, r.Costs}, err
 }
 
@@ -59,6 +63,20 @@ func (h *House) Layers(loss envelope.HouseLoss, air envelope.HouseAir, inlet flo
 		t.RisingShare = rising(t, q.Measured)
 	}
 	return t
+}
+
+// LayersFault says by the plan's keys why the layers have no balance.
+func (h *House) LayersFault(t airheat.TwoLayers, err error) error {
+	q := h.Plan.Heater.RidgeReturn
+	switch {
+	case err == nil:
+		return nil
+	case q.KnownFrom == "measured" && errors.Is(err, airheat.ErrNoSolution):
+		return fmt.Errorf("heater.ridge_return.measured_k is %g K: no share of the heat that rises gives that", q.Measured)
+	case errors.Is(err, airheat.ErrNoSolution), t.RisingShare == 1 && t.Mixing == 0:
+		return fmt.Errorf("heater.ridge_return.rising_fraction is %.4g and mixing_m3_s is %.4g m³/s: so little heat comes down that the ridge would be hotter than any house", t.RisingShare, t.Mixing)
+	}
+	return fmt.Errorf("heater.ridge_return: %w", err)
 }
 
 // rising is the share of the heat that rises when the upper layer is warmer by

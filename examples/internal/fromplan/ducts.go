@@ -41,6 +41,9 @@ func Fan(p *plan.Plan) (airheat.Fan, airheat.FanDrive, error) {
 	drive := airheat.FanDrive{Speed: f.Speed, FanEfficiency: f.Efficiency, MotorEfficiency: f.MotorEfficiency, MotorInStream: f.MotorInAir}
 	if f.KnownFrom == "polynomial" {
 		fan, err := airheat.NewFanPolynomial(f.FirstFlow, f.LastFlow, f.Coefficients...)
+		if err != nil {
+			err = fmt.Errorf("heater_fan.coefficients_pa from heater_fan.first_flow_m3_s to last_flow_m3_s: %w", err)
+		}
 		return fan, drive, err
 	}
 	fan, err := airheat.NewFanTable(f.Flow, f.Pressure)

@@ -192,7 +192,7 @@ func TestAGivenUIsTheLossOfTheWholeFacet(t *testing.T) {
 }
 
 func TestDrierThanTheSkyIsKnown(t *testing.T) {
-	p := demo(t, `{"site":{"winter_night":{"temperature_c":-48}}}`)
+	p := demo(t, `{"site":{"winter_night":{"temperature_c":-48},"months":{"temperature_c":[-19,-12,-4,5,12,17,19,17,11,3,-8,-17]}}}`)
 	air, err := fromplan.WinterNight(p)
 	require.NoError(t, err)
 	k, drier, err := fromplan.Conditions(p, air, 1, false)

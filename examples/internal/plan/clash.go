@@ -61,6 +61,8 @@ func (f *filler) stands(path string) string {
 		s += strings.TrimSpace(strconv.FormatFloat(v.Float(), 'g', 6, 64) + " " + unitWord(n.Unit))
 	case v.Kind() == reflect.String:
 		s += quote(v.String())
+	case v.Kind() == reflect.Slice && v.Len() > 0 && v.Type().Elem().Kind() == reflect.Float64:
+		s += strings.Trim(strings.ReplaceAll(fmt.Sprint(v.Interface()), " ", ", "), "[]") + " " + unitWord(n.Unit)
 	case v.Kind() == reflect.Slice:
 		s += fmt.Sprintf("a list of %d", v.Len())
 	case n.Kind == Optional:

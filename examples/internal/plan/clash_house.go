@@ -117,6 +117,9 @@ func (f *filler) weather(p *Plan) {
 	if s.WinterNight.Temperature > coldest {
 		f.clash("the design night must be colder than the mean of the coldest month", "site.winter_night.temperature_c", "site.months.temperature_c")
 	}
+	if m := s.WinterNight.Month; m >= 1 && m <= len(s.Months.Temperature) && s.Months.Temperature[m-1]-s.WinterNight.Temperature > 40 {
+		f.clash("the design night must lie within 40 K of its month's mean", "site.winter_night.temperature_c", "site.winter_night.month", "site.months.temperature_c")
+	}
 	if s.SummerNoon.Temperature < warmest {
 		f.clash("the design noon must be warmer than the mean of the warmest month", "site.summer_noon.temperature_c", "site.months.temperature_c")
 	}
