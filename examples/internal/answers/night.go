@@ -178,7 +178,7 @@ func worse(wet, dry Night) (n Night, needed float64, name string) {
 	case dry.Total > max(wet.Total, wet.DryFilm):
 		return dry, dry.Total, "dry"
 	case wet.DryFilm > wet.Total*(1+1e-9):
-		return wet, wet.DryFilm, "damp but not dripping"
+		return wet, wet.DryFilm, "damp, dry-film"
 	}
 	return wet, wet.Total, "wet"
 }

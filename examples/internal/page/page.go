@@ -99,6 +99,7 @@ func (p *Page) Table(caption string, heads []string, rows [][]string) {
 				fmt.Fprintf(&p.body, "<td>%s</td>", text(cell))
 			}
 		}
+		p.body.WriteString(strings.Repeat("<td></td>", max(0, len(heads)-len(row))))
 		p.body.WriteString("</tr>\n")
 	}
 	p.body.WriteString("</tbody></table></div>\n")
