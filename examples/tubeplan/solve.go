@@ -81,7 +81,7 @@ func solve(p plan.Filled) (tube, error) {
 	}
 	duty, err := airheat.RiseFor(air, fromplan.HeaterFlow(t.plan), p.Heater.Power)
 	if err != nil {
-		return t, fmt.Errorf("heater.power_w of %g W into heater.flow_m3_s of %g m³/s is too much for air: %w", p.Heater.Power, p.Heater.Flow, err)
+		return t, fmt.Errorf("heater.power_w of %g W into heater.flow_m3_s of %g m³/s is too much for air: it would leave hotter than some 200 °C, where the formulas end", p.Heater.Power, p.Heater.Flow)
 	}
 	t.wanted = duty.OutletFlow / float64(max(1, ends))
 	if p.HeaterFan != nil && ends > 0 {
@@ -89,7 +89,7 @@ func solve(p plan.Filled) (tube, error) {
 		if t.blown, err = fromplan.Blow(t.plan, p.Heater.Power, inside.Temperature); err != nil {
 			return t, err
 		}
-		return t, t.jet().Check()
+		return t, t.checkJet()
 	}
 	supply := airheat.TubeSupply{Flow: t.wanted, Temperature: duty.Outlet, House: inside.Temperature, Properties: airheat.DryAir(duty.Outlet, fromplan.Pressure(t.plan))}
 	sized, flow, err := fromplan.Tube(t.plan, supply)
@@ -97,7 +97,18 @@ func solve(p plan.Filled) (tube, error) {
 		return t, fmt.Errorf("perforated_tube: %w", err)
 	}
 	t.blown = fromplan.Blown{Tube: &sized, TubeFlow: flow, Supply: duty.Outlet, Outlet: t.wanted, Tubes: 1}
-	return t, t.jet().Check()
+	return t, t.checkJet()
+}
+
+// checkJet says by the plan's keys why a hole's jet cannot be computed.
+func (t tube) checkJet() error {
+	j := t.jet()
+	if err := j.Check(); err != nil && j.Excess > 100 {
+		return fmt.Errorf("heater.power_w of %g W leaves the air in the tube %.0f K warmer than the house: too much for the formulas of a jet", t.plan.Heater.Power, j.Excess)
+	} else if err != nil {
+		return fmt.Errorf("perforated_tube, the jet of a hole: %w", err)
+	}
+	return nil
 }
 
 func (t tube) jet() airheat.Jet {

@@ -132,7 +132,7 @@ func (h *House) Heater(needed float64, night Night, ducts *Ducts) (Heater, error
 	}
 	full, err := airheat.RiseFor(air, flow, p.Heater.Power)
 	if err != nil {
-		return Heater{}, fmt.Errorf("heater.power_w into a flow of %.3g m³/s is too much for air: %w", flow.Value, err)
+		return Heater{}, fmt.Errorf("heater.power_w of %g W into a flow of %.3g m³/s is too much for air: it would leave hotter than some 200 °C, where the formulas end", p.Heater.Power, flow.Value)
 	}
 	limits := airheat.DefaultSupplyLimits()
 	r := Heater{
