@@ -103,9 +103,15 @@ func (a *answer) heater() decision {
 	if w.Cold > 0 {
 		d.Answer += fmt.Sprintf(" The worst hour, %s, has %s °C inside.", c.Time, num(c.Inside, 1))
 		d.Cure = a.cureFor(w.Cold, func(c cure) int { return c.Cold }, "second_film", "screen", "digging_in")
+		if d.Cure == noneLessens {
+			d.Cure = "a heater of more power; " + noneLessens
+		}
 	}
 	return d
 }
+
+// noneLessens is the cure where no change helps.
+const noneLessens = "none of the changes tried lessens it"
 
 // cureFor words what changes leave of a count of hours.
 func (a *answer) cureFor(was int, left func(cure) int, codes ...string) string {
@@ -121,7 +127,7 @@ func (a *answer) cureFor(was int, left func(cure) int, codes ...string) string {
 		}
 	}
 	if said == "" && was > 0 && len(a.Cures) > 0 {
-		return "none of the changes tried lessens it"
+		return noneLessens
 	}
 	return said
 }
