@@ -4,6 +4,7 @@ import (
 	"fmt"
 
 	"cloche.example/envelope"
+	"cloche.example/examples/internal/answers"
 	"cloche.example/examples/internal/fromplan"
 	"cloche.example/examples/internal/plan"
 )
@@ -48,7 +49,7 @@ func candidates() []candidate {
 // build puts the candidate on the house of the plan; airChanges are those of
 // its class. A candidate without a class is the plan's own, as it leaks.
 func build(p *plan.Plan, c candidate) (house *envelope.House, airChanges float64, err error) {
-	h, err := fromplan.HousePlan(p, p.SetPoints.WinterNight.Temperature)
+	h, err := fromplan.HousePlan(p, answers.MeanSetPoint(p))
 	if err != nil {
 		return nil, 0, err
 	}

@@ -9,6 +9,7 @@ import (
 
 	"github.com/stretchr/testify/require"
 
+	"cloche.example/examples/internal/answers"
 	"cloche.example/examples/internal/plan"
 	"cloche.example/internal/golden"
 )
@@ -40,6 +41,19 @@ func rowOf(t *testing.T, x table, name string) row {
 	}
 	t.Fatalf("no row %q", name)
 	return row{}
+}
+
+// The house as planned loses here what the report of the whole house says.
+func TestAsPlannedIsTheReportsLoss(t *testing.T) {
+	p := with(t)
+	x, err := compare(p)
+	require.NoError(t, err)
+	h, err := answers.NewHouse(p)
+	require.NoError(t, err)
+	loss, err := h.Loss(h.Night, float64(p.Site.WinterNight.Month))
+	require.NoError(t, err)
+	require.InEpsilon(t, loss.Total, x.rows[0].loss.Total, 1e-9)
+	require.InEpsilon(t, loss.Ground.Total, x.rows[0].loss.Ground.Total, 1e-12)
 }
 
 func TestCombinationsLieWhereTheyShould(t *testing.T) {
