@@ -1,7 +1,6 @@
 package answers
 
 import (
-	"fmt"
 	"strconv"
 	"strings"
 )
@@ -114,11 +113,4 @@ func ratio(have, need float64) *float64 {
 		return nil
 	}
 	return some(have/need - 1)
-}
-
-func plural(n int, one, many string) string {
-	if n == 1 {
-		return "1 " + one
-	}
-	return fmt.Sprint(n) + " " + many
 }
