@@ -28,7 +28,7 @@ type SetBack struct {
 const (
 	setBackStep  = 300.0 // s, the thermostat's step
 	setBackDays  = 3000  // after which a house that still drifts is given up
-	leastShare   = 1e-3  // of the way that Newton's method says, below which a day begins where the last ended, which always draws nearer
+	leastShare   = 1e-3  // of the way that Newton's method says, below which the next day begins where the last ended, which always draws nearer
 	stepsGain    = 0.25  // of that share, by which the day must come nearer to repeating: where the heater turns from full to less the way bends
 	daysAlike    = 1e-9  // K, between one day's start and the next of a day that repeats
 	atTheSetting = 1e-6  // K, by which rounding may leave the air below a set-point it has reached
@@ -61,21 +61,22 @@ func (h Transient) NightSetBack(d envelope.Drive, sp SetPoints, rated float64) (
 			}
 			return r, nil
 		}
-		from, share := end, 0.0
+		share, nearer := 0.0, false
 		x, ok := fixedPoint(slope, off)
 		if ok {
 			share = 1
 		}
-		for ; share > leastShare && days < setBackDays; share, days = share/2, days+1 {
-			begin := Temperatures{t.Air + share*x[0], t.Structure + share*x[1], t.Soil + share*x[2]}
-			_, after, _ := h.day(begin, d, sp, rated)
-			if farthest(after.over(begin)) < (1-stepsGain*share)*farthest(off) {
-				from = begin
-				break
+		for ; share > leastShare && days < setBackDays && !nearer; share, days = share/2, days+1 {
+			t2 := Temperatures{t.Air + share*x[0], t.Structure + share*x[1], t.Soil + share*x[2]}
+			r2, end2, slope2 := h.day(t2, d, sp, rated)
+			if nearer = farthest(end2.over(t2)) < (1-stepsGain*share)*farthest(off); nearer {
+				t, r, end, slope = t2, r2, end2, slope2
 			}
 		}
-		t = from
-		r, end, slope = h.day(t, d, sp, rated)
+		if !nearer {
+			t = end
+			r, end, slope = h.day(t, d, sp, rated)
+		}
 	}
 	return SetBack{}, fmt.Errorf("%w: the days do not yet repeat after %d of them", ErrNotConverged, setBackDays)
 }

@@ -112,10 +112,10 @@ func (h *house) open(of *answers.House) error {
 		}
 		jet.Length, jet.Reach = min(v.Length, longestJet), min(width, farthestJet)
 		up := false
-		switch v.Place {
-		case "near end", "far end":
+		switch {
+		case v.Place == "near end", v.Place == "far end":
 			jet.Reach = p.House.Length
-		case "ridge", "left roof", "right roof":
+		case fromplan.High(v.Place):
 			jet.Angle, jet.Reach, up = downward, p.House.Span/2, true
 		}
 		for range list {
@@ -155,7 +155,7 @@ func cracks(of *answers.House, leaks float64) []ventilation.Leak {
 		return nil
 	}
 	low, high := 0.1*p.House.RidgeHeight, 0.95*p.House.RidgeHeight
-	const exponent = 0.65
+	exponent := p.Leakage.Flow
 	in, out := ventilation.DryAirDensity(of.Night.Inside.Temperature(), of.Pressure), ventilation.DryAirDensity(of.Night.Outside.Temperature(), of.Pressure)
 	at := max(0.1, (out-in)*constant.Gravity*(high-low)/2) // Pa at each
 	flow := leaks / math.Pow(at, exponent)

@@ -6,6 +6,7 @@ import (
 	"math"
 
 	"cloche.example/examples/internal/answers"
+	"cloche.example/examples/internal/fromplan"
 	"cloche.example/examples/internal/plan"
 	"cloche.example/ventilation"
 )
@@ -74,12 +75,7 @@ func (h *house) pads(p plan.Filled) (answers.Change, error) {
 	rates := ventilation.DefaultFanRates(h.steady.House.Shape.FloorArea)
 	rates.Altitude = p.Site.Altitude
 	flows, err := rates.Solve()
-	flow, cost, name, text := 0.0, 0.0, "", ""
-	for _, f := range p.VentFans {
-		if f.Blows == "out" {
-			flow += f.Flow
-		}
-	}
+	flow, cost, name, text := fromplan.OutwardFlow(&p.Plan), 0.0, "", ""
 	if flow == 0 {
 		flow = flows.Summer
 		cost, name = flow*p.Prices.VentFansPerM3S, fmt.Sprintf("fans of %s m³/s and ", num(flow, 1))

@@ -131,9 +131,6 @@ func inWind(c plan.VentControl, wind float64) float64 {
 	return 1 + (c.InWind-1)*(wind-c.WindLow)/(c.WindHigh-c.WindLow)
 }
 
-// screenLight is what a ready-made screen lets through; from memory.
-const screenLight = 0.4
-
 // shade is the part of the sun's heat that shade and drawn screen keep out.
 func shade(p *plan.Plan, sun float64, drawn bool) float64 {
 	return 1 - fromplan.ShadeLeft(p, sun)*screenLeaves(p, drawn)
@@ -141,11 +138,8 @@ func shade(p *plan.Plan, sun float64, drawn bool) float64 {
 
 // screenLeaves is the part of the sun that the screen lets through.
 func screenLeaves(p *plan.Plan, drawn bool) float64 {
-	switch {
-	case !drawn:
+	if !drawn {
 		return 1
-	case p.Screen.Own != nil:
-		return p.Screen.Own.LightTransmittance
 	}
-	return screenLight
+	return fromplan.ScreenLight(p.Screen)
 }

@@ -88,16 +88,15 @@ func (h *House) fogged(n *ventilation.Network, load ventilation.Load, wind float
 // out to draw air through them.
 func (h *House) padded(load ventilation.Load) (*Padded, error) {
 	p := h.Plan
-	q := p.Pads
 	flow := fromplan.OutwardFlow(p)
-	if q == nil || flow <= 0 {
+	if p.Pads == nil || flow <= 0 {
 		return nil, nil
 	}
 	outside, err := fromplan.Air(p, p.Site.SummerNoon.Temperature, p.Site.SummerNoon.RelativeHumidity)
 	if err != nil {
 		return nil, err
 	}
-	cool, err := ventilation.PadWall{Area: q.Area, Efficiency: q.Efficiency, Speed: q.Speed, Cycles: q.Salt}.Cool(outside, flow)
+	cool, err := fromplan.PadWall(p).Cool(outside, flow)
 	if err != nil {
 		return nil, fmt.Errorf("pads: %w", err)
 	}

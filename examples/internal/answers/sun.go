@@ -19,10 +19,6 @@ type Sun struct {
 	months [12]float64 // mol/(m² d) on the trays
 }
 
-// screenLight is what a ready-made screen that is always drawn lets through; from
-// memory.
-const screenLight = 0.4
-
 // Sun takes the sun as even light from the whole sky: that of a cloudy day, and
 // about the mean over a day. On the trays it has come through the roof; the gain
 // comes through all facets.
@@ -43,10 +39,7 @@ func (h *House) Sun() (Sun, error) {
 	}
 	s := Sun{OnTrays: roof.Diffuse().Transmittance * p.Cover.LightLeft, Gain: gain.Gain / (level * h.Shape.FloorArea)}
 	if q := p.Screen; q != nil && q.Drawn == "always" {
-		left := screenLight
-		if q.Own != nil {
-			left = q.Own.LightTransmittance
-		}
+		left := fromplan.ScreenLight(q)
 		s.OnTrays, s.Gain = s.OnTrays*left, s.Gain*left
 	}
 	for i, mj := range p.Site.Months.Sun {

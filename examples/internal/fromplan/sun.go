@@ -103,6 +103,17 @@ func Glazing(p *plan.Plan, s envelope.Shape) (envelope.Glazing, error) {
 	return envelope.NewGlazing(s, lights, p.Cover.SunKept)
 }
 
+// readyScreenLight is what a ready-made screen lets through; from memory.
+const readyScreenLight = 0.4
+
+// ScreenLight is the part of the light that the plan's drawn screen lets through.
+func ScreenLight(q *plan.Screen) float64 {
+	if q.Own != nil {
+		return q.Own.LightTransmittance
+	}
+	return readyScreenLight
+}
+
 // ShadeLight is the part of the light that the plan's shade lets through under the sun,
 // W/m² on level ground.
 func ShadeLight(p *plan.Plan, sun float64) float64 {

@@ -75,6 +75,12 @@ func OutwardFlow(p *plan.Plan) (flow float64) {
 // mostPad is the greatest efficiency that a house's balance takes (Setting.Pad).
 const mostPad = 0.99
 
+// PadWall is the plan's wall of pads.
+func PadWall(p *plan.Plan) ventilation.PadWall {
+	q := p.Pads
+	return ventilation.PadWall{Area: q.Area, Efficiency: q.Efficiency, Speed: q.Speed, Cycles: q.Salt}
+}
+
 // PadEfficiency is that of the plan's pads at the flow of its fans, fraction of the
 // way to the wet bulb of the summer noon.
 func PadEfficiency(p *plan.Plan) (float64, error) {
@@ -82,8 +88,7 @@ func PadEfficiency(p *plan.Plan) (float64, error) {
 	if err != nil {
 		return 0, err
 	}
-	q := p.Pads
-	wet, err := ventilation.PadWall{Area: q.Area, Efficiency: q.Efficiency, Speed: q.Speed, Cycles: q.Salt}.Cool(noon, OutwardFlow(p))
+	wet, err := PadWall(p).Cool(noon, OutwardFlow(p))
 	if err != nil {
 		return 0, fmt.Errorf("pads: %w", err)
 	}
