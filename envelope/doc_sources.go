@@ -79,6 +79,9 @@
 //	            between vertical window glazings", ASHRAE Transactions 102 (1996)
 //
 // The measured houses are those of Mihara and Hayashi, J. Agric. Meteorol. 35
-// (1979) 13; Rafferty, Greenhouses, in Geothermal direct use; Kim and others,
-// Energies 11(3), 2018.
+// (1979) 13 (abstract); K. D. Rafferty, Greenhouses, ch. 14 of Geothermal direct-use
+// engineering and design guidebook (its table of U-values from memory); Kim and
+// others, Energies 11(3), 2018; A. Rasheed, J. W. Lee, H. W. Lee, Spanish J. Agric.
+// Research, article 10777 (abstract); J. Bartok, summary of energy audits (a trade
+// article); [Hemming19].
 package envelope

@@ -73,8 +73,14 @@ func line(still, perWind float64) [3]float64 {
 
 // spread is how far a measured or printed coefficient may lie outside ours from
 // an overcast to a clear sky: lines through the nights of one house scatter by
-// more (the compartments of the Autonomous Greenhouse Challenge, 9 to 16 %).
+// more (the compartments of [Hemming19], 5 to 39 %).
 const spread = 0.10
+
+// Not run, since they give no numbers to compute from: greenhouse loads of a Turkish
+// abstract, of a Turkish exercise and of the leaflets M-6701 and Southern Idaho 2004,
+// whose answers could not be read; a north wall, a footing, gables and screens insulated
+// at once (30 %, Andersson and Skov 2005); black film over the crop itself (35 %, Acta
+// Hort. 51); shares of loss through leaks and ground of a trade page.
 
 // The line of a leaky house rises with the wind by what its leaks carry: from
 // there on ours with half an air change lies below by no more than mostLeaks air
@@ -86,10 +92,10 @@ const (
 
 var publishedLosses = []published{
 	{"glass", "", "Mihara and Hayashi 1979, glass, 4.41 + 0.40 w", line(4.41, 0.40), false, 2},
-	{"glass", "", "Rafferty, Greenhouses, in Geothermal direct use, between 0, 5, 10 and 20 mph", [3]float64{4.34, 5.80, 6.24}, false, tight},
+	{"glass", "", "Rafferty, Greenhouses, in Geothermal direct use, table from memory, between 0, 5, 10 and 20 mph", [3]float64{4.34, 5.80, 6.24}, false, tight},
 	{"infrared film", "", "Mihara and Hayashi 1979, PVC film, 4.87 + 0.54 w", line(4.87, 0.54), false, 1},
-	{"single film", "", "Rafferty, single film", [3]float64{4.60, 6.08, 6.57}, false, tight},
-	{"double film", "", "Rafferty, double film", [3]float64{3.04, 3.78, 4.02}, false, tight},
+	{"single film", "", "Rafferty, single film, from memory", [3]float64{4.60, 6.08, 6.57}, false, tight},
+	{"double film", "", "Rafferty, double film, from memory", [3]float64{3.04, 3.78, 4.02}, false, tight},
 	{"double film", "", "Kim and others 2018, Energies 11(3), houses in Korea, wind not stated", [3]float64{-1, 3.85, -1}, false, tight},
 	{"double film", "clear", "Kim and others 2018, with thermal curtains", [3]float64{-1, 2.76, -1}, false, tight},
 	{"glass", "PVC curtain", "Mihara and Hayashi 1979, PVC curtain, 2.93 + 0.10 w", line(2.93, 0.10), true, tight},
@@ -112,7 +118,7 @@ func TestHousesAsMeasured(t *testing.T) {
 	require.True(t, found)
 	pvc := film
 	pvc.EmittanceOut, pvc.EmittanceIn, pvc.Transmittance = 0.68, 0.68, 0.25 // typical of Materials
-	ours, dry := map[string][2][3]float64{}, map[string][2][3]float64{}
+	ours, dry := losses{}, losses{}
 	var perAir float64 // W/(m² K) of cover of one air change per hour
 	for _, c := range []struct {
 		name  string
@@ -157,6 +163,18 @@ func TestHousesAsMeasured(t *testing.T) {
 			ours[c.name+"/"+s.name], dry[c.name+"/"+s.name] = x, y
 		}
 	}
+	lossesAsPublished(t, ours, dry, perAir)
+	savingsAsMeasured(t, ours, dry)
+}
+
+// losses are coefficients under an overcast and a clear sky at 0, 4 and 8 m/s, by
+// cover and screen.
+type losses map[string][2][3]float64
+
+// lossesAsPublished holds every published coefficient beside ours; perAir is what one
+// air change per hour carries, W/(m² K) of cover.
+func lossesAsPublished(t *testing.T, ours, dry losses, perAir float64) {
+	t.Helper()
 	for _, p := range publishedLosses {
 		x := ours[p.cover+"/"+p.screen]
 		if p.dry {
@@ -179,14 +197,18 @@ func TestHousesAsMeasured(t *testing.T) {
 			require.LessOrEqual(t, v, most*(1+spread), "%s %s at %d m/s: %s", p.cover, p.screen, 4*j, p.source)
 		}
 	}
+}
+
+// savingsAsMeasured holds the savings of screens and films.
+func savingsAsMeasured(t *testing.T, ours, dry losses) {
+	t.Helper()
 	// Savings of screens as drawn: 22 to 58 % in houses of double film by type and
 	// tightness (Roberts and others, Rutgers), 25 to 31 % over three winters there
 	// (Parker and others 2014), 25 to 35 % for a first screen (Ontario), about 20 %
-	// of open weave; the energy screen of the Autonomous Greenhouse Challenge,
-	// whose cloth is not told, 38 % with 11 either way. Ours, with leaks and vapour
+	// of open weave; the energy screen of [Hemming19], whose cloth is not told, 38 % with
+	// 11 either way. Ours, with leaks and vapour
 	// that no screen saves:
-	saved := func(cover, screen string) (least, most float64) {
-		a, b := ours[cover+"/"], ours[cover+"/"+screen]
+	saved := func(a, b [2][3]float64) (least, most float64) {
 		least = 1
 		for i := range a {
 			for j := range a[i] {
@@ -203,10 +225,30 @@ func TestHousesAsMeasured(t *testing.T) {
 		{"double film", "clear", 0.13, 0.31}, {"double film", "aluminised", 0.22, 0.58}, {"double film", "open strips", 0.02, 0.22},
 		{"glass", "clear", 0.15, 0.38}, {"glass", "aluminised", 0.27, 0.58}, {"single film", "aluminised", 0.27, 0.58},
 	} {
-		least, most := saved(c.cover, c.screen)
+		least, most := saved(ours[c.cover+"/"], ours[c.cover+"/"+c.screen])
 		t.Logf("%s, %s: saves %.0f to %.0f %%", c.cover, c.screen, 100*least, 100*most)
 		require.GreaterOrEqual(t, least, c.least, "%s, %s", c.cover, c.screen)
 		require.LessOrEqual(t, most, c.most, "%s, %s", c.cover, c.screen)
+	}
+	// A second film: 30 to 40 % (Rafferty, read), 34 % (Rasheed and others, abstract, a
+	// model held against a hot box). Film that absorbs infrared in place of clear: 12 %
+	// in the mean of a hundred audits, up to 30 in a clear cold night (Bartok, a trade
+	// article); ours 0 under water, which absorbs it already, and up to 12 % dry.
+	for _, c := range []struct {
+		what                string
+		before, after       [2][3]float64
+		least, inside, most float64
+	}{
+		{"a second film, wet", ours["single film/"], ours["double film/"], 0.15, 0.34, 0.41},
+		{"a second film, dry", dry["single film/"], dry["double film/"], 0.15, 0.34, 0.41},
+		{"infrared film, wet", ours["single film/"], ours["infrared film/"], -0.01, 0, 0.01},
+		{"infrared film, dry", dry["single film/"], dry["infrared film/"], 0.04, 0.12, 0.30},
+	} {
+		least, most := saved(c.before, c.after)
+		t.Logf("%s: saves %.0f to %.0f %%", c.what, 100*least, 100*most)
+		require.GreaterOrEqual(t, least, c.least, c.what)
+		require.LessOrEqual(t, most, c.most, c.what)
+		require.GreaterOrEqual(t, most, c.inside-0.005, c.what)
 	}
 }
 
