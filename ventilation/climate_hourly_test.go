@@ -180,7 +180,7 @@ func TestDeepGroundByTheHour(t *testing.T) {
 	require.Equal(t, want.SoilTemperature[:20], warm.SoilTemperature[:20])
 	// Half an hour's gain of 10 K times D over C in the mean: 3600/2 * 10/3e5.
 	require.InDelta(t, want.SoilTemperature[20]+0.06, warm.SoilTemperature[20], 0.002)
-	hours.Soil.Capacity = 0
+	hours.Soil.Capacity, hours.Soil.Deep = 0, 0
 	bare, err := c.YearTo(nil, hours)
 	require.NoError(t, err)
 	require.Equal(t, hours.Deep, bare.SoilTemperature)

@@ -2,6 +2,7 @@ package ventilation
 
 import (
 	"errors"
+	"fmt"
 	"math"
 
 	"cloche.example/internal/solve"
@@ -149,7 +150,10 @@ func (o *keeping) warmed(u, warm float64) (err error) {
 	if o.x, o.stable, err = k.solve(); err != nil || o.x.air >= warm {
 		return err
 	}
-	if err = o.held(warm); err != nil {
+	if err = o.held(warm); err != nil && o.t.Radiant > 0 {
+		return o.radiate(warm)
+	}
+	if err != nil {
 		return err
 	}
 	if o.heater > o.t.Heater {
@@ -181,8 +185,12 @@ func (o *keeping) held(t float64) (err error) {
 	}
 	next := q + f
 	for range 30 {
-		if err != nil || math.Abs(f) <= shareTolerance*(math.Abs(q)+k.c.house.FloorArea) {
-			break
+		if err != nil {
+			return err
+		}
+		if math.Abs(f) <= shareTolerance*(math.Abs(q)+k.c.house.FloorArea) {
+			o.heater = q
+			return nil
 		}
 		last, before := q, f
 		q = next
@@ -190,8 +198,7 @@ func (o *keeping) held(t float64) (err error) {
 			next = q - f*(q-last)/(f-before)
 		}
 	}
-	o.heater = q
-	return err
+	return fmt.Errorf("balance of heat and water: %w: a heater's power whose share in the air leaves %g W", ErrNotConverged, f)
 }
 
 // vent finds the opening of the vents between least and most that keeps the

@@ -157,6 +157,7 @@ func (k *climateCase) hold(t float64) (climateNodes, bool, error) {
 		x, _, err = k.search(k.most())
 	}
 	if err != nil {
+		k.held = false
 		return x, false, err
 	}
 	k.judge(&x)

@@ -18,7 +18,7 @@ var (
 // temperature, which takes heat from the floor's surface and gives it to the
 // deep ground.
 type FloorStore struct {
-	Capacity float64 // J/(m² K), 0 to 1e8, of the mass; 0: none, the floor stands on the deep ground
+	Capacity float64 // J/(m² K), 0 to 1e8, of the mass; 0: none, and with Deep at 0, too, the floor stands on the deep ground
 	Deep     float64 // W/(m² K), 0 to 100, from the mass to the deep ground
 	Ground   float64 // °C, -40 to 60, deep ground
 	Start    float64 // °C, -40 to 60, the mass at the start of the first hour
@@ -31,8 +31,8 @@ const floorFilm = 0.17
 // FloorStoreUnder returns what lies below the floor f of the house h by its
 // ground, edge and buried walls included: from below the floor's conductance to
 // the mean of the outside air, so that a floor that keeps its temperature loses
-// what the steady coefficient of h.Ground says. It has no capacity of its own,
-// which is for whoever follows a day: soil to some decimetres.
+// what the steady coefficient of h.Ground says. It has no capacity of its own:
+// whoever follows a day sets that of the soil to some decimetres.
 func FloorStoreUnder(h *envelope.House, f FloorSurface) FloorStore {
 	c := h.Climate()
 	s := FloorStore{Ground: c.OutsideMean, Start: c.InsideMean}
@@ -106,12 +106,14 @@ func (c *Climate) soil(s FloorStore) (soilMass, error) {
 	}
 	m := soilMass{FloorStore: s, floor: c.house.Floor.Conductance, now: s.Start}
 	sum := m.floor + s.Deep
-	if s.Capacity == 0 || sum == 0 {
+	if s.Capacity == 0 && s.Deep == 0 || sum == 0 {
 		m.constant = true
 		m.seen = storeSeen{m.floor, s.Ground}
 		return m, nil
 	}
-	m.decay, m.mean = hourDecay(sum, s.Capacity)
+	if s.Capacity > 0 {
+		m.decay, m.mean = hourDecay(sum, s.Capacity)
+	}
 	m.look()
 	return m, nil
 }

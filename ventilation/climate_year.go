@@ -49,7 +49,7 @@ type HouseYear struct {
 	CanopyTemperature    []float64 // °C; NaN without a crop
 	DryAir               []float64 // kg/s
 	Opening              []float64 // fraction, of the vents
-	Heat                 []float64 // W, of heater and setting, into the air and as radiation
+	Heat                 []float64 // W, of heater, setting and burner for CO2, into the air and as radiation; lamps apart
 	Transpired           []float64 // kg/s
 	Condensed            []float64 // kg/s, on the cover
 	CoverLoss            []float64 // W, through the cover
@@ -157,6 +157,7 @@ type yearRun struct {
 	keeping   keeping
 	state     ClimateState
 	co2       float64 // µmol/mol, inside at the end of the hour before
+	lamps     float64 // W, that lamps radiate in the hour
 	burner    burner
 }
 
@@ -186,7 +187,8 @@ func (y *yearRun) weather(i int) (w Weather, err error) {
 	if err != nil {
 		return w, err
 	}
-	w = Weather{Air: out, Sun: h.Sun[i], Wind: h.Wind[i], Sky: h.Sky[i], Ground: y.soil.seen.temperature}
+	w = Weather{Air: out, Sun: h.Sun[i], Wind: h.Wind[i], Sky: h.Sky[i],
+		Ground: max(groundRange.Min, min(groundRange.Max, y.soil.seen.temperature))} // solve sets it as it is
 	if h.Gain != nil {
 		w.Gain, err = h.Gain(i)
 	}

@@ -83,7 +83,8 @@ func (y *yearRun) solve(w *Weather, s Setting) error {
 		return err
 	}
 	floor := y.c.house.FloorArea
-	k.floorConductance = floor * y.soil.seen.conductance
+	y.lamps = s.Lamps.Radiant
+	k.floorConductance, k.ground = floor*y.soil.seen.conductance, y.soil.seen.temperature
 	y.structure.join(k, floor)
 	k.conductances()
 	o.base, o.beamed = k.heat, k.radiant
@@ -120,7 +121,7 @@ func (y *yearRun) store(i int) {
 	d, s := y.dst, &y.state
 	d.Temperature[i], d.HumidityRatio[i], d.RelativeHumidity[i] = s.Temperature, s.HumidityRatio, s.RelativeHumidity
 	d.Deficit[i], d.CanopyTemperature[i], d.DryAir[i] = s.Deficit, s.CanopyTemperature, s.DryAir
-	d.Opening[i], d.Heat[i] = y.keeping.k.opening, s.Heat+s.Radiant
+	d.Opening[i], d.Heat[i] = y.keeping.k.opening, s.Heat+s.Radiant-y.lamps
 	d.Transpired[i], d.Condensed[i], d.CoverLoss[i] = s.Transpired, s.Condensed, s.CoverLoss
 	d.SoilTemperature[i] = y.soil.step(s.FloorTemperature)
 	d.StructureTemperature[i] = y.structure.step(s.Temperature, s.SunStructure/y.c.house.FloorArea)

@@ -97,6 +97,21 @@ func TestTheGroundUnderAFloorIsEnvelopes(t *testing.T) {
 	film := 0.17 * x.Ground / h.FloorArea // K, from the air to the floor's surface
 	require.InDelta(t, g.Total*(x.FloorTemperature+film-house.Climate().OutsideMean), x.Ground, 1e-3*x.Ground)
 	require.Greater(t, x.Ground, 100.0)
+
+	// So it does without a mass, in any hour, as with next to none.
+	hours.Soil.Capacity = 1e-3
+	tiny, err := c.YearTo(nil, hours)
+	require.NoError(t, err)
+	moments = nil
+	hours.Soil.Capacity = 0
+	none, err := c.YearTo(nil, hours)
+	require.NoError(t, err)
+	for i := range n {
+		require.InDelta(t, tiny.Heat[i], none.Heat[i], 1e-2)
+		require.InDelta(t, tiny.SoilTemperature[i], none.SoilTemperature[i], 1e-4)
+	}
+	x = moments[n-1].Before
+	require.InDelta(t, g.Total*(x.FloorTemperature+0.17*x.Ground/h.FloorArea-house.Climate().OutsideMean), x.Ground, 1e-3*x.Ground)
 }
 
 // Three days take no more space than one.

@@ -168,3 +168,16 @@ func TestTheBalanceAllocatesNothing(t *testing.T) {
 	require.NoError(t, err)
 	require.LessOrEqual(t, testing.AllocsPerRun(5, func() { _, _ = c.YearTo(year, hours) }), 1.0, "once a call, not by the hour")
 }
+
+// Thin soil under a heated floor, with nothing below it, grows hotter than any
+// ground that weather may have.
+func TestSoilHotterThanTheGround(t *testing.T) {
+	h := summerHouse(t)
+	h.Floor.Wet = 0
+	hours := wetHours(1)
+	hours.Settings = []ventilation.Setting{{Opening: 0.1, Floor: 300 * h.FloorArea}}
+	hours.Soil = ventilation.FloorStore{Capacity: 1e4, Start: 20}
+	year, err := climate(t, h).YearTo(nil, hours)
+	require.NoError(t, err)
+	require.Greater(t, year.SoilTemperature[14], 61.0)
+}

@@ -88,7 +88,7 @@ func TestSoilWithoutEnd(t *testing.T) {
 		require.InDelta(t, h.soil.Start, y.Soil[i], 0.2)
 		require.InDelta(t, floor*(x.FloorTemperature-y.Soil[i]), x.Ground, 1)
 	}
-	h.soil.Capacity = 0
+	h.soil.Capacity, h.soil.Deep = 0, 0
 	y, err = h.solve(context.Background())
 	require.NoError(t, err)
 	for i, x := range y.State {
