@@ -42,6 +42,23 @@ func TestNightSetBack(t *testing.T) {
 	}
 }
 
+// A house that stores nothing saves what the degree-hours say: 18 °C by day and 15 °C
+// for 14 hours, steady weather, no sun, worked by hand. And the mean of two set-points
+// over a day, as an extension service prints it.
+func TestSetBackByDegreeHours(t *testing.T) {
+	sp := SetPoints{Day: 18, Night: 15, DayStarts: 7, DayEnds: 17}
+	h := house(t, envelope.Nodes{AirCapacity: 1, StructureCapacity: 1, SoilCapacity: 1, Cover: 1000, AirStructure: 1, AirSoil: 1})
+	for _, c := range []struct{ outside, saving float64 }{{0, 0.09722222}, {5, 0.1346154}, {8, 0.175}} {
+		r, err := h.NightSetBack(envelope.Drive{Outside: c.outside}, sp, 1e6)
+		require.NoError(t, err)
+		require.InDelta(t, c.saving, r.Saving, 1e-6)
+	}
+	check.Run(t, []check.Row{{Where: "extension.org, day and night, °F", In: []float64{75, 60}, Printed: "66.3", Tol: 0.0501, Why: "66.25 rounded"}}, func(in ...float64) float64 {
+		s := SetPoints{Day: (in[0] - 32) / 1.8, Night: (in[1] - 32) / 1.8, DayStarts: 7, DayEnds: 17}
+		return s.mean()*1.8 + 32
+	})
+}
+
 // A structure that takes forty years to follow has its repeating day, too.
 func TestSetBackOfASlowHouse(t *testing.T) {
 	h := house(t, envelope.Nodes{AirCapacity: 4e7, StructureCapacity: 4.6e10, SoilCapacity: 2.4e9, Cover: 2.7e4, Leakage: 325, CoverSky: 3.4e5,

@@ -25,15 +25,21 @@ var coolings = []struct{ start, outside, hours, loss, rate float64 }{
 	{20.5, 8.5, 1.0, 3.83, 0.90},
 }
 
+// oneMetre is a house of one square metre with the stores and the loss, W/(m² K), and
+// air 4 m high.
+func oneMetre(t *testing.T, s envelope.NodeStores, loss float64) Transient {
+	return house(t, envelope.Nodes{
+		AirCapacity: 4 * 1.2 * 1010, StructureCapacity: s.Structure, SoilCapacity: s.SoilDepth * 3e6,
+		Cover: loss, AirStructure: s.AirStructure, AirSoil: s.AirSoil, SoilDeep: 0.3,
+	})
+}
+
 // cooling returns the rate, K/h, and the apparent heat capacity per floor, J/(m²
-// K), of a house of one square metre with the stores. Air 4 m high; deep soil as
-// warm as the house's mean.
+// K), of a house of one square metre with the stores; deep soil as warm as the house's
+// mean.
 func cooling(t *testing.T, s envelope.NodeStores, k int) (rate, capacity float64) {
 	c := coolings[k]
-	h := house(t, envelope.Nodes{
-		AirCapacity: 4 * 1.2 * 1010, StructureCapacity: s.Structure, SoilCapacity: s.SoilDepth * 3e6,
-		Cover: c.loss, AirStructure: s.AirStructure, AirSoil: s.AirSoil, SoilDeep: 0.3,
-	})
+	h := oneMetre(t, s, c.loss)
 	d := envelope.Drive{Outside: c.outside, Deep: 15}
 	_, at := h.HoldingHeat(d, c.start)
 	end := h.After(at, d, time.Duration(c.hours*float64(time.Hour))).Air
@@ -63,5 +69,44 @@ func TestStoresCoolAsMeasuredHousesDo(t *testing.T) {
 		slow, _ := cooling(t, most, k)
 		require.Less(t, slow, c.rate+0.1, "night %d", k)
 		require.Greater(t, fast, c.rate-0.1, "night %d", k)
+	}
+}
+
+// warmings are the first hour of heat, W/m², after a steady time in the same
+// compartment without screens: two of twelve, whose apparent capacities lie between -14
+// and 74 kJ/(m² K), median 38; what was warm before counts for as much.
+var warmings = []struct{ heat, start, outside, rate float64 }{
+	{74, 18.8, 14.7, 2.6},
+	{112, 21.2, 12.7, 2.5},
+}
+
+// What measured houses take up in the first hour of heat is less than what they give
+// back in the first hour without: the least of the stores lies within the band of the
+// twelve events, the default, made for cooling, a quarter above its upper end, so that a
+// warm-up computed with it takes rather too long.
+//
+// Not run: tunnels that cool at sunset or through a night, and rows under covers, whose
+// form or weather is not told (Savage 1980, abstract; Brentarolli and others, two tunnels
+// in Italy; North Willamette 1983); a house warmed by an earth tube of unknown flow
+// (Jethva and Sharan 2016, abstract); heat capacities of air, canopy and glass by the square
+// metre, products of which the measured stores are the sum.
+func TestStoresWarmAsMeasuredHousesDo(t *testing.T) {
+	least, _ := envelope.NodeStoresSpread()
+	for _, w := range warmings {
+		const loss = 9.02 // W/(m² K), measured without screens
+		capacity := func(rate float64) float64 { // kJ/(m² K)
+			return (w.heat - loss*(w.start+rate/2-w.outside)) / rate * 3.6
+		}
+		apparent := func(s envelope.NodeStores) float64 {
+			h := oneMetre(t, s, loss)
+			d := envelope.Drive{Outside: w.outside, Deep: 15}
+			_, at := h.HoldingHeat(d, w.start)
+			d.Heat = w.heat
+			return capacity(h.After(at, d, time.Hour).Air - w.start)
+		}
+		require.InDelta(t, 35, capacity(w.rate), 1)
+		require.Greater(t, apparent(least), 38.0)
+		require.Less(t, apparent(least), 74.0)
+		require.InEpsilon(t, 1.25*74, apparent(envelope.DefaultNodeStores()), 0.05)
 	}
 }

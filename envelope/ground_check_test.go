@@ -203,3 +203,24 @@ func TestBasementFloorTable(t *testing.T) {
 		return solved(t, g).UFloor
 	})
 }
+
+// The rule of practice for a floor at grade, 0.8 Btu/(h ft °F) of bare perimeter and 0.4 of
+// insulated, from memory, counts the rim alone. Steady soil, clay here, carries more from
+// the middle of wider floors: 1.1 to 1.45 times the rule for floors of 5 to 12 m, and 50 mm
+// of insulation to 0.6 m down spare two thirds of what the rule lets them.
+func TestPerimeterRuleOfPractice(t *testing.T) {
+	const bare, insulated = 0.8 * 1.7307, 0.4 * 1.7307 // W/(m K)
+	per := func(width float64, edge Edge) float64 {
+		g := DefaultGround(ClaySoil())
+		g.Area, g.Perimeter = width*2.5*width, 7*width
+		g.Edge, g.EdgeWidth, g.EdgeThickness = edge, 0.6, 0.05
+		c, err := g.Solve()
+		require.NoError(t, err)
+		return c.Total / g.Perimeter
+	}
+	for width, times := range map[float64]float64{5: 1.1, 8: 1.28, 12: 1.43} {
+		without := per(width, EdgeBare)
+		require.InDelta(t, times, without/bare, 0.02)
+		require.InDelta(t, 0.67, (without-per(width, EdgeVertical))/(bare-insulated), 0.03)
+	}
+}

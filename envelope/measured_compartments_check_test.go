@@ -143,6 +143,12 @@ func TestCompartmentsAsMeasured(t *testing.T) {
 // (resistances of Seginer 1984 and Seginer and others 1990, abstracts), but for one
 // night that takes a fifth more. The colder the face inside, the drier the house once it
 // condenses there: bare glass dries most.
+//
+// Not run: houses of which cover and plants are not told, at 98 to 100 % (unheated
+// tunnels, Brentarolli and others), 32 to 37 % (pots under lamps, Kurosaki 2021), 59 and 68
+// % (Arizona 2013); where it condenses first, cover, end walls, then leaves (Ferreira
+// Filho and others 2017, abstract); a curve of condensation whose rates the abstract
+// leaves out (Piscia and others 2012).
 func TestNightsAsHumidAsMeasured(t *testing.T) {
 	houses := compartments(t)
 	at := func(inside, outside, humid float64) HouseConditions {

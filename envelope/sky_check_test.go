@@ -54,6 +54,8 @@ func TestOutsideCorrelations(t *testing.T) {
 	require.InDelta(t, 2.5*math.Pow(5, 0.8), OutsideBot.Coefficient(5), 1e-12)
 	require.InDelta(t, 2.5*math.Pow(4, 0.8), OutsideBot.Coefficient(4), 1e-12)
 	require.InDelta(t, 0.95+6.76*math.Pow(5, 0.49), OutsidePapadakis.Coefficient(5), 1e-12)
+	check.Run(t, []check.Row{{Where: "Vanthoor11 appendix table 2 computed apart/film tunnel, 4 m/s", In: []float64{4}, Printed: "14.28387"}},
+		func(in ...float64) float64 { return OutsidePapadakis.Coefficient(in[0]) })
 	require.True(t, math.IsNaN(OutsideISO6946.Coefficient(60)))
 	require.True(t, math.IsNaN(OutsideGiven.Coefficient(5)))
 	require.False(t, OutsideConvection(99).published().Contains(3))

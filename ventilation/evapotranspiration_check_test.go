@@ -10,6 +10,12 @@ import (
 	"cloche.example/ventilation"
 )
 
+// Not run: how much water plants are given for what they transpire, with leaching, uneven
+// drippers and the peak of a day for the mains (Rhoades; FAO 29, from memory; an extension
+// sheet of 0.3 to 0.4 gal/(ft² d)), since irrigation is no part of this package; the
+// share of the day's water that tomatoes lose by night (3 to 11 %, Functional Plant
+// Biology 34:172, abstract), a range.
+//
 // Worked examples of FAO Irrigation and Drainage Paper 56 (1998), as in
 // TestFAO56Radiation.
 func TestFAO56Air(t *testing.T) {

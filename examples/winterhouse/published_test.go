@@ -40,6 +40,8 @@ func conductance(t testing.TB, key string, u string) float64 {
 // library has them, and the covers that the source names.
 const own = `{"assumptions":{"roof_u_w_m2_k":null,"side_walls_u_w_m2_k":null,"end_walls_u_w_m2_k":null,"sky_as_cold_as_air":false,"dry_cover":false,"no_ground_loss":false,"no_frame":false,"air_heat_capacity_j_m3_k":null},"leakage":null,"crop":null,`
 
+// Not run: the margin of 25 % that W1 adds and W6, which is W5 by 100 m².
+//
 // TestPublishedHouses repeats whole-house examples with the sources' own
 // assumptions, to the printed digit, and writes Cloche's own answer beside each.
 func TestPublishedHouses(t *testing.T) {
