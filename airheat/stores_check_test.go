@@ -93,7 +93,7 @@ var warmings = []struct{ heat, start, outside, rate float64 }{
 func TestStoresWarmAsMeasuredHousesDo(t *testing.T) {
 	least, _ := envelope.NodeStoresSpread()
 	for _, w := range warmings {
-		const loss = 9.02 // W/(m² K), measured without screens
+		const loss = 9.02                        // W/(m² K), measured without screens
 		capacity := func(rate float64) float64 { // kJ/(m² K)
 			return (w.heat - loss*(w.start+rate/2-w.outside)) / rate * 3.6
 		}
