@@ -97,6 +97,9 @@
 //	[Kittas97] eq., quoted      two small openings, stack and wind        1 %, by the densities no wind at one coefficient
 //	[Kittas97b], abstract       wind dominates from U/sqrt(dT) = 1 on     from 0.96 on          -
 //	the same                    at 5 K sides add to a roof to 2.5 m/s     stack leads to 2.15   -
+//	[Papadakis96], abstract     wind dominates from 1.8 m/s on            at 3.5 K              -
+//	the same                    a roof alone beats sides alone (areas not sides lead by 2.1 at  no flow of the roof
+//	                            told)                                     equal areas
 //	[TeitelW14], abstract       tracer gas in a house of one span, sides  14 % above pressures  agree well to 4 m/s
 //	                            to windward and lee
 //	[LopezSonic11], abstract    turbulence at side vents carries 36 % of  12 %                  0 %
@@ -106,7 +109,9 @@
 // none could be read for houses with roll-up sides alone, two ridge vents or
 // one door, so no error against a measured flow can be stated. [BoulardB95],
 // [Kittas97], [DeJong90] and [Baille94] were sought more than once; they are known
-// here by abstracts and by texts that quote their equations.
+// here by abstracts and by texts that quote their equations. Of tracer gas in
+// glasshouses at Silsoe (Fernandez and Bailey 1993; Baptista and others) and of open
+// papers on houses in Almería no more than abstracts without air changes could be read.
 //
 // Climate on random houses and hours (TestCampaignOfHouses, 1,000,000 houses with
 // covers by U, 999,120 of them stable at the temperature that HeatFor held): HeatFor

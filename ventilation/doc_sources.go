@@ -80,6 +80,10 @@
 //	            Biology 19 (1965) 205-234 (from memory)
 //	NistAir89   G. N. Walton, AIRNET, NISTIR 89-4072, 1989: test cases as
 //	            reproduced by NIST in contam-x-jr-ml
+//	Papadakis96 G. Papadakis, M. Mermier, J. F. Meneses, T. Boulard, "Measurement
+//	            and analysis of air exchange rates in a greenhouse with continuous roof
+//	            and side openings", J. Agric. Eng. Research 63 (1996) 219-227 (abstract;
+//	            title from memory)
 //	PerezParra04 J. Perez Parra, E. Baeza, J. I. Montero, B. J. Bailey, "Natural
 //	            ventilation of parral greenhouses", Biosystems Engineering 87 (2004)
 //	            355-366 (as [Vanthoor11] quotes it)

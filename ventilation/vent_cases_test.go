@@ -108,4 +108,14 @@ func TestCombinationBesideMeasurements(t *testing.T) {
 		b := solveNet(t, network(t, side(0.4), side(-0.2)), dry(t, 20, 20, u))
 		require.InDelta(t, 0.12, b.Exchange/b.Flow, 0.01, fmt.Sprint(u))
 	}
+
+	// [Papadakis96]: wind rules from 1.8 m/s on, where the two are equal in this method at
+	// 3.5 K. And a roof alone changed more air than sides alone, of areas that the abstract
+	// leaves out; of equal areas sides to windward and lee pass twice as much here.
+	stack = solveNet(t, even, dry(t, 23.5, 20, 0)).Flow
+	require.InDelta(t, stack, solveNet(t, even, dry(t, 20, 20, 1.8)).Flow, 0.02*stack)
+	roof := side(0)
+	roof.Height, roof.Area = 3, 20
+	sides := solveNet(t, network(t, side(0.4), side(-0.2)), dry(t, 20, 20, 2)).Flow
+	require.InDelta(t, 2.08, sides/solveNet(t, network(t, roof), dry(t, 20, 20, 2)).Flow, 0.01)
 }
