@@ -18,6 +18,21 @@
 // The flame, nitrogen oxides and dust; dissociation (flue gas stays below
 // 900 °C); more than one temperature of a node; transfer of moisture between the nodes of the exact solution.
 //
+// # Which function to use
+//
+//	power, rise or flow of a heater, two of them given    PowerFor, RiseFor, FlowFor
+//	what a return from the ridge saves                    TwoLayers
+//	loss by the flue from composition and air             Fuel.FlueLoss; SiegertFor for the short form
+//	a flue that must stay dry                             FlueHeat.DewPoint; with sulphur in the fuel FlueGas.AcidDewPoint
+//	heat of a metre of hot-water pipe                     HeatPipe.Heat
+//	the course of a night, a warm-up, a failure           Transient.After, WarmUp, CoolDown
+//	a night set-back                                      NightSetBack; light houses save what their degree-hours say
+//	heat of a year, hour by hour                          HeatingSeason.Hourly; SeasonNodes where soil and structure store
+//	the same from less weather                            Bins, DegreeHours, MonthlyHouse.Solve
+//	friction of a duct                                    Friction; SwameeJain, Haaland and AltshulTsal to compare with
+//	a fan on its ducts                                    System.OperatingPoint; Tree.Solve with branches
+//	a tube with holes                                     PerforatedTube.Solve, HolesFor
+//
 // # Heater, fuel, house and season
 //
 // Burning fuel makes carbon monoxide, hot supply air burns skin and scorches

@@ -30,6 +30,10 @@
 // constant). Specific humidity q and mole fraction x need no constructor: the
 // humidity ratio is q/(1 - q), the vapour pressure x p.
 //
+// A cold coil that all air leaves at one temperature is Stream.Coil; one known by the
+// temperature of its surface and the share of air that passes it untouched,
+// Stream.BypassedCoil.
+//
 // # What is not modelled
 //
 // Third virial coefficients and the air dissolved in water, which together move
