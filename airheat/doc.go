@@ -93,9 +93,12 @@
 // condenses on cold walls of ducts and stores in Duct.Dew and Store.StepMoist.
 // Not modelled: junctions other than a dividing tee (their losses stand in
 // Segment.Fittings), noise, leakage of ducts, jets that cling to a surface, a
-// wet wall that dries again. A hot jet, a fan in stall over a heater and a
-// frozen pipe can do harm: the results name them, local codes and licensed
-// practice decide.
+// wet wall that dries again. A hole of a PerforatedTube has one Discharge: air that
+// passes it fast lowers the true one and lets the jet lean along the tube, by no more
+// than the angle whose tangent is Velocity over JetSpeed of its TubePosition, since a
+// jet keeps the speed it had along the tube; no fit of either could be read. A hot jet,
+// a fan in stall over a heater and a frozen pipe can do harm: the results name them,
+// local codes and licensed practice decide.
 //
 //	function              equation               range                 accuracy              check
 //	Friction, Colebrook   [Cole39] eq. 12        Re to 1e9, ε/D to 0.1 4e-16 of its root     bisection; Cengel Ex. 8-3, 14-1

@@ -102,6 +102,7 @@
 //	the same from radiation alone                         Grass.PriestleyTaylor
 //	transpiration inside with fitted coefficients         SunAndDeficit; without them Canopy, PenmanMonteith
 //	fans with or without pads, by rules of practice       FanRates; by the heat PadDesign
+//	the pressure that pads take from the fans             an Opening, see PadWall
 //	fans that keep the air moving                         CirculatingFans
 //	an insect screen, first look                          ScreenFactor; by its own loss Screen.Over
 //	heat to carry water out, a kilogram                   HeatToDry; of a house DryingCase

@@ -19,7 +19,8 @@ var (
 )
 
 // PadWall is a wall of evaporative pads through which fans draw the outside
-// air.
+// air. In a Network it is an Opening of Area whose Discharge is v sqrt(rho/(2 dp)), by
+// the pressure dp, Pa, that its data sheet prints at the speed v, m/s.
 type PadWall struct {
 	Area       float64 // m², more than 0, at most 1e5; face of the pads
 	Efficiency float64 // fraction, more than 0, at most 1; of the wet bulb depression, measured at Speed

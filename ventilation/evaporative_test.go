@@ -35,6 +35,21 @@ func TestPadPublished(t *testing.T) {
 	})
 }
 
+// Pads of which a speed and the pressure they take are known, here 1.25 m/s and 20 Pa
+// (invented), are an opening of their face: fans that draw that speed through them find
+// that pressure, and at half the flow a quarter of it.
+func TestPadsAsAnOpening(t *testing.T) {
+	const area, speed, taken = 12.0, 1.25, 20.0
+	rho := 1 / humid(t, 20, 0).SpecificVolume()
+	face := ventilation.Opening{Height: 1, Area: area, Discharge: speed * math.Sqrt(rho/(2*taken))}
+	for _, part := range []float64{1, 0.5} {
+		n, err := ventilation.NewNetwork([]ventilation.Opening{face}, nil, []ventilation.FixedFan{{Height: 1, Flow: -part * area * speed}})
+		require.NoError(t, err)
+		b := solveNet(t, n, dry(t, 20, 20, 0))
+		require.InDelta(t, taken*part*part, b.Paths[0].Drive, 0.01)
+	}
+}
+
 func TestPadKeepsMassAndEnthalpy(t *testing.T) {
 	for _, temperature := range []float64{15, 28, 40} {
 		for _, rh := range []float64{0.1, 0.4, 0.8} {
