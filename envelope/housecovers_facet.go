@@ -74,8 +74,8 @@ func (f *followedFacet) before(h *House, k *HouseConditions, one *CoverCondition
 func (f *followedFacet) solve(h *House, k *HouseConditions, one *CoverConditions, room *roomAir, space *system) error {
 	f.before(h, k, one)
 	c, shape := f.set, &h.plan.Shape.Facets[f.facet]
-	if !one.valid(c.n) {
-		return domain.Within(fmt.Sprintf("facet %d (%s)", f.facet, shape.Name), one.check(c.n))
+	if err := one.checkFacet(c.n); err != nil {
+		return domain.Within(fmt.Sprintf("facet %d (%s)", f.facet, shape.Name), err)
 	}
 	var o Solution
 	part, err := f.apart.solve(c, one, room, space, false, &o)

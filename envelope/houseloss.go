@@ -227,7 +227,7 @@ func (h *House) states(k *HouseConditions) (inside, outside psychro.State, err e
 // solve finds the facet's state, and of a declared wet face the humidity from
 // which it would drip if dry.
 func (r *FacetLoss) solve(c *layerSet, k *CoverConditions, room *roomAir, near *nearCover) error {
-	if err := k.check(c.n); err != nil {
+	if err := k.checkFacet(c.n); err != nil {
 		return err
 	}
 	if k.InnerFace == InnerWet {

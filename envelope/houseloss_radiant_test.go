@@ -213,3 +213,26 @@ func randomCover(t *testing.T, r *rand.Rand) Cover {
 	}
 	return c
 }
+
+// What facets send each other may be further from the inside air than floor and
+// crop may be: a hot house with a cold floor at the ends of the ranges.
+func TestFacetsFarFromTheAir(t *testing.T) {
+	for _, c := range Covers() {
+		p := filmHouse(t)
+		p.Radiant = RadiantEnclosure
+		for kind := range p.Covers {
+			p.Covers[kind] = c.Cover
+		}
+		h := built(t, p)
+		for _, at := range [][3]float64{{60, -60, -60}, {50, -48, -57}, {-55, 60, 95}} {
+			k := winterNight()
+			k.Inside, k.Outside, k.RadiantRise, k.SkyDrop, k.InsideHumidity = at[0], at[1], at[2], 10, 0.05
+			require.Less(t, loss(t, h, k).RadiantResidual, 1e-6, c.Name)
+			var covers HouseCovers
+			require.NoError(t, h.CoversTo(&covers, &k), c.Name)
+			k.RadiantRise = 101
+			_, err := h.Loss(k)
+			require.ErrorContains(t, err, "RadiantRise is 101")
+		}
+	}
+}

@@ -118,6 +118,24 @@ func (k *CoverConditions) check(n int) error {
 	return errors.Join(faults...)
 }
 
+// seenRange is what a facet among others may see, °C, as a black body: the others lie
+// between the coldest sky and floors under pipes or in the sun.
+var seenRange = domain.Range{Min: -200, Max: 300}
+
+// checkFacet is check for a facet of a house. What it sees of the others may differ
+// from the inside air by more than any RadiantRise that is asked for.
+func (k *CoverConditions) checkFacet(n int) error {
+	if k.valid(n) {
+		return nil
+	}
+	if !seenRange.Contains(k.radiant()) {
+		return fmt.Errorf("%w: others send it the heat of %g °C", ErrNotConverged, k.radiant())
+	}
+	one := *k
+	one.RadiantRise = max(radiantRiseRange.Min, min(radiantRiseRange.Max, k.RadiantRise))
+	return one.check(n)
+}
+
 // valid is the fast path of check.
 func (k *CoverConditions) valid(n int) bool {
 	ok := coverTemperatureRange.Contains(k.Inside) && radiantRiseRange.Contains(k.RadiantRise) &&
