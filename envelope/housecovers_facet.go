@@ -198,7 +198,10 @@ func (w *followedPart) resume(s *solver, at *[insideDrives]float64) bool {
 	if w.mode == faceDamp {
 		wet, ok = s.drips(wet)
 	} else {
-		ok = s.newton(nearSteps) && s.sole(w.mode) && s.stays()
+		if ok = s.newton(nearSteps); ok {
+			copy(w.near.x[w.mode][:], s.x[:s.vars]) // where seek begins, if need be
+			ok = s.sole(w.mode) && s.stays()
+		}
 	}
 	if ok && (w.mode == faceDamp || s.margin() > edgeDew) {
 		w.wet = wet
@@ -211,7 +214,8 @@ func (w *followedPart) resume(s *solver, at *[insideDrives]float64) bool {
 
 // drips finds the state with drops on about the share of the face, or with water
 // all over from which no vapour leaves, and reports whether it is the one that
-// settle would take, as it is of layers that water makes no more opaque.
+// settle would take: of a film that water makes more opaque only where it could not
+// be under water as well.
 func (s *solver) drips(share float64) (float64, bool) {
 	last := innerFace(s.n - 1)
 	if s.near.stage == stageSoaked {
@@ -219,10 +223,20 @@ func (s *solver) drips(share float64) (float64, bool) {
 		s.near.dries = true
 		return 1, s.newton(nearSteps) && s.sole(faceDamp) && s.t[last] > s.room.dew+edgeDew
 	}
-	if s.k.InnerFace != InnerAuto || s.dry.transmit[s.n-1] > 0 || !(share > 0 && share < 1) {
+	if s.k.InnerFace != InnerAuto || !(share > 0 && share < 1) {
 		return share, false
 	}
-	return s.poise(share)
+	share, ok := s.poise(share)
+	if !ok || s.dry.transmit[s.n-1] == 0 {
+		return share, ok
+	}
+	x := s.x
+	ok = s.shedsWater()
+	s.x = x
+	s.take(faceDamp)
+	s.mix(share)
+	s.evaluate(s.system)
+	return share, ok
 }
 
 // stays reports whether the state that was found in the mode of the face is the
@@ -237,7 +251,7 @@ func (s *solver) stays() bool {
 		return t < psychro.TriplePoint
 	case faceDry:
 		return face == InnerDry || face == InnerAuto && (s.room.ratio == 0 || s.closed == 0 ||
-			t >= s.room.dew && (s.near.stage == stageFree || s.near.stage == stageAuto && t-s.room.dew > s.coolsBy()))
+			t >= s.room.dew && (s.near.stage == stageFree || s.near.stage == stageAuto && s.onlyDry(t)))
 	}
 	return false
 }

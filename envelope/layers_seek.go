@@ -20,11 +20,13 @@ func (s *solver) seek() (wet float64, err error) {
 	case s.near.stage == stageSoaked:
 		return 1, s.soaked()
 	}
-	wetFirst := s.near.stage == stageAuto && s.near.have[s.near.last] && s.near.last > faceDamp
-	if wetFirst {
-		if condenses, err := s.condenses(); err == nil && condenses {
+	tried := false
+	if s.near.stage == stageAuto && s.near.have[s.near.last] && s.near.last > faceDamp {
+		condenses, err := s.condenses()
+		if tried = err == nil; tried && condenses {
 			return 1, nil
 		}
+		copy(s.near.x[faceDry][:], s.x[:s.vars]) // nearer than a dry face of hours ago
 	}
 	last := innerFace(s.n - 1)
 	if err := s.taken(faceDry); err != nil {
@@ -39,25 +41,29 @@ func (s *solver) seek() (wet float64, err error) {
 	dryFace := s.t[last]
 	s.dripAt, s.near.dripAt = dryFace, dryFace
 	dry := dryFace >= s.room.dew
-	if dry && (s.near.stage == stageFree || dryFace-s.room.dew > s.coolsBy()) {
+	if dry && (tried || s.near.stage == stageFree || s.onlyDry(dryFace)) {
 		return 0, nil
 	}
-	x := s.x
-	condenses, err := s.condenses()
-	switch {
-	case err != nil:
-		return 0, err
-	case condenses:
-		return 1, nil
-	case dry:
-		s.x = x
-		return 0, s.taken(faceDry)
+	if !tried {
+		x := s.x
+		condenses, err := s.condenses()
+		switch {
+		case err != nil:
+			return 0, err
+		case condenses:
+			return 1, nil
+		case dry:
+			s.x = x
+			return 0, s.taken(faceDry)
+		}
 	}
+	share := seekShare
 	if w := s.near; w.hanging > 0 && w.hanging < 1 {
 		copy(s.x[:s.vars], w.x[faceDamp][:])
-		if share, ok := s.poise(w.hanging); ok {
-			return share, nil
-		}
+		share = w.hanging
+	}
+	if share, ok := s.poise(share); ok {
+		return share, nil
 	}
 	s.aim = closure
 	return s.partly(dryFace)
@@ -98,6 +104,65 @@ func (s *solver) soaked() error {
 	s.near.dries, s.near.above = true, off
 	return err
 }
+
+// seekShare is the fraction of a face under drops with which their search begins.
+const seekShare = 0.5
+
+// onlyDry reports whether a face at t, °C, at or above the dew point, where its
+// balances have just been closed dry, cannot be wet as well. They are evaluated as
+// they were afterwards.
+func (s *solver) onlyDry(t float64) bool {
+	if t-s.room.dew > s.coolsBy() {
+		return true
+	}
+	x := s.x
+	only := s.shedsWater()
+	s.x = x
+	s.take(faceDry)
+	s.evaluate(s.system)
+	return only
+}
+
+// shedsWater reports whether the face would be above the dew point under water that
+// passes no vapour, and surely so: from water that passes some, vapour would leave.
+// It takes steps of Newton's method to that state until the next is too short to
+// matter.
+func (s *solver) shedsWater() bool {
+	s.take(faceDamp)
+	s.mix(1)
+	n, last := s.vars, innerFace(s.n-1)
+	m := &s.system.matrix
+	for range shedSteps {
+		s.evaluate(s.system)
+		for r := range n {
+			m[r][n] = -s.f[r]
+		}
+		if !s.system.eliminate(n, 1) {
+			return false
+		}
+		longest := 0.0
+		for a := range 2 * s.n {
+			longest = max(longest, abs(s.rises(a, n)))
+		}
+		off, doubt := s.t[last]+s.rises(last, n)-s.room.dew, shedDoubt*longest
+		if off-doubt > shedLeast || off+doubt < shedLeast || longest > stepLimit {
+			return off-doubt > shedLeast
+		}
+		for r := range n {
+			s.x[r] += m[r][n]
+		}
+	}
+	return false
+}
+
+// The look of shedsWater: how far above the dew point the face is at least, K, the
+// fraction of the longest step of a face by which the next may be off, and the
+// steps.
+const (
+	shedLeast = 1e-3
+	shedDoubt = 0.5
+	shedSteps = 4
+)
 
 // Safety of what water may cool a face by.
 const (

@@ -2,24 +2,42 @@ package envelope
 
 import "math"
 
-// leastStill is the coefficient of convection, W/(m² K), from which vapour surely
-// follows it: stillVapour and a fifth of it.
-const leastStill = 1.2 * stillVapour
-
 // straight returns by how much temperatures may move, K, before a coefficient of
 // convection changes its course: by a change of sign of a difference, or of the
 // Rayleigh number across one where correlations meet. It is 0 where that is not
 // told.
 func (s *solver) straight() float64 {
 	d := s.in - s.t[innerFace(s.n-1)]
-	if s.leaks || s.hIn < leastStill && s.inner != faceDry {
-		return 0
-	}
 	k := abs(d) * min(1, s.film.kink(s.in, d))
+	if s.inner != faceDry {
+		// Vapour follows the convection from stillVapour on, which rises with the
+		// difference by a third of its order at most.
+		ratio := stillVapour / s.hIn
+		k = min(k, abs(d)*abs(ratio*ratio*ratio-1))
+	}
 	for i := range s.n - 1 {
 		g := &s.gaps[i]
-		d := s.t[outerFace(i+1)] - s.t[innerFace(i)]
-		k = min(k, abs(d)*min(1, g.flow[g.side].kink(g.ra, g.lnAspect, g.branch)))
+		outer, inner := s.t[innerFace(i)], s.t[outerFace(i+1)]
+		if !s.leaks {
+			k = min(k, abs(inner-outer)*min(1, g.flow[g.side].kink(g.ra, g.lnAspect, g.branch)))
+			continue
+		}
+		up, down := g.air-outer, g.air-inner
+		k = min(k, abs(up), abs(down), abs(inner-outer))
+		if up*down <= 0 {
+			k = min(k, abs(inner-outer)*g.flow[g.side].kink(g.ra, g.lnAspect, g.branch))
+			continue
+		}
+		k = min(k, abs(abs(up)-abs(down)))
+		per := s.gapAir(i).per
+		for _, d := range [2]float64{up, -down} {
+			side := 0
+			if d < 0 {
+				side = 1
+			}
+			ra := per * abs(d)
+			k = min(k, abs(d)*max(0, g.flow[side].kink(ra, g.lnAspect, branchOf(ra))-jumpWidth))
+		}
 	}
 	return k
 }
@@ -50,7 +68,7 @@ func (s *gapTilt) kink(ra, lnAspect float64, branch int) float64 {
 	case gapHollands:
 		x := ra * s.cosine
 		return min(abs(x/hollandsCritical-1), abs(x/hollandsSecond-1))
-	case gapUpright:
+	case gapUpright, gapDown:
 		if !(ra > 1) {
 			return 1
 		}

@@ -58,9 +58,11 @@ func (k *climateCase) prepareSkin(w *Weather, set *Setting) error {
 		k.skin = new(skin)
 	}
 	s := k.skin
-	before := s.mild
+	before, outer := s.mild, s.outer
 	s.outside(r, w, set, k.c.house.FloorArea)
-	s.milder = s.mild - before
+	if s.known {
+		s.milder = s.milderBy(before, outer)
+	}
 	k.coverSun, k.skyLoss, k.solAir = 0, 0, math.NaN()
 	return nil
 }
@@ -76,10 +78,10 @@ func (k *climateCase) set(z [drives]float64) error {
 	return nil
 }
 
-// setOut solves the covers where the balances will set out from: where a glide
-// leads that takes them as they were, in the weather as it is, where they were, or
-// at first where a house begins.
-func (k *climateCase) setOut(glide func() bool) error {
+// setOut solves the covers where the balances will set out from: where a glide or
+// find leads that takes them as they were, in the weather as it is, where they
+// were, or at first where a house begins.
+func (k *climateCase) setOut(find func() error, glide func() bool) error {
 	s := k.skin
 	s.straighten()
 	if !s.known {
@@ -90,7 +92,7 @@ func (k *climateCase) setOut(glide func() bool) error {
 	if glide != nil {
 		was := s.near
 		s.near.shift(s.milder)
-		if k.conductances(); glide() {
+		if k.conductances(); glide() || find() == nil {
 			z = k.drivesOf(&k.found)
 		}
 		s.near = was

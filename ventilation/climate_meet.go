@@ -15,10 +15,11 @@ const (
 	skinBend      = 2e-6 // fraction of the heat that may be missed where no face is near another state: of what the slopes there then miss, a thousandth is left as a rule and a third at worst
 	skinBendOpen  = 3e-4 // W/m², for skinOpen there
 	skinMargin    = 10   // times as far as the missed heat moves the inside are the faces from another state there
-	skinCurve     = 2e-5 // fraction of the heat that may be missed where no coefficient is near another course, either: straight lines then miss its square
-	skinCurveOpen = 1e-2 // W/m², for skinOpen there
+	skinCurveOpen = 1e-2 // W/m², for skinOpen where no coefficient is near another course, either
+	skinTurn      = 4    // times as much may it miss in another direction
+	skinLeft      = 2e-7 // fraction of the heat that the form may then miss: by no more than it missed the last change by, and than a move has of the way to where a coefficient changes its course
 	skinMoved     = 20   // K for each W/m² that is open: more than a hundred times what moves a face, since convection bends most where face and air are alike
-	skinSteady    = 50   // for skinMargin there: from another course
+	skinSteady    = 20   // for skinMargin there: from another course
 	skinCold      = 1    // W/m², for skinOpen where the covers begin cold
 	skinColdTurns = 8    // turns in which a cold start comes to that, or the balances set out from what it has
 	skinPasses    = 60   // passes; three or four are usual, some twenty more between two states
@@ -95,8 +96,9 @@ func (s *skin) follow(z [drives]float64, floor float64) (agreed bool, err error)
 		return false, fmt.Errorf("covers: %w", ErrNotConverged)
 	}
 	leak, _, _ := s.near.leakAt(z[byAir], z[byVapour])
+	s.bend = miss / s.near.stretch(&z)
 	size, leaks := missed(now.took, [drives]float64{}), math.Abs(now.leak-leak)
-	agreed = miss <= skinAgreement*size+skinLeast*floor && leaks <= skinAgreement*now.leak && now.open <= skinOpen || now.reaches(miss, leaks)
+	agreed = miss <= skinAgreement*size+skinLeast*floor && leaks <= skinAgreement*now.leak && now.open <= skinOpen || now.reaches(miss, leaks, miss/now.slope[airHeat][byAir], s.bend)
 	last := s.near
 	s.near = now
 	if miss > skinSlower*s.miss {
@@ -109,12 +111,26 @@ func (s *skin) follow(z [drives]float64, floor float64) (agreed bool, err error)
 	return agreed, nil
 }
 
+// stretch returns the heat, W, by which what the covers take changes from t to z,
+// each drive by itself.
+func (t *taken) stretch(z *[drives]float64) (heat float64) {
+	for j := range z {
+		move := z[j] - t.at[j]
+		heat += missed([drives]float64{t.slope[airHeat][j] * move, t.slope[glowHeat][j] * move, t.slope[water][j] * move}, [drives]float64{})
+	}
+	return heat
+}
+
 // reaches reports whether the straight form through t holds where the covers would
-// take another heat by miss, W, and let through another leak, kg/s.
-func (t *taken) reaches(miss, leaks float64) bool {
-	size, room := missed(t.took, [drives]float64{}), t.slope[airHeat][byAir]
-	return miss <= skinBend*size && leaks <= skinBend*t.leak && t.open <= skinBendOpen && skinMargin*miss <= t.margin*room ||
-		miss <= skinCurve*size && leaks <= skinCurve*t.leak && t.open <= skinCurveOpen && skinSteady*miss <= t.smooth*room && skinMoved*t.open <= t.smooth
+// take another heat by miss, W, and let through another leak, kg/s, after a move by
+// far, K; bend is the fraction by which such a form missed the last change.
+func (t *taken) reaches(miss, leaks, far, bend float64) bool {
+	size := missed(t.took, [drives]float64{})
+	if miss <= skinBend*size && leaks <= skinBend*t.leak && t.open <= skinBendOpen && skinMargin*far <= t.margin {
+		return true
+	}
+	most := skinLeft / min(skinTurn*bend, far/t.smooth)
+	return miss <= most*size && leaks <= most*t.leak && t.open <= skinCurveOpen && skinSteady*far <= t.smooth && skinMoved*t.open <= t.smooth
 }
 
 // narrow halves the share in which the covers stand between their two states:
@@ -158,7 +174,7 @@ func (k *climateCase) meet(find func() error, glide func() bool) error {
 		return find()
 	}
 	opening, heat := k.opening, k.heat
-	if err := k.setOut(glide); err != nil {
+	if err := k.setOut(find, glide); err != nil {
 		return err
 	}
 	err := k.agree(find, glide)
@@ -207,8 +223,8 @@ func (k *climateCase) agree(find func() error, glide func() bool) error {
 		if err = find(); err != nil {
 			return err
 		}
-		if glided && k.strayed(&z) {
-			glides = false
+		if !s.between && k.strayed(&z) {
+			glides = glides && !glided
 			continue
 		}
 		if k.found.air > realAirRange.Max {
@@ -224,14 +240,18 @@ func (k *climateCase) agree(find func() error, glide func() bool) error {
 func (k *climateCase) strayed(z *[drives]float64) bool {
 	s := k.skin
 	to := k.drivesOf(&k.found)
-	there, _ := s.near.from(&to)
 	leak, _, _ := s.near.leakAt(to[byAir], to[byVapour])
-	near := true
+	near, far := true, 0.0
 	for i, v := range to {
-		near = near && math.Abs(v-z[i]) <= glideLand[i]
+		move := math.Abs(v - z[i])
+		near, far = near && move <= glideLand[i], max(far, move/perKelvin[i])
 	}
-	return !near && !s.near.reaches(missed(there, s.near.took), math.Abs(leak-s.near.leak))
+	return !near && !s.near.reaches(s.near.stretch(&to), math.Abs(leak-s.near.leak), far, s.bend)
 }
+
+// perKelvin is what makes up for a kelvin of a face, about: K, W/m² and, at 10 °C,
+// Pa.
+var perKelvin = [drives]float64{byAir: 1, byGlow: 5, byVapour: 80}
 
 // glideLand is what counts as one state, K, W/m² and Pa: the straight form of the
 // covers leaves the square of it over some hundred.
