@@ -125,10 +125,8 @@ func TestCompartmentsAsMeasured(t *testing.T) {
 	t.Logf("%d of %d within the spread of their hours, ours over measured %.2f", within, len(nights), ratio)
 	require.GreaterOrEqual(t, within, 17)
 	require.InDelta(t, 1, ratio, 0.06)
-	// Two screens add as resistances, by the measured ones; ours nearly do.
-	none, one := 9.02, 5.60
-	check.Run(t, []check.Row{{Where: "Hemming19, two screens as two resistances", Printed: "4.08", Tol: 0.48, Why: "the spread of the hours"}},
-		func(...float64) float64 { return 1 / (1/none + 2*(1/one-1/none)) })
+	// Two screens add as resistances: 1/(1/9.02 + 2 (1/5.60 - 1/9.02)) is 4.06 against 4.08
+	// measured. Ours nearly do.
 	n := nights[9]
 	bare := per(houses["none"][0], n)
 	energy, blackout := per(houses["energy"][0], n), per(houses["blackout"][1], n)
