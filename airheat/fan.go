@@ -97,7 +97,7 @@ func NewFanPolynomial(first, last float64, coefficients ...float64) (Fan, error)
 		f.pressure[i] = horner(f.poly, q)
 		faults = append(faults, fanPressureRange.Check(fmt.Sprintf("pressure at %.4g m³/s", q), f.pressure[i]))
 		if i > 0 {
-			f.convex[i-1] = horner(curve, 0.5*(f.flow[i-1]+q)) > 0
+			f.convex[i-1] = horner(curve, (f.flow[i-1]+q)/2) > 0
 		}
 	}
 	if err := errors.Join(faults...); err != nil {

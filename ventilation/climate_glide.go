@@ -258,14 +258,18 @@ func (o *keeping) landed(x *climateNodes, q, m float64) bool {
 		if !(u > t.Least && u < min(t.Dry, t.Most)) {
 			return false
 		}
-		o.drying.opening = u + 0.5*humidTolerance
+		o.drying.opening = u + humidTolerance/2
 	}
 	if c.dry == byHeater {
-		o.drying.warm = x.air + 0.5*humidTolerance
+		o.drying.warm = x.air + humidTolerance/2
 	}
 	o.heater, o.x, k.found, k.lastFlow = q, *x, *x, m
 	return true
 }
+
+// lettingFound is the last step, fraction of the opening, of letting: a thousandth of
+// what a humidity is held to, since the flow must be that of the state.
+const lettingFound = humidTolerance / 1000
 
 // letting returns the opening of the vents that lets the flow m, kg/s, pass in the
 // state x, or NaN.
@@ -273,7 +277,7 @@ func (o *keeping) letting(x *climateNodes, m float64) float64 {
 	f := o.k.flow(x.air, x.vapour)
 	u, p := o.drying.opening, o.k.lastDrive
 	if !(u > 0) {
-		u = 0.5 * o.t.Dry
+		u = o.t.Dry / 2 // the middle of where it may lie
 	}
 	last, before := 0.0, math.NaN()
 	for range glideSteps {
@@ -287,7 +291,7 @@ func (o *keeping) letting(x *climateNodes, m float64) float64 {
 		}
 		last, before = u, over
 		step := over / slope
-		if u -= step; math.Abs(step) <= 1e-3*humidTolerance {
+		if u -= step; math.Abs(step) <= lettingFound {
 			return u
 		}
 		if !(u > 0 && u <= 1) {

@@ -75,11 +75,11 @@ func (o *keeping) settleOn(a, fa, b float64, near *float64, f func(float64) (flo
 			return y, nil
 		}
 		last, before = x, y
-		x = root + 0.5*humidTolerance
+		x = root + humidTolerance/2
 		if !(x > low && x < high) {
 			x = b
 			if bracketed {
-				x = 0.5 * (low + high)
+				x = (low + high) / 2
 			}
 		}
 	}

@@ -145,7 +145,7 @@ func (s *skin) narrow(now *taken) bool {
 	} else {
 		s.far, s.low = *now, s.share
 	}
-	s.share = 0.5 * (s.low + s.high)
+	s.share = (s.low + s.high) / 2
 	if s.high-s.low >= skinShare {
 		return false
 	}

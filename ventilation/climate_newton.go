@@ -164,7 +164,7 @@ func (k *climateCase) advance(x *climateNodes, step [5]float64) bool {
 	e := x.vapour + share*step[onWater]
 	switch {
 	case e <= 0 && step[onWater] < 0:
-		e = 0.25 * x.vapour
+		e = leftVapour * x.vapour
 	case e > es:
 		e, x.wet, x.drip = es, true, 0
 	}
@@ -174,6 +174,10 @@ func (k *climateCase) advance(x *climateNodes, step [5]float64) bool {
 	x.vapour = e
 	return !math.IsNaN(e)
 }
+
+// leftVapour is the fraction of its vapour that air keeps in a step that would take more
+// than all, so that the next has a slope to go by.
+const leftVapour = 0.25
 
 // noVapour is a vapour pressure, Pa, that counts as none: dry air that Newton's
 // steps approach by quarters.
