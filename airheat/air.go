@@ -35,9 +35,10 @@ var (
 
 // DryAir returns the properties of dry air at the temperature t (-60 to 200
 // °C) and the pressure p (50,000 to 120,000 Pa): the density of the ideal gas
-// with 287.042 J/(kg K), Sutherland's viscosity, and 1006 J/(kg K). Moist air
-// is up to 1 % lighter at 20 °C; set the fields from a psychrometric state
-// where that matters. Fields are NaN outside the ranges.
+// with 287.042 J/(kg K), Sutherland's viscosity, and 1006 J/(kg K), of which dry
+// air takes 0.1 % more on the mean between a house and a supply of 45 °C and 0.4 %
+// more to one of 150. Moist air is up to 1 % lighter at 20 °C; set the fields from
+// a psychrometric state where that matters. Fields are NaN outside the ranges.
 func DryAir(t, p float64) AirProperties {
 	if !airTemperatureRange.Contains(t) || !airPressureRange.Contains(p) {
 		return AirProperties{math.NaN(), math.NaN(), math.NaN()}

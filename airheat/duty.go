@@ -52,6 +52,9 @@ var (
 	supplyRange   = domain.Range{Min: -90, Max: 300, Unit: "°C"}
 )
 
+// hottestReal is where psychro.RealGas ends, °C.
+const hottestReal = 200.0
+
 func (f Flow) check() error {
 	switch f.Basis {
 	case FanInlet, StandardAir, Outlet:
@@ -116,7 +119,11 @@ func RiseFor(in psychro.State, flow Flow, power float64) (d Duty, err error) {
 		return Duty{}, err
 	}
 	rise := x * (t1 + zeroC)
+	top, topped := hottestReal-t1, false
 	for range 12 { // Newton's steps
+		if rise > top && !topped { // a step too far is no answer yet
+			rise, topped = top, true
+		}
 		if h, err = newHeated(&in, t1+rise); err != nil {
 			return Duty{}, fmt.Errorf("power %g W: %w", power, err)
 		}

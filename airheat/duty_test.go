@@ -69,6 +69,22 @@ func TestRealGasEndsAt200(t *testing.T) {
 		require.InEpsilon(t, ideal.Power, real.Power, 0.01)
 		require.NotEqual(t, ideal.Power, real.Power)
 	}
+	// And up to there a power has its rise, in whatever air and flow.
+	for _, c := range []float64{-20, 0, 35} {
+		for _, outlet := range []float64{150, 197, 199, 199.99, 200} {
+			for _, basis := range []FlowBasis{FanInlet, StandardAir, Outlet, MoistMass} {
+				in, err := psychro.FromRelativeHumidity(c, 0.9, 101325)
+				require.NoError(t, err)
+				d, err := PowerFor(in, Flow{2, basis}, outlet)
+				require.NoError(t, err)
+				r, err := RiseFor(in, Flow{2, basis}, d.Power)
+				require.NoError(t, err, "%g °C to %g, %v", c, outlet, basis)
+				require.InDelta(t, outlet, r.Outlet, 1e-6)
+			}
+		}
+	}
+	_, err = RiseFor(in, Flow{1, FanInlet}, 250e3)
+	require.ErrorContains(t, err, "psychro.IdealGas")
 }
 
 func TestDutyRefuses(t *testing.T) {

@@ -30,12 +30,17 @@ func (s JetShape) String() string {
 	return fmt.Sprintf("JetShape(%d)", uint8(s))
 }
 
-// Jet is a free air jet, blown level or at an angle into a house at rest.
+// Jet is a free air jet, blown level or at an angle into a house at rest. Its laws
+// are those of small differences of density: by the momentum and the buoyancy that
+// leave the opening, speed and excess far out are √(Th/T0) times what they say and
+// the bend √(T0/Th) times, T0 and Th the absolute temperatures of supply and house.
+// For air of 45 °C in a house of 15 °C that is 5 %; for air of 150 °C the jet is
+// slower and cooler by 18 % and bends 21 % more.
 type Jet struct {
 	Shape    JetShape // of the opening
 	Size     float64  // m, 0.001 to 3: the square root of a compact opening's free area, or a slot's height
 	Speed    float64  // m/s, 0.05 to 50, at the opening
-	Excess   float64  // K, -60 to 120, supply above house temperature; negative for a cool jet
+	Excess   float64  // K, -60 to 200, supply above house temperature; negative for a cool jet
 	House    float64  // °C, -60 to 200
 	Angle    float64  // degree above the horizontal, -60 to 60
 	Velocity float64  // K, 1 to 10, the velocity decay factor, dimensionless
@@ -56,7 +61,7 @@ func DefaultJet(shape JetShape) Jet {
 var (
 	jetSizeRange   = domain.Range{Min: 0.001, Max: 3, Unit: "m", Source: "holes to vents"}
 	jetSpeedRange  = domain.Range{Min: 0.05, Max: 50, Unit: "m/s", Source: "incompressible flow, above room draughts"}
-	jetExcessRange = domain.Range{Min: -60, Max: 120, Unit: "K", Source: "small density differences"}
+	jetExcessRange = domain.Range{Min: -60, Max: 200, Unit: "K", Source: "cold air to air of the hottest heaters"}
 	jetAngleRange  = domain.Range{Min: -60, Max: 60, Unit: "degree", Source: "the bend is small against the path"}
 	jetPathRange   = domain.Range{Min: 0, Max: 1000, Unit: "m", Source: "no jet goes further"}
 	jetHeightRange = domain.Range{Min: -1000, Max: 1000, Unit: "m", Source: "no jet goes further"}

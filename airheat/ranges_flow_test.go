@@ -43,7 +43,7 @@ func TestRangesOfMovingAir(t *testing.T) {
 		"HeatTransferRange":       {heatTransferRange, 0, 50},
 		"JetSizeRange":            {jetSizeRange, 0.001, 3},
 		"JetSpeedRange":           {jetSpeedRange, 0.05, 50},
-		"JetExcessRange":          {jetExcessRange, -60, 120},
+		"JetExcessRange":          {jetExcessRange, -60, 200},
 		"JetAngleRange":           {jetAngleRange, -60, 60},
 		"JetFactorRange":          {jetFactorRange, 1, 10},
 		"CarrierLoadRange":        {carrierLoadRange, 1, 1e8},

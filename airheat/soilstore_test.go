@@ -245,3 +245,26 @@ func TestTubesKeepApart(t *testing.T) {
 	_, err = NewSoilStore(s, 12)
 	require.ErrorContains(t, err, "Spacing")
 }
+
+// A step of a day takes what a day of minutes does, but for a hundredth, and so it
+// does when nothing is blown and heat only spreads.
+func TestSoilStepsHardlyShow(t *testing.T) {
+	days := func(step time.Duration) (heat, up [2]float64) {
+		s, err := NewSoilStore(demoSoil(), 15)
+		require.NoError(t, err)
+		for day, flow := range []float64{0.3, 0} {
+			for range int(24 * time.Hour / step) {
+				r, err := s.Step(flow, 40, DryAir(40, 101325), step, false)
+				require.NoError(t, err)
+				heat[day], up[day] = heat[day]+r.Heat*step.Seconds(), up[day]+r.Up*step.Seconds()
+			}
+		}
+		require.InEpsilon(t, heat[0]-up[0]-up[1], s.Stored(), 1e-9)
+		return heat, up
+	}
+	heat, up := days(time.Minute)
+	coarse, rising := days(24 * time.Hour)
+	require.InEpsilon(t, heat[0], coarse[0], 0.01)
+	require.InEpsilon(t, up[0], rising[0], 0.04)
+	require.InEpsilon(t, up[1], rising[1], 0.02)
+}
