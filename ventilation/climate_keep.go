@@ -57,11 +57,16 @@ const (
 // writes the state to out.
 func (o *keeping) keep(out *ClimateState) error {
 	k := &o.k
-	if o.course.known && !o.forced && o.remain(o.course) {
-		k.state(out, &o.x, o.stable)
-		out.Forced = false
-		o.mark()
-		return nil
+	for _, c := range o.course.beside() {
+		if !c.known || o.forced {
+			break
+		}
+		if o.course = c; o.remain(c) {
+			k.state(out, &o.x, o.stable)
+			out.Forced = false
+			o.mark()
+			return nil
+		}
 	}
 	o.dried, o.topped, o.lifted, o.wide, o.course.known = nothing, false, false, false, false
 	least, most := o.t.Least, o.t.Most
@@ -285,11 +290,17 @@ func (o *keeping) trim(least, most float64) bool {
 		return false
 	}
 	k.held, k.opening = false, u
-	stable, ok := k.newton(&x, true)
-	if !ok || !stable || math.Abs(x.air-limit) > sameState {
+	return o.atVent(x)
+}
+
+// atVent closes the balances from x with the vents as they are, and reports whether
+// that is a stable state at Vent with no stronger flow beside it.
+func (o *keeping) atVent(x climateNodes) bool {
+	stable, ok := o.k.newton(&x, true)
+	if !ok || !stable || math.Abs(x.air-o.t.Vent) > sameState {
 		return false
 	}
-	if y, _, err := k.stronger(x); err != nil || y.air != x.air {
+	if y, _, err := o.k.stronger(x); err != nil || y.air != x.air {
 		return false
 	}
 	o.x, o.stable = x, stable
