@@ -52,6 +52,7 @@ type HouseCovers struct {
 	judged  [insideDrives]float64 // drives when they were
 	wet     []wetPart             // each facet, where all films are under water
 	at      [insideDrives]float64
+	mild    mild
 	annexes []AnnexLoss
 }
 
@@ -153,6 +154,7 @@ func (c *HouseCovers) begin(h *House, k *HouseConditions, at *[insideDrives]floa
 			}
 		}
 	}
+	c.shift(k)
 	for i := range c.facets {
 		f := &c.facets[i]
 		if h.plan.Radiant != RadiantEnclosure {

@@ -12,15 +12,16 @@ import (
 // followedPart holds the state of one part of a cover, from which its next is
 // sought in one go: where the face is wet or dry as before.
 type followedPart struct {
-	have bool
-	mode faceMode
-	wet  float64 // fraction of the face under water or drops
-	x    [3*MaxLayers - 1]float64
-	by   [insideDrives][3*MaxLayers - 1]float64 // change of x with each drive
-	wets [insideDrives]float64                  // change of wet with each drive
-	at   [insideDrives]float64                  // the drives
-	near nearPart                               // what the solver prepares once, and the stage
-	now  wetPart                                // what it sends, as it is
+	have  bool
+	mode  faceMode
+	wet   float64 // fraction of the face under water or drops
+	x     [3*MaxLayers - 1]float64
+	by    [insideDrives][3*MaxLayers - 1]float64 // change of x with each drive
+	wets  [insideDrives]float64                  // change of wet with each drive
+	at    [insideDrives]float64                  // the drives
+	inner float64                                // °C, of the inner face
+	near  nearPart                               // what the solver prepares once, and the stage
+	now   wetPart                                // what it sends, as it is
 
 	drenched wetPart // a dry part of a film, under water
 	drowned  bool    // taken as under water in a look at the house
@@ -36,6 +37,7 @@ type followedFacet struct {
 	by             [seenBy]float64 // change of seen: to close the exchange, and with each drive
 	partTakes                      // of both parts
 	split          response
+	mild           mild
 	bySky, bySun   float64 // W/m², flux that sky and sun drive
 
 	film   bool // lets heat radiation through
@@ -144,7 +146,7 @@ func (w *followedPart) solve(c *layerSet, k *CoverConditions, room *roomAir, spa
 
 // keep takes the state for the next start.
 func (w *followedPart) keep(s *solver, at *[insideDrives]float64, p *partTakes) {
-	w.have, w.mode, w.at = s.sole(s.inner), s.inner, *at
+	w.have, w.mode, w.at, w.inner = s.sole(s.inner), s.inner, *at, p.inner
 	w.wet += p.shares[0]
 	for d := range insideDrives {
 		w.wets[d] = p.shares[1+d]

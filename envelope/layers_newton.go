@@ -109,10 +109,7 @@ func (s *solver) prepare(c *layerSet, k *CoverConditions, pc *constants, touchin
 	s.in, s.out = k.Inside, k.Outside
 	s.eIn = pc.emission(k.radiant())
 	s.eOut = k.fromOutside(pc)
-	s.hOut = k.OutsideCoefficient
-	if k.OutsideConvection != OutsideGiven {
-		s.hOut = k.OutsideConvection.Coefficient(k.Wind)
-	}
+	s.hOut = k.outerConvection()
 	made := s.near != nil && s.near.film.of(k) // the same facet as before
 	if made {
 		s.film = s.near.film

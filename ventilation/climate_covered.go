@@ -58,11 +58,8 @@ func (k *climateCase) prepareSkin(w *Weather, set *Setting) error {
 		k.skin = new(skin)
 	}
 	s := k.skin
-	before, outer := s.mild, s.outer
 	s.outside(r, w, set, k.c.house.FloorArea)
-	if s.known {
-		s.milder = s.milderBy(before, outer)
-	}
+	s.milder = s.covers.Milder(&s.k)
 	k.coverSun, k.skyLoss, k.solAir = 0, 0, math.NaN()
 	return nil
 }

@@ -33,8 +33,7 @@ type skin struct {
 	near   taken // where the covers were last solved
 	solved int   // count of solutions of all covers
 
-	mild, milder float64 // °C, of what the covers are in outside, roughly, and K by which that has risen since they were solved
-	outer        float64 // W/(m² K), between covers and outside, roughly
+	milder float64 // K, by which what the covers are in has become milder since they were solved
 
 	miss float64 // W, by which the last pass missed what was foreseen
 	bend float64 // fraction, by which it missed what was foreseen to change
@@ -77,9 +76,6 @@ func (s *skin) outside(r *RealCover, w *Weather, set *Setting, floor float64) {
 	}
 	lit := 1 - set.Shade
 	even := lit * w.Sun * r.Absorptance * floor / shape.CoverArea
-	still, wind := 4.0, 4.0 // W/(m² K) and J/(m³ K), of ISO 6946
-	s.outer = still + wind*w.Wind + skySeen
-	s.mild = k.Outside + (even-skySeen*k.SkyDrop)/s.outer
 	switch {
 	case w.Gain != nil && lit == 1:
 		k.Sun = w.Gain.Sun
@@ -98,26 +94,6 @@ func (s *skin) outside(r *RealCover, w *Weather, set *Setting, floor float64) {
 		}
 		k.Sun = s.sun
 	}
-}
-
-// skySeen is the coefficient of heat radiation of a cover to what it sees of the
-// sky, W/(m² K): for a guess.
-const skySeen = 3.0
-
-// milderBy returns by how many kelvin what the covers are in has become milder, since it was mild
-// with the coefficient outer: where more wind carries off more heat, it is as if it
-// were colder.
-func (s *skin) milderBy(mild, outer float64) float64 {
-	t := &s.near
-	black := t.at[byGlow]
-	glow := 4 * black / math.Sqrt(math.Sqrt(black/constant.StefanBoltzmann))
-	through := 0.0 // W/K
-	for _, i := range [2]int{airHeat, glowHeat} {
-		through += t.slope[i][byAir] + glow*t.slope[i][byGlow]
-	}
-	through /= s.real.House.Shape().CoverArea
-	more := 1/(1+through*(1/s.outer-1/outer)) - 1
-	return s.mild - mild - more*(t.at[byAir]-s.mild)
 }
 
 // shift moves the straight form to an outside that is milder by so many kelvin:
