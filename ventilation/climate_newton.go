@@ -55,13 +55,18 @@ func (k *climateCase) closed(share float64) bool {
 // that is the sum of a few, K.
 const temperatureNoise = 3e-13
 
-// noise returns what the rounding of temperatures alone can leave of balance i,
-// W: in a house that is as warm as all about it the terms are differences of
+// vapourNoise is the fraction of a vapour pressure that float64 leaves uncertain in the
+// sum of a few: where nearly all vapour that is set free condenses in a store, what
+// does is a small difference of two.
+const vapourNoise = 1e-15
+
+// noise returns what the rounding of temperatures and of a store's vapour alone can
+// leave of balance i, W or kg/s: in a house that is as warm as all about it the terms are differences of
 // equal temperatures, and nothing else is left of them.
 func (k *climateCase) noise(i int) float64 {
 	switch i {
 	case onWater:
-		return 0
+		return vapourNoise * k.condensing * k.storeVapour
 	case onAir:
 		return temperatureNoise * (k.conductance[onAir] + k.lastFlow*k.enteringHeat)
 	}

@@ -130,3 +130,21 @@ func TestABurnerForCO2(t *testing.T) {
 	require.ErrorContains(t, err, "CO2.Heat")
 	require.ErrorContains(t, err, "CO2.Vapour")
 }
+
+// A store that takes the vapour, vents all but shut: the water closes to what a
+// difference of vapour pressures leaves.
+func TestAStoreBesideShutVents(t *testing.T) {
+	side := ventilation.Opening{Height: 1, Vertical: 1, Area: 3.9, Discharge: 0.6, PressureCoefficient: 0.3}
+	lee := side
+	lee.PressureCoefficient = -0.3
+	h := ventilation.ClimateHouse{FloorArea: 38.8, Volume: 99, Cover: ventilation.DefaultSimpleCover(58), Floor: ventilation.DefaultFloorSurface(), Air: network(t, side, lee)}
+	h.Floor.Wet = 0
+	c := climate(t, h)
+	w := ventilation.Weather{Air: air(t, 27.4, 0.41), Wind: 3, Sky: 13.8, Ground: 15.7}
+	for i := range 400 {
+		s := ventilation.Setting{Opening: 1e-9 * float64(1+i), Heat: 1700, Radiant: 270, Exchange: 200, Store: 15.9, Condensing: 3.5e-6, StoreVapour: 1200}
+		x, err := c.Solve(w, s)
+		require.NoError(t, err)
+		require.InDelta(t, x.WaterIn, x.WaterOut, 1e-16)
+	}
+}
