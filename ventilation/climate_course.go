@@ -47,6 +47,18 @@ func (c course) beside() [4]course {
 	return [4]course{c}
 }
 
+// turn glides on the course of the last state, or on one beside it.
+func (o *keeping) turn() bool {
+	last := o.course
+	for _, c := range last.beside() {
+		if o.course = c; o.glide() {
+			return true
+		}
+	}
+	o.course = last
+	return false
+}
+
 // mark notes the course of the state that was kept.
 func (o *keeping) mark() {
 	c := course{known: !o.x.wet && o.x.vapour > 0 && !o.forced && !o.k.air.fansAlone()}

@@ -94,7 +94,7 @@ func (y *yearRun) solve(w *Weather, s Setting) error {
 	}
 	var glide func() bool
 	if y.hours.Rule != nil {
-		glide = o.glide
+		glide = o.turn
 	}
 	if err := k.meet(y.find, glide); err != nil {
 		return err
