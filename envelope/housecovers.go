@@ -278,7 +278,7 @@ const (
 	doorVapour = 1.5e-3 // kg/(s m²), that condense on a door for each kg/kg of humidity ratio, near enough for a slope: about half of iso6946Level over the air's heat capacity, since what condenses warms the face
 	doorRatio  = 5e-4   // 1/K, change of the humidity ratio at the door's face, near enough for a slope
 	leastRise  = 0.1    // K, of inside over outside air, below which an annex tells no slope
-	leakStep   = 0.01   // K, by which the slope of the leakage is found
+	leakStep   = 0.01   // K, by which the slope of the leakage is found: its flow goes as a power of the difference, nearly straight over so little
 	leakDrier  = 0.01   // of the humidity ratio, for the same
 )
 

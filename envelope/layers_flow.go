@@ -35,7 +35,8 @@ const (
 	flowSides
 )
 
-// shareStep is the step of the share under drops by which its effect is taken.
+// shareStep is the step of the share under drops by which its effect is taken: the
+// balances are nearly straight in the share.
 const shareStep = 1e-4
 
 // flow finds what the part sends and takes, wet on the share of its face, at the
