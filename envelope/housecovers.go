@@ -40,6 +40,10 @@ type HouseCovers struct {
 	// not known.
 	Margin float64
 
+	// Edge is by how much, K, air and dew point may move before a face that tells it
+	// changes, whatever films see of each other; 0 where a face does not tell it.
+	Edge float64
+
 	// Smooth is by how much, K, all may move before a coefficient of convection, too,
 	// changes its course, as at a critical Rayleigh number; at most Margin, and 0 where it is not known.
 	Smooth float64
@@ -50,6 +54,7 @@ type HouseCovers struct {
 	space   *system
 	loss    HouseLoss             // by which films are judged
 	judged  [insideDrives]float64 // drives when they were
+	stuck   int                   // count of calls that left them open where they are
 	wet     []wetPart             // each facet, where all films are under water
 	at      [insideDrives]float64
 	mild    mild
@@ -123,6 +128,7 @@ func (c *HouseCovers) round(k *HouseConditions, one *CoverConditions, room *room
 		c.Smooth = min(c.Smooth, c.facets[i].smooth)
 		c.Open, c.Margin = max(c.Open, c.facets[i].open), min(c.Margin, c.facets[i].margin)
 	}
+	c.Edge = c.Margin
 	if h.plan.Radiant == RadiantEnclosure {
 		c.exchange(at[glowDrive])
 	}

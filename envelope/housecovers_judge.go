@@ -9,6 +9,7 @@ const (
 	judgeOpen   = 1e-4 // W/m², by which what the facets see may be off for it to be asked
 	judgeMargin = 8.0  // K, of a dry film above the dew point, from which no neighbour's water makes it wet: colder by some 3 K at most, as what it sees falls by 15 W/m²
 	judgeMoved  = 1e-3 // K, W/m² and Pa, by which the drives may have moved since
+	judgeStuck  = 3    // calls in a row without such a move that leave more open: films that turn wet and dry by turns
 )
 
 // unjudged are drives that no house has.
@@ -22,23 +23,35 @@ func (c *HouseCovers) doubtful(k *HouseConditions, room *roomAir) bool {
 	new := c.judged[0] == unjudged[0]
 	for i := range c.facets {
 		f := &c.facets[i]
-		if f.film && (new || f.dries && !f.soaked || f.dry && f.inner < room.dew+judgeMargin || f.apart.near.stage == stageAuto) {
+		if f.film && (new || f.dries || f.soaked || f.dry && f.inner < room.dew+judgeMargin || f.apart.near.stage == stageAuto) {
 			return true
 		}
 	}
 	return false
 }
 
-// ripe reports whether it is time to judge: at first, and where the search ends.
+// ripe reports whether it is time to judge: at first, where the search ends, and
+// where it does not.
 func (c *HouseCovers) ripe(at *[insideDrives]float64) bool {
 	if c.judged[0] == unjudged[0] {
 		return true
 	}
-	moved := 0.0
-	for d := range at {
-		moved = max(moved, abs(at[d]-c.judged[d]))
+	if c.Open <= judgeOpen {
+		c.stuck = 0
+		return apart(at, &c.judged) >= judgeMoved
 	}
-	return c.Open <= judgeOpen && moved >= judgeMoved
+	if c.stuck++; apart(at, &c.at) >= judgeMoved {
+		c.stuck = 0
+	}
+	return c.stuck == judgeStuck
+}
+
+// apart returns by how much the drives a and b differ at most.
+func apart(a, b *[insideDrives]float64) (off float64) {
+	for d := range a {
+		off = max(off, abs(a[d]-b[d]))
+	}
+	return off
 }
 
 // judge takes the states of films from LossTo, and reports whether any is another

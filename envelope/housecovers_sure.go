@@ -72,7 +72,7 @@ func (c *HouseCovers) sure(k *HouseConditions, one *CoverConditions, room *roomA
 			continue
 		}
 		f.before(c.house, k, one)
-		if f.apart.near.stage == stageAuto || f.dries && !f.soaked || !f.drench(f.set, one, room, c.space) {
+		if f.soaked || f.apart.near.stage == stageAuto || f.dries || !f.drench(f.set, one, room, c.space) {
 			return false
 		}
 	}
@@ -86,7 +86,7 @@ func (c *HouseCovers) sure(k *HouseConditions, one *CoverConditions, room *roomA
 				switch {
 				case p.drowned:
 					most, left = max(most, p.above(more, room.dew)), true
-				case first && p.near.stage == stageSoaked && !f.soaked:
+				case first && p.near.stage == stageSoaked:
 					margin = min(margin, room.dew-p.now.face-p.now.faceBySeen*more-sureMiss(more))
 				}
 			}

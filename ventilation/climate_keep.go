@@ -234,16 +234,24 @@ func (o *keeping) vent(least, most float64) error {
 func (o *keeping) trim(least, most float64) bool {
 	k := &o.k
 	k.heat, k.radiant, o.heater = o.base, o.beamed, 0
-	limit := o.t.Vent
+	limit, last := o.t.Vent, k.lastFlow
 	if limit <= k.entering+leastLead {
 		return false
 	}
+	// The flow that surely takes the heat, and the last one: with drops on covers
+	// no other may leave balances that close.
+	m := max(last, sensibleShare*(k.canopySun+k.floorSun+max(0, k.heat))/(k.enteringHeat*(limit-k.entering)))
+	return o.trimFrom(m, least, most) || last > 0 && last < m && o.trimFrom(last, least, most)
+}
+
+// trimFrom is trim from the flow m, kg/s.
+func (o *keeping) trimFrom(m, least, most float64) bool {
+	k, limit := &o.k, o.t.Vent
 	x := o.x
 	k.held, k.target = true, limit
 	x.air = limit
 	defer func() { k.held = false }()
 	// The flow that takes the heat, kg/s, by Newton's method on its slope.
-	m := max(k.lastFlow, sensibleShare*(k.canopySun+k.floorSun+max(0, k.heat))/(k.enteringHeat*(limit-k.entering)))
 	var over, slope, last, before float64
 	found := false
 	for range 30 {

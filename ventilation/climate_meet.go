@@ -3,8 +3,6 @@ package ventilation
 import (
 	"fmt"
 	"math"
-
-	"cloche.example/internal/solve"
 )
 
 // Agreement of the straight form with the covers.
@@ -25,7 +23,9 @@ const (
 	skinPasses    = 60   // passes; three or four are usual, some twenty more between two states
 	skinSlower    = 0.5  // of the difference before, that a pass leaves where covers bend
 	skinBetween   = 3    // such passes after which the covers are taken to stand between two states
+	skinWithin    = 10   // times as far as the last state is from there are the faces from another state
 	skinShare     = 1e-6 // fraction, to which the share of the two is sought
+	skinApart     = 1e-5 // K, between the two states, of which there is an edge then
 	skinEdge      = 1e-5 // fraction, of a share that is as good as one state alone
 )
 
@@ -88,7 +88,7 @@ func (s *skin) follow(z [drives]float64, floor float64) (agreed bool, err error)
 		return false, err
 	}
 	if s.between {
-		return s.narrow(&now), nil
+		return s.narrow(&now)
 	}
 	foreseen, _ := s.near.from(&z)
 	miss := missed(now.took, foreseen)
@@ -137,7 +137,7 @@ func (t *taken) reaches(miss, leaks, far, bend float64) bool {
 // it is too large while the balances lead to the near one. It reports whether
 // the share is known. A share of none or all is no state between two: the balances
 // go on from that one.
-func (s *skin) narrow(now *taken) bool {
+func (s *skin) narrow(now *taken) (known bool, err error) {
 	near, _ := s.near.from(&now.at)
 	far, _ := s.far.from(&now.at)
 	if missed(now.took, near) < missed(now.took, far) {
@@ -147,16 +147,33 @@ func (s *skin) narrow(now *taken) bool {
 	}
 	s.share = (s.low + s.high) / 2
 	if s.high-s.low >= skinShare {
-		return false
+		return false, nil
+	}
+	if s.apart() > skinApart {
+		return false, fmt.Errorf("covers: %w", ErrNotConverged)
+	}
+	if missed(s.near.took, s.far.took) <= skinAgreement*missed(s.near.took, [drives]float64{}) { // no edge, but a bend
+		s.straighten()
+		return false, nil
 	}
 	if s.share > 1-skinEdge {
 		s.near, s.share = s.far, 0
 	}
 	if s.share < skinEdge {
 		s.straighten()
-		return false
+		return false, nil
 	}
-	return true
+	return true, nil
+}
+
+// apart returns how far from each other, K, the covers' two states lie that they are
+// taken to stand between.
+func (s *skin) apart() float64 {
+	var apart [drives]float64
+	for i := range apart {
+		apart[i] = s.near.at[i] - s.far.at[i]
+	}
+	return math.Sqrt(along(&apart, &apart))
 }
 
 // straighten lets the covers stand in one state.
@@ -166,8 +183,8 @@ func (s *skin) straighten() {
 
 // meet solves the house by find, which leaves its state in found, with real
 // covers as often as it takes for these and the balances to agree. Where the
-// straight form leads astray, it begins anew where a house begins, and then
-// where the inside temperature is surely known.
+// straight form leads astray, it goes on step by step, and begins anew where a house
+// begins.
 func (k *climateCase) meet(find func() error, glide func() bool) error {
 	s := k.skin
 	if s == nil {
@@ -178,20 +195,23 @@ func (k *climateCase) meet(find func() error, glide func() bool) error {
 		return err
 	}
 	err := k.agree(find, glide)
-	if err == nil {
-		return nil
+	if err != nil {
+		k.opening, k.heat, k.lastDrive = opening, heat, math.NaN()
+		err = k.relax(find)
 	}
-	s.known = false
-	x := k.moist()
-	if bad := k.set(k.drivesOf(&x)); bad != nil {
-		return bad
+	for try := 0; err != nil && try < 2; try++ {
+		k.opening, k.heat, k.lastDrive, s.known = opening, heat, math.NaN(), false
+		x := k.moist()
+		switch err = k.set(k.drivesOf(&x)); {
+		case err != nil:
+		case try == 0:
+			err = k.agree(find, nil)
+		default:
+			err = k.relax(find)
+		}
 	}
-	if err = k.agree(find, nil); err == nil {
-		return nil
-	}
-	k.opening, k.heat = opening, heat
-	if k.close() {
-		err = k.agree(find, nil)
+	if err == nil && k.found.air > realAirRange.Max {
+		err = errHot
 	}
 	if err != nil {
 		s.known = false
@@ -204,35 +224,67 @@ func (k *climateCase) meet(find func() error, glide func() bool) error {
 func (k *climateCase) agree(find func() error, glide func() bool) error {
 	s := k.skin
 	s.straighten()
+	way := creeping{at: s.near.at}
 	glides := glide != nil
 	for range skinPasses {
 		glided := glides && !s.between && glide()
 		if !glided {
-			if err := find(); err != nil {
+			if err := k.tamed(find); err != nil {
 				return err
 			}
 		}
 		z := k.drivesOf(&k.found)
+		if s.between {
+			way = creeping{at: z}
+		} else {
+			z = way.to(z)
+		}
 		agreed, err := s.follow(z, k.c.house.FloorArea)
 		if err != nil {
 			return err
 		}
-		if !agreed {
+		if !agreed || way.beyond {
 			continue
 		}
-		if err = find(); err != nil {
+		if err = k.tamed(find); err != nil {
 			return err
 		}
 		if !s.between && k.strayed(&z) {
 			glides = glides && !glided
 			continue
 		}
-		if k.found.air > realAirRange.Max {
-			err = errHot
+		switch off := k.off(&z); {
+		case s.between && off > skinApart:
+			return fmt.Errorf("covers: %w", ErrNotConverged)
+		case s.between || skinWithin*off <= s.near.edge || s.near.edge == 0:
+			return nil
 		}
-		return err
 	}
 	return fmt.Errorf("balance of heat and water: %w: covers and inside do not agree near %g °C", ErrNotConverged, k.found.air)
+}
+
+// tamed is find, with tame covers where it finds no state.
+func (k *climateCase) tamed(find func() error) error {
+	err := find()
+	if err == nil {
+		return nil
+	}
+	area := k.skin.real.House.Shape().CoverArea
+	k.skin.near.tame(area)
+	k.skin.far.tame(area)
+	if find() == nil {
+		return nil
+	}
+	return err
+}
+
+// off returns how far, K, the state found is from the drives z.
+func (k *climateCase) off(z *[drives]float64) float64 {
+	moved := k.drivesOf(&k.found)
+	for i := range moved {
+		moved[i] -= z[i]
+	}
+	return math.Sqrt(along(&moved, &moved))
 }
 
 // strayed reports whether the state found is farther from that with the drives z,
@@ -256,32 +308,3 @@ var perKelvin = [drives]float64{byAir: 1, byGlow: 5, byVapour: 80}
 // glideLand is what counts as one state, K, W/m² and Pa: the straight form of the
 // covers leaves the square of it over some hundred.
 var glideLand = [drives]float64{byAir: 1e-4, byGlow: 1e-3, byVapour: 2e-2}
-
-const (
-	closest    = 1e-3 // K, of the inside temperature, to which close finds the house
-	closeBelow = 25.0 // K, below the colder of air and ground, that no house is
-)
-
-// close brings the covers near the state with the vents and the heat as they
-// are. With the inside temperature held only the humidity is left to find; the
-// heat that this takes rises with the temperature, which is bracketed. It reports
-// false where there is none between -60 °C and the most that covers are known to.
-func (k *climateCase) close() bool {
-	s := k.skin
-	heat := k.heat
-	need := func(t float64) float64 {
-		k.held, k.target, k.warm, s.known = true, t, false, false
-		x := k.moist()
-		if s.begin(k.drivesOf(&x)) != nil || k.agree(func() (err error) {
-			k.found, _, err = k.hold(t)
-			return err
-		}, nil) != nil {
-			return math.NaN()
-		}
-		return k.heat - heat
-	}
-	low := max(realAirRange.Min, min(k.outside, k.ground)-closeBelow)
-	_, err := solve.Root(need, low, realAirRange.Max, closest)
-	k.heat, k.held = heat, false
-	return err == nil
-}

@@ -51,3 +51,65 @@ func TestColdStartsFarFromTheState(t *testing.T) {
 		}
 	}
 }
+
+// Hours that once had no answer, or one with covers between two states that lay far
+// apart: drops that keep a film at the dew point change what it takes by more than
+// straight lines follow.
+func TestHoursUnderDrops(t *testing.T) {
+	for _, c := range []struct {
+		cover string
+		see   envelope.RadiantRoom
+		w     ventilation.Weather
+		s     ventilation.Setting
+	}{
+		{"single film", envelope.RadiantGiven, ventilation.Weather{Air: air(t, 28.14969414057787, 0.8879014665391133), Sun: 757.6493866231322, Wind: 3.2444163200926965, Sky: 23.328304258115192, Ground: 15.808879394261572}, ventilation.Setting{Opening: 0.1, Heat: 2322.683038492351, Radiant: 0, Screen: false}},
+		{"single film", envelope.RadiantGiven, ventilation.Weather{Air: air(t, 29.03246478683522, 0.9591257523457468), Sun: 789.309016922097, Wind: 3.2678502558547913, Sky: 23.562719351145077, Ground: 12.586621973314596}, ventilation.Setting{Opening: 0.1, Heat: 6108.715539452605, Radiant: 0, Screen: false}},
+		{"twin-wall sheet 6 mm", envelope.RadiantGiven, ventilation.Weather{Air: air(t, 20.037362522087427, 0.6724006294991011), Sun: 343.8417041084423, Wind: 3.2275635761261765, Sky: 11.767277191926008, Ground: 14.813038550186153}, ventilation.Setting{Opening: 0.1, Heat: 5337.488632734438, Radiant: 1233.144544417633, Screen: false}},
+		{"single film", envelope.RadiantGiven, ventilation.Weather{Air: air(t, 22.756553927311828, 0.6965315742541267), Sun: 707.1683495789171, Wind: 1.7736844113905006, Sky: 7.90670609817389, Ground: 8.872007363234108}, ventilation.Setting{Opening: 0.1, Heat: 6513.048827975342, Radiant: 0, Screen: true}},
+		{"single film", envelope.RadiantGiven, ventilation.Weather{Air: air(t, -3.97771197521023, 0.8042021875415517), Sun: 408.8756250221621, Wind: 0, Sky: -12.430610507639976, Ground: 17.912965185939065}, ventilation.Setting{Opening: 0.1832775979409933, Heat: 2532.000571179946, Radiant: 910.0179136019016, Screen: true}},
+		{"single film", envelope.RadiantGiven, ventilation.Weather{Air: air(t, -0.338497414349618, 0.8452467762036451), Sun: 0, Wind: 0.30680321190864657, Sky: -11.19532236275056, Ground: 18.702192477296485}, ventilation.Setting{Opening: 0.1, Heat: 4692.248581025803, Radiant: 1874.8085676783708, Screen: true}},
+		{"single film", envelope.RadiantGiven, ventilation.Weather{Air: air(t, -7.575491129624901, 0.9033475978688741), Sun: 0, Wind: 2.2992176119272534, Sky: -20.28231581856873, Ground: 17.420570457355485}, ventilation.Setting{Opening: 0.1, Heat: 6996.080457131738, Radiant: 0, Screen: false}},
+		{"single film", envelope.RadiantGiven, ventilation.Weather{Air: air(t, -14.813622501852038, 0.9513634096981318), Sun: 0, Wind: 0.3436548612777277, Sky: -23.39676344029159, Ground: 7.825320783611449}, ventilation.Setting{Opening: 0.13144249632918503, Heat: 6838.75223243359, Radiant: 0, Screen: true}},
+	} {
+		h := realClimate(t, coverNamed(t, c.cover))
+		h.Real.House = realHouse(t, coverNamed(t, c.cover), c.see)
+		x, err := climate(t, h).Solve(c.w, c.s)
+		require.NoErrorf(t, err, "%+v", c)
+		require.Less(t, x.NodeResidual, 1e-9)
+		sameCovers(t, h, c.w, c.s, x)
+		if x.CoversBetween {
+			require.Empty(t, edgeDiffers(t, h, c.w, c.s, x))
+		}
+	}
+}
+
+// Hours in a row that once took a heat that was not envelope's, by an edge between
+// wet and dry a hundred-thousandth of a kelvin away, or had no state with the vents half open.
+func TestHoursAtAnEdge(t *testing.T) {
+	for _, c := range []struct {
+		cover    string
+		see      envelope.RadiantRoom
+		from, to int
+	}{
+		{"twin-wall sheet 6 mm", envelope.RadiantGiven, 5328, 5778},
+		{"triple-wall sheet 16 mm", envelope.RadiantGiven, 3384, 5373},
+		{"triple-wall sheet 16 mm", envelope.RadiantEnclosure, 1200, 2433},
+	} {
+		h := realClimate(t, coverNamed(t, c.cover))
+		h.Real.House = realHouse(t, coverNamed(t, c.cover), c.see)
+		hours := yearHours(8760)
+		for _, column := range []*[]float64{&hours.Temperature, &hours.RelativeHumidity, &hours.Sun, &hours.Wind, &hours.Sky} {
+			*column = (*column)[c.from:c.to]
+		}
+		var moments []ventilation.HourMoment
+		var targets []ventilation.Targets
+		hours.Settings = []ventilation.Setting{{}}
+		hours.Structure = ventilation.DefaultStructureStore()
+		hours.Rule = watched{ventilation.DefaultDayNight(40e3), &moments, &targets}
+		_, err := climate(t, h).YearTo(nil, hours)
+		require.NoError(t, err)
+		for j := c.to - c.from - 6; j < c.to-c.from; j++ {
+			sameCovers(t, h, moments[j-1].Weather, ventilation.Setting{Screen: targets[j-1].Screen}, moments[j].Before)
+		}
+	}
+}

@@ -60,6 +60,7 @@ type taken struct {
 	open              float64                 // W/m², by which what the facets see and their balances were off
 	smooth            float64                 // K, that a coefficient is from another course
 	margin            float64                 // K, that a face is from another state
+	edge              float64                 // K, the same, whatever films see of each other
 }
 
 // outside sets the weather and what is done to the covers.
@@ -120,7 +121,7 @@ func (s *skin) solve(z *[drives]float64) (t taken, err error) {
 	}
 	c := &s.covers
 	t = taken{at: *z, took: [drives]float64{airHeat: c.Air, glowHeat: c.Radiation, water: c.Condensate}, slope: c.Slope,
-		latent: c.Latent, leak: c.Leakage.DryAir, leakByK: c.LeakageByK, leakByPa: c.LeakageByPa, lining: c.Inner, sky: c.Sky, open: c.Open, smooth: c.Smooth, margin: c.Margin}
+		latent: c.Latent, leak: c.Leakage.DryAir, leakByK: c.LeakageByK, leakByPa: c.LeakageByPa, lining: c.Inner, sky: c.Sky, open: c.Open, smooth: c.Smooth, margin: c.Margin, edge: c.Edge}
 	s.bound(&t)
 	return t, nil
 }
