@@ -126,7 +126,7 @@ func (w *followedPart) solve(c *layerSet, k *CoverConditions, room *roomAir, spa
 	s := solver{dry: &c.dry, wet: &c.wet, c: &standard, k: k, room: room, near: &w.near, system: space}
 	s.prepare(c, k, &standard, touching)
 	at := [insideDrives]float64{k.Inside, s.eIn, room.pressure}
-	w.near.dries = false
+	w.near.dries, w.near.shed = false, math.Inf(1)
 	if !w.resume(&s, &at) && !w.seek(&s) {
 		if err := s.settle(o); err != nil {
 			return partTakes{}, err
@@ -281,7 +281,7 @@ func (s *solver) margin() float64 {
 	if s.k.InnerFace != InnerAuto || s.room.ratio == 0 || s.closed == 0 {
 		return math.Inf(1)
 	}
-	return t - s.room.dew
+	return min(t-s.room.dew, s.near.shed)
 }
 
 // smooth reports whether the balances of the state, as they stand, tell its

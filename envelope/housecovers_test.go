@@ -13,7 +13,7 @@ import (
 
 // coveredHouses are an invented house under each of the ready-made covers, the
 // screen under its roof, with a door, a frame and a sill.
-func coveredHouses(t testing.TB, room RadiantRoom) (houses []*House) {
+func coveredHouses(t testing.TB, room RadiantRoom, change ...func(*HousePlan)) (houses []*House) {
 	for _, cover := range Covers() {
 		p := filmHouse(t)
 		p.Radiant = room
@@ -25,6 +25,9 @@ func coveredHouses(t testing.TB, room RadiantRoom) (houses []*House) {
 		screened, err := WithScreen(cover.Cover, AluminisedScreen())
 		require.NoError(t, err)
 		p.Screened = map[FacetKind]Cover{Roof: screened}
+		for _, f := range change {
+			f(&p)
+		}
 		houses = append(houses, built(t, p))
 	}
 	return houses

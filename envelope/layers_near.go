@@ -32,6 +32,7 @@ type nearPart struct {
 	stage   stage
 	dries   bool    // soaked, and above the dew point
 	above   float64 // K, by which it is then
+	shed    float64 // K, of inside air and dew point against each other, to where it could be under water as well; +Inf where it could not
 	hanging float64 // fraction of the face under drops before; 0 where that is not followed
 }
 

@@ -26,6 +26,7 @@ func (s *solver) seek() (wet float64, err error) {
 		if tried = err == nil; tried && condenses {
 			return 1, nil
 		}
+		s.near.shed = max(0, (s.water.ratio-s.room.ratio)/s.water.slope)
 		copy(s.near.x[faceDry][:], s.x[:s.vars]) // nearer than a dry face of hours ago
 	}
 	last := innerFace(s.n - 1)
@@ -53,6 +54,7 @@ func (s *solver) seek() (wet float64, err error) {
 		case condenses:
 			return 1, nil
 		case dry:
+			s.near.shed = max(0, (s.water.ratio-s.room.ratio)/s.water.slope)
 			s.x = x
 			return 0, s.taken(faceDry)
 		}
@@ -112,7 +114,10 @@ const seekShare = 0.5
 // balances have just been closed dry, cannot be wet as well. They are evaluated as
 // they were afterwards.
 func (s *solver) onlyDry(t float64) bool {
-	if t-s.room.dew > s.coolsBy() {
+	if cools := s.coolsBy(); t-s.room.dew > cools {
+		if s.dry.transmit[s.n-1] > 0 {
+			s.near.shed = t - s.room.dew - cools
+		}
 		return true
 	}
 	x := s.x
@@ -146,6 +151,7 @@ func (s *solver) shedsWater() bool {
 		}
 		off, doubt := s.t[last]+s.rises(last, n)-s.room.dew, shedDoubt*longest
 		if off-doubt > shedLeast || off+doubt < shedLeast || longest > stepLimit {
+			s.near.shed = max(0, off-doubt)
 			return off-doubt > shedLeast
 		}
 		for r := range n {

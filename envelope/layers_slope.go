@@ -96,7 +96,7 @@ func (s *solver) slopes(byRatio, wet float64, p *partTakes) bool {
 		if !s.hangs(&dew, &p.shares) {
 			return false
 		}
-		p.margin = min(wet, 1-wet) * s.rises(last, n+mostSides)
+		p.margin = min(min(wet, 1-wet)*s.rises(last, n+mostSides), s.near.shed)
 	}
 	for side := range mostSides {
 		own := side - 1

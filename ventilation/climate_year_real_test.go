@@ -118,6 +118,25 @@ func TestTheGroundUnderAFloorIsEnvelopes(t *testing.T) {
 	require.InDelta(t, g.Total*(x.FloorTemperature+0.17*x.Ground/h.FloorArea-house.Climate().OutsideMean), x.Ground, 1e-3*x.Ground)
 }
 
+// An hour from the one before takes a pass over all covers where they lead, and one
+// or two more until covers and balances agree.
+func TestHoursOnRealCoversTakeFewPasses(t *testing.T) {
+	for _, see := range []envelope.RadiantRoom{envelope.RadiantGiven, envelope.RadiantEnclosure} {
+		h := realClimate(t, envelope.DoubleInfraredFilm())
+		h.Real.House = realHouse(t, envelope.DoubleInfraredFilm(), see)
+		const n = 24 * 14
+		hours := yearHours(8760)
+		for _, column := range []*[]float64{&hours.Temperature, &hours.RelativeHumidity, &hours.Sun, &hours.Wind, &hours.Sky} {
+			*column = (*column)[100*24:][:n]
+		}
+		hours.Settings = []ventilation.Setting{{}}
+		hours.Rule, hours.Structure = ventilation.DefaultDayNight(30e3), ventilation.DefaultStructureStore()
+		year, err := climate(t, h).YearTo(nil, hours)
+		require.NoError(t, err)
+		require.Lessf(t, float64(year.Solved)/n, 2.8, "%v", see)
+	}
+}
+
 // Three days take no more space than one.
 func TestAYearOnRealCoversAllocatesOnce(t *testing.T) {
 	h := realClimate(t, envelope.DoubleInfraredFilm())
