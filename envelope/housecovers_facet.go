@@ -136,11 +136,11 @@ func (w *followedPart) solve(c *layerSet, k *CoverConditions, room *roomAir, spa
 	}
 	p := s.takes()
 	p.margin, p.smooth = s.margin(), s.straight()
-	s.split(o)
 	if !s.slopes(room.byPressure, w.wet, &p) {
 		return p, s.open()
 	}
 	w.keep(&s, &at, &p)
+	s.split(o, drivesApart)
 	return p, nil
 }
 

@@ -204,7 +204,7 @@ func (s *solver) report(o *Solution, wet float64) {
 	o.Residual = s.biggest
 	o.AmbientOut = s.ambient(0, s.hOut, s.out, s.eOut)
 	o.AmbientIn = s.ambient(last, s.hIn, s.in, s.eIn)
-	s.split(o)
+	s.split(o, drives)
 	if s.near != nil {
 		s.flow(&o.flow, wet)
 	}

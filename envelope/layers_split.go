@@ -4,12 +4,14 @@ package envelope
 // balances are linear in the temperatures above the outside air, so that the
 // flux is exactly the sum of what each drive alone would send.
 const (
-	driveAir    = iota // 1 K of inside air
-	driveRoom          // 1 W/m² of long-wave from the inside
-	driveVapour        // heat of condensation
+	driveRoom   = iota // 1 W/m² of long-wave from the inside
 	driveSky           // sky and ground
 	driveSun           // absorbed sun
+	driveAir           // 1 K of inside air
+	driveVapour        // heat of condensation
 	drives
+
+	drivesApart = driveAir // those that are told apart from the slopes over the inside
 )
 
 // response is what each drive alone sends into the cover and what then leaves
@@ -18,8 +20,9 @@ type response struct {
 	flux, radiosity [drives]float64
 }
 
-// split divides the flux at the solution among its drives.
-func (s *solver) split(o *Solution) {
+// split divides the flux at the solution among the first of its drives, and among
+// all for the sums of o. The balances are lost.
+func (s *solver) split(o *Solution, count int) {
 	n, faces := s.n, 2*s.n
 	rad := s.optics()
 	nodes := faces
@@ -27,7 +30,11 @@ func (s *solver) split(o *Solution) {
 		nodes += n - 1
 	}
 	last := faces - 1
-	var m [maxFaces + MaxLayers - 1][maxFaces + MaxLayers - 1 + drives]float64
+	m := &s.system.matrix
+	s.fresh = false
+	for a := range nodes {
+		clear(m[a][:nodes+drives])
+	}
 	var hr [maxFaces]float64 // emission above that at the outside air, per kelvin
 	for a := range faces {
 		hr[a] = s.c.secant(s.t[a], s.out)
@@ -83,7 +90,7 @@ func (s *solver) split(o *Solution) {
 	// resistance, the conduction, so that thin layers stay well scaled.
 	for i := range n {
 		f, g := outerFace(i), innerFace(i)
-		for q := range nodes + drives {
+		for q := range nodes + count {
 			m[f][q] += m[g][q]
 			m[g][q] *= s.resist[i]
 		}
@@ -105,13 +112,13 @@ func (s *solver) split(o *Solution) {
 				continue
 			}
 			k := m[r][p] / m[p][p]
-			for q := p + 1; q < nodes+drives; q++ {
+			for q := p + 1; q < nodes+count; q++ {
 				m[r][q] -= k * m[p][q]
 			}
 		}
 	}
 	for p := nodes - 1; p >= 0; p-- {
-		for d := nodes; d < nodes+drives; d++ {
+		for d := nodes; d < nodes+count; d++ {
 			v := m[p][d]
 			for q := p + 1; q < nodes; q++ {
 				v -= m[p][q] * m[q][d]
@@ -133,11 +140,14 @@ func (s *solver) split(o *Solution) {
 			r.flux[drive] += s.leak[n-1] * (air - m[nodes-1][nodes+drive])
 		}
 	}
-	follow(driveAir, 1, 0, 0)
 	follow(driveRoom, 0, 1, 0)
-	follow(driveVapour, 0, 0, 0)
 	follow(driveSky, 0, 0, sky)
 	follow(driveSun, 0, 0, 0)
+	if count < drives {
+		return
+	}
+	follow(driveAir, 1, 0, 0)
+	follow(driveVapour, 0, 0, 0)
 	r.flux[driveVapour] += s.latent
 	o.AirDriven = r.flux[driveAir]*(s.in-s.out) + r.flux[driveRoom]*room + r.flux[driveVapour]
 	o.SkyDriven, o.SunDriven = r.flux[driveSky], r.flux[driveSun]
