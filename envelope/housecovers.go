@@ -58,7 +58,7 @@ type HouseCovers struct {
 	wet     []wetPart             // each facet, where all films are under water
 	at      [insideDrives]float64
 	mild    mild
-	annexes []AnnexLoss
+	rooms   HouseLoss // of the annexes alone
 }
 
 // CoversTo fills dst with what the covers take in the conditions k, whose Month
@@ -242,7 +242,7 @@ func (c *HouseCovers) sum(k *HouseConditions, room *roomAir) {
 }
 
 // others adds doors, bridges and annexes, and the latent heat of it all. Doors
-// that condense and annexes that float have slopes near theirs.
+// that condense have slopes near theirs.
 func (c *HouseCovers) others(k *HouseConditions, room *roomAir) error {
 	p := &c.house.plan
 	dt := k.Inside - k.Outside
@@ -264,18 +264,13 @@ func (c *HouseCovers) others(k *HouseConditions, room *roomAir) error {
 		c.Air += b.Length * b.Psi * dt
 		c.Slope[airTakes][airDrive] += b.Length * b.Psi
 	}
-	c.annexes = c.annexes[:0]
-	if len(p.Annexes) == 0 {
-		return nil
-	}
-	loss := HouseLoss{Annexes: c.annexes}
-	if err := c.house.annexes(&loss, k); err != nil {
+	c.rooms.Annexes, c.rooms.Partitions = c.rooms.Annexes[:0], 0
+	if err := c.house.annexes(&c.rooms, k); err != nil {
 		return err
 	}
-	c.annexes = loss.Annexes
-	c.Air += loss.Partitions
-	if abs(dt) > leastRise && loss.Partitions/dt > 0 {
-		c.Slope[airTakes][airDrive] += loss.Partitions / dt
+	c.Air += c.rooms.Partitions
+	for i := range p.Annexes {
+		c.Slope[airTakes][airDrive] += c.house.partitionSlope(i, c.rooms.annexNear[i])
 	}
 	return nil
 }
@@ -283,7 +278,6 @@ func (c *HouseCovers) others(k *HouseConditions, room *roomAir) error {
 const (
 	doorVapour = 1.5e-3 // kg/(s m²), that condense on a door for each kg/kg of humidity ratio, near enough for a slope: about half of iso6946Level over the air's heat capacity, since what condenses warms the face
 	doorRatio  = 5e-4   // 1/K, change of the humidity ratio at the door's face, near enough for a slope
-	leastRise  = 0.1    // K, of inside over outside air, below which an annex tells no slope
 	leakStep   = 0.01   // K, by which the slope of the leakage is found: its flow goes as a power of the difference, nearly straight over so little
 	leakDrier  = 0.01   // of the humidity ratio, for the same
 )

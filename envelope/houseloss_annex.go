@@ -150,9 +150,10 @@ func (h *House) annexes(dst *HouseLoss, k *HouseConditions) error {
 }
 
 // annexNear is where the search for an annex begins: its last temperature in °C,
-// NaN of none, and the iterates of its covers.
+// NaN of none, with the slope of its balance there, and the iterates of its covers.
 type annexNear struct {
 	temperature float64
+	slope       float64 // W/K, of what it loses less what it gets
 	covers      []nearCover
 }
 
@@ -168,6 +169,7 @@ func newAnnexNear(facets int) *annexNear {
 // Search for the temperature of an annex.
 const (
 	floatStep  = 0.1   // K, between the first two temperatures
+	floatTold  = 1e-4  // K, between two that tell the slope
 	floatSteps = 8     // secants from the last temperature; four are usual
 	floatLimit = 1e-10 // K, last step of the secants
 	floatRoot  = 1e-9  // K, to which the bracket narrows: worth 1e-6 W in a large annex
@@ -195,6 +197,9 @@ func (h *House) floats(i int, k *HouseConditions, mean float64, near *annexNear)
 			if !floatRange.Contains(next) {
 				break
 			}
+			if math.Abs(b-a) > floatTold {
+				near.slope = (fb - fa) / (b - a)
+			}
 			if math.Abs(next-b) <= floatLimit {
 				near.temperature = next
 				return next, nil
@@ -210,8 +215,19 @@ func (h *House) floats(i int, k *HouseConditions, mean float64, near *annexNear)
 	if err != nil {
 		return t, fmt.Errorf("Annexes[%d], temperature without heating: %w", i, beyond(off, err))
 	}
-	near.temperature = t
+	near.temperature, near.slope = t, (off(t+floatStep)-off(t-floatStep))/(2*floatStep)
 	return t, nil
+}
+
+// partitionSlope returns by how much the heat into annex i grows, W/K, as the house
+// is warmer: an annex that floats follows.
+func (h *House) partitionSlope(i int, near *annexNear) float64 {
+	a, s := &h.plan.Annexes[i], &h.plan.Shape.Annexes[i]
+	between := a.PartitionU * (s.Partition + s.Sunken)
+	if a.Heated || !(near.slope > between) {
+		return between
+	}
+	return between * (1 - between/near.slope)
 }
 
 // beyond returns the fault of an annex whose heat balances outside floatRange alone,

@@ -184,3 +184,35 @@ func TestAnnexColderThanTheRange(t *testing.T) {
 	require.ErrorIs(t, err, ErrRange)
 	require.ErrorContains(t, err, "Annexes[0], temperature without heating: Temperature is -6")
 }
+
+// What a room takes of the house has the slope of small steps, also where the house is
+// as warm as outside, where it is colder, and where the room is heated; and from the
+// second hour on nothing is allocated.
+func TestCoversOfAHouseWithAnAnnex(t *testing.T) {
+	for _, heated := range []bool{false, true} {
+		p := dugIn(t, 1)
+		p.Annexes[0].Heated, p.Annexes[0].Temperature, p.Annexes[0].PartitionU = heated, 8, 1e-9
+		apart := built(t, p)
+		p.Annexes[0].PartitionU = 30
+		with := built(t, p)
+		k := winterNight()
+		k.InnerFace, k.Month = InnerDry, 1
+		partition := func(outside, inside float64) (heat, slope float64) {
+			k.Outside, k.Inside = outside, inside
+			var a, b HouseCovers
+			require.NoError(t, with.CoversTo(&a, &k))
+			require.NoError(t, apart.CoversTo(&b, &k))
+			return a.Air - b.Air, a.Slope[0][0] - b.Slope[0][0]
+		}
+		for _, outside := range []float64{-14, 14.99, 15, 24} {
+			low, _ := partition(outside, 14.95)
+			_, slope := partition(outside, 15)
+			high, _ := partition(outside, 15.05)
+			require.InEpsilon(t, (high-low)/0.1, slope, 0.01, "%v %g", heated, outside)
+		}
+		k.Outside, k.Inside = -14, 15
+		var c HouseCovers
+		require.NoError(t, with.CoversTo(&c, &k))
+		require.Zero(t, testing.AllocsPerRun(10, func() { _ = with.CoversTo(&c, &k) }))
+	}
+}
