@@ -48,17 +48,17 @@ type HouseCovers struct {
 	// changes its course, as at a critical Rayleigh number; at most Margin, and 0 where it is not known.
 	Smooth float64
 
-	house   *House
-	facets  []followedFacet
-	matrix  []float64 // of the exchange between facets
-	space   *system
-	loss    HouseLoss             // by which films are judged
-	judged  [insideDrives]float64 // drives when they were
-	stuck   int                   // count of calls that left them open where they are
-	wet     []wetPart             // each facet, where all films are under water
-	at      [insideDrives]float64
-	mild    mild
-	rooms   HouseLoss // of the annexes alone
+	house  *House
+	facets []followedFacet
+	matrix []float64 // of the exchange between facets
+	space  *system
+	loss   HouseLoss             // by which films are judged
+	judged [insideDrives]float64 // drives when they were
+	stuck  int                   // count of calls that left them open where they are
+	wet    []wetPart             // each facet, where all films are under water
+	at     [insideDrives]float64
+	mild   mild
+	rooms  HouseLoss // of the annexes alone
 }
 
 // CoversTo fills dst with what the covers take in the conditions k, whose Month
