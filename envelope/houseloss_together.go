@@ -25,6 +25,7 @@ type together struct {
 	enclosed        bool    // facets see each other
 	still           bool    // the humidity stays: what a facet does time and again it does for good
 	rounds          int     // solutions of all covers, rough or not
+	turns           bool    // a facet has changed between wet and dry time and again
 }
 
 // mutual is one facet on the way to the radiation that all of them share.
@@ -48,7 +49,9 @@ const (
 	twinLimit    = 1e-9 // W/m², by which what twins see may differ for them to share a solution: a tenth of mutualLimit
 	letGo        = 0.95 // of the most that a film under water lies above the dew point: it is let go of in the same turn
 	surelyDry    = 3.0  // K, the same: as much as a film is colder at most once the others are dry
-	mostFlips    = 4    // changes between wet and dry after which a facet is taken as wet: a film that water makes opaque may have no state that agrees with what the others then send
+	turnFlips    = 2    // changes of a facet between wet and dry from which each more halves a step: drops on a share of it may lie between
+	turnStep     = 0.5  // of such a step
+	mostFlips    = 10   // changes after which a facet is taken as wet: a film that water makes opaque may have no state that agrees with what the others then send
 	leastSeen    = 1.0  // W/m², less than any face inside receives, and
 	mostSeen     = 1500 // more: the search does not go there
 	mostSlope    = 20.0 // of what a facet sends over what it sees, either way: between 0 and 1, but for a film under some drops, whose share follows
@@ -162,6 +165,7 @@ func (t *together) round(exact bool) error {
 	h, dst := t.h, t.dst
 	m := dst.mutual
 	t.rounds++
+	t.turns = false
 	for i := range dst.Facets {
 		r, near := &dst.Facets[i], &dst.near[i]
 		if t.enclosed {
@@ -180,7 +184,9 @@ func (t *together) round(exact bool) error {
 			return domain.Within(fmt.Sprintf("facet %d (%s)", r.Facet, h.plan.Shape.Facets[r.Facet].Name), err)
 		}
 		if wet != (m[i].flow.wet > 0) {
-			if m[i].flips++; m[i].flips > mostFlips && t.enclosed && t.still {
+			m[i].flips++
+			t.turns = t.turns || m[i].flips > turnFlips
+			if m[i].flips > mostFlips && t.enclosed && t.still {
 				m[i].soaked = true
 				near.apart.stage, near.touched.stage = stageSoaked, stageSoaked
 			}
@@ -251,7 +257,11 @@ func (t *together) settle() error {
 		if round >= plainRounds {
 			damping *= dampingStep
 		}
-		t.move(rows, wide, 0, damping)
+		step := damping
+		if t.turns {
+			step *= turnStep
+		}
+		t.move(rows, wide, 0, step)
 		exact = off <= exactFrom || round >= roughRounds
 	}
 	return fmt.Errorf("%w: the facets of a house that see each other, after %d rounds", ErrNotConverged, mutualRounds)

@@ -23,7 +23,8 @@ const (
 	skinPasses    = 60   // passes; three or four are usual, some twenty more between two states
 	skinSlower    = 0.5  // of the difference before, that a pass leaves where covers bend
 	skinBetween   = 3    // such passes after which the covers are taken to stand between two states
-	skinWithin    = 10   // times as far as the last state is from there are the faces from another state
+	skinWithin    = 30   // times as far as the last state is from there are the faces from another state
+	skinBent      = 1e-4 // K, taken for that distance where slopes are held, so that straight lines miss more
 	skinShare     = 1e-6 // fraction, to which the share of the two is sought
 	skinApart     = 1e-5 // K, between the two states, of which there is an edge then
 	skinEdge      = 1e-5 // fraction, of a share that is as good as one state alone
@@ -69,7 +70,7 @@ func (s *skin) bound(t *taken) {
 		for j := range t.slope[i] {
 			end := skinSteepest[i][j]
 			if held := max(area*end[0], min(area*end[1], t.slope[i][j])); held != t.slope[i][j] {
-				t.slope[i][j], t.margin, t.smooth = held, 0, 0
+				t.slope[i][j], t.margin, t.smooth, t.edge = held, 0, 0, skinBent
 			}
 		}
 	}
