@@ -32,7 +32,7 @@ func (o *keeping) radiate(warm float64) error {
 		if !math.IsNaN(full) {
 			break
 		}
-		most *= 0.5
+		most /= 2
 		full = lacks(most)
 	}
 	if math.IsNaN(full) {

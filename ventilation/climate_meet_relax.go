@@ -118,7 +118,7 @@ func (k *climateCase) crossing(find func() error, from stop, to *stop) (slide [d
 		mid := to.at
 		for i := range mid {
 			apart[i] = to.at[i] - from.at[i]
-			mid[i] -= 0.5 * apart[i]
+			mid[i] -= apart[i] / 2
 		}
 		if gap := math.Sqrt(along(&apart, &apart)); gap <= near {
 			if slide, err = k.stand(find, &from, to, &across); err != nil {
