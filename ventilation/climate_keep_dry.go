@@ -10,7 +10,8 @@ type drying struct {
 const settleSteps = 60
 
 // dry opens the vents up to Dry and then warms by up to Lift, as far as keeps the
-// humidity at its limit.
+// humidity at its limit; it does not warm where that leaves the air no drier, as heat
+// that shines on wet floors may.
 func (o *keeping) dry(most float64) error {
 	limit := o.t.Humidity
 	u := o.k.opening
@@ -37,6 +38,11 @@ func (o *keeping) dry(most float64) error {
 		return nil
 	}
 	f, err := o.settleOn(warm, damp, high, &o.drying.warm, func(t float64) (float64, error) { return over(top, t) })
+	if err == nil && f > 0 && f >= damp {
+		_, err = over(top, o.t.Warm)
+		o.short = true
+		return err
+	}
 	o.short = o.short || f > 0
 	if o.lifted = f > 0; !o.lifted {
 		o.dried = byHeater

@@ -53,3 +53,27 @@ func TestHeatOfTheYearIsWithoutLamps(t *testing.T) {
 		require.Zero(t, heat, "hour %d", i)
 	}
 }
+
+// Heat that shines on a wet floor makes the air no drier: the house is kept warm and
+// no warmer, and the hour counts as short.
+func TestHeatThatMakesDamp(t *testing.T) {
+	h := summerHouse(t)
+	h.Crop.LAI, h.Floor.Wet, h.Floor.Resistance = 0, 1, 0
+	x := ventilation.DefaultTargets(1e5)
+	x.Radiant, x.Humidity, x.Dry = 1, 0.8, 0
+	kept := func(lift float64) *ventilation.HouseYear {
+		hours := wetHours(2)
+		x.Lift = lift
+		hours.Rule = x
+		year, err := climate(t, h).YearTo(nil, hours)
+		require.NoError(t, err)
+		return year
+	}
+	kept0, kept3 := kept(0), kept(3)
+	require.Greater(t, kept0.RelativeHumidity[3], 0.99)
+	require.Equal(t, len(kept0.Heat), kept3.Short)
+	for i := range kept0.Heat {
+		require.InDelta(t, kept0.Heat[i], kept3.Heat[i], 1e-3, "hour %d", i)
+		require.InDelta(t, kept0.Temperature[i], kept3.Temperature[i], 1e-6, "hour %d", i)
+	}
+}
