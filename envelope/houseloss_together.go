@@ -43,7 +43,7 @@ const (
 	mutualRounds = 50   // rounds of all covers; two or three are usual
 	roughRounds  = 8    // rounds after which covers are solved to the end each time: a face at the edge of being wet may end in another state than on the way
 	plainRounds  = 20   // rounds before steps are damped, more than any house takes whose covers answer without a jump
-	dampingStep  = 0.7  // damping from round to round from there on
+	dampingStep  = 0.7  // damping from round to round from there on, unless the last left less than so much
 	jumpLimit    = 0.5  // W/m², accepted where a cover jumps from one state to another and no state agrees with what the others then send; the cover's flux is uncertain by as much
 	exactFrom    = 5e-3 // W/m² that facets miss: a step of Newton's method from there leaves less than mutualLimit, its square over some thousands, so that the covers may be solved to the end
 	twinLimit    = 1e-9 // W/m², by which what twins see may differ for them to share a solution: a tenth of mutualLimit
@@ -241,7 +241,7 @@ func (t *together) receives(i int) float64 {
 
 // settle finds what the facets see in air of the humidity that is set.
 func (t *together) settle() error {
-	exact, damping := !t.enclosed, 1.0
+	exact, damping, before := !t.enclosed, 1.0, math.Inf(1)
 	t.still = true
 	defer func() { t.still = false }()
 	for round := range mutualRounds {
@@ -254,9 +254,10 @@ func (t *together) settle() error {
 			return nil
 		}
 		rows, wide := t.lines()
-		if round >= plainRounds {
-			damping *= dampingStep
+		if damping *= dampingStep; round < plainRounds || off < dampingStep*before {
+			damping = 1
 		}
+		before = off
 		step := damping
 		if t.turns {
 			step *= turnStep

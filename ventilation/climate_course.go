@@ -101,7 +101,7 @@ func (o *keeping) remain(c course) bool {
 		return o.humidity() <= t.Humidity
 	case c.air == byVents && c.dry == nothing && !c.wide:
 		return o.glide() && o.aired()
-	case c.vented() || c.full || c.air != byHeater && c.dry != byVents:
+	case c.vented() || c.full || c.lifted && !o.cooled || c.air != byHeater && c.dry != byVents:
 		return false
 	case c.dry != nothing && !o.glide():
 		return false

@@ -29,6 +29,7 @@ type keeping struct {
 	topped bool   // the vents stand as wide as the humidity lets them
 	lifted bool   // the house is as warm as that lets it be
 	wide   bool   // the vents stand as wide as they go, and the house is too warm
+	cooled bool   // it was let cool from where it was lifted in this hour: a cooler house may be drier, but that is told from afar
 }
 
 // sensibleShare is the share of sun and heat that air carries off as warmth, of
@@ -68,6 +69,7 @@ func (o *keeping) keep(out *ClimateState) error {
 			return nil
 		}
 	}
+	lifted := o.lifted
 	o.dried, o.topped, o.lifted, o.wide, o.course.known = nothing, false, false, false, false
 	least, most := o.t.Least, o.t.Most
 	if k.air.fansAlone() && least == 0 {
@@ -90,6 +92,7 @@ func (o *keeping) keep(out *ClimateState) error {
 			return err
 		}
 	}
+	o.cooled = o.cooled || lifted && !o.lifted
 	k.state(out, &o.x, o.stable)
 	out.Forced = o.forced
 	o.mark()

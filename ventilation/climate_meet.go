@@ -15,8 +15,8 @@ const (
 	skinMargin    = 10   // times as far as the missed heat moves the inside are the faces from another state there
 	skinCurveOpen = 1e-2 // W/m², for skinOpen where no coefficient is near another course, either
 	skinTurn      = 4    // times as much may it miss in another direction
-	skinLeft      = 2e-7 // fraction of the heat that the form may then miss: by no more than it missed the last change by, and than a move has of the way to where a coefficient changes its course
-	skinMoved     = 20   // K for each W/m² that is open: more than a hundred times what moves a face, since convection bends most where face and air are alike
+	skinLeft      = 1e-7 // fraction of the heat that the form may then miss: by no more than it missed the last change by, and than a move has of the way to where a coefficient changes its course
+	skinMoved     = 60   // K for each W/m² that is open: more than a hundred times what moves a face, since convection bends most where face and air are alike
 	skinSteady    = 20   // for skinMargin there: from another course
 	skinCold      = 1    // W/m², for skinOpen where the covers begin cold
 	skinColdTurns = 8    // turns in which a cold start comes to that, or the balances set out from what it has
@@ -99,7 +99,7 @@ func (s *skin) follow(z [drives]float64, floor float64) (agreed bool, err error)
 	leak, _, _ := s.near.leakAt(z[byAir], z[byVapour])
 	s.bend = miss / s.near.stretch(&z)
 	size, leaks := missed(now.took, [drives]float64{}), math.Abs(now.leak-leak)
-	agreed = miss <= skinAgreement*size+skinLeast*floor && leaks <= skinAgreement*now.leak && now.open <= skinOpen || now.reaches(miss, leaks, miss/now.slope[airHeat][byAir], s.bend)
+	agreed = miss <= skinAgreement*size+skinLeast*floor && leaks <= skinAgreement*now.leak && now.open <= skinOpen || s.slow == 0 && now.reaches(miss, leaks, miss/now.slope[airHeat][byAir], s.bend)
 	last := s.near
 	s.near = now
 	if miss > skinSlower*s.miss {

@@ -10,7 +10,7 @@ import (
 // Limits of the slow way of covers and balances to each other.
 const (
 	relaxPasses = 120  // steps
-	relaxDone   = 1e-8 // K, from a place to where it leads, that makes it the state
+	relaxDone   = 1e-8 // K, from a place to where it leads, that makes it the state; a rule may hold a humidity less closely
 	relaxStep   = 0.5  // of the way, at first
 	relaxLonger = 1.5  // of the share before, after a step that goes on
 	relaxEdge   = 1e-5 // K, to which an edge between two states of the covers is found, and the place on it
@@ -36,13 +36,15 @@ func (k *climateCase) relax(find func() error) error {
 	step := relaxStep
 	var last stop
 	var before [drives]float64 // the way along an edge
+	full := false              // the last step was one all the way
 	now, err := k.placed(find, k.skin.near.at)
 	for range relaxPasses {
 		if err != nil {
 			return err
 		}
 		size := math.Sqrt(along(&now.moved, &now.moved))
-		if size <= relaxDone && now.open <= skinOpen {
+		same := full && missed(now.took, last.took) <= skinAgreement*missed(now.took, [drives]float64{}) // as where the last step led to
+		if (size <= relaxDone || same) && now.open <= skinOpen {
 			return nil
 		}
 		if step == 0 { // from an edge
@@ -61,8 +63,15 @@ func (k *climateCase) relax(find func() error) error {
 			if r, one := alike(&slide, &before); one && r > 0 {
 				way = min(relaxAhead, 1/max(0, 1-r))
 			}
+			if !k.skin.between { // a bend, that is gone on from as before
+				step, way = relaxStep, relaxStep
+			}
 			now.moved, before = slide, slide
 		} else {
+			if r, one := alike(&now.moved, &last.moved); step == 1 && full && one && r < creepMost {
+				way = 1 / (1 - r)
+			}
+			full = step == 1 && way == 1
 			last, step = now, min(1, step*relaxLonger)
 		}
 		for i := range z {

@@ -77,7 +77,7 @@ func (y *yearRun) solve(w *Weather, s Setting) error {
 		s.Heat += y.burner.given * h.Heat
 		s.Moisture += y.burner.given * h.Vapour
 	}
-	o.forced, o.outside = false, w.Air
+	o.forced, o.cooled, o.outside = false, false, w.Air
 	k := &o.k
 	if err := y.c.prepare(k, w, &s); err != nil {
 		return err
