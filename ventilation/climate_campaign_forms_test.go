@@ -4,6 +4,7 @@ import (
 	"math"
 	"math/rand/v2"
 	"testing"
+	"time"
 
 	"github.com/stretchr/testify/require"
 
@@ -70,6 +71,22 @@ func anyShell(t *testing.T, rnd *rand.Rand) *envelope.House {
 	return h
 }
 
+// anyClimate is such a house with a floor, mostly a crop, and vents.
+func anyClimate(t *testing.T, rnd *rand.Rand) ventilation.ClimateHouse {
+	t.Helper()
+	shell := anyShell(t, rnd)
+	floor := shell.Shape().FloorArea
+	h := ventilation.ClimateHouse{FloorArea: floor, Volume: shell.Shape().Volume, Real: ventilation.DefaultRealCover(shell), Floor: ventilation.DefaultFloorSurface()}
+	h.Floor.Wet = rnd.Float64() * float64(rnd.IntN(2))
+	if rnd.IntN(4) > 0 {
+		h.Crop = ventilation.DefaultCanopy(0.2 + 5*rnd.Float64())
+	}
+	side := ventilation.Opening{Height: 1, Vertical: 1, Area: 0.1 * floor, Discharge: 0.6, PressureCoefficient: 0.3}
+	ridge := ventilation.Opening{Height: 3, Vertical: 0.3, Area: 0.1 * floor, Discharge: 0.6, PressureCoefficient: -0.5}
+	h.Air = network(t, []ventilation.Opening{side, ridge}[:1+rnd.IntN(2)]...)
+	return h
+}
+
 // anyDays are days of any season with stores, heaters that radiate or not, lamps, CO2.
 func anyDays(rnd *rand.Rand, floor float64) (h ventilation.Hours, rule ventilation.DayNight) {
 	h = ventilation.Hours{Pressure: 101325, Settings: []ventilation.Setting{{}},
@@ -106,17 +123,8 @@ func TestCampaignOfAnyHouse(t *testing.T) {
 	rnd := rand.New(rand.NewPCG(5, 12))
 	all, failed, between, astray, wrong, apart := 0, 0, 0, 0, 0, 0
 	for i := range *campaign / 2000 {
-		shell := anyShell(t, rnd)
-		floor := shell.Shape().FloorArea
-		h := ventilation.ClimateHouse{FloorArea: floor, Volume: shell.Shape().Volume, Real: ventilation.DefaultRealCover(shell), Floor: ventilation.DefaultFloorSurface()}
-		h.Floor.Wet = rnd.Float64() * float64(rnd.IntN(2))
-		if rnd.IntN(4) > 0 {
-			h.Crop = ventilation.DefaultCanopy(0.2 + 5*rnd.Float64())
-		}
-		side := ventilation.Opening{Height: 1, Vertical: 1, Area: 0.1 * floor, Discharge: 0.6, PressureCoefficient: 0.3}
-		ridge := ventilation.Opening{Height: 3, Vertical: 0.3, Area: 0.1 * floor, Discharge: 0.6, PressureCoefficient: -0.5}
-		h.Air = network(t, []ventilation.Opening{side, ridge}[:1+rnd.IntN(2)]...)
-		hours, rule := anyDays(rnd, floor)
+		h := anyClimate(t, rnd)
+		hours, rule := anyDays(rnd, h.FloorArea)
 		var moments []ventilation.HourMoment
 		var targets []ventilation.Targets
 		hours.Rule = watched{rule, &moments, &targets}
@@ -149,4 +157,22 @@ func TestCampaignOfAnyHouse(t *testing.T) {
 	require.LessOrEqual(t, wrong, all/50000)
 	require.LessOrEqual(t, astray, 1+all/5000)
 	require.LessOrEqual(t, apart, all/1000)
+}
+
+// Hours in which covers turn wet and dry as the rule dries the house or does not: they
+// are kept at their temperatures, and counted.
+func TestCoversAndRuleTakeTurns(t *testing.T) {
+	for _, seed := range []uint64{390, 427} {
+		rnd := rand.New(rand.NewPCG(seed, 3))
+		h := anyClimate(t, rnd)
+		hours, rule := anyDays(rnd, h.FloorArea)
+		hours.Rule = rule
+		year, err := climate(t, h).YearTo(nil, hours)
+		require.NoError(t, err)
+		require.Positive(t, year.Short)
+		for i, at := range year.Temperature {
+			to := rule.At(ventilation.HourMoment{Clock: time.Duration(i%24) * time.Hour})
+			require.True(t, at >= to.Warm-1e-6 || year.Heat[i] >= to.Heater*(1-1e-9), "%d hour %d: %g °C, %g W", seed, i, at, year.Heat[i])
+		}
+	}
 }

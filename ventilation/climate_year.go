@@ -85,7 +85,8 @@ func (y *HouseYear) columns() [16]*[]float64 {
 // where the house would be colder than Warm, open as far as needed where it
 // would be warmer than Vent, vents and heat for the humidity. Hours in which
 // full power or any opening falls short of it have the best that can be had and
-// are counted in Short. Where the vents wide open fall short of Vent and the rule
+// are counted in Short, as are those in which real covers and a limit of the humidity
+// take turns: they have the temperatures alone. Where the vents wide open fall short of Vent and the rule
 // has Forced, its fans run for the whole hour.
 //
 // Temperature, humidity and flow of each hour are solved together in a steady
@@ -158,6 +159,7 @@ type yearRun struct {
 	state     ClimateState
 	co2       float64 // µmol/mol, inside at the end of the hour before
 	lamps     float64 // W, that lamps radiate in the hour
+	stood     float64 // fraction, of the vents in an hour whose rule does not agree with the covers
 	burner    burner
 }
 

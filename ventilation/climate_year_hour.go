@@ -1,6 +1,9 @@
 package ventilation
 
-import "time"
+import (
+	"errors"
+	"time"
+)
 
 // hour solves hour i and stores it.
 func (y *yearRun) hour(i int) error {
@@ -96,10 +99,31 @@ func (y *yearRun) solve(w *Weather, s Setting) error {
 	if y.hours.Rule != nil {
 		glide = o.turn
 	}
-	if err := k.meet(y.find, glide); err != nil {
+	err := k.meet(y.find, glide)
+	if errors.Is(err, ErrNotConverged) && k.skin != nil && y.hours.Rule != nil {
+		y.stood = k.opening
+		if k.meet(y.stand, nil) == nil {
+			o.short, err = true, nil
+		}
+	}
+	if err != nil {
 		return err
 	}
 	k.guess, k.warm = k.found, true
+	return nil
+}
+
+// stand solves an hour in which covers and rule take turns, each on the other side of a
+// jump of the other: the house is kept at its temperatures, with the vents open at least
+// as they last stood, and its humidity is let go.
+func (y *yearRun) stand() error {
+	o := &y.keeping
+	o.dried, o.topped, o.lifted, o.wide, o.course.known, o.k.held = nothing, false, false, false, false, false
+	if err := o.tempered(max(o.t.Least, y.stood), max(o.t.Most, y.stood)); err != nil {
+		return err
+	}
+	o.k.state(&y.state, &o.x, o.stable)
+	y.state.Forced = o.forced
 	return nil
 }
 
