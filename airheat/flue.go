@@ -23,7 +23,7 @@ type FlueHeat struct {
 	Water     float64 // kg/kg, water from hydrogen and moisture of the fuel
 	Condensed float64 // kg/kg, water condensed before the gas leaves
 	Latent    float64 // J/kg, heat of the fuel's water that leaves as vapour: the heating values' difference less what condenses
-	DewPoint  float64 // °C, of the flue gas
+	DewPoint  float64 // °C, of the flue gas; NaN where it is so dry that it has none above -100 °C
 	OfLower   float64 // fraction of the lower heating value; below zero when condensation returns more than is lost
 	OfHigher  float64 // fraction of the higher heating value
 }
