@@ -6,7 +6,7 @@ import "math"
 // begins with it: all of them under water.
 const (
 	sureOpen = 1e-2 // W/m², by which what the facets see may be off for the look
-	sureDew  = 0.03 // K, from the dew point, by which a film under water surely dries off or stays wet,
+	sureDew  = 0.06 // K, from the dew point, by which a film under water surely dries off or stays wet,
 	sureSeen = 0.02 // and K more for each W/m² by which its neighbours' water moves what it sees: several times what straight lines miss
 )
 

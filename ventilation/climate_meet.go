@@ -14,9 +14,10 @@ const (
 	skinBendOpen  = 3e-4 // W/m², for skinOpen there
 	skinMargin    = 10   // times as far as the missed heat moves the inside are the faces from another state there
 	skinCurveOpen = 1e-2 // W/m², for skinOpen where no coefficient is near another course, either
+	skinOpenShare = 3e-4 // fraction of the heat that this may be over all facets, of which slopes correct all but some hundredths
 	skinTurn      = 4    // times as much may it miss in another direction
-	skinLeft      = 1e-7 // fraction of the heat that the form may then miss: by no more than it missed the last change by, and than a move has of the way to where a coefficient changes its course
-	skinMoved     = 60   // K for each W/m² that is open: more than a hundred times what moves a face, since convection bends most where face and air are alike
+	skinLeft      = 3e-7 // fraction of the heat that the form may then miss: by no more than it missed the last change by, and than a move has of the way to where a coefficient changes its course
+	skinMoved     = 20   // K for each W/m² that is open: more than a hundred times what moves a face, since convection bends most where face and air are alike
 	skinSteady    = 20   // for skinMargin there: from another course
 	skinCold      = 1    // W/m², for skinOpen where the covers begin cold
 	skinColdTurns = 8    // turns in which a cold start comes to that, or the balances set out from what it has
@@ -99,7 +100,7 @@ func (s *skin) follow(z [drives]float64, floor float64) (agreed bool, err error)
 	leak, _, _ := s.near.leakAt(z[byAir], z[byVapour])
 	s.bend = miss / s.near.stretch(&z)
 	size, leaks := missed(now.took, [drives]float64{}), math.Abs(now.leak-leak)
-	agreed = miss <= skinAgreement*size+skinLeast*floor && leaks <= skinAgreement*now.leak && now.open <= skinOpen || s.slow == 0 && now.reaches(miss, leaks, miss/now.slope[airHeat][byAir], s.bend)
+	agreed = miss <= skinAgreement*size+skinLeast*floor && leaks <= skinAgreement*now.leak && now.open <= skinOpen || s.slow == 0 && now.reaches(miss, leaks, miss/now.slope[airHeat][byAir], s.bend, s.real.House.Shape().CoverArea)
 	last := s.near
 	s.near = now
 	if miss > skinSlower*s.miss {
@@ -125,13 +126,13 @@ func (t *taken) stretch(z *[drives]float64) (heat float64) {
 // reaches reports whether the straight form through t holds where the covers would
 // take another heat by miss, W, and let through another leak, kg/s, after a move by
 // far, K; bend is the fraction by which such a form missed the last change.
-func (t *taken) reaches(miss, leaks, far, bend float64) bool {
+func (t *taken) reaches(miss, leaks, far, bend, area float64) bool {
 	size := missed(t.took, [drives]float64{})
 	if miss <= skinBend*size && leaks <= skinBend*t.leak && t.open <= skinBendOpen && skinMargin*far <= t.margin {
 		return true
 	}
-	most := skinLeft / min(skinTurn*bend, far/t.smooth)
-	return miss <= most*size && leaks <= most*t.leak && t.open <= skinCurveOpen && skinSteady*far <= t.smooth && skinMoved*t.open <= t.smooth
+	most := skinLeft / max(skinTurn*bend, far/t.smooth)
+	return miss <= most*size && leaks <= most*t.leak && t.open <= skinCurveOpen && t.open*area <= skinOpenShare*size && skinSteady*far <= t.smooth && skinMoved*t.open <= t.smooth
 }
 
 // narrow halves the share in which the covers stand between their two states:
@@ -299,7 +300,7 @@ func (k *climateCase) strayed(z *[drives]float64) bool {
 		move := math.Abs(v - z[i])
 		near, far = near && move <= glideLand[i], max(far, move/perKelvin[i])
 	}
-	return !near && !s.near.reaches(s.near.stretch(&to), math.Abs(leak-s.near.leak), far, s.bend)
+	return !near && !s.near.reaches(s.near.stretch(&to), math.Abs(leak-s.near.leak), far, s.bend, s.real.House.Shape().CoverArea)
 }
 
 // perKelvin is what makes up for a kelvin of a face, about: K, W/m² and, at 10 °C,

@@ -11,6 +11,7 @@ import (
 const (
 	relaxPasses = 120  // steps
 	relaxDone   = 1e-8 // K, from a place to where it leads, that makes it the state; a rule may hold a humidity less closely
+	relaxSame   = 3e-8 // fraction of the heat, by which what covers take at two places in a row may differ there
 	relaxStep   = 0.5  // of the way, at first
 	relaxLonger = 1.5  // of the share before, after a step that goes on
 	relaxEdge   = 1e-5 // K, to which an edge between two states of the covers is found, and the place on it
@@ -43,7 +44,7 @@ func (k *climateCase) relax(find func() error) error {
 			return err
 		}
 		size := math.Sqrt(along(&now.moved, &now.moved))
-		same := full && missed(now.took, last.took) <= skinAgreement*missed(now.took, [drives]float64{}) // as where the last step led to
+		same := full && missed(now.took, last.took) <= relaxSame*missed(now.took, [drives]float64{}) // as where the last step led to
 		if (size <= relaxDone || same) && now.open <= skinOpen {
 			return nil
 		}
