@@ -16,7 +16,7 @@ const (
 
 type shomate struct {
 	a, b, c, d, e float64
-	below         float64 // K, upper end of this piece
+	below         float64 // K, upper end of this piece; of the last one, beyond any flue gas here
 }
 
 // shomates holds one or two pieces for each gas [Janaf98]. The fits of CO2,

@@ -60,6 +60,8 @@ func TestReadyMadeFuels(t *testing.T) {
 		f, err := NewGasFuel("part", shares)
 		require.NoError(t, err)
 		require.InEpsilon(t, want, f.Higher*f.MolarMass/1e6, 1e-9)
+		// g/mol, from memory of tables of molar masses.
+		require.InDelta(t, []float64{16.04, 30.07, 44.10, 58.12, 2.016, 28.01}[i], f.MolarMass, 0.006, shares)
 	}
 	require.InDelta(t, 44.096, propane().MolarMass, 0.002)
 	biogas, err := NewGasFuel("biogas", GasShares{Methane: 0.6, CarbonDioxide: 0.39, Oxygen: 0.01})
