@@ -9,6 +9,7 @@ import (
 	"gonum.org/v1/gonum/mat"
 
 	"cloche.example/envelope"
+	"cloche.example/internal/solve"
 	"cloche.example/internal/transient"
 )
 
@@ -29,6 +30,8 @@ const (
 	setBackStep  = 300.0 // s, the thermostat's step
 	setBackDays  = 3000  // after which a house that still drifts is given up
 	leastShare   = 1e-3  // of the way that Newton's method says, below which the next day begins where the last ended, which always draws nearer
+	turningShare = 1e-9  // of that way, to which the place is found where days go neither on nor back
+	turningDays  = 40    // about as many as that takes
 	stepsGain    = 0.25  // of that share, by which the day must come nearer to repeating: where the heater turns from full to less the way bends
 	daysAlike    = 1e-9  // K, between one day's start and the next of a day that repeats
 	atTheSetting = 1e-6  // K, by which rounding may leave the air below a set-point it has reached
@@ -61,25 +64,60 @@ func (h Transient) NightSetBack(d envelope.Drive, sp SetPoints, rated float64) (
 			}
 			return r, nil
 		}
-		share, nearer := 0.0, false
+		share, nearer, back := 0.0, false, false // back: the day at the end of the way leads back
 		x, ok := fixedPoint(slope, off)
 		if ok {
 			share = 1
 		}
 		for ; share > leastShare && days < setBackDays && !nearer; share, days = share/2, days+1 {
-			t2 := Temperatures{t.Air + share*x[0], t.Structure + share*x[1], t.Soil + share*x[2]}
+			t2 := t.on(&x, share)
 			r2, end2, slope2 := h.day(t2, d, sp, rated)
+			back = back || share == 1 && dot(end2.over(t2), off) < 0
 			if nearer = farthest(end2.over(t2)) < (1-stepsGain*share)*farthest(off); nearer {
 				t, r, end, slope = t2, r2, end2, slope2
 			}
 		}
-		if !nearer {
-			t = end
-			r, end, slope = h.day(t, d, sp, rated)
+		if nearer {
+			continue
 		}
+		// The place lies at the set-point of a heavy house, where the heater turns from full
+		// to none within a hair's breadth; or a day brings it nearer.
+		if back {
+			t2 := h.turning(t, &x, off, d, sp, rated)
+			r2, end2, slope2 := h.day(t2, d, sp, rated)
+			days += turningDays
+			if farthest(end2.over(t2)) < farthest(off) {
+				t, r, end, slope = t2, r2, end2, slope2
+				continue
+			}
+		}
+		t = end
+		r, end, slope = h.day(t, d, sp, rated)
 	}
 	return SetBack{}, fmt.Errorf("%w: the days do not yet repeat after %d of them", ErrNotConverged, setBackDays)
 }
+
+// turning returns where on the way x from t the day no longer goes on along off,
+// which it does at t and does not at the end.
+func (h Transient) turning(t Temperatures, x *[3]float64, off [3]float64, d envelope.Drive, sp SetPoints, rated float64) Temperatures {
+	share, err := solve.Root(func(share float64) float64 {
+		u := t.on(x, share)
+		_, end, _ := h.day(u, d, sp, rated)
+		return dot(end.over(u), off)
+	}, 0, 1, turningShare)
+	if err != nil {
+		share = 0.5
+	}
+	return t.on(x, share)
+}
+
+// on returns the temperatures after the share of the way x.
+func (t Temperatures) on(x *[3]float64, share float64) Temperatures {
+	return Temperatures{t.Air + share*x[0], t.Structure + share*x[1], t.Soil + share*x[2]}
+}
+
+// dot returns the product of two differences of temperatures, K².
+func dot(a, b [3]float64) float64 { return a[0]*b[0] + a[1]*b[1] + a[2]*b[2] }
 
 // day returns a day from its first hour on, the temperatures at its end, and how
 // these change with those at its start.

@@ -69,6 +69,31 @@ func TestSetBackOfASlowHouse(t *testing.T) {
 	require.InDelta(t, 16, r.WarmestAir, 1e-6)
 }
 
+// Heavy houses whose days repeat only where the heater stands between full and none
+// for a hair's breadth of temperature.
+func TestSetBackWhereTheHeaterTurns(t *testing.T) {
+	for _, c := range []struct {
+		n     envelope.Nodes
+		d     envelope.Drive
+		sp    SetPoints
+		rated float64
+	}{
+		{envelope.Nodes{AirCapacity: 3.029891246246167e8, StructureCapacity: 2.8185464048036816e10, SoilCapacity: 4.2553633827102294e9, Cover: 0.3551540291213433,
+			CoverSky: 0.4063939149139068, Leakage: 0.11608992729521878, AirStructure: 572250.1500669019, AirSoil: 14.36875866542934, StructureOutside: 0.08970701237765802, SoilDeep: 0.09903162130414121},
+			envelope.Drive{Outside: 8.15268193889009, SkyDrop: 3.3837493895552018, Deep: 0.9030607263526269},
+			SetPoints{Day: 20.479382047800478, Night: 6.3556088218279365, DayStarts: 7, DayEnds: 13}, 105.21045803505402},
+		{envelope.Nodes{AirCapacity: 6095.6497995263735, StructureCapacity: 60696.527206240964, SoilCapacity: 9.911776198819655e10, Cover: 1.3205046252789996,
+			CoverSky: 0.19076006767642456, Leakage: 0.16971128415025374, AirStructure: 0.27578597337935234, AirSoil: 31360.262732136227, StructureOutside: 0.14128816403788644, SoilDeep: 1.620068447135817},
+			envelope.Drive{Outside: 15.230835550953309, SkyDrop: 1.4243127276909107, Deep: 1.2069660113755942},
+			SetPoints{Day: 13.558550316834044, Night: 4.178181243281361, DayStarts: 6, DayEnds: 16}, 147.32732163672117},
+	} {
+		s, err := house(t, c.n).NightSetBack(c.d, c.sp, c.rated)
+		require.NoError(t, err)
+		require.InDelta(t, c.sp.Day, s.WarmestAir, 1e-3)
+		require.LessOrEqual(t, math.Abs(s.Residual), 1e-6*s.HeatPerDay+daysAlike*(c.n.AirCapacity+c.n.StructureCapacity+c.n.SoilCapacity)+1e-3) // J
+	}
+}
+
 // Repeating days against numbers worked apart from the library.
 func TestSetBacksWorkedApart(t *testing.T) {
 	rows := check.Numbers(t, "setback.csv")
