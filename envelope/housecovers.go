@@ -65,7 +65,8 @@ type HouseCovers struct {
 // is not read. What dst holds of an hour before saves most of the work; nothing
 // is allocated from the second hour on. One call takes one round over all
 // facets: those that see each other agree with what dst.Open says. The error is
-// that of Loss; dst then begins anew.
+// that of Loss, though facets that Loss finds no agreement of are no fault; dst then
+// begins anew.
 func (h *House) CoversTo(dst *HouseCovers, k *HouseConditions) error {
 	inside, outside, err := h.states(k)
 	if err != nil {

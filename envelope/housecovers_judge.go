@@ -1,6 +1,9 @@
 package envelope
 
-import "math"
+import (
+	"errors"
+	"math"
+)
 
 // Films that pass heat radiation and see each other may have more than one state
 // that agrees, of which LossTo takes that with the most under water. It is asked
@@ -59,7 +62,10 @@ func apart(a, b *[insideDrives]float64) (off float64) {
 func (c *HouseCovers) judge(k *HouseConditions, at *[insideDrives]float64) (changed bool, err error) {
 	new := c.judged[0] == unjudged[0]
 	c.judged = *at
-	if err := c.house.LossTo(&c.loss, k); err != nil {
+	if err := c.house.LossTo(&c.loss, k); errors.Is(err, ErrNotConverged) {
+		c.loss = HouseLoss{} // the films stay as they are
+		return false, nil
+	} else if err != nil {
 		return false, err
 	}
 	for i := range c.facets {

@@ -145,6 +145,22 @@ func TestHouseCoversSlopes(t *testing.T) {
 	require.Less(t, bad, n/25)
 }
 
+// Over a floor of 157 °C Loss does not find how the facets agree. What they take one
+// round after the other is known all the same, with what is left open.
+func TestCoversOverAFloorThatGlows(t *testing.T) {
+	s, err := NewShape(DefaultForm())
+	require.NoError(t, err)
+	sheet := TripleWall16()
+	h := built(t, HousePlan{Shape: s, Covers: map[FacetKind]Cover{Roof: sheet, SideWall: sheet, EndWall: sheet}, Ground: DefaultGround(ClaySoil()), Climate: DefaultGroundClimate(), Leakage: DefaultLeakage()})
+	k := DefaultHouseConditions()
+	k.Inside, k.RadiantRise, k.InsideHumidity, k.Outside, k.SkyDrop, k.Wind = 58.67399896061491, 98.72301468431777, 0.8351416474115995, 17.616254532587263, 11.008480645502697, 11.692511277314349
+	var c HouseCovers
+	for range 3 {
+		require.NoError(t, h.CoversTo(&c, &k))
+		require.Greater(t, c.Radiation, 1e4)
+	}
+}
+
 func BenchmarkHouseCovers(b *testing.B) {
 	for _, room := range []RadiantRoom{RadiantGiven, RadiantEnclosure} {
 		b.Run(room.String(), func(b *testing.B) {
