@@ -96,6 +96,42 @@ func TestCampaignOfHouses(t *testing.T) {
 	require.Zero(t, needless)
 }
 
+// In calm and dark a crop cools the air, so that a house held hardly warmer than
+// outside may have a weak flow of warm air and a stronger one of cold: with the heat of
+// HeatFor Solve finds the state held, or one with a stronger flow. A third of the
+// campaign's number.
+func TestCampaignOfCalmNights(t *testing.T) {
+	rnd := rand.New(rand.NewPCG(3, 12))
+	held, open, missed := 0, 0, 0
+	for range *campaign / 3 {
+		h, err := randomHouse(rnd)
+		require.NoError(t, err)
+		h.Crop = ventilation.DefaultCanopy(0.3 + 4*rnd.Float64())
+		w, s, err := randomHour(rnd)
+		require.NoError(t, err)
+		w.Wind, w.Sun = 0, 0
+		c := climate(t, h)
+		x, err := c.HeatFor(w, s, w.Air.Temperature()-3+28*rnd.Float64())
+		if err != nil || !x.Stable {
+			continue
+		}
+		held++
+		s.Heat = x.Heat
+		y, err := c.Solve(w, s)
+		switch {
+		case err != nil:
+			open++
+			t.Logf("%v\n%+v\n%+v\n%+v", err, h, w, s)
+		case y.DryAir < x.DryAir*(1-1e-6)-1e-9:
+			missed++
+			t.Logf("held %.6f °C %.6g kg/s, found %.6f °C %.6g kg/s\n%+v\n%+v\n%+v", x.Temperature, x.DryAir, y.Temperature, y.DryAir, h, w, s)
+		}
+	}
+	t.Logf("%d calm nights held: %d without an answer, %d stronger states missed", held, open, missed)
+	require.LessOrEqual(t, open, *campaign/1000000)
+	require.LessOrEqual(t, missed, 1+*campaign/20000)
+}
+
 // Random hours of one house on each ready-made cover, cold: each has an answer
 // whose heat is envelope's, a twentieth of the campaign's number.
 func TestCampaignOfRealHours(t *testing.T) {
