@@ -154,10 +154,7 @@ func (k *climateCase) descend(b float64, x climateNodes, least float64) (y clima
 		}
 		share := over / a
 		if upper > above && upper >= share && upper > -closePeak {
-			// At the peak of the parabola through the last three.
-			c := b * math.Pow(scanStep, 0.5*(above-share)/(above-2*upper+share))
-			z := state
-			if over, err := k.excess(c, &z); err == nil && over > 0 {
+			if c, found := k.peak(b, state, [3]float64{above, upper, share}); found {
 				y, stable, err = k.between(c, b/scanStep, state)
 				return y, stable, true, err
 			}

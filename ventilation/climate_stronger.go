@@ -1,5 +1,7 @@
 package ventilation
 
+import "math"
+
 // stronger returns x, a stable state, unless there is one with a stronger flow.
 func (k *climateCase) stronger(x climateNodes) (climateNodes, bool, error) {
 	m := k.lastFlow
@@ -129,4 +131,47 @@ func (k *climateCase) turns(x *climateNodes, here float64) bool {
 	k.lastFlow, k.lastDrive = m, drive
 	there := moistDensity(y.air, y.vapour, k.pressure) - moistDensity(k.entering, k.enteringVapour, k.pressure)
 	return err == nil && (here*there < 0 || here > 0 && plenty*there > outgrown*here)
+}
+
+// Steps of the search for a peak: more are not worth it where it stays below zero by
+// nearPeak of the flow, nor nearer to each other than peakSame.
+const (
+	peakSteps = 5
+	nearPeak  = 0.02
+	peakSame  = 1e-3 // of scanStep
+)
+
+// peak looks for a flow near b, kg/s, that drives more than itself, at the peaks of
+// parabolas through three excesses as fractions of their flows, of which the middle
+// one, at b, is the highest; x is a state there.
+func (k *climateCase) peak(b float64, x climateNodes, f [3]float64) (c float64, found bool) {
+	at := [3]float64{-1, 0, 1} // steps down from b
+	for range peakSteps {
+		left, right := (at[1]-at[0])*(f[1]-f[2]), (at[1]-at[2])*(f[1]-f[0])
+		top := at[1] - 0.5*((at[1]-at[0])*left-(at[1]-at[2])*right)/(left-right)
+		if !(top > at[0] && top < at[2]) || math.Abs(top-at[1]) < peakSame {
+			return c, false
+		}
+		c = b * math.Pow(scanStep, top)
+		y := x
+		over, err := k.excess(c, &y)
+		if err != nil || over > 0 {
+			return c, err == nil
+		}
+		share := over / c
+		switch low := top < at[1]; {
+		case share > f[1] && low:
+			at, f = [3]float64{at[0], top, at[1]}, [3]float64{f[0], share, f[1]}
+		case share > f[1]:
+			at, f = [3]float64{at[1], top, at[2]}, [3]float64{f[1], share, f[2]}
+		case low:
+			at[0], f[0] = top, share
+		default:
+			at[2], f[2] = top, share
+		}
+		if f[1] < -nearPeak {
+			return c, false
+		}
+	}
+	return c, false
 }
