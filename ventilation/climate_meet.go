@@ -1,6 +1,7 @@
 package ventilation
 
 import (
+	"errors"
 	"fmt"
 	"math"
 )
@@ -152,7 +153,7 @@ func (s *skin) narrow(now *taken) (known bool, err error) {
 		return false, nil
 	}
 	if s.apart() > skinApart {
-		return false, fmt.Errorf("covers: %w", ErrNotConverged)
+		return false, errLost
 	}
 	if missed(s.near.took, s.far.took) <= skinAgreement*missed(s.near.took, [drives]float64{}) { // no edge, but a bend
 		s.straighten()
@@ -212,14 +213,20 @@ func (k *climateCase) meet(find func() error, glide func() bool) error {
 			err = k.relax(find)
 		}
 	}
-	if err == nil && k.found.air > realAirRange.Max {
+	if (err == nil || errors.Is(err, errLost)) && k.found.air > realAirRange.Max {
 		err = errHot
 	}
 	if err != nil {
 		s.known = false
 	}
+	if errors.Is(err, errLost) {
+		err = fmt.Errorf("%w near %g °C", err, k.found.air)
+	}
 	return err
 }
+
+// errLost is the fault of covers and balances that do not agree.
+var errLost = fmt.Errorf("balance of heat and water: %w: covers and inside do not agree", ErrNotConverged)
 
 // agree is meet from where the covers are. While glide leads on, find is spared but
 // for the last.
@@ -257,12 +264,12 @@ func (k *climateCase) agree(find func() error, glide func() bool) error {
 		}
 		switch off := k.off(&z); {
 		case s.between && off > skinApart:
-			return fmt.Errorf("covers: %w", ErrNotConverged)
+			return errLost
 		case s.between || skinWithin*off <= s.near.edge || s.near.edge == 0:
 			return nil
 		}
 	}
-	return fmt.Errorf("balance of heat and water: %w: covers and inside do not agree near %g °C", ErrNotConverged, k.found.air)
+	return errLost
 }
 
 // tamed is find, with tame covers where it finds no state.

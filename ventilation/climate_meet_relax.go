@@ -1,7 +1,6 @@
 package ventilation
 
 import (
-	"fmt"
 	"math"
 
 	"cloche.example/internal/solve"
@@ -80,7 +79,7 @@ func (k *climateCase) relax(find func() error) error {
 		}
 		now, err = k.placed(find, z)
 	}
-	return fmt.Errorf("balance of heat and water: %w: covers and inside do not agree near %g °C", ErrNotConverged, k.found.air)
+	return errLost
 }
 
 // placed solves the covers at z until what they see agrees, and the house with what
@@ -181,7 +180,7 @@ func (k *climateCase) stand(find func() error, from, to *stop, across *[drives]f
 	}
 	share, bad := solve.Root(leads, 0, 1, shareFound)
 	if bad != nil {
-		return slide, fmt.Errorf("balance of heat and water: %w: covers and inside do not agree near %g °C", ErrNotConverged, k.found.air)
+		return slide, errLost
 	}
 	leads(share)
 	return slide, err
