@@ -262,3 +262,13 @@ func TestRealCoversRefuse(t *testing.T) {
 	require.ErrorContains(t, err, "Real.Conditions.Pressure")
 	require.ErrorContains(t, err, "Real.Transmittance is 2")
 }
+
+// On the way to a state crop and floor may seem to radiate less than nothing, or what
+// drives the covers to be no number: the one is a cold floor, the other no state.
+func TestCoversOffTheWay(t *testing.T) {
+	c := climate(t, realClimate(t, envelope.SingleGlass()))
+	w := ventilation.Weather{Air: air(t, 2, 0.6), Wind: 1, Sky: -16, Ground: 8}
+	require.NoError(t, ventilation.CoversAt(c, w, [3]float64{10, 380, 800}))
+	require.NoError(t, ventilation.CoversAt(c, w, [3]float64{10, -5, 800}))
+	require.ErrorIs(t, ventilation.CoversAt(c, w, [3]float64{math.NaN(), 380, 800}), ventilation.ErrNotConverged)
+}

@@ -109,9 +109,12 @@ func (t *taken) shift(milder float64) {
 
 // solve solves the covers at the drives z.
 func (s *skin) solve(z *[drives]float64) (t taken, err error) {
+	if math.IsNaN(z[byAir] + z[byGlow] + z[byVapour]) {
+		return t, fmt.Errorf("covers: %w", ErrNotConverged)
+	}
 	k := &s.k
 	k.Inside = max(realAirRange.Min, min(realAirRange.Max, z[byAir]))
-	glow := math.Sqrt(math.Sqrt(z[byGlow]/constant.StefanBoltzmann)) - kelvin
+	glow := math.Sqrt(math.Sqrt(max(0, z[byGlow])/constant.StefanBoltzmann)) - kelvin
 	k.RadiantRise = max(-60, min(100, glow-k.Inside))
 	es, _ := saturation(k.Inside)
 	k.InsideHumidity = max(0, min(1, z[byVapour]/es))

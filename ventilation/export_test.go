@@ -153,3 +153,14 @@ func ForgetfulYear(c *Climate, hours Hours) (*HouseYear, []bool, error) {
 	}
 	return y.dst, between, nil
 }
+
+// CoversAt solves the covers of c in the weather w at the inside temperature, the
+// radiation of crop and floor and the vapour pressure of z.
+func CoversAt(c *Climate, w Weather, z [3]float64) error {
+	var k climateCase
+	if err := c.prepare(&k, &w, &Setting{}); err != nil {
+		return err
+	}
+	_, err := k.skin.solve((*[drives]float64)(&z))
+	return err
+}
