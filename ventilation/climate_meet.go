@@ -91,6 +91,11 @@ func (s *skin) follow(z [drives]float64, floor float64) (agreed bool, err error)
 		return false, err
 	}
 	if s.between {
+		for turn := 1; now.open > skinOpen && turn < relaxTurns; turn++ { // films keep what they were until then
+			if now, err = s.solve(&z); err != nil {
+				return false, err
+			}
+		}
 		return s.narrow(&now)
 	}
 	foreseen, _ := s.near.from(&z)
