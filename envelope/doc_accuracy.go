@@ -60,7 +60,7 @@
 // the coefficient of its own difference from the air there, and a cover has one.
 //
 // Facets that see each other: of 60,000 random houses, whatever their covers
-// and however wet, all closed; in 21 a cover jumped between two states, and what
+// and however wet, all closed; in 8 a cover jumped between two states, and what
 // it receives differed from what the others send by more than 1e-8 W/m², which
 // HouseLoss.RadiantResidual states (go test -run RandomEnclosures -enclosures
 // 60000).
@@ -73,7 +73,7 @@
 //
 // Of 200,000 random vapour balances, in houses of all forms and covers, all close
 // to 1e-9 of the vapour, with the same answer from another hour within 2e-6 of the
-// humidity; Loss at that humidity has another state of its films in 8 (go test
+// humidity; Loss at that humidity has another state of its films in 9 (go test
 // ./envelope -run RandomBalances -balances 200000).
 //
 // Speed, in microseconds of processor time for a core on which math.Exp costs 15

@@ -90,9 +90,9 @@ func TestCampaignOfHouses(t *testing.T) {
 		}
 	}
 	t.Logf("%d houses: %d held and stable, %d refused, %d without an answer, %d stronger states missed, %d times needless heat", *campaign, held, refused, open, missed, needless)
-	// What doc_accuracy.go records of 1,000,000 houses: none without an answer, 27 missed.
+	// What doc_accuracy.go records of 1,000,000 houses: none without an answer, 17 missed.
 	require.LessOrEqual(t, open, *campaign/1000000)
-	require.LessOrEqual(t, missed, *campaign/20000)
+	require.LessOrEqual(t, missed, *campaign/50000)
 	require.Zero(t, needless)
 }
 
@@ -180,8 +180,8 @@ func TestCampaignOfRealHours(t *testing.T) {
 		}
 	}
 	t.Logf("%d hours: %d without an answer, %d between dry and wet, %d of them at no edge of Loss, %d wrong", n, open, between, astray, wrong)
-	// What doc_accuracy.go records of 400,000 hours: 4 without an answer, none wrong.
+	// What doc_accuracy.go records: fewer than 1 in 100,000 without an answer, none wrong.
 	require.LessOrEqual(t, open, n/100000)
 	require.LessOrEqual(t, wrong, n/100000)
-	require.LessOrEqual(t, astray, n/5000)
+	require.LessOrEqual(t, astray, n/20000)
 }
