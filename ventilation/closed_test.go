@@ -108,6 +108,7 @@ func TestSingleSidedByHand(t *testing.T) {
 }
 
 func TestSingleSidedCoefficients(t *testing.T) {
+	sq := func(x float64) float64 { return x * x }
 	// Wind alone: every fit but the buoyant one is a share of the speed.
 	windy := ventilation.OneFace{Area: 2, Height: 1, Inside: 20, Outside: 20, Wind: 10}
 	require.InEpsilon(t, math.Sqrt(0.1+0.01), ventilation.DeGidsPhaff.Flow(windy), 1e-12)
@@ -117,6 +118,9 @@ func TestSingleSidedCoefficients(t *testing.T) {
 	require.Zero(t, ventilation.BrownSolvason.Flow(windy))
 	for _, c := range []struct{ angle, want float64 }{
 		{0, 0.0015 * 0.2 * 0.2}, {45, 0.0015 * 0.53 * 0.53}, {90, 0.0010 * 0.56 * 0.56}, {135, 0.0050 * 0.28 * 0.28}, {180, 0.0050 * 0.09 * 0.09},
+		// Straight between the angles of the source, and on either side of its sectors.
+		{45.2, 0.0015 * sq(0.53+0.2/45*0.03)}, {75, 0.0015 * 0.55 * 0.55}, {75.4, 0.0010 * sq(0.53+30.4/45*0.03)},
+		{104.9, 0.0010 * sq(0.56-14.9/45*0.28)}, {105, 0.0050 * sq(0.56-15.0/45*0.28)},
 	} {
 		windy.Incidence = c.angle
 		require.InEpsilon(t, 20*math.Sqrt(c.want), ventilation.LarsenHeiselberg.Flow(windy), 1e-12, "%v", c.angle)
