@@ -174,10 +174,24 @@ func (s *solver) taken(m faceMode) error {
 	}
 	s.take(m)
 	s.far = true
-	if err := s.solve(); err != nil {
-		return s.search(m)
+	if s.solve() != nil {
+		return s.rescue(m)
 	}
 	s.keep(m)
+	return nil
+}
+
+// rescue is search, and takes the state from which it sets out where that is open by no
+// more than rounding leaves and search ends at none.
+func (s *solver) rescue(m faceMode) error {
+	x, vars, gaps, open := s.x, s.vars, s.gaps, s.biggest
+	err := s.search(m)
+	if err == nil || !(open <= roundingLimit) {
+		return err
+	}
+	s.take(m)
+	s.x, s.vars, s.gaps = x, vars, gaps
+	s.evaluate(nil)
 	return nil
 }
 

@@ -42,3 +42,20 @@ func TestEnhancementOfSteps(t *testing.T) {
 		require.InEpsilon(t, (b.perH-a.perH)/(2*d*w.perH), w.bends, 0.15)
 	}
 }
+
+// A face in saturated air behind fans, whose heat the last digit of its temperature
+// moves by more than balances are closed to.
+func TestFacesThatRoundingLeavesOpen(t *testing.T) {
+	c, err := NewCover([]Layer{{EmittanceIn: 0.5619478600315125, Thickness: 0.0011614440336357602, Conductivity: 400}}, nil)
+	require.NoError(t, err)
+	k := DefaultCoverConditions()
+	k.Inside, k.RadiantRise, k.InsideHumidity, k.Outside = 60, -25.972460781039132, 1, -49.67047628382241
+	k.SkyDrop, k.GroundRise, k.Wind, k.Pressure = 60.32952371617759, -20.32952371617759, 0, 50000
+	k.Tilt, k.Height, k.OutsideConvection = 121.68966889141211, 100, OutsideISO6946
+	k.InsideConvection, k.InsideCoefficient, k.InnerFace = InsideGiven, 500, InnerAuto
+	k.AbsorbedSun[0] = 313.4725454757741
+	s, err := c.Solve(k)
+	require.NoError(t, err)
+	require.Less(t, s.Residual, roundingLimit)
+	require.InDelta(t, 60, s.Inner[0].Temperature, 0.1)
+}
