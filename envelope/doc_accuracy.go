@@ -67,8 +67,8 @@
 //
 // Of 1,000,000 random covers of the trade in ordinary weather, as many under a
 // drawn screen and as many over the whole domain, every one closes to 1e-9 W/m².
-// Of as many at the ends of the ranges 7 are refused as not converged, with 2e-9 to
-// 3e-8 W/m² open, and the others close to 2e-9 (go test ./envelope -run TestCampaign
+// Of as many at the ends of the ranges 1 is refused as not converged, and the others
+// close to 3e-8, which rounding leaves (go test ./envelope -run TestCampaign
 // -covers 1000000).
 //
 // Of 200,000 random vapour balances, in houses of all forms and covers, all close

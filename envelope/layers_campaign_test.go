@@ -66,7 +66,7 @@ func screened(r *rand.Rand) (Cover, CoverConditions) {
 }
 
 // TestCampaign solves as many covers of each kind as -covers says: of 1,000,000
-// every one closes, but for 7 at the ends of the ranges, which are refused.
+// every one closes, but for 1 at the ends of the ranges, which is refused.
 func TestCampaign(t *testing.T) {
 	n := max(*campaign, 3000)
 	made := func(draw func(*rand.Rand) ([]Layer, []Gap, CoverConditions)) func(*rand.Rand) (Cover, CoverConditions) {
