@@ -180,7 +180,7 @@ func TestCampaignOfRealHours(t *testing.T) {
 		}
 	}
 	t.Logf("%d hours: %d without an answer, %d between dry and wet, %d of them at no edge of Loss, %d wrong", n, open, between, astray, wrong)
-	// What doc_accuracy.go records: fewer than 1 in 100,000 without an answer, none wrong.
+	// What doc_accuracy.go records: fewer than 1 in 100,000 without an answer, and fewer wrong.
 	require.LessOrEqual(t, open, n/100000)
 	require.LessOrEqual(t, wrong, n/100000)
 	require.LessOrEqual(t, astray, n/20000)
