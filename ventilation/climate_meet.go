@@ -36,7 +36,7 @@ const (
 func (s *skin) begin(z [drives]float64) (err error) {
 	s.straighten()
 	turns := 1
-	if !s.known {
+	if s.cold = !s.known; s.cold {
 		turns = skinColdTurns
 	}
 	for range turns {
@@ -106,7 +106,7 @@ func (s *skin) follow(z [drives]float64, floor float64) (agreed bool, err error)
 	leak, _, _ := s.near.leakAt(z[byAir], z[byVapour])
 	s.bend = miss / s.near.stretch(&z)
 	size, leaks := missed(now.took, [drives]float64{}), math.Abs(now.leak-leak)
-	agreed = miss <= skinAgreement*size+skinLeast*floor && leaks <= skinAgreement*now.leak && now.open <= skinOpen || s.slow == 0 && now.reaches(miss, leaks, miss/now.slope[airHeat][byAir], s.bend, s.real.House.Shape().CoverArea)
+	agreed = miss <= skinAgreement*size+skinLeast*floor && leaks <= skinAgreement*now.leak && now.open <= skinOpen || !s.cold && s.slow == 0 && now.reaches(miss, leaks, miss/now.slope[airHeat][byAir], s.bend, s.real.House.Shape().CoverArea)
 	last := s.near
 	s.near = now
 	if miss > skinSlower*s.miss {

@@ -30,6 +30,7 @@ type skin struct {
 	sun    [][envelope.MaxLayers]float64 // W/m², where the weather has no sun by facets
 
 	known  bool  // near is a state of this house
+	cold   bool  // the covers began from afar: moves are too long to tell what straight forms miss
 	near   taken // where the covers were last solved
 	solved int   // count of solutions of all covers
 
