@@ -78,9 +78,9 @@
 //
 // Speed, in microseconds of processor time for a core on which math.Exp costs 15
 // ns (go test ./envelope -bench 'Vapour|Enclosure|MathExp'): House.SolveVapour
-// finds the humidity of a house of 14 facets, seven of which have a twin, in 180
-// from a cold start and 110 from the hour before as an enclosure, in 140 and 95
-// with each facet alone; House.LossTo takes 90 and 50 from the hour before. A
+// finds the humidity of a house of 14 facets, seven of which have a twin, in 280
+// from a cold start and 146 from the hour before as an enclosure, in 194 and 127
+// with each facet alone; House.LossTo takes 75 and 42 from the hour before. A
 // balance takes four to six solutions of all covers, all but the last of them
 // rough. Facets are sought from their last state; where a balance could have a
 // second root, from afar.
