@@ -62,8 +62,9 @@ func (s *insideSlope) through(glow float64) float64 {
 // Milder returns by how much, K, what the covers are in outside is milder in the
 // conditions k than in those of CoversTo before: air, sky, wind and sun as one
 // temperature. With the inside warmer by as much the covers take about what they
-// took, which tells where to begin. The inside of k is not read; it is 0 before the
-// first CoversTo.
+// took, which tells where to begin: a guess, of coefficients that are chosen. The
+// inside of k is not read; it is 0 before the first CoversTo, and for changes beyond
+// 15 K.
 func (c *HouseCovers) Milder(k *HouseConditions) float64 {
 	if c.house == nil {
 		return 0

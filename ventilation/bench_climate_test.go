@@ -105,10 +105,7 @@ func BenchmarkRealHours(b *testing.B) {
 			h.Real = ventilation.DefaultRealCover(realHouse(b, envelope.DoubleInfraredFilm(), see))
 			c := climate(b, h)
 			const n = 24 * 14
-			hours := yearHours(8760)
-			for _, column := range []*[]float64{&hours.Temperature, &hours.RelativeHumidity, &hours.Sun, &hours.Wind, &hours.Sky} {
-				*column = (*column)[100*24:][:n]
-			}
+			hours := spanOf(100*24, 100*24+n)
 			hours.Settings = []ventilation.Setting{{}}
 			hours.Rule = ventilation.DefaultDayNight(30e3)
 			hours.Structure = ventilation.DefaultStructureStore()

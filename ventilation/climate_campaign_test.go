@@ -73,18 +73,10 @@ func TestCampaignOfHouses(t *testing.T) {
 			continue // held by the heater's control alone
 		}
 		held++
-		s.Heat = x.Heat
-		y, err := c.Solve(w, s)
-		switch {
-		case err != nil:
-			open++
-			t.Logf("%v\n%+v\n%+v\n%+v", err, h, w, s)
-		case y.DryAir < x.DryAir*(1-1e-6)-1e-9:
-			missed++
-			t.Logf("held %.6f °C %.6g kg/s, found %.6f °C %.6g kg/s\n%+v\n%+v\n%+v", x.Temperature, x.DryAir, y.Temperature, y.DryAir, h, w, s)
-		}
+		o, m := findsAgain(t, h, w, s, x)
+		open, missed = open+o, missed+m
 		s.Heat = 0
-		if y, err = c.Solve(w, s); err == nil && x.Heat > 1e-6*h.FloorArea && y.Temperature > want+1e-6 && y.DryAir >= x.DryAir {
+		if y, err := c.Solve(w, s); err == nil && x.Heat > 1e-6*h.FloorArea && y.Temperature > want+1e-6 && y.DryAir >= x.DryAir {
 			needless++
 			t.Logf("needless: %.6g W for %.6f °C, %.6f °C without", x.Heat, want, y.Temperature)
 		}
@@ -94,6 +86,23 @@ func TestCampaignOfHouses(t *testing.T) {
 	require.LessOrEqual(t, open, *campaign/1000000)
 	require.LessOrEqual(t, missed, *campaign/50000)
 	require.Zero(t, needless)
+}
+
+// findsAgain solves the hour with the heat of the state x that HeatFor held, and counts
+// whether there is no answer, and whether it has a weaker flow than x.
+func findsAgain(t *testing.T, h ventilation.ClimateHouse, w ventilation.Weather, s ventilation.Setting, x ventilation.ClimateState) (open, missed int) {
+	t.Helper()
+	s.Heat = x.Heat
+	y, err := climate(t, h).Solve(w, s)
+	switch {
+	case err != nil:
+		open++
+		t.Logf("%v\n%+v\n%+v\n%+v", err, h, w, s)
+	case y.DryAir < x.DryAir*(1-1e-6)-1e-9:
+		missed++
+		t.Logf("held %.6f °C %.6g kg/s, found %.6f °C %.6g kg/s\n%+v\n%+v\n%+v", x.Temperature, x.DryAir, y.Temperature, y.DryAir, h, w, s)
+	}
+	return open, missed
 }
 
 // In calm and dark a crop cools the air, so that a house held hardly warmer than
@@ -116,16 +125,8 @@ func TestCampaignOfCalmNights(t *testing.T) {
 			continue
 		}
 		held++
-		s.Heat = x.Heat
-		y, err := c.Solve(w, s)
-		switch {
-		case err != nil:
-			open++
-			t.Logf("%v\n%+v\n%+v\n%+v", err, h, w, s)
-		case y.DryAir < x.DryAir*(1-1e-6)-1e-9:
-			missed++
-			t.Logf("held %.6f °C %.6g kg/s, found %.6f °C %.6g kg/s\n%+v\n%+v\n%+v", x.Temperature, x.DryAir, y.Temperature, y.DryAir, h, w, s)
-		}
+		o, m := findsAgain(t, h, w, s, x)
+		open, missed = open+o, missed+m
 	}
 	t.Logf("%d calm nights held: %d without an answer, %d stronger states missed", held, open, missed)
 	require.LessOrEqual(t, open, *campaign/1000000)

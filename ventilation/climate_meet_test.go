@@ -98,16 +98,7 @@ func TestHoursAtAnEdge(t *testing.T) {
 	} {
 		h := realClimate(t, coverNamed(t, c.cover))
 		h.Real.House = realHouse(t, coverNamed(t, c.cover), c.see)
-		hours := yearHours(c.to)
-		for _, column := range []*[]float64{&hours.Temperature, &hours.RelativeHumidity, &hours.Sun, &hours.Wind, &hours.Sky} {
-			*column = (*column)[c.from:]
-		}
-		var moments []ventilation.HourMoment
-		var targets []ventilation.Targets
-		hours.Settings = []ventilation.Setting{{}}
-		hours.Structure = ventilation.DefaultStructureStore()
-		hours.Rule = watched{ventilation.DefaultDayNight(40e3), &moments, &targets}
-		_, err := climate(t, h).YearTo(nil, hours)
+		_, moments, targets, err := daysAndNights(climate(t, h), c.from, c.to)
 		require.NoError(t, err)
 		for j := c.to - c.from - 6; j < c.to-c.from; j++ {
 			sameCovers(t, h, moments[j-1].Weather, ventilation.Setting{Screen: targets[j-1].Screen}, moments[j].Before)

@@ -61,8 +61,8 @@ const temperatureNoise = 3e-13
 const vapourNoise = 1e-15
 
 // noise returns what the rounding of temperatures and of a store's vapour alone can
-// leave of balance i, W or kg/s: in a house that is as warm as all about it the terms are differences of
-// equal temperatures, and nothing else is left of them.
+// leave of balance i, W or kg/s: in a house that is as warm as all about it the terms
+// are differences of equal temperatures, and nothing else is left of them.
 func (k *climateCase) noise(i int) float64 {
 	switch i {
 	case onWater:

@@ -86,8 +86,8 @@ func (y *HouseYear) columns() [16]*[]float64 {
 // would be warmer than Vent, vents and heat for the humidity. Hours in which
 // full power or any opening falls short of it have the best that can be had and
 // are counted in Short, as are those in which real covers and a limit of the humidity
-// take turns: they have the temperatures alone. Where the vents wide open fall short of Vent and the rule
-// has Forced, its fans run for the whole hour.
+// take turns: they have the temperatures alone. Where the vents wide open fall short
+// of Vent and the rule has Forced, its fans run for the whole hour.
 //
 // Temperature, humidity and flow of each hour are solved together in a steady
 // state; soil and structure alone remember, exactly for temperatures of floor

@@ -22,6 +22,25 @@ func (r watched) At(m ventilation.HourMoment) ventilation.Targets {
 	return t
 }
 
+// spanOf returns the hours from to to of the year.
+func spanOf(from, to int) ventilation.Hours {
+	hours := yearHours(8760)
+	for _, column := range []*[]float64{&hours.Temperature, &hours.RelativeHumidity, &hours.Sun, &hours.Wind, &hours.Sky} {
+		*column = (*column)[from:to]
+	}
+	return hours
+}
+
+// daysAndNights solves the hours from to to of the year under day and night targets,
+// and returns what the rule was asked and said.
+func daysAndNights(c *ventilation.Climate, from, to int) (year *ventilation.HouseYear, moments []ventilation.HourMoment, targets []ventilation.Targets, err error) {
+	hours := spanOf(from, to)
+	hours.Settings, hours.Structure = []ventilation.Setting{{}}, ventilation.DefaultStructureStore()
+	hours.Rule = watched{ventilation.DefaultDayNight(40e3), &moments, &targets}
+	year, err = c.YearTo(nil, hours)
+	return year, moments, targets, err
+}
+
 // In every hour of some weeks of each season, on all ready-made covers and both
 // radiant surroundings, under day and night targets with a screen, the heat
 // through the covers is envelope's at the state of the hour, and every balance
@@ -37,17 +56,8 @@ func TestAYearOnRealCovers(t *testing.T) {
 			h.Real.House = realHouse(t, cover.Cover, see)
 			c := climate(t, h)
 			for season := range 4 {
-				hours := yearHours(8760)
 				from := 24 * ((10 + 91*season + 5*i) % (366 - days))
-				for _, column := range []*[]float64{&hours.Temperature, &hours.RelativeHumidity, &hours.Sun, &hours.Wind, &hours.Sky} {
-					*column = (*column)[from:][:n]
-				}
-				var moments []ventilation.HourMoment
-				var targets []ventilation.Targets
-				hours.Settings = []ventilation.Setting{{}}
-				hours.Structure = ventilation.DefaultStructureStore()
-				hours.Rule = watched{ventilation.DefaultDayNight(40e3), &moments, &targets}
-				year, err := c.YearTo(nil, hours)
+				year, moments, targets, err := daysAndNights(c, from, from+n)
 				if err != nil {
 					t.Logf("%s %v: %v", cover.Name, see, err)
 					require.LessOrEqual(t, year.Failed, n/1000)
@@ -125,10 +135,7 @@ func TestHoursOnRealCoversTakeFewPasses(t *testing.T) {
 		h := realClimate(t, envelope.DoubleInfraredFilm())
 		h.Real.House = realHouse(t, envelope.DoubleInfraredFilm(), see)
 		const n = 24 * 14
-		hours := yearHours(8760)
-		for _, column := range []*[]float64{&hours.Temperature, &hours.RelativeHumidity, &hours.Sun, &hours.Wind, &hours.Sky} {
-			*column = (*column)[100*24:][:n]
-		}
+		hours := spanOf(100*24, 100*24+n)
 		hours.Settings = []ventilation.Setting{{}}
 		hours.Rule, hours.Structure = ventilation.DefaultDayNight(30e3), ventilation.DefaultStructureStore()
 		year, err := climate(t, h).YearTo(nil, hours)
